@@ -1,0 +1,54 @@
+// Imports between packages only ever go down this list; `may` says what each package may import.
+const may = {
+  grid: [],
+  yarn: [],
+  ground: ["grid"],
+  units: ["grid", "ground"],
+  check: ["grid", "units"],
+  files: ["grid", "yarn", "ground", "units", "check"],
+  sheet: ["grid", "yarn", "ground", "units", "check", "files"],
+  cli: ["grid", "yarn", "ground", "units", "check", "files", "sheet"],
+};
+
+const between = Object.entries(may).map(([name, allowed]) => ({
+  name: `${name}-imports`,
+  severity: "error",
+  comment: `@drawcord/${name} may import ${allowed.join(", ") || "no other package"}`,
+  from: { path: `^packages/${name}/src/` },
+  to: {
+    path: "^packages/[^/]+/",
+    pathNot: [...allowed, name].map((other) => `^packages/${other}/`),
+  },
+}));
+
+module.exports = {
+  forbidden: [
+    ...between,
+    { name: "no-cycle", severity: "error", from: {}, to: { circular: true } },
+    {
+      name: "browser",
+      severity: "error",
+      comment: "these packages run unchanged in a browser",
+      from: { path: "^packages/(grid|yarn|ground|units|check)/src/" },
+      to: { dependencyTypes: ["core"] },
+    },
+    {
+      name: "mathjs-stays-behind-yarn",
+      severity: "error",
+      comment: "mathjs takes a second to load; only yarn may need it",
+      from: { path: "^packages/(?!yarn/)" },
+      to: { path: "mathjs" },
+    },
+    { name: "resolvable", severity: "error", from: {}, to: { couldNotResolve: true } },
+  ],
+  options: {
+    doNotFollow: { path: "node_modules" },
+    exclude: { path: "(^|/)(dist|coverage)/" },
+    tsPreCompilationDeps: true,
+    tsConfig: { fileName: "tests/tsconfig.json" },
+    enhancedResolveOptions: {
+      exportsFields: ["exports"],
+      conditionNames: ["@drawcord/source", "import", "types", "node", "default"],
+    },
+  },
+};

@@ -1,0 +1,1 @@
+export type { CutTally, Finding, FloatTally, Report, Severity, Span, Spread } from "./report.js";

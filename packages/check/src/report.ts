@@ -1,0 +1,78 @@
+/** How much a finding weighs: an error would spoil the cloth, a warning may, a note is worth knowing. */
+export type Severity = "error" | "warning" | "note";
+
+/** First and last of a stretch, 1-based and inclusive. */
+export type Span = readonly [first: number, last: number];
+
+/** One fault of the cloth or of its plan, as data. Places are 1-based; a place that does not apply is left out. */
+export interface Finding {
+  /** The rule's name, as in `drawcord rules`. */
+  readonly rule: string;
+  readonly severity: Severity;
+  /** One sentence, lower case and without a full stop: what is wrong and where, in ends and picks and in units and rows. */
+  readonly message: string;
+  /** How many neighbouring findings were joined into this one; left out when it is one. */
+  readonly count?: number;
+  readonly ends?: Span;
+  readonly picks?: Span;
+  readonly units?: Span;
+  readonly rows?: Span;
+  readonly measured?: number;
+  readonly limit?: number;
+  /** Unit of `measured` and `limit`, such as `threads` or `mm`. */
+  readonly unit?: string;
+  readonly face?: "face" | "back";
+  readonly system?: "warp" | "weft";
+  /** The weft of the pick, where wefts are told apart. */
+  readonly weft?: string;
+}
+
+/** Floats of one system on one side of the cloth: how many there are of each length. */
+export interface FloatTally {
+  readonly longest: number;
+  /** Number of floats by length in threads. */
+  readonly lengths: Readonly<Record<string, number>>;
+}
+
+/** Neighbouring interlacements on either side of a border of drawn and undrawn. */
+export interface CutTally {
+  readonly cutting: number;
+  readonly open: number;
+}
+
+/** Least, most and mean number of intersections along the threads of one system. */
+export interface Spread {
+  readonly least: number;
+  readonly most: number;
+  readonly mean: number;
+}
+
+/** What the checker measured and found of one cloth. */
+export interface Report {
+  /** No finding of severity `error`. */
+  readonly ok: boolean;
+  readonly size: { readonly ends: number; readonly picks: number; readonly units: number; readonly rows: number };
+  readonly summary: Readonly<Record<Severity, number>>;
+  readonly floats: {
+    readonly warpFace: FloatTally;
+    readonly warpBack: FloatTally;
+    readonly weftFace: FloatTally;
+    readonly weftBack: FloatTally;
+  };
+  readonly cut: { readonly side: CutTally; readonly across: CutTally };
+  readonly balance: {
+    readonly warpFaceShare: number;
+    readonly drawnShare: number;
+    readonly intersections: { readonly ends: Spread; readonly picks: Spread };
+    readonly areas: { readonly count: number; readonly largest: number };
+  };
+  readonly integrity: {
+    readonly hangsTogether: boolean;
+    readonly layers: number;
+    /** Ends that never interlace, 1-based. */
+    readonly looseEnds: readonly number[];
+    /** Picks that never interlace, 1-based. */
+    readonly loosePicks: readonly number[];
+  };
+  readonly findings: readonly Finding[];
+}

@@ -1,0 +1,1 @@
+export type { Expansion, UnitDraft, UnitShafts } from "./types.js";

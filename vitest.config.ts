@@ -1,0 +1,17 @@
+import { defaultServerConditions } from "vite";
+import { defineConfig } from "vitest/config";
+
+export default defineConfig({
+  // Tests see the sources of the workspace, not what was last built.
+  ssr: { resolve: { conditions: ["@drawcord/source", ...defaultServerConditions] } },
+  test: {
+    include: ["packages/*/test/**/*.test.ts", "tests/**/*.test.ts"],
+    setupFiles: ["tests/support/seed.ts"],
+    testTimeout: 60_000,
+    coverage: {
+      provider: "v8",
+      include: ["packages/*/src/**/*.ts"],
+      reporter: ["text"],
+    },
+  },
+});
