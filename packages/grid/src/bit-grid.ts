@@ -3,7 +3,7 @@
  * `j >>> 5`, lowest first. Bits past the last column are always 0, so that rows compare and count as whole words.
  */
 import { GridError } from "./error.js";
-import { checkSize } from "./size.js";
+import { checkSize, strideOf } from "./size.js";
 
 /** The words of a grid, to look at and not to touch. */
 export interface ReadonlyWords extends Iterable<number> {
@@ -23,24 +23,23 @@ export class BitGrid {
   /** `rows * stride` unsigned 32-bit words, row after row; bits past the last column are 0. */
   readonly words: ReadonlyWords;
 
-  /** For the modules of this package, which keep the promise about the bits past the last column; others use the builders. */
   private constructor(rows: number, columns: number, words: Uint32Array) {
     this.rows = rows;
     this.columns = columns;
-    this.stride = (columns + 31) >>> 5;
+    this.stride = strideOf(columns);
     this.words = words;
   }
 
   /**
-   * A grid from its words, row after row, `ceil(columns / 32)` words a row, lowest bit first; they are copied, and bits
-   * past the last column are dropped.
+   * A grid that takes `words` for its own: they are not copied and must not be changed afterwards. They come row after
+   * row, `ceil(columns / 32)` words a row, lowest bit first; bits past the last column are dropped.
    * @throws {GridError} `bad-size` when a side is negative, a fraction or too large; `wrong-length` when the number of
    * words is not `rows * ceil(columns / 32)`
-   * @example toText(BitGrid.fromWords(1, 3, [0b101])) // "#.#"
+   * @example toText(BitGrid.own(1, 3, Uint32Array.of(0b101))) // "#.#"
    */
-  static fromWords(rows: number, columns: number, words: ArrayLike<number>): BitGrid {
+  static own(rows: number, columns: number, words: Uint32Array): BitGrid {
     checkSize(rows, columns);
-    const stride = (columns + 31) >>> 5;
+    const stride = strideOf(columns);
     if (words.length !== rows * stride) {
       throw new GridError(
         "wrong-length",
@@ -48,18 +47,21 @@ export class BitGrid {
         { rows, columns, expected: rows * stride, found: words.length },
       );
     }
-    const own = Uint32Array.from(words);
     const spare = columns & 31;
     if (spare !== 0) {
       const mask = 2 ** spare - 1;
-      for (let last = stride - 1; last < own.length; last += stride) own[last]! &= mask;
+      for (let last = stride - 1; last < words.length; last += stride) words[last]! &= mask;
     }
-    return new BitGrid(rows, columns, own);
+    return new BitGrid(rows, columns, words);
   }
 
-  /** As `fromWords`, for words that are the grid's from now on: not copied, spare bits 0 already. */
-  static own(rows: number, columns: number, words: Uint32Array): BitGrid {
-    return new BitGrid(rows, columns, words);
+  /**
+   * A grid from a copy of its words, laid out as for `own`.
+   * @throws {GridError} `bad-size`, `wrong-length` as `own`
+   * @example toText(BitGrid.fromWords(1, 3, [0b101])) // "#.#"
+   */
+  static fromWords(rows: number, columns: number, words: ArrayLike<number>): BitGrid {
+    return BitGrid.own(rows, columns, Uint32Array.from(words));
   }
 
   /**
@@ -68,7 +70,7 @@ export class BitGrid {
    * @example fromText("#.").get(0, 0) // true
    */
   get(row: number, column: number): boolean {
-    if (!(row >= 0 && row < this.rows && column >= 0 && column < this.columns)) {
+    if (!(isIndex(row, this.rows) && isIndex(column, this.columns))) {
       throw new GridError(
         "outside",
         `row ${row}, column ${column} lies outside a grid of ${this.rows} rows and ${this.columns} columns`,
@@ -87,4 +89,8 @@ export class BitGrid {
     for (let i = 0; i < this.words.length; i++) if (this.words[i] !== other.words[i]) return false;
     return true;
   }
+}
+
+function isIndex(value: number, length: number): boolean {
+  return Number.isInteger(value) && value >= 0 && value < length;
 }

@@ -1,5 +1,11 @@
 /** Why a grid cannot be made or read. */
-export type GridErrorCode = "bad-size" | "outside" | "wrong-length" | "uneven-rows" | "bad-character" | "unlike-size";
+export type GridErrorCode =
+  | "bad-size"
+  | "outside"
+  | "wrong-length"
+  | "uneven-rows"
+  | "bad-character"
+  | "unlike-size";
 
 /** A caller's mistake about a grid: one sentence, with the facts as fields. */
 export class GridError extends Error {

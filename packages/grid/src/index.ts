@@ -1,1 +1,12 @@
-export {};
+export { BitGrid, type ReadonlyWords } from "./bit-grid.js";
+export { blank, fromBooleans, fromCells, toBooleans } from "./build.js";
+export { withCell } from "./change.js";
+export { and, andNot, complement, or, xor } from "./combine.js";
+export { columnCounts, onesIn, rowCounts } from "./counts.js";
+export { crop, paste, type Rectangle } from "./crop.js";
+export { GridError, type GridErrorCode } from "./error.js";
+export { type RunVisitor, scanColumnRuns, scanRowRuns } from "./runs.js";
+export { mirror, turn, upsideDown } from "./symmetry.js";
+export { fromText, toText } from "./text.js";
+export { tile } from "./tile.js";
+export { transpose } from "./transpose.js";

@@ -1,0 +1,58 @@
+import type { BitGrid } from "./bit-grid.js";
+import { blank, fromCells } from "./build.js";
+import { GridError } from "./error.js";
+
+const RAISED = "#";
+const LOWERED = ".";
+
+/**
+ * A grid from its drawing: `#` raised, `.` lowered, a line a pick, the first pick at the bottom. One line end at the
+ * close of the text is allowed; line ends may be LF or CRLF.
+ * @throws {GridError} `bad-character` for any other character; `uneven-rows` when a line is longer or shorter than the
+ * first; both with `line` (from 1, at the top) in their facts
+ * @example fromText("##\n#.").get(0, 1) // false
+ */
+export function fromText(text: string): BitGrid {
+  const body = text.replace(/\r?\n$/, "");
+  if (body === "") return blank(0, 0);
+  const lines = body.split(/\r?\n/);
+  const columns = lines[0]!.length;
+  for (const [index, line] of lines.entries()) {
+    const at = line.search(/[^#.]/);
+    if (at !== -1) {
+      const found = String.fromCodePoint(line.codePointAt(at)!);
+      throw new GridError(
+        "bad-character",
+        `line ${index + 1}, column ${at + 1}: found ${JSON.stringify(found)}; a drawing has only ${RAISED} (raised) and ${LOWERED} (lowered)`,
+        { line: index + 1, column: at + 1, found },
+      );
+    }
+    if (line.length !== columns) {
+      throw new GridError(
+        "uneven-rows",
+        `line ${index + 1} has ${line.length} columns; line 1 has ${columns}`,
+        {
+          line: index + 1,
+          found: line.length,
+          expected: columns,
+        },
+      );
+    }
+  }
+  return fromCells(lines.length, columns, (row, column) => lines[lines.length - 1 - row]![column] === RAISED);
+}
+
+/**
+ * The drawing of a grid: `#` raised, `.` lowered, a line a pick, the first pick at the bottom, no line end at the close.
+ * A grid without columns has nothing to draw and does not come back from its text.
+ * @example toText(fromText("##\n#.")) // "##\n#."
+ */
+export function toText(grid: BitGrid): string {
+  const lines: string[] = [];
+  for (let row = grid.rows - 1; row >= 0; row--) {
+    let line = "";
+    for (let column = 0; column < grid.columns; column++) line += grid.get(row, column) ? RAISED : LOWERED;
+    lines.push(line);
+  }
+  return lines.join("\n");
+}
