@@ -51,7 +51,12 @@ export interface Spread {
 export interface Report {
   /** No finding of severity `error`. */
   readonly ok: boolean;
-  readonly size: { readonly ends: number; readonly picks: number; readonly units: number; readonly rows: number };
+  readonly size: {
+    readonly ends: number;
+    readonly picks: number;
+    readonly units: number;
+    readonly rows: number;
+  };
   readonly summary: Readonly<Record<Severity, number>>;
   readonly floats: {
     readonly warpFace: FloatTally;

@@ -1,0 +1,65 @@
+import type { Severity, Span } from "./report.js";
+
+/** Threads in a centimetre, as the cloth lies on the loom. */
+export interface Sett {
+  readonly endsPerCm?: number;
+  readonly picksPerCm?: number;
+}
+
+/** The longest float allowed, in threads, in mm at the sett, or in both (then the tighter holds). */
+export interface FloatLimit {
+  readonly threads?: number;
+  readonly mm?: number;
+}
+
+/** What the weaver allows. */
+export interface Limits {
+  /** Any float; default 6 mm, or 12 threads where the sett is not known. */
+  readonly float?: FloatLimit;
+  /** Floats along an end; default `float`. */
+  readonly warpFloat?: FloatLimit;
+  /** Floats along a pick; default `float`. */
+  readonly weftFloat?: FloatLimit;
+  /** Floats along the picks of one weft, by its name, so that a pattern weft has its own; default `weftFloat`. */
+  readonly floatOfWeft?: Readonly<Record<string, FloatLimit>>;
+  /** Share of a border's pairs that may be open, in percent; default 0. */
+  readonly openCuts?: number;
+}
+
+/** How far the cloth repeats; where it does, its last thread lies beside its first. */
+export type Repeat = "none" | "ends" | "picks" | "both";
+
+/** A finding that the weaver accepts, with her reason. A place left out is any place. */
+export interface Waiver {
+  readonly rule: string;
+  readonly reason: string;
+  readonly ends?: Span;
+  readonly picks?: Span;
+  readonly units?: Span;
+  readonly rows?: Span;
+}
+
+/** What the loom has; what is left out is not checked. */
+export interface LoomOptions {
+  readonly patternShafts?: number;
+  readonly groundShafts?: number;
+  readonly treadles?: number;
+}
+
+/** How a cloth is to be checked. */
+export interface CheckOptions {
+  /** Default: not known. */
+  readonly sett?: Sett;
+  /** Default: each limit's own default. */
+  readonly limits?: Limits;
+  /** Default `none`. */
+  readonly repeat?: Repeat;
+  /** The shaft number that diagrams give to static units; a lift that draws it is a finding. Default: none. */
+  readonly staticShaft?: number;
+  /** Default: not known. */
+  readonly loom?: LoomOptions;
+  /** The weight of a rule's findings by the rule's name, or `off`; default: each rule's own. */
+  readonly levels?: Readonly<Record<string, Severity | "off">>;
+  /** Findings that are accepted; default none. */
+  readonly waive?: readonly Waiver[];
+}
