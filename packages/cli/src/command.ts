@@ -1,0 +1,66 @@
+import type { Io } from "./io.js";
+
+/** 0 nothing that fails, 1 findings that fail, 2 a file or an option that cannot be used. */
+export type ExitStatus = 0 | 1 | 2;
+
+/** An option that is given or not. */
+export interface Flag {
+  readonly type: "boolean";
+  /** One letter, without its dash. */
+  readonly short?: string;
+  readonly help: string;
+}
+
+/** An option with a value. */
+export interface Setting {
+  readonly type: "string";
+  /** One letter, without its dash. */
+  readonly short?: string;
+  /** What stands for the value in the help, such as `FILE`. */
+  readonly value: string;
+  /** The only values it takes; any when left out. */
+  readonly choices?: readonly string[];
+  /** Its value when it is not given. */
+  readonly default?: string;
+  /** May be given several times; its value is then a list. Otherwise the last one counts. */
+  readonly multiple?: boolean;
+  readonly help: string;
+}
+
+/** Options by long name, without the dashes. Every command has `help` besides. */
+export type Options = Readonly<Record<string, Flag | Setting>>;
+
+type Word<O> = O extends { readonly choices: readonly (infer Choice)[] } ? Choice : string;
+
+type Value<O> = O extends { readonly type: "boolean" }
+  ? boolean
+  : O extends { readonly multiple: true }
+    ? readonly Word<O>[]
+    : O extends { readonly default: string }
+      ? Word<O>
+      : Word<O> | undefined;
+
+/** A command line, read. */
+export interface Args<O extends Options> {
+  /** What is named without an option, in order: files, mostly. As many as `operands` allows. */
+  readonly operands: readonly string[];
+  readonly options: { readonly [Name in keyof O]: Value<O[Name]> };
+}
+
+/** One command: its module in `commands/` exports it as `command`, and the registry names it in one line. */
+export interface Command<O extends Options = Options> {
+  /** What follows the name: `FILE...` one or more, `FILE` just one, `[RULE]` one or none, `[FILE...]` any number, `` none. */
+  readonly operands: string;
+  /** A paragraph or two for a weaver: what it does, what it prints, when it fails. */
+  readonly help: string;
+  /** Command lines to copy, each with what it does. */
+  readonly examples: readonly (readonly [line: string, what: string])[];
+  readonly options: O;
+  /** @throws an `Error` whose message is one sentence: it is printed, and the exit status is 2 */
+  run(args: Args<O>, io: Io): Promise<ExitStatus>;
+}
+
+/** Gives a command the types of its options. */
+export function defineCommand<const O extends Options>(command: Command<O>): Command<O> {
+  return command;
+}

@@ -1,0 +1,26 @@
+/** Why the command line, or a file named on it, cannot be used. */
+export type CliErrorCode =
+  | "unknown-command"
+  | "unknown-option"
+  | "unknown-choice"
+  | "unknown-rule"
+  | "missing-value"
+  | "unwanted-value"
+  | "missing-operand"
+  | "unwanted-operand"
+  | "nothing-matches"
+  | "unreadable"
+  | "unwritable";
+
+/** A command line, or a file named on it, that cannot be used: one sentence, with the facts as fields. Exit status 2. */
+export class CliError extends Error {
+  override readonly name = "CliError";
+  readonly code: CliErrorCode;
+  readonly facts: Readonly<Record<string, string | number>>;
+
+  constructor(code: CliErrorCode, message: string, facts: Readonly<Record<string, string | number>> = {}) {
+    super(message);
+    this.code = code;
+    this.facts = facts;
+  }
+}

@@ -1,0 +1,86 @@
+import { HELP } from "./args.js";
+import type { Command, Flag, Options, Setting } from "./command.js";
+import type { Registry } from "./registry.js";
+
+const WIDTH = 80;
+
+/** What `drawcord --help` prints. */
+export function overview(commands: Registry): string {
+  const lines = Object.entries(commands).map(([name, entry]) => [name, entry.summary] as const);
+  return `drawcord COMMAND [options]
+
+${wrap("Drawcord reads a weaving recipe (the ground, the units, the threading and the lifts of a drawloom) and tells you, before you wind the warp, what cloth it makes and whether that cloth holds.", WIDTH).join("\n")}
+
+Commands
+${table(lines)}
+
+Options
+${table([
+  ["-h, --help", "print this; after a command, say more about that command"],
+  ["    --version", "print the version"],
+])}
+
+Exit status: 0 all is well, 1 something was found that would spoil the cloth,
+2 a file or an option could not be used.
+`;
+}
+
+/** What `drawcord NAME --help` prints. */
+export function commandHelp<O extends Options>(name: string, command: Command<O>): string {
+  const options = Object.entries({ ...command.options, help: HELP } as Options);
+  const paragraphs = command.help.split("\n\n").map((text) => wrap(text, WIDTH).join("\n"));
+  const examples = command.examples.map(([line, what]) => `  ${line}\n      ${what}`).join("\n");
+  return `${["drawcord", name, command.operands, "[options]"].filter((word) => word !== "").join(" ")}
+
+${paragraphs.join("\n\n")}
+
+Options
+${table(options.map(([long, option]) => [optionName(long, option), optionHelp(option)]))}
+
+Examples
+${examples}
+`;
+}
+
+function optionName(long: string, option: Flag | Setting): string {
+  const short = option.short === undefined ? "    " : `-${option.short}, `;
+  return `${short}--${long}${option.type === "string" ? ` ${option.value}` : ""}`;
+}
+
+function optionHelp(option: Flag | Setting): string {
+  if (option.type === "boolean") return option.help;
+  const choices = option.choices === undefined ? "" : `: ${alternatives(option.choices)}`;
+  const unset = option.default === undefined ? "" : ` (${option.default} when not given)`;
+  return `${option.help}${choices}${unset}`;
+}
+
+/** `a, b or c`. */
+function alternatives(words: readonly string[]): string {
+  return words.length < 2 ? words.join() : `${words.slice(0, -1).join(", ")} or ${words.at(-1)}`;
+}
+
+/** Two columns, the second wrapped beside the first. */
+function table(rows: readonly (readonly [left: string, right: string])[]): string {
+  const left = Math.max(...rows.map(([name]) => name.length)) + 2;
+  return rows
+    .map(
+      ([name, text]) =>
+        `  ${name.padEnd(left)}${wrap(text, WIDTH - left - 2).join(`\n${" ".repeat(left + 2)}`)}`,
+    )
+    .join("\n");
+}
+
+/** Lines of whole words, at most `width` characters each unless one word is longer. */
+function wrap(text: string, width: number): string[] {
+  const lines: string[] = [];
+  let line = "";
+  for (const word of text.split(/\s+/)) {
+    if (line !== "" && line.length + 1 + word.length > width) {
+      lines.push(line);
+      line = word;
+    } else {
+      line = line === "" ? word : `${line} ${word}`;
+    }
+  }
+  return [...lines, line];
+}
