@@ -1,0 +1,25 @@
+/** Why a number of yarn or cloth cannot be read or worked out. */
+export type YarnErrorCode =
+  | "no-number"
+  | "no-unit"
+  | "unknown-unit"
+  | "wrong-kind"
+  | "not-finite"
+  | "negative"
+  | "zero"
+  | "absurd"
+  | "bad-notation"
+  | "unknown-system";
+
+/** A caller's mistake, or text that cannot be read: one sentence, with the facts as fields (`column` counts from 1). */
+export class YarnError extends Error {
+  override readonly name = "YarnError";
+  readonly code: YarnErrorCode;
+  readonly facts: Readonly<Record<string, string | number>>;
+
+  constructor(code: YarnErrorCode, message: string, facts: Readonly<Record<string, string | number>> = {}) {
+    super(message);
+    this.code = code;
+    this.facts = facts;
+  }
+}
