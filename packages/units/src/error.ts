@@ -1,0 +1,38 @@
+/** Why a threading, a lift plan or a draft cannot be read or made. */
+export type UnitsErrorCode =
+  | "bad-character"
+  | "bad-repeat"
+  | "bad-run"
+  | "bad-shaft"
+  | "bad-size"
+  | "empty-group"
+  | "no-rows"
+  | "no-units"
+  | "outside-harness"
+  | "raised-and-sunk"
+  | "repeated-shaft"
+  | "too-large"
+  | "unbalanced-bracket"
+  | "unnamed-shafts"
+  | "wrong-length";
+
+/** The facts of an error: what was found, and where. */
+export type UnitsFacts = Readonly<Record<string, string | number>>;
+
+/** A caller's mistake about units, threading or lifts: one sentence, with the facts as fields. */
+export class UnitsError extends Error {
+  override readonly name = "UnitsError";
+  readonly code: UnitsErrorCode;
+  /** The sentence without its place in the text. */
+  readonly reason: string;
+  /** `column` and `line`, where there are any, count from 1 in the text that was read. */
+  readonly facts: UnitsFacts;
+
+  constructor(code: UnitsErrorCode, reason: string, facts: UnitsFacts = {}) {
+    const place = ["line", "column"].filter((key) => key in facts).map((key) => `${key} ${facts[key]}`);
+    super(place.length === 0 ? reason : `${place.join(", ")}: ${reason}`);
+    this.code = code;
+    this.reason = reason;
+    this.facts = facts;
+  }
+}

@@ -1,0 +1,149 @@
+import { UnitsError } from "./error.js";
+import { sameShafts } from "./shaft-sets.js";
+import { readRun, readShaftAfter, readTimes, readTokens, type Token, type TokenReader } from "./tokens.js";
+import type { UnitShafts } from "./types.js";
+
+/** How a threading text is read. */
+export interface ThreadingOptions {
+  /** The shaft number that stands for static units in the text and in diagrams; none by default. */
+  readonly staticShaft?: number;
+  /** The most units that are read before the text is refused; 1,000,000 by default. */
+  readonly mostUnits?: number;
+}
+
+/**
+ * Reads a unit threading, unit 1 first: `7` on shaft 7; `X` static; `1-8` upwards; `7-2` downwards; `3+9` on both
+ * shafts; `5*4` four times; `( ... )*4` the group four times; blanks or commas between.
+ * @returns one entry a unit: its pattern shafts, ascending; `[]` is a static unit
+ * @throws {UnitsError} with the `column` (from 1): `bad-character`, `bad-run`, `bad-shaft`, `repeated-shaft`,
+ * `bad-repeat`, `unbalanced-bracket`, `empty-group`, `no-units`, `too-large`
+ * @example parseThreading("X 1-3 2+4*2") // [[], [1], [2], [3], [2, 4], [2, 4]]
+ */
+export function parseThreading(text: string, options: ThreadingOptions = {}): readonly UnitShafts[] {
+  const { staticShaft, mostUnits = 1_000_000 } = options;
+  const read = readTokens(text);
+  const open: { readonly outer: UnitShafts[]; readonly column: number }[] = [];
+  let units: UnitShafts[] = [];
+  let total = 0;
+
+  for (let token = read.next(); token !== undefined; token = read.next()) {
+    if (token.text === "(") {
+      open.push({ outer: units, column: token.column });
+      units = [];
+      continue;
+    }
+    let group: UnitShafts[];
+    if (token.text === ")") {
+      group = units;
+      units = closeGroup(open.pop(), group, token.column);
+      total -= group.length;
+    } else {
+      group = readUnits(token, read, staticShaft);
+    }
+    const times = readTimes(read);
+    total += group.length * times;
+    if (total > mostUnits) {
+      throw new UnitsError("too-large", `the threading comes to more than ${mostUnits} units`, {
+        column: token.column,
+        most: mostUnits,
+      });
+    }
+    for (let i = 0; i < times; i++) for (const unit of group) units.push(unit);
+  }
+
+  const unclosed = open.pop();
+  if (unclosed !== undefined) {
+    throw new UnitsError("unbalanced-bracket", `the bracket "(" is never closed; expected a ")" after it`, {
+      column: unclosed.column,
+    });
+  }
+  if (units.length === 0) throw new UnitsError("no-units", "the threading names no units", { column: 1 });
+  return units;
+}
+
+/** The units outside a group that ends at `column`. */
+function closeGroup(
+  opened: { readonly outer: UnitShafts[]; readonly column: number } | undefined,
+  group: readonly UnitShafts[],
+  column: number,
+): UnitShafts[] {
+  if (opened === undefined) {
+    throw new UnitsError("unbalanced-bracket", `the bracket ")" closes nothing; expected a "(" before it`, {
+      column,
+    });
+  }
+  if (group.length === 0) {
+    throw new UnitsError("empty-group", "the brackets hold no units", { column: opened.column });
+  }
+  return opened.outer;
+}
+
+/** One unit, or a run of units on one shaft each. */
+function readUnits(token: Token, read: TokenReader, staticShaft: number | undefined): UnitShafts[] {
+  if (token.text.toUpperCase() === "X") return [[]];
+  const run = readRun(token, read);
+  if (run.length > 1) {
+    const sign = read.peek();
+    if (sign?.text === "*" || sign?.text === "+") {
+      throw new UnitsError(
+        "bad-run",
+        `"${sign.text}" was found after a run of shafts; expected the run in brackets, or a blank after it`,
+        { column: sign.column, found: sign.text },
+      );
+    }
+    return run.map((shaft) => unitOn([shaft], staticShaft));
+  }
+  const shafts = new Set(run);
+  for (let plus = read.take("+"); plus !== undefined; plus = read.take("+")) {
+    const shaft = readShaftAfter(plus, read);
+    if (shafts.has(shaft)) {
+      const sentence = `the unit hangs on shaft ${shaft} twice`;
+      throw new UnitsError("repeated-shaft", sentence, { column: plus.column + 1, shaft });
+    }
+    shafts.add(shaft);
+  }
+  return [unitOn([...shafts], staticShaft)];
+}
+
+/** The shafts of a unit in order, without the one that stands for none. */
+function unitOn(shafts: readonly number[], staticShaft: number | undefined): UnitShafts {
+  return shafts.filter((shaft) => shaft !== staticShaft).sort((a, b) => a - b);
+}
+
+/**
+ * Writes a unit threading so that `parseThreading` reads it back, runs and like units folded.
+ * @example printThreading([[], [], [1], [2], [3], [2, 4]]) // "X*2 1-3 2+4"
+ */
+export function printThreading(threading: readonly UnitShafts[]): string {
+  const parts: string[] = [];
+  for (let i = 0; i < threading.length; ) {
+    const alike = lengthOf(threading, i, 0);
+    const step = isRun(threading, i, 1) ? 1 : -1;
+    const run = lengthOf(threading, i, step);
+    if (run >= 3 && run > alike) {
+      parts.push(`${threading[i]![0]}-${threading[i + run - 1]![0]}`);
+      i += run;
+    } else {
+      const unit = threading[i]!.length === 0 ? "X" : threading[i]!.join("+");
+      parts.push(alike === 1 ? unit : `${unit}*${alike}`);
+      i += alike;
+    }
+  }
+  return parts.join(" ");
+}
+
+/** How many units from `start` on go on by `step` shafts each. */
+function lengthOf(threading: readonly UnitShafts[], start: number, step: number): number {
+  let end = start + 1;
+  while (end < threading.length && isRun(threading, end - 1, step)) end++;
+  return end - start;
+}
+
+/** Whether the unit after `unit` hangs `step` shafts further, or just as this one when `step` is 0. */
+function isRun(threading: readonly UnitShafts[], unit: number, step: number): boolean {
+  const here = threading[unit]!;
+  const next = threading[unit + 1];
+  if (next === undefined) return false;
+  if (step === 0) return sameShafts(here, next);
+  return here.length === 1 && next.length === 1 && next[0]! - here[0]! === step;
+}
