@@ -1,5 +1,13 @@
 /** Why a ground cannot be. */
-export type GroundErrorCode = "unknown-weave";
+export type GroundErrorCode =
+  | "bad-description"
+  | "bad-ends"
+  | "bad-order"
+  | "bad-ratio"
+  | "bad-size"
+  | "bad-step"
+  | "too-large"
+  | "unknown-weave";
 
 /** A caller's mistake about a ground weave: one sentence, with the facts as fields. */
 export class GroundError extends Error {

@@ -1,2 +1,13 @@
+export type { Arrangement } from "./arrange.js";
+export { type WeaveOptions, weaveOf } from "./build.js";
+export { type BorderCut, cutOf, type FigureSize, isClean, type PlanCut } from "./cut.js";
+export type { AddedPoint, BaseWeave, Break, Direction, Pair, WeaveDescription } from "./description.js";
 export { GroundError, type GroundErrorCode } from "./error.js";
+export { groundFromWeave } from "./from-weave.js";
+export { parseWeave } from "./parse.js";
+export { type Plan, type PlanKind, type PlanOptions, planOf } from "./plan.js";
+export { printWeave } from "./print.js";
+export { regularPair } from "./regular.js";
+export { irregularSatins, satinOrder, satinSteps } from "./satin.js";
 export type { Ground, GroundStep, ShaftSet } from "./types.js";
+export { drawdownOf, type Weave } from "./weave.js";

@@ -1,0 +1,81 @@
+import { sum } from "./arithmetic.js";
+import { type Arrangement, arrange } from "./arrange.js";
+import { type WeaveOptions, weaveOf } from "./build.js";
+import { counterparts } from "./candidates.js";
+import { cutOf, type FigureSize, type PlanCut } from "./cut.js";
+import type { WeaveDescription } from "./description.js";
+import { parseWeave } from "./parse.js";
+import { reasonsOf } from "./reasons.js";
+import type { Ground, GroundStep } from "./types.js";
+import { otherShafts, type Weave } from "./weave.js";
+
+export interface PlanOptions extends WeaveOptions, FigureSize {}
+
+/**
+ * How a ground and its figure share the shafts:
+ * - `two weaves`: undrawn units weave the weft-faced ground, drawn units its warp-faced counterpart;
+ * - `pattern weft`: the ground covers every shaft, and the figure lies on picks of its own;
+ * - `ground alone`: every pick covers every shaft, so the figure has no say.
+ */
+export type PlanKind = "two weaves" | "pattern weft" | "ground alone";
+
+/** A ground for long-eyed heddles, chosen from all ways to begin it. */
+export interface Plan {
+  readonly kind: PlanKind;
+  readonly ground: Ground;
+  readonly cut: PlanCut;
+  /** The other ways to lay the two weaves, one for each kind of cut, the better first. */
+  readonly rivals: readonly Arrangement[];
+  /** In sentences: what the plan does that its name does not say, and why it does not cut clean where it does not. */
+  readonly reasons: readonly string[];
+}
+
+/**
+ * The raise and sink plan of a weave: of all starts and both directions of its warp-faced counterpart, the one that cuts
+ * best for figures of the given size. A balanced weave leaves the figure no say, unless it has a pattern weft.
+ * @throws {GroundError} as `weaveOf`; `bad-size` for a unit or row of no threads
+ * Source: J. T. Taylor, Cotton Weaving and Designing, 1909, pp. 234-235; T. F. Bell, Jacquard Weaving and Designing, 1895, p. 117.
+ * @example planOf("broken twill 1/3").ground.steps[0] // { raise: [1], sink: [4] }
+ */
+export function planOf(description: string | WeaveDescription, options: PlanOptions = {}): Plan {
+  const read = typeof description === "string" ? parseWeave(description) : description;
+  const weave = weaveOf(read, options);
+  if (read.patternWeft) return covering("pattern weft", withPatternWeft(covered(weave)), options);
+
+  const raisedShare = sum(weave.raised.map((set) => set.length)) / (weave.shafts * weave.raised.length);
+  const warpFaced = raisedShare > 0.5;
+  const ground = warpFaced ? counterchanged(weave) : weave;
+  const [best, ...rivals] =
+    raisedShare === 0.5
+      ? []
+      : arrange(ground.threading, ground.shafts, ground.raised, counterparts(ground), options);
+  if (!best) return covering("ground alone", covered(weave), options);
+  return {
+    kind: "two weaves",
+    ground: best.ground,
+    cut: best.cut,
+    rivals,
+    reasons: reasonsOf(best.ground, best.cut, options, warpFaced),
+  };
+}
+
+function covering(kind: "pattern weft" | "ground alone", ground: Ground, size: FigureSize): Plan {
+  const cut = cutOf(ground, size);
+  return { kind, ground, cut, rivals: [], reasons: reasonsOf(ground, cut, size, false) };
+}
+
+/** The weave alone: every pick sinks what it does not raise. */
+function covered({ shafts, threading, raised }: Weave): Ground {
+  return { shafts, threading, steps: raised.map((raise) => ({ raise, sink: otherShafts(shafts, raise) })) };
+}
+
+/** After each pick of the ground one that leaves every shaft to the figure. */
+function withPatternWeft(ground: Ground): Ground {
+  const pattern: GroundStep = { raise: [], sink: [], weft: "pattern" };
+  return { ...ground, steps: ground.steps.flatMap((step) => [step, pattern]) };
+}
+
+/** Raised for lowered. */
+function counterchanged(weave: Weave): Weave {
+  return { ...weave, raised: weave.raised.map((set) => otherShafts(weave.shafts, set)) };
+}

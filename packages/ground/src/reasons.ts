@@ -1,0 +1,48 @@
+import { commonDivisor } from "./arithmetic.js";
+import { type FigureSize, isClean, type PlanCut } from "./cut.js";
+import type { Ground } from "./types.js";
+
+/** What there is to say of a plan: what its name does not tell, and why a border lies open. */
+export function reasonsOf(ground: Ground, cut: PlanCut, size: FigureSize, warpFaced: boolean): string[] {
+  const { threading, steps } = ground;
+  const covered = steps.filter(({ raise, sink }) => raise.length + sink.length === ground.shafts).length;
+  if (covered === steps.length) {
+    return [
+      "every pick raises or sinks every shaft, so the figure has no say; add a pattern weft to show one",
+    ];
+  }
+  if (covered > 0) {
+    return [
+      "the figure has no say on the ground's own picks; it shows on the picks of the pattern weft alone",
+    ];
+  }
+  const reasons: string[] = [];
+  if (warpFaced) {
+    reasons.push(
+      "drawing can only raise ends, so drawn units weave this warp-faced weave and undrawn units its weft-faced counterpart",
+    );
+  }
+  if (isClean(cut)) return reasons;
+  const unit = size.unitEnds ?? threading.length;
+  const row = size.picksPerRow ?? steps.length;
+  if (unit % threading.length !== 0) {
+    reasons.push(
+      `a unit of ${unit} ends is no multiple of the ${threading.length} ends of the repeat, so units end at ${threading.length / commonDivisor(unit, threading.length)} places of it`,
+    );
+  }
+  if (row % steps.length !== 0) {
+    reasons.push(
+      `a row of ${row} picks is no multiple of the ${steps.length} picks of the repeat, so rows end at ${steps.length / commonDivisor(row, steps.length)} places of it`,
+    );
+  }
+  if (reasons.length === (warpFaced ? 1 : 0)) reasons.push(whyNotClean(ground));
+  return reasons;
+}
+
+function whyNotClean(ground: Ground): string {
+  const { shafts, steps } = ground;
+  const counted = steps.every(({ raise, sink }) => raise.length === 1 && sink.length === 1);
+  return counted && shafts % 2 === 1
+    ? `on ${shafts} ends the mirrored pair would raise and sink shaft ${(shafts + 1) / 2} on one pick, so two regular orders never cut clean all round`
+    : "no start of either weave lets all their bindings fall against each other at the borders";
+}
