@@ -20,10 +20,9 @@ export function transpose(grid: BitGrid): BitGrid {
   return BitGrid.own(grid.columns, grid.rows, words);
 }
 
-/** One word of each of up to 32 rows into the block; rows that are not there are 0. */
+/** One word of each of up to 32 rows into the block; what an earlier block left behind them falls past the last column. */
 function load(words: ReadonlyWords, first: number, stride: number, block: Uint32Array, rows: number): void {
   for (let i = 0; i < rows; i++) block[i] = words[first + i * stride]!;
-  block.fill(0, rows);
 }
 
 /**
