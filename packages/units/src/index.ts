@@ -4,5 +4,19 @@ export { expand } from "./expand.js";
 export { type LiftsOptions, parseLifts, printLifts } from "./lift-notation.js";
 export { gridFromLifts, liftsFromGrid } from "./picture.js";
 export { parseRows, parseShafts, printShafts, type RowsOptions } from "./row-notation.js";
-export { parseThreading, printThreading, type ThreadingOptions } from "./threading-notation.js";
+export { parseThreading, type ThreadingOptions } from "./threading-notation.js";
+export {
+  borderedThreading,
+  brokenThreading,
+  mirroredThreading,
+  pointThreading,
+  repeatedThreading,
+  singleUnitThreading,
+  staticThreading,
+  straightThreading,
+  threadingAlsoOn,
+} from "./threading-orders.js";
+export { printThreading } from "./threading-print.js";
+export { mendThreading, type ThreadingShape, threadingShape } from "./threading-shape.js";
+export { describeThreading, type ThreadingPoint, threadingPoints } from "./threading-words.js";
 export type { Expansion, UnitDraft, UnitShafts } from "./types.js";

@@ -32,3 +32,8 @@ export function distinctSets(sets: readonly ShaftSet[]): DistinctSets {
   });
   return { distinct, indexOf };
 }
+
+/** The shafts of either set, ascending. */
+export function unite(a: ShaftSet, b: ShaftSet): ShaftSet {
+  return [...new Set([...a, ...b])].sort((one, other) => one - other);
+}

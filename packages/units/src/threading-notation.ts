@@ -1,5 +1,4 @@
 import { UnitsError } from "./error.js";
-import { sameShafts } from "./shaft-sets.js";
 import { readRun, readShaftAfter, readTimes, readTokens, type Token, type TokenReader } from "./tokens.js";
 import type { UnitShafts } from "./types.js";
 
@@ -108,42 +107,4 @@ function readUnits(token: Token, read: TokenReader, staticShaft: number | undefi
 /** The shafts of a unit in order, without the one that stands for none. */
 function unitOn(shafts: readonly number[], staticShaft: number | undefined): UnitShafts {
   return shafts.filter((shaft) => shaft !== staticShaft).sort((a, b) => a - b);
-}
-
-/**
- * Writes a unit threading so that `parseThreading` reads it back, runs and like units folded.
- * @example printThreading([[], [], [1], [2], [3], [2, 4]]) // "X*2 1-3 2+4"
- */
-export function printThreading(threading: readonly UnitShafts[]): string {
-  const parts: string[] = [];
-  for (let i = 0; i < threading.length; ) {
-    const alike = lengthOf(threading, i, 0);
-    const step = isRun(threading, i, 1) ? 1 : -1;
-    const run = lengthOf(threading, i, step);
-    if (run >= 3 && run > alike) {
-      parts.push(`${threading[i]![0]}-${threading[i + run - 1]![0]}`);
-      i += run;
-    } else {
-      const unit = threading[i]!.length === 0 ? "X" : threading[i]!.join("+");
-      parts.push(alike === 1 ? unit : `${unit}*${alike}`);
-      i += alike;
-    }
-  }
-  return parts.join(" ");
-}
-
-/** How many units from `start` on go on by `step` shafts each. */
-function lengthOf(threading: readonly UnitShafts[], start: number, step: number): number {
-  let end = start + 1;
-  while (end < threading.length && isRun(threading, end - 1, step)) end++;
-  return end - start;
-}
-
-/** Whether the unit after `unit` hangs `step` shafts further, or just as this one when `step` is 0. */
-function isRun(threading: readonly UnitShafts[], unit: number, step: number): boolean {
-  const here = threading[unit]!;
-  const next = threading[unit + 1];
-  if (next === undefined) return false;
-  if (step === 0) return sameShafts(here, next);
-  return here.length === 1 && next.length === 1 && next[0]! - here[0]! === step;
 }
