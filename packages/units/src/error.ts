@@ -13,11 +13,15 @@ export type UnitsErrorCode =
   | "repeated-shaft"
   | "too-large"
   | "unbalanced-bracket"
+  | "unknown-block"
+  | "unknown-word"
   | "unnamed-shafts"
   | "wrong-length";
 
 /** The facts of an error: what was found, and where. */
-export type UnitsFacts = Readonly<Record<string, string | number>>;
+export interface UnitsFacts {
+  readonly [fact: string]: string | number;
+}
 
 /** A caller's mistake about units, threading or lifts: one sentence, with the facts as fields. */
 export class UnitsError extends Error {

@@ -1,7 +1,21 @@
 export { checkDraft, type DraftSize, draftSize, MOST_INTERLACEMENTS, MOST_THREADS } from "./draft-check.js";
 export { UnitsError, type UnitsErrorCode, type UnitsFacts } from "./error.js";
 export { expand } from "./expand.js";
+export { changedLifts, type LiftChange } from "./lift-change.js";
 export { type LiftsOptions, parseLifts, printLifts } from "./lift-notation.js";
+export {
+  alternatingLifts,
+  brickLifts,
+  exchangedLifts,
+  type Frame,
+  fittedLifts,
+  framedLifts,
+  halfDropLifts,
+  mirroredLifts,
+  repeatedLifts,
+  turnedLifts,
+  upsideDownLifts,
+} from "./lift-variation.js";
 export { gridFromLifts, liftsFromGrid } from "./picture.js";
 export { parseRows, parseShafts, printShafts, type RowsOptions } from "./row-notation.js";
 export { parseThreading, type ThreadingOptions } from "./threading-notation.js";
@@ -20,3 +34,5 @@ export { printThreading } from "./threading-print.js";
 export { mendThreading, type ThreadingShape, threadingShape } from "./threading-shape.js";
 export { describeThreading, type ThreadingPoint, threadingPoints } from "./threading-words.js";
 export type { Expansion, UnitDraft, UnitShafts } from "./types.js";
+export { wovenLifts } from "./weaving-order.js";
+export { parseWovenBlock, printWovenBlock, type WovenBlock } from "./woven-block.js";

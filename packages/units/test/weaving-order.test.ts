@@ -1,0 +1,161 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import {
+  changedLifts,
+  type LiftChange,
+  parseWovenBlock,
+  printWovenBlock,
+  turnedLifts,
+  type WovenBlock,
+  wovenLifts,
+} from "../src/index.js";
+import { shaftSet } from "./arbitraries.js";
+import { expectRefusal } from "./expect-error.js";
+
+const some = shaftSet(12).filter((shafts) => shafts.length > 0);
+const count = fc.integer({ min: 1, max: 99 });
+
+const change = (): fc.Arbitrary<LiftChange> => {
+  const plain: fc.Arbitrary<LiftChange> = fc.oneof(
+    fc.constant<LiftChange>({ change: "upside-down" }),
+    fc.record(
+      {
+        change: fc.constantFrom(
+          "mirrored" as const,
+          "turned" as const,
+          "exchanged" as const,
+          "brick" as const,
+        ),
+        on: some,
+      },
+      { requiredKeys: ["change"] },
+    ),
+    fc.record({ change: fc.constant("half-drop" as const), on: some, beside: some }),
+    fc.record(
+      { change: fc.constant("framed" as const), rows: count, across: some, edge: some },
+      { requiredKeys: ["change", "rows", "across"] },
+    ),
+    fc.record({ change: fc.constant("fitted" as const), rows: count }),
+    fc.record({ change: fc.constant("repeated" as const), times: count }),
+  );
+  const alternating = fc.record({ change: fc.constant("alternating" as const), times: count, every: plain });
+  return fc.oneof({ weight: 4, arbitrary: plain }, { weight: 1, arbitrary: alternating });
+};
+
+const wovenBlock = (): fc.Arbitrary<WovenBlock> =>
+  fc.record({
+    block: fc.constantFrom("moth", "border-2", "_x"),
+    changes: fc.array(change(), { maxLength: 4 }),
+  });
+
+describe("a line of a weaving order", () => {
+  it("names a block and what is done with it, from left to right", () => {
+    expect(parseWovenBlock("moth")).toEqual({ block: "moth", changes: [] });
+    expect(parseWovenBlock("moth*3").changes).toEqual([{ change: "repeated", times: 3 }]);
+    expect(parseWovenBlock("moth upside-down, exchanged on 1 3-4 *2").changes).toEqual([
+      { change: "upside-down" },
+      { change: "exchanged", on: [1, 3, 4] },
+      { change: "repeated", times: 2 },
+    ]);
+    expect(parseWovenBlock("moth *4 every-other turned").changes).toEqual([
+      { change: "alternating", times: 4, every: { change: "turned" } },
+    ]);
+    expect(parseWovenBlock("moth framed 1 row of 1-3 beside 9").changes).toEqual([
+      { change: "framed", rows: 1, across: [1, 2, 3], edge: [9] },
+    ]);
+    expect(parseWovenBlock("moth half-drop on 1-2 beside 3-4 fitted to 60 rows").changes).toEqual([
+      { change: "half-drop", on: [1, 2], beside: [3, 4] },
+      { change: "fitted", rows: 60 },
+    ]);
+  });
+
+  it("is read back as it was printed", () => {
+    fc.assert(
+      fc.property(wovenBlock(), (woven) => {
+        expect(parseWovenBlock(printWovenBlock(woven))).toEqual(woven);
+      }),
+    );
+  });
+
+  it("has a column for every fault", () => {
+    const refuse = (text: string, sentence: string, column: number) =>
+      expectRefusal(() => parseWovenBlock(text), "unknown-word", sentence, { column });
+    refuse("", "the end of the line was found; expected the name of a block", 1);
+    refuse("3 moth", `"3" was found; expected the name of a block`, 1);
+    refuse("moth flipped", `"flipped" was found; expected *N, upside-down, mirrored`, 6);
+    refuse("moth *0", `"*0" was found; expected * and how many times`, 6);
+    refuse("moth exchanged on", "the end of the line was found; expected the numbers of shafts", 18);
+    refuse("moth half-drop 1-4", `"1-4" was found; expected "on"`, 16);
+    refuse("moth framed rows of 1", `"rows" was found; expected a number of rows`, 13);
+    refuse("moth framed 2 picks", `"picks" was found; expected "rows"`, 15);
+    refuse("moth fitted 9 rows", `"9" was found; expected "to"`, 13);
+    expectRefusal(() => parseWovenBlock("moth turned on 1  4 0"), "bad-shaft", "shaft 0 was found", {
+      column: 21,
+    });
+  });
+});
+
+describe("blocks in weaving order", () => {
+  const blocks = new Map([
+    ["border", [[9], [9]]],
+    ["moth", [[1], [1, 2], [3]]],
+  ]);
+  const weave = (...lines: string[]) => wovenLifts(blocks, lines.map(parseWovenBlock), 9);
+
+  it("make a cloth of small motifs", () => {
+    expect(weave("border", "moth *2", "moth upside-down", "border")).toEqual([
+      [9],
+      [9],
+      [1],
+      [1, 2],
+      [3],
+      [1],
+      [1, 2],
+      [3],
+      [3],
+      [1, 2],
+      [1],
+      [9],
+      [9],
+    ]);
+    expect(weave("moth mirrored on 1-3")).toEqual([[3], [2, 3], [1]]);
+    expect(weave("moth turned")).toEqual(turnedLifts(blocks.get("moth")!, [1, 2, 3, 4, 5, 6, 7, 8, 9]));
+    expect(weave("moth exchanged on 1-2 framed 1 row of 1-9 beside 9")).toEqual([
+      [1, 2, 3, 4, 5, 6, 7, 8, 9],
+      [2, 9],
+      [9],
+      [1, 2, 3, 9],
+      [1, 2, 3, 4, 5, 6, 7, 8, 9],
+    ]);
+    expect(weave("border brick on 8-9 fitted to 9 rows")).toHaveLength(8);
+    expect(weave("border half-drop on 9 beside 8")).toEqual([
+      [8, 9],
+      [8, 9],
+    ]);
+  });
+
+  it("are what their changes make of them, one after the other", () => {
+    const safe = change().filter(({ change }) =>
+      ["upside-down", "mirrored", "turned", "exchanged"].includes(change),
+    );
+    fc.assert(
+      fc.property(safe, safe, (first, second) => {
+        const moth = blocks.get("moth")!;
+        expect(wovenLifts(blocks, [{ block: "moth", changes: [first, second] }], 12)).toEqual(
+          changedLifts(changedLifts(moth, first, 12), second, 12),
+        );
+      }),
+    );
+  });
+
+  it("are refused when a block is not there or the cloth grows out of hand", () => {
+    expectRefusal(
+      () => weave("moth", "mth"),
+      "unknown-block",
+      `the block "mth" is not there; the blocks are: border, moth`,
+      { entry: 2 },
+    );
+    expectRefusal(() => weave("moth *1000 *1000"), "too-large", "3000000 rows");
+    expectRefusal(() => weave("moth *300000", "moth *300000"), "too-large", "1800000 rows");
+  });
+});
