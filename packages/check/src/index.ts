@@ -1,3 +1,7 @@
+export { check, checkGrid } from "./check.js";
+export type { Cloth, Figure, Plan, Squares, System } from "./cloth.js";
+export { CheckError, type CheckErrorCode } from "./error.js";
+export { type AllowedFloat, allowedFloat } from "./float-limit.js";
 export type {
   CheckOptions,
   FloatLimit,
@@ -8,3 +12,5 @@ export type {
   Waiver,
 } from "./options.js";
 export type { CutTally, Finding, FloatTally, Report, Severity, Span, Spread } from "./report.js";
+export type { Example, Fact, Rule } from "./rules/rule.js";
+export { rules } from "./rules.js";

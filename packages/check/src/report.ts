@@ -25,6 +25,11 @@ export interface Finding {
   readonly system?: "warp" | "weft";
   /** The weft of the pick, where wefts are told apart. */
   readonly weft?: string;
+  /** The shaft that a finding of the plan is about, and its harness. */
+  readonly shaft?: number;
+  readonly harness?: "ground" | "pattern";
+  /** The weaver's reason for accepting the finding; such a finding does not count in `ok` and `summary`. */
+  readonly waived?: string;
 }
 
 /** Floats of one system on one side of the cloth: how many there are of each length. */
@@ -79,5 +84,13 @@ export interface Report {
     /** Picks that never interlace, 1-based. */
     readonly loosePicks: readonly number[];
   };
+  /** Findings that a waiver accepts. */
+  readonly waived: number;
+  /** Which rules looked at the cloth, and which did not and why. */
+  readonly rules: {
+    readonly ran: readonly string[];
+    readonly skipped: readonly { readonly rule: string; readonly reason: string }[];
+  };
+  /** Sorted by severity, rule, how bad they are, and place. */
   readonly findings: readonly Finding[];
 }

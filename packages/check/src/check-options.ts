@@ -1,0 +1,71 @@
+import { CheckError } from "./error.js";
+import type { CheckOptions, FloatLimit } from "./options.js";
+import { rules } from "./rules.js";
+
+/**
+ * Refuses options that cannot be meant.
+ * @throws {CheckError} `bad-sett`, `bad-limit`, `bad-level`, `bad-repeat`, `unknown-rule`
+ */
+export function checkOptions({
+  sett = {},
+  limits = {},
+  repeat,
+  levels = {},
+  waive = [],
+}: CheckOptions): void {
+  for (const [name, perCm] of Object.entries(sett)) {
+    if (perCm !== undefined && !(Number.isFinite(perCm) && perCm > 0)) {
+      throw new CheckError("bad-sett", `${name} is ${perCm}; expected a number above 0`, {
+        name,
+        found: perCm,
+      });
+    }
+  }
+  checkFloat("float", limits.float);
+  checkFloat("warpFloat", limits.warpFloat);
+  checkFloat("weftFloat", limits.weftFloat);
+  for (const [weft, limit] of Object.entries(limits.floatOfWeft ?? {}))
+    checkFloat(`floatOfWeft ${weft}`, limit);
+  const { openCuts } = limits;
+  if (openCuts !== undefined && !(openCuts >= 0 && openCuts <= 100)) {
+    throw new CheckError("bad-limit", `openCuts is ${openCuts}; expected percent from 0 to 100`, {
+      found: openCuts,
+    });
+  }
+  if (repeat !== undefined && !["none", "ends", "picks", "both"].includes(repeat)) {
+    throw new CheckError("bad-repeat", `repeat is ${repeat}; expected none, ends, picks or both`, {
+      found: repeat,
+    });
+  }
+  for (const [rule, level] of Object.entries(levels)) {
+    checkRule(rule);
+    if (!["error", "warning", "note", "off"].includes(level)) {
+      throw new CheckError(
+        "bad-level",
+        `the level of ${rule} is ${level}; expected error, warning, note or off`,
+        {
+          rule,
+          found: level,
+        },
+      );
+    }
+  }
+  for (const { rule } of waive) checkRule(rule);
+}
+
+function checkFloat(name: string, limit: FloatLimit | undefined): void {
+  for (const [unit, length] of Object.entries(limit ?? {})) {
+    if (length !== undefined && !(Number.isFinite(length) && length > 0)) {
+      throw new CheckError("bad-limit", `the limit ${name} is ${length} ${unit}; expected a number above 0`, {
+        name,
+        found: length,
+      });
+    }
+  }
+}
+
+function checkRule(name: string): void {
+  if (rules.some((rule) => rule.name === name)) return;
+  const known = rules.map((rule) => rule.name).join(", ");
+  throw new CheckError("unknown-rule", `there is no rule ${name}; the rules are ${known}`, { name });
+}

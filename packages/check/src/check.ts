@@ -1,0 +1,30 @@
+import type { BitGrid } from "@drawcord/grid";
+import { expand, type UnitDraft } from "@drawcord/units";
+import { checkOptions } from "./check-options.js";
+import { measureDraft, measurePlain } from "./measure/measure.js";
+import type { CheckOptions } from "./options.js";
+import type { Report } from "./report.js";
+import { reportOf } from "./report-of.js";
+import { rules } from "./rules.js";
+
+/**
+ * Works a draft out to every end and pick, measures the cloth, and lets every rule look at it.
+ * @throws {CheckError} `bad-sett`, `bad-limit`, `bad-level`, `bad-repeat`, `unknown-rule` for options that cannot be meant
+ * @throws {UnitsError} for a draft that cannot be worked out
+ * @example check(draft).ok // true
+ */
+export function check(draft: UnitDraft, options: CheckOptions = {}): Report {
+  checkOptions(options);
+  return reportOf(measureDraft(draft, expand(draft), options), rules);
+}
+
+/**
+ * Measures a drawdown (picks x ends, pick 1 in row 0) of which no plan is known, and lets the rules look at it that need
+ * none; the report names the others.
+ * @throws {CheckError} as `check`
+ * @example checkGrid(fromText("#.#.\n.#.#")).integrity.layers // 1
+ */
+export function checkGrid(drawdown: BitGrid, options: CheckOptions = {}): Report {
+  checkOptions(options);
+  return reportOf(measurePlain(drawdown, options), rules);
+}

@@ -1,0 +1,65 @@
+import type { BitGrid } from "@drawcord/grid";
+import type { UnitDraft } from "@drawcord/units";
+import type { Integrity } from "./measure/integrity.js";
+import type { Kinds } from "./measure/kinds.js";
+import type { Patches } from "./measure/patches.js";
+import type { Threads } from "./measure/threads.js";
+import type { CheckOptions } from "./options.js";
+import type { CutTally } from "./report.js";
+
+/** One system of a cloth: its threads are the rows of `grid`. */
+export interface System {
+  readonly grid: BitGrid;
+  readonly kinds: Kinds;
+  readonly threads: Threads;
+  /** Whether each thread's last interlacement lies beside its first, as in a repeat. */
+  readonly joined: boolean;
+}
+
+/** Where the squares of a cloth lie: units and rows where it has them. Places count from 0. */
+export interface Squares {
+  /** The square column of each end; the selvedges are columns of their own. */
+  readonly ofEnd: Int32Array;
+  /** The square row of each pick. */
+  readonly ofPick: Int32Array;
+  readonly columns: number;
+  readonly rows: number;
+}
+
+/** Which unit each end is of (-1 in the selvedges), and which row each pick; from 0. */
+export interface Plan {
+  readonly draft: UnitDraft;
+  readonly unitOfEnd: Int32Array;
+  readonly rowOfPick: Int32Array;
+  readonly stepOfPick: Int32Array;
+}
+
+/** The drawn state of a cloth and what follows from it. */
+export interface Figure {
+  /** Picks x ends: 1 where the unit of the end is drawn. */
+  readonly drawn: BitGrid;
+  readonly kinds: Kinds;
+  /** Patches of squares drawn alike: rows x units. */
+  readonly areas: Patches;
+  readonly side: CutTally;
+  readonly across: CutTally;
+}
+
+/** A cloth with all that was measured of it: what the rules look at. */
+export interface Cloth {
+  readonly options: CheckOptions;
+  /** Rows are ends. */
+  readonly warp: System;
+  /** Rows are picks; its grid is the drawdown. */
+  readonly weft: System;
+  /** The weft of each pick, as a place in `wefts`. */
+  readonly weftOfPick: Int32Array;
+  /** The wefts by name; the ground weft is ``. */
+  readonly wefts: readonly string[];
+  readonly squares: Squares;
+  /** Left out for a plain draft, which has no units and rows. */
+  readonly plan?: Plan;
+  /** Left out where nothing is known of what is drawn. */
+  readonly figure?: Figure;
+  readonly integrity: Integrity;
+}

@@ -1,0 +1,74 @@
+import { type BitGrid, transpose } from "@drawcord/grid";
+import type { Expansion, UnitDraft } from "@drawcord/units";
+import type { Cloth, Figure, Plan, System } from "../cloth.js";
+import type { CheckOptions } from "../options.js";
+import { acrossCuts, sideCuts } from "./borders.js";
+import { integrityOf } from "./integrity.js";
+import { kindsOf } from "./kinds.js";
+import { patchesOf } from "./patches.js";
+import { draftSquares, drawnUnits, plainSquares } from "./squares.js";
+import { measureThreads } from "./threads.js";
+
+/** Measures the cloth of a draft that was worked out to every end and pick. */
+export function measureDraft(draft: UnitDraft, expansion: Expansion, options: CheckOptions): Cloth {
+  const { drawdown, drawn, unitOfEnd, rowOfPick, stepOfPick } = expansion;
+  const plan: Plan = { draft, unitOfEnd, rowOfPick, stepOfPick };
+  const systems = measureSystems(drawdown, options);
+  return {
+    options,
+    ...systems,
+    ...sortWefts(draft, stepOfPick),
+    squares: draftSquares(plan),
+    plan,
+    figure: measureFigure(systems.weft, systems.warp.joined, drawn, drawnUnits(drawn, plan)),
+    integrity: integrityOf(drawdown, systems.warp.grid),
+  };
+}
+
+/** Measures a drawdown of which nothing else is known. */
+export function measurePlain(drawdown: BitGrid, options: CheckOptions): Cloth {
+  const systems = measureSystems(drawdown, options);
+  return {
+    options,
+    ...systems,
+    wefts: [""],
+    weftOfPick: new Int32Array(drawdown.rows),
+    squares: plainSquares(drawdown),
+    integrity: integrityOf(drawdown, systems.warp.grid),
+  };
+}
+
+function measureSystems(
+  drawdown: BitGrid,
+  { repeat = "none" }: CheckOptions,
+): { warp: System; weft: System } {
+  return {
+    warp: measureSystem(transpose(drawdown), repeat === "picks" || repeat === "both"),
+    weft: measureSystem(drawdown, repeat === "ends" || repeat === "both"),
+  };
+}
+
+function measureSystem(grid: BitGrid, joined: boolean): System {
+  const kinds = kindsOf(grid);
+  return { grid, kinds, joined, threads: measureThreads(grid, kinds, joined) };
+}
+
+function measureFigure(weft: System, picksJoined: boolean, drawn: BitGrid, units: BitGrid): Figure {
+  const kinds = kindsOf(drawn);
+  return {
+    drawn,
+    kinds,
+    areas: patchesOf(units, { columns: weft.joined, rows: picksJoined }),
+    side: sideCuts(weft.grid, drawn, weft.kinds, kinds, weft.joined),
+    across: acrossCuts(weft.grid, drawn, kinds, picksJoined),
+  };
+}
+
+function sortWefts(draft: UnitDraft, stepOfPick: Int32Array): { wefts: string[]; weftOfPick: Int32Array } {
+  const wefts = [""];
+  const weftOfStep = draft.ground.steps.map(({ weft = "" }) => {
+    if (!wefts.includes(weft)) wefts.push(weft);
+    return wefts.indexOf(weft);
+  });
+  return { wefts, weftOfPick: stepOfPick.map((step) => weftOfStep[step]!) };
+}

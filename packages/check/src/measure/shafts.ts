@@ -1,0 +1,62 @@
+import type { UnitDraft } from "@drawcord/units";
+
+/** What a draft does with one pattern shaft. */
+export interface ShaftUse {
+  readonly shaft: number;
+  /** Units (from 1) that hang on it. */
+  readonly units: readonly number[];
+  /** How many rows draw it, and the first and last of them (from 1; 0 when there are none). */
+  readonly rows: number;
+  readonly firstRow: number;
+  readonly lastRow: number;
+}
+
+/** Every pattern shaft that a unit hangs on or a lift draws, in ascending order. */
+export function shaftUses({ threading, lifts }: UnitDraft): ShaftUse[] {
+  const units = new Map<number, number[]>();
+  threading.forEach((shafts, unit) => {
+    for (const shaft of shafts) {
+      const hung = units.get(shaft);
+      if (hung === undefined) units.set(shaft, [unit + 1]);
+      else hung.push(unit + 1);
+    }
+  });
+  const rows = rowsOfShafts(lifts);
+  const shafts = [...new Set([...units.keys(), ...rows.keys()])].sort((a, b) => a - b);
+  return shafts.map((shaft) => ({
+    shaft,
+    units: units.get(shaft) ?? [],
+    ...(rows.get(shaft) ?? { rows: 0, firstRow: 0, lastRow: 0 }),
+  }));
+}
+
+type Rows = Pick<ShaftUse, "rows" | "firstRow" | "lastRow">;
+
+/** Shaft numbers up to here are counted in arrays: a lift plan may draw millions of them. */
+const COUNTED = 2 ** 16;
+
+function rowsOfShafts(lifts: UnitDraft["lifts"]): Map<number, Rows> {
+  const times = new Int32Array(COUNTED);
+  const first = new Int32Array(COUNTED);
+  const last = new Int32Array(COUNTED);
+  const found = new Map<number, Rows>();
+  lifts.forEach((lift, row) => {
+    for (const shaft of lift) {
+      if (shaft < COUNTED) {
+        if (times[shaft]!++ === 0) first[shaft] = row + 1;
+        last[shaft] = row + 1;
+      } else {
+        const before = found.get(shaft);
+        found.set(shaft, {
+          rows: (before?.rows ?? 0) + 1,
+          firstRow: before?.firstRow ?? row + 1,
+          lastRow: row + 1,
+        });
+      }
+    }
+  });
+  times.forEach((rows, shaft) => {
+    if (rows > 0) found.set(shaft, { rows, firstRow: first[shaft]!, lastRow: last[shaft]! });
+  });
+  return found;
+}

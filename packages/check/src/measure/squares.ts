@@ -1,0 +1,46 @@
+import { BitGrid } from "@drawcord/grid";
+import type { Plan, Squares } from "../cloth.js";
+import { eachRun, setBits } from "./runs.js";
+
+/** Threads on a side of a square where a cloth has no units and rows to count by (common practice: a bold line of squared paper every 4). */
+const PLAIN_SQUARE = 4;
+
+/** Units by rows, with a column of squares for either selvedge. */
+export function draftSquares({ draft, unitOfEnd, rowOfPick }: Plan): Squares {
+  const units = draft.threading.length;
+  const left = draft.selvedge?.left?.length ?? 0;
+  return {
+    ofEnd: unitOfEnd.map((unit, end) => (unit >= 0 ? unit + 1 : end < left ? 0 : units + 1)),
+    ofPick: rowOfPick,
+    columns: units + 2,
+    rows: draft.lifts.length,
+  };
+}
+
+/** Squares of a few threads each way, for a drawdown without a plan. */
+export function plainSquares(drawdown: BitGrid): Squares {
+  const place = (_: unknown, thread: number) => Math.floor(thread / PLAIN_SQUARE);
+  return {
+    ofEnd: Int32Array.from({ length: drawdown.columns }, place),
+    ofPick: Int32Array.from({ length: drawdown.rows }, place),
+    columns: Math.ceil(drawdown.columns / PLAIN_SQUARE),
+    rows: Math.ceil(drawdown.rows / PLAIN_SQUARE),
+  };
+}
+
+/** The drawn state as rows x units: all ends of a unit and all picks of a row are alike, so one of each tells. */
+export function drawnUnits(drawn: BitGrid, { draft, unitOfEnd, rowOfPick }: Plan): BitGrid {
+  const units = draft.threading.length;
+  const rows = draft.lifts.length;
+  const stride = (units + 31) >>> 5;
+  const words = new Uint32Array(rows * stride);
+  let done = -1;
+  rowOfPick.forEach((row, pick) => {
+    if (row === done) return;
+    done = row;
+    eachRun(drawn, pick, (start, end, state) => {
+      if (state === 1) setBits(words, row * stride, unitOfEnd[start]!, unitOfEnd[end - 1]! + 1);
+    });
+  });
+  return BitGrid.own(rows, units, words);
+}

@@ -1,0 +1,86 @@
+import type { Plan } from "../cloth.js";
+import { shaftUses } from "../measure/shafts.js";
+import { many, runsOf } from "../words.js";
+import { onTabby } from "./examples.js";
+import type { Rule } from "./rule.js";
+
+/** A shaft that does nothing in this cloth. */
+export const idleShaft: Rule = {
+  name: "idle-shaft",
+  severity: "warning",
+  summary: "a shaft that no lift draws, or that no end hangs on",
+  meaning:
+    "Units hang on a pattern shaft that no lift ever draws, so that they weave ground all along; or the ground has a shaft that carries no ends.",
+  reason:
+    "A shaft threaded for nothing is most often a slip: a row of the lift plan is missing, or a number was written for another.",
+  mend: "Draw the shaft in the rows that want it, or thread its units as static. Take a ground shaft without ends out of the plan.",
+  source: "common practice",
+  examples: {
+    passes: [
+      {
+        title: "every shaft is drawn",
+        cloth: {
+          ...onTabby,
+          threading: [[1], [], [2]],
+          lifts: [[1], [2]],
+        },
+      },
+    ],
+    fails: [
+      {
+        title: "shaft 2 is threaded and never drawn",
+        cloth: {
+          ...onTabby,
+          threading: [[1], [], [2]],
+          lifts: [[1], []],
+        },
+      },
+      {
+        title: "no end on ground shaft 3",
+        cloth: {
+          ground: {
+            shafts: 3,
+            threading: [1, 2],
+            steps: [
+              { raise: [1], sink: [2, 3] },
+              { raise: [2, 3], sink: [1] },
+            ],
+          },
+          unitEnds: 2,
+          threading: [[1]],
+          lifts: [[1]],
+          picksPerRow: 2,
+        },
+      },
+    ],
+  },
+  cannot: ({ plan }) => (plan === undefined ? "a drawdown alone has no shafts" : undefined),
+  *find({ plan, options }) {
+    if (plan === undefined) return;
+    for (const { shaft, units, rows } of shaftUses(plan.draft)) {
+      if (rows > 0 || shaft === options.staticShaft) continue;
+      yield { harness: "pattern", shaft, units: [units[0]!, units.at(-1)!] };
+    }
+    for (const shaft of bareGroundShafts(plan)) yield { harness: "ground", shaft };
+  },
+  say({ harness, shaft }, { plan }) {
+    if (harness === "ground") return `ground shaft ${shaft} carries no ends`;
+    const units = plan === undefined ? [] : unitsOn(plan, shaft);
+    return `no lift draws pattern shaft ${shaft}, on which ${many(units.length, "unit")} (${runsOf(units)}) ${units.length === 1 ? "hangs" : "hang"}`;
+  },
+};
+
+function unitsOn({ draft }: Plan, shaft: number | undefined): number[] {
+  return draft.threading.flatMap((shafts, unit) => (shafts.some((s) => s === shaft) ? [unit + 1] : []));
+}
+
+function bareGroundShafts({ draft, unitOfEnd }: Plan): number[] {
+  const { ground, selvedge } = draft;
+  const ofUnits = unitOfEnd.reduce((count, unit) => count + (unit >= 0 ? 1 : 0), 0);
+  const used = new Set([
+    ...ground.threading.slice(0, ofUnits),
+    ...(selvedge?.left ?? []),
+    ...(selvedge?.right ?? []),
+  ]);
+  return Array.from({ length: ground.shafts }, (_, i) => i + 1).filter((shaft) => !used.has(shaft));
+}

@@ -1,0 +1,81 @@
+import type { Cloth } from "../cloth.js";
+import { threadsOf } from "../measure/integrity.js";
+import { unitsAndRows } from "../regions.js";
+import type { Span } from "../report.js";
+import { list, many, runsOf } from "../words.js";
+import type { Rule } from "./rule.js";
+
+/** A cloth that falls apart into layers. */
+export const layers: Rule = {
+  name: "layers",
+  severity: "error",
+  summary: "the cloth does not hang together",
+  meaning:
+    "Some threads lie over all the others wherever they cross them, so that they can be lifted off as a layer: the cloth is several cloths one on another, or has threads that belong to none.",
+  reason:
+    "Layers part as soon as the cloth leaves the loom. Double cloth is woven so on purpose; anything else is a slip in the threading or the treadling.",
+  mend: "Let the layers change places or stitch them: raise an end of the lower layer over a pick of the upper one at intervals.",
+  source:
+    "C. R. J. Clapham, When a fabric hangs together, Bulletin of the London Mathematical Society 12 (1980) 161-164",
+  examples: {
+    passes: [
+      { title: "plain weave", cloth: "#.#.\n.#.#" },
+      { title: "a double cloth whose layers are stitched once", cloth: "###.\n#.##\n#...\n..#." },
+    ],
+    fails: [{ title: "a double cloth of two plain weaves", cloth: "###.\n#.##\n#...\n..#." }],
+  },
+  *find(cloth) {
+    const { integrity } = cloth;
+    if (integrity.layers < 2) return;
+    const { above, below } = apart(cloth);
+    const ends = extent([...above.ends, ...below.ends]);
+    const picks = extent([...above.picks, ...below.picks]);
+    yield {
+      ...(ends && { ends }),
+      ...(picks && { picks }),
+      ...unitsAndRows(cloth, ends, picks),
+      measured: integrity.layers,
+      limit: 1,
+      unit: "layers",
+    };
+  },
+  say(fact, cloth) {
+    const { above, below } = apart(cloth);
+    const parts = [
+      threads(above) && `${threads(above)} lift off the face`,
+      threads(below) && `${threads(below)} drop off the back`,
+    ].filter((part) => part !== "");
+    return `the cloth does not hang together but falls into ${many(fact.measured ?? 0, "layer")}: ${list(parts)}`;
+  },
+};
+
+interface Threads {
+  readonly ends: readonly number[];
+  readonly picks: readonly number[];
+}
+
+/** The threads over and under the largest layer, from 1 in ascending order. */
+function apart({ integrity }: Cloth): { above: Threads; below: Threads } {
+  const { picksBefore, endsBefore, layers: count } = integrity;
+  const size = (layer: number) =>
+    picksBefore[layer + 1]! - picksBefore[layer]! + endsBefore[layer + 1]! - endsBefore[layer]!;
+  // Of equal layers the lowest stays: what lies on top is what lifts off.
+  let main = count - 1;
+  for (let layer = count - 2; layer >= 0; layer--) if (size(layer) > size(main)) main = layer;
+  return { above: threadsOf(integrity, 0, main), below: threadsOf(integrity, main + 1, count) };
+}
+
+function extent(numbers: readonly number[]): Span | undefined {
+  if (numbers.length === 0) return undefined;
+  return numbers.reduce<Span>(
+    ([first, last], number) => [Math.min(first, number), Math.max(last, number)],
+    [numbers[0]!, numbers[0]!],
+  );
+}
+
+function threads({ ends, picks }: Threads): string {
+  const parts = [];
+  if (ends.length > 0) parts.push(`${ends.length === 1 ? "end" : "ends"} ${runsOf(ends)}`);
+  if (picks.length > 0) parts.push(`${picks.length === 1 ? "pick" : "picks"} ${runsOf(picks)}`);
+  return list(parts);
+}

@@ -1,0 +1,67 @@
+import type { Cloth, System } from "../cloth.js";
+import { joinFaults, type VisitFault } from "../regions.js";
+import { many } from "../words.js";
+import type { Rule } from "./rule.js";
+
+/** An end or a pick that lies over or under all the threads it crosses. */
+export const looseThread: Rule = {
+  name: "loose-thread",
+  severity: "error",
+  summary: "an end or a pick that never interlaces",
+  meaning:
+    "The thread lies on one side of the cloth from end to end: it is never raised, or never lowered, and nothing holds it.",
+  reason: "It can be drawn out of the cloth whole, and will be by the first thing that catches it.",
+  mend: "Raise or sink it at least once in each float's length: look for an end threaded on a shaft that no treadle moves, or for a treadle that moves no shaft.",
+  source: "common practice",
+  examples: {
+    passes: [{ title: "plain weave", cloth: "#.#\n.#.\n#.#" }],
+    fails: [
+      { title: "an end that is always raised", cloth: "##.\n.##\n##." },
+      { title: "a pick over all ends", cloth: "#.#\n...\n.#." },
+    ],
+  },
+  *find(cloth) {
+    const { warp, weft } = cloth;
+    for (const face of ["face", "back"] as const) {
+      const regions = joinFaults(cloth, (visit) =>
+        eachLoose(warp, face === "face" ? 1 : 0, (end) => visitEnd(cloth, end, visit)),
+      );
+      for (const { measured: _, ...region } of regions) yield { ...region, face, system: "warp" };
+    }
+    for (const face of ["face", "back"] as const) {
+      const regions = joinFaults(cloth, (visit) =>
+        eachLoose(weft, face === "face" ? 0 : 1, (pick) => visitPick(cloth, pick, visit)),
+      );
+      for (const { measured: _, ...region } of regions) {
+        const weftName = cloth.wefts[cloth.weftOfPick[region.picks[0] - 1]!]!;
+        yield { ...region, face, system: "weft", ...(weftName !== "" && { weft: weftName }) };
+      }
+    }
+  },
+  say({ system, face, count = 1 }) {
+    const thread = system === "warp" ? "end" : "pick";
+    const never = count === 1 ? "never interlaces: it lies" : "never interlace: they lie";
+    return `${count === 1 ? `a loose ${thread}` : many(count, `loose ${thread}`)} that ${never} on the ${face} all along`;
+  },
+};
+
+/** Visits the threads of a system that are of one state all along. */
+export function eachLoose(
+  { grid, kinds, threads }: System,
+  state: 0 | 1,
+  visit: (thread: number) => void,
+): void {
+  if (grid.columns === 0) return;
+  for (let thread = 0; thread < grid.rows; thread++) {
+    const kind = kinds.kindOf[thread]!;
+    if (threads.changes[kind] === 0 && threads.longest[2 * kind + state] === grid.columns) visit(thread);
+  }
+}
+
+function visitEnd({ weft }: Cloth, end: number, visit: VisitFault): void {
+  visit(end, end, 0, weft.grid.rows - 1, 1);
+}
+
+function visitPick({ warp }: Cloth, pick: number, visit: VisitFault): void {
+  visit(0, warp.grid.rows - 1, pick, pick, 1);
+}

@@ -1,0 +1,37 @@
+import type { UnitDraft } from "@drawcord/units";
+import type { Cloth } from "../cloth.js";
+import type { CheckOptions } from "../options.js";
+import type { Finding, Severity } from "../report.js";
+
+/** What a rule finds: a finding without the rule's name, its weight and its sentence. */
+export type Fact = Omit<Finding, "rule" | "severity" | "message">;
+
+/** A small cloth that shows a rule: a draft, or a drawdown as text (the first pick on the lowest line). */
+export interface Example {
+  /** One clause: what it is. */
+  readonly title: string;
+  readonly cloth: UnitDraft | string;
+  readonly options?: CheckOptions;
+}
+
+/** A rule of the checker: its data, its words and the function that looks. */
+export interface Rule {
+  readonly name: string;
+  readonly severity: Severity;
+  /** One line: what it finds. */
+  readonly summary: string;
+  /** What a finding says of the cloth. */
+  readonly meaning: string;
+  /** Why it matters at the loom and in use. */
+  readonly reason: string;
+  /** What to do about it. */
+  readonly mend: string;
+  /** Where the rule comes from. */
+  readonly source: string;
+  readonly examples: { readonly passes: readonly Example[]; readonly fails: readonly Example[] };
+  /** Why the rule cannot look at this cloth, as a clause; nothing when it can. */
+  readonly cannot?: (cloth: Cloth) => string | undefined;
+  readonly find: (cloth: Cloth) => Iterable<Fact>;
+  /** The sentence of a finding: lower case, without a full stop and without its place. */
+  readonly say: (fact: Fact, cloth: Cloth) => string;
+}

@@ -1,0 +1,57 @@
+import { shaftUses } from "../measure/shafts.js";
+import { picksOfRows } from "../regions.js";
+import { many } from "../words.js";
+import { onTabby } from "./examples.js";
+import type { Rule } from "./rule.js";
+
+/** A lift that draws the shaft number that stands for static units. */
+export const staticDrawn: Rule = {
+  name: "static-drawn",
+  severity: "error",
+  summary: "a lift draws a static unit",
+  meaning:
+    "Static units weave ground all along; diagrams may give them a shaft number, but there is no shaft to draw. A lift names that number all the same.",
+  reason: "The figure will miss what this lift was to draw, and the rows look right on paper.",
+  mend: "Leave the number out of the lift, or hang the units on a shaft of their own.",
+  source: "common practice",
+  examples: {
+    passes: [
+      {
+        title: "the number of the static units is never drawn",
+        cloth: {
+          ...onTabby,
+          threading: [[], [1], []],
+          lifts: [[1], []],
+        },
+        options: { staticShaft: 10 },
+      },
+    ],
+    fails: [
+      {
+        title: "row 2 draws the static units",
+        cloth: {
+          ...onTabby,
+          threading: [[], [1], []],
+          lifts: [[1], [1, 10]],
+        },
+        options: { staticShaft: 10 },
+      },
+    ],
+  },
+  cannot: ({ plan }) => (plan === undefined ? "a drawdown alone has no shafts" : undefined),
+  *find({ plan, options }) {
+    if (plan === undefined || options.staticShaft === undefined) return;
+    for (const { shaft, rows, firstRow, lastRow } of shaftUses(plan.draft)) {
+      if (rows === 0 || shaft !== options.staticShaft) continue;
+      yield {
+        harness: "pattern",
+        shaft,
+        rows: [firstRow, lastRow],
+        picks: picksOfRows(plan, [firstRow, lastRow]),
+        ...(rows > 1 && { count: rows }),
+      };
+    }
+  },
+  say: ({ shaft, count = 1 }) =>
+    `${count === 1 ? "a lift draws" : `${many(count, "lift")} draw`} shaft ${shaft}, which stands for the static units`,
+};

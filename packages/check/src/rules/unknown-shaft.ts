@@ -1,0 +1,56 @@
+import { shaftUses } from "../measure/shafts.js";
+import { picksOfRows } from "../regions.js";
+import { many } from "../words.js";
+import { onTabby } from "./examples.js";
+import type { Rule } from "./rule.js";
+
+/** A lift that draws a pattern shaft on which no unit hangs. */
+export const unknownShaft: Rule = {
+  name: "unknown-shaft",
+  severity: "error",
+  summary: "a lift draws a shaft that no unit hangs on",
+  meaning:
+    "The lift plan names a pattern shaft, but the unit threading hangs no unit on it: drawing it moves nothing.",
+  reason:
+    "The plan means to draw units that stay down. Threading and lift plan do not belong together, or one has a slip.",
+  mend: "Write the shaft that was meant, or hang its units on it in the threading.",
+  source: "common practice",
+  examples: {
+    passes: [
+      {
+        title: "every shaft drawn has its units",
+        cloth: {
+          ...onTabby,
+          threading: [[1], [2]],
+          lifts: [[1], [2]],
+        },
+      },
+    ],
+    fails: [
+      {
+        title: "row 2 draws shaft 3",
+        cloth: {
+          ...onTabby,
+          threading: [[1], [2]],
+          lifts: [[1], [2, 3]],
+        },
+      },
+    ],
+  },
+  cannot: ({ plan }) => (plan === undefined ? "a drawdown alone has no shafts" : undefined),
+  *find({ plan, options }) {
+    if (plan === undefined) return;
+    for (const { shaft, units, rows, firstRow, lastRow } of shaftUses(plan.draft)) {
+      if (units.length > 0 || shaft === options.staticShaft) continue;
+      yield {
+        harness: "pattern",
+        shaft,
+        rows: [firstRow, lastRow],
+        picks: picksOfRows(plan, [firstRow, lastRow]),
+        ...(rows > 1 && { count: rows }),
+      };
+    }
+  },
+  say: ({ shaft, count = 1 }) =>
+    `${count === 1 ? "a lift draws" : `${many(count, "lift")} draw`} pattern shaft ${shaft}, on which no unit hangs`,
+};

@@ -1,0 +1,53 @@
+/** The words that sentences are made of. */
+import type { Span } from "./report.js";
+
+/** `1 pick`, `2 picks`. */
+export function many(count: number, one: string): string {
+  return `${count} ${count === 1 ? one : `${one}s`}`;
+}
+
+/** `a`, `a and b`, `a, b and c`. */
+export function list(parts: readonly string[]): string {
+  if (parts.length < 2) return parts.join("");
+  return `${parts.slice(0, -1).join(", ")} and ${parts.at(-1)}`;
+}
+
+/** `end 4`, `ends 4-7`. */
+export function span(one: string, [first, last]: Span): string {
+  return first === last ? `${one} ${first}` : `${one}s ${first}-${last}`;
+}
+
+/** Where a finding lies: `end 41, picks 17-31 (unit 11, rows 5-8)`. */
+export function place(at: {
+  readonly ends?: Span;
+  readonly picks?: Span;
+  readonly units?: Span;
+  readonly rows?: Span;
+}): string {
+  const threads = [at.ends && span("end", at.ends), at.picks && span("pick", at.picks)].filter(isText);
+  const squares = [at.units && span("unit", at.units), at.rows && span("row", at.rows)].filter(isText);
+  if (threads.length === 0) return squares.join(", ");
+  return threads.join(", ") + (squares.length === 0 ? "" : ` (${squares.join(", ")})`);
+}
+
+/** Numbers in ascending order as the runs they make: `1-3, 7`; after `most` runs the rest is only counted. */
+export function runsOf(numbers: readonly number[], most = 6): string {
+  const runs: [number, number][] = [];
+  for (const number of numbers) {
+    const run = runs.at(-1);
+    if (run !== undefined && number === run[1] + 1) run[1] = number;
+    else runs.push([number, number]);
+  }
+  const shown = runs.slice(0, most).map(([a, b]) => (a === b ? `${a}` : `${a}-${b}`));
+  const left = runs.slice(most).reduce((sum, [a, b]) => sum + b - a + 1, 0);
+  return left === 0 ? shown.join(", ") : `${shown.join(", ")} and ${left} more`;
+}
+
+/** A measure with no more digits than a weaver reads: 2.5, 12, 0.07. */
+export function figure(value: number): string {
+  return `${Number(value.toFixed(Math.abs(value) < 1 ? 2 : 1))}`;
+}
+
+function isText(text: string | undefined): text is string {
+  return text !== undefined;
+}
