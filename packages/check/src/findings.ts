@@ -24,7 +24,7 @@ export function findAll(
     }
     ran.push(rule.name);
     for (const fact of rule.find(cloth)) {
-      const where = place(fact);
+      const where = rule.saysPlace ? "" : place(fact);
       const said = rule.say(fact, cloth);
       const message = where === "" ? said : `${said}: ${where}`;
       const finding: Finding = { rule: rule.name, severity, message, ...fact };

@@ -21,6 +21,7 @@ export interface AllowedFloat {
 /**
  * The longest float allowed along an end (`warp`) or along a pick of the weft by that name. A float along an end passes
  * picks, so it is as long as the picks lie close; a float along a pick passes ends.
+ * @example allowedFloat({ sett: { picksPerCm: 10 } }, "warp").threads // 6
  */
 export function allowedFloat(
   { limits = {}, sett = {} }: CheckOptions,

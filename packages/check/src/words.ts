@@ -1,23 +1,35 @@
 /** The words that sentences are made of. */
 import type { Span } from "./report.js";
 
-/** `1 pick`, `2 picks`. */
+/**
+ * A number of things.
+ * @example many(2, "pick") // "2 picks"
+ */
 export function many(count: number, one: string): string {
   return `${count} ${count === 1 ? one : `${one}s`}`;
 }
 
-/** `a`, `a and b`, `a, b and c`. */
+/**
+ * An enumeration.
+ * @example list(["a", "b", "c"]) // "a, b and c"
+ */
 export function list(parts: readonly string[]): string {
   if (parts.length < 2) return parts.join("");
   return `${parts.slice(0, -1).join(", ")} and ${parts.at(-1)}`;
 }
 
-/** `end 4`, `ends 4-7`. */
+/**
+ * A stretch of threads, units or rows.
+ * @example span("end", [4, 7]) // "ends 4-7"
+ */
 export function span(one: string, [first, last]: Span): string {
   return first === last ? `${one} ${first}` : `${one}s ${first}-${last}`;
 }
 
-/** Where a finding lies: `end 41, picks 17-31 (unit 11, rows 5-8)`. */
+/**
+ * Where a finding lies, in ends and picks and in units and rows.
+ * @example place({ ends: [41, 41], picks: [17, 31], units: [11, 11], rows: [5, 8] }) // "end 41, picks 17-31 (unit 11, rows 5-8)"
+ */
 export function place(at: {
   readonly ends?: Span;
   readonly picks?: Span;
@@ -30,7 +42,10 @@ export function place(at: {
   return threads.join(", ") + (squares.length === 0 ? "" : ` (${squares.join(", ")})`);
 }
 
-/** Numbers in ascending order as the runs they make: `1-3, 7`; after `most` runs the rest is only counted. */
+/**
+ * Numbers in ascending order as the runs they make; after `most` runs the rest is only counted.
+ * @example runsOf([1, 2, 3, 7, 9], 2) // "1-3, 7 and 1 more"
+ */
 export function runsOf(numbers: readonly number[], most = 6): string {
   const runs: [number, number][] = [];
   for (const number of numbers) {
@@ -43,7 +58,10 @@ export function runsOf(numbers: readonly number[], most = 6): string {
   return left === 0 ? shown.join(", ") : `${shown.join(", ")} and ${left} more`;
 }
 
-/** A measure with no more digits than a weaver reads: 2.5, 12, 0.07. */
+/**
+ * A measure with no more digits than a weaver reads.
+ * @example figure(2.4999) // "2.5"
+ */
 export function figure(value: number): string {
   return `${Number(value.toFixed(Math.abs(value) < 1 ? 2 : 1))}`;
 }

@@ -29,7 +29,7 @@ export interface Integrity {
  * Sorts the threads of a cloth into layers that hang together.
  * @param drawdown picks x ends
  * @param turned the same, ends x picks
- * @example integrityOf(grid, transpose(grid)).layers // 1, for fromText("#.\n.#")
+ * @example integrityOf(fromText("#.\n.#"), transpose(fromText("#.\n.#"))).layers // 1
  */
 export function integrityOf(drawdown: BitGrid, turned: BitGrid): Integrity {
   const ends = drawdown.columns;

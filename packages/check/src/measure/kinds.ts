@@ -16,7 +16,7 @@ export interface Kinds {
 
 /**
  * Sorts the rows of a grid into kinds: one pass that hashes each row and compares whole rows only where hashes meet.
- * @example kindsOf(fromText("#.\n.#\n#.")).kindOf // Int32Array [0, 1, 0]
+ * @example [...kindsOf(fromText("#.\n.#\n#.")).kindOf] // [0, 1, 0]
  */
 export function kindsOf(grid: BitGrid): Kinds {
   const { rows, stride } = grid;

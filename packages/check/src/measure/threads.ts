@@ -33,12 +33,13 @@ const LARGE = 2 ** 22;
 /**
  * Measures every row of a grid.
  * @param joined whether the last interlacement of a row lies beside its first, as in a repeat
- * @example measureThreads(grid, kindsOf(grid), false).changes // Int32Array [2], for fromText("##.#")
+ * @param size interlacements in a piece; by default 16 where there are enough to pay for the larger table
+ * @example [...measureThreads(fromText("##.#"), kindsOf(fromText("##.#")), false).changes] // [2]
  */
-export function measureThreads(grid: BitGrid, kinds: Kinds, joined: boolean): Threads {
+export function measureThreads(grid: BitGrid, kinds: Kinds, joined: boolean, size?: 8 | 16): Threads {
   const { columns } = grid;
   const count = kinds.first.length;
-  const table = pieceTable(count * columns < LARGE ? 8 : 16);
+  const table = pieceTable(size ?? (count * columns < LARGE ? 8 : 16));
   const tally: Tally = {
     table,
     pieces: new Uint32Array(table.facts.length),

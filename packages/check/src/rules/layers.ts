@@ -20,10 +20,11 @@ export const layers: Rule = {
   examples: {
     passes: [
       { title: "plain weave", cloth: "#.#.\n.#.#" },
-      { title: "a double cloth whose layers are stitched once", cloth: "###.\n#.##\n#...\n..#." },
+      { title: "a double cloth whose layers are stitched once", cloth: "###.\n#.##\n#...\n.##." },
     ],
     fails: [{ title: "a double cloth of two plain weaves", cloth: "###.\n#.##\n#...\n..#." }],
   },
+  saysPlace: true,
   *find(cloth) {
     const { integrity } = cloth;
     if (integrity.layers < 2) return;
@@ -41,11 +42,8 @@ export const layers: Rule = {
   },
   say(fact, cloth) {
     const { above, below } = apart(cloth);
-    const parts = [
-      threads(above) && `${threads(above)} lift off the face`,
-      threads(below) && `${threads(below)} drop off the back`,
-    ].filter((part) => part !== "");
-    return `the cloth does not hang together but falls into ${many(fact.measured ?? 0, "layer")}: ${list(parts)}`;
+    const parts = [leave(above, "lift", "off the face"), leave(below, "drop", "off the back")];
+    return `the cloth does not hang together but falls into ${many(fact.measured ?? 0, "layer")}: ${list(parts.filter((part) => part !== ""))}`;
   },
 };
 
@@ -73,9 +71,11 @@ function extent(numbers: readonly number[]): Span | undefined {
   );
 }
 
-function threads({ ends, picks }: Threads): string {
+/** `ends 3-4 and pick 7 lift off the face`; nothing when there are none. */
+function leave({ ends, picks }: Threads, verb: string, where: string): string {
   const parts = [];
   if (ends.length > 0) parts.push(`${ends.length === 1 ? "end" : "ends"} ${runsOf(ends)}`);
   if (picks.length > 0) parts.push(`${picks.length === 1 ? "pick" : "picks"} ${runsOf(picks)}`);
-  return list(parts);
+  if (parts.length === 0) return "";
+  return `${list(parts)} ${ends.length + picks.length === 1 ? `${verb}s` : verb} ${where}`;
 }

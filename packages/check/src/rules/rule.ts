@@ -32,6 +32,8 @@ export interface Rule {
   /** Why the rule cannot look at this cloth, as a clause; nothing when it can. */
   readonly cannot?: (cloth: Cloth) => string | undefined;
   readonly find: (cloth: Cloth) => Iterable<Fact>;
-  /** The sentence of a finding: lower case, without a full stop and without its place. */
+  /** Whether the rule's sentence names its place itself; default false, and the place is added to it. */
+  readonly saysPlace?: boolean;
+  /** The sentence of a finding: lower case, without a full stop. */
   readonly say: (fact: Fact, cloth: Cloth) => string;
 }

@@ -1,0 +1,110 @@
+import { type BitGrid, fromBooleans } from "@drawcord/grid";
+import type { UnitDraft } from "@drawcord/units";
+import fc from "fast-check";
+import type { Repeat } from "../src/index.js";
+
+type Ground = UnitDraft["ground"];
+
+/** Thread counts where rows of words and of pieces are most likely to break, and any other. */
+export const side = fc.oneof(
+  { weight: 3, arbitrary: fc.integer({ min: 1, max: 12 }) },
+  { weight: 1, arbitrary: fc.constantFrom(15, 16, 17, 31, 32, 33, 63, 64, 65) },
+  { weight: 1, arbitrary: fc.integer({ min: 1, max: 90 }) },
+);
+
+export const repeat: fc.Arbitrary<Repeat> = fc.constantFrom("none", "ends", "picks", "both");
+
+/** A drawdown: tossed cell by cell, in stripes, or in blocks, so that short and long floats come, and loose threads. */
+export const drawdown = (rows = side, columns = side): fc.Arbitrary<BitGrid> =>
+  fc.tuple(rows, columns, fc.constantFrom("toss", "long", "few kinds")).chain(([height, width, manner]) => {
+    const cell = manner === "long" ? fc.integer({ min: 0, max: 9 }) : fc.integer({ min: 0, max: 1 });
+    const line = fc.array(cell, { minLength: width, maxLength: width });
+    if (manner === "few kinds") {
+      return fc
+        .tuple(
+          fc.array(line, { minLength: 1, maxLength: 3 }),
+          fc.array(fc.nat({ max: 2 }), { minLength: height, maxLength: height }),
+        )
+        .map(([kinds, order]) =>
+          fromBooleans(order.map((k) => kinds[k % kinds.length]!.map((c) => c === 1))),
+        );
+    }
+    return fc
+      .array(line, { minLength: height, maxLength: height })
+      .map((cells) =>
+        fromBooleans(cells.map((row) => row.map((c) => (manner === "long" ? c > 0 : c === 1)))),
+      );
+  });
+
+const shaftSet = (shafts: number): fc.Arbitrary<readonly number[]> =>
+  fc.subarray(Array.from({ length: shafts }, (_, i) => i + 1));
+
+/** A ground of counted weave (one shaft up, one down, the rest free), or any plan; now and then of two wefts. */
+const ground = (): fc.Arbitrary<Ground> =>
+  fc.integer({ min: 2, max: 8 }).chain((shafts) => {
+    const all = Array.from({ length: shafts }, (_, i) => i + 1);
+    const order = fc.shuffledSubarray(all, { minLength: shafts, maxLength: shafts });
+    const counted = order.map(
+      (raise): Ground => ({
+        shafts,
+        threading: all,
+        steps: raise.map((shaft) => ({
+          raise: [shaft],
+          sink: shaft === shafts + 1 - shaft ? [] : [shafts + 1 - shaft],
+        })),
+      }),
+    );
+    const place = fc.constantFrom("raise", "sink", "free");
+    const step = fc
+      .record({
+        places: fc.array(place, { minLength: shafts, maxLength: shafts }),
+        weft: fc.constantFrom("", "", "gold"),
+      })
+      .map(({ places, weft }) => ({
+        raise: all.filter((_, i) => places[i] === "raise"),
+        sink: all.filter((_, i) => places[i] === "sink"),
+        ...(weft !== "" && { weft }),
+      }));
+    const any: fc.Arbitrary<Ground> = fc.record({
+      shafts: fc.constant(shafts),
+      threading: fc.array(fc.integer({ min: 1, max: shafts }), { minLength: 1, maxLength: 9 }),
+      steps: fc.array(step, { minLength: 1, maxLength: 6 }),
+    });
+    return fc.oneof(counted, any);
+  });
+
+/** Units or rows of one size, or of unlike ones. */
+const sizes = (entries: number): fc.Arbitrary<number | readonly number[]> =>
+  fc.oneof(
+    fc.integer({ min: 1, max: 5 }),
+    fc.array(fc.integer({ min: 1, max: 5 }), { minLength: entries, maxLength: entries }),
+  );
+
+/** Drafts of up to a few thousand interlacements, with selvedges on either, both or no side. */
+export const draft = (): fc.Arbitrary<UnitDraft> =>
+  fc
+    .tuple(
+      ground(),
+      fc.array(
+        fc.oneof({ weight: 5, arbitrary: fc.integer({ min: 1, max: 6 }).map((s) => [s]) }, shaftSet(6)),
+        {
+          minLength: 1,
+          maxLength: 14,
+        },
+      ),
+      fc.array(shaftSet(7), { minLength: 1, maxLength: 10 }),
+    )
+    .chain(([g, threading, lifts]) => {
+      const edge = fc.array(fc.integer({ min: 1, max: g.shafts }), { maxLength: 4 });
+      return fc.record(
+        {
+          ground: fc.constant(g),
+          threading: fc.constant(threading),
+          lifts: fc.constant(lifts),
+          unitEnds: sizes(threading.length),
+          picksPerRow: sizes(lifts.length),
+          selvedge: fc.record({ left: edge, right: edge }, { requiredKeys: [] }),
+        },
+        { requiredKeys: ["ground", "threading", "lifts", "unitEnds", "picksPerRow"] },
+      );
+    });

@@ -1,0 +1,177 @@
+import { fromText } from "@drawcord/grid";
+import { expand } from "@drawcord/units";
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { allowedFloat, check, checkGrid, type Finding, type Span } from "../src/index.js";
+import { draft, drawdown, repeat } from "./arbitraries.js";
+import { cellsOf } from "./slow-twin.js";
+
+/** One float that is too long, by trying every start on every thread. */
+interface Long {
+  readonly system: "warp" | "weft";
+  readonly face: "face" | "back";
+  readonly weft: string;
+  readonly thread: number;
+  readonly first: number;
+  readonly length: number;
+}
+
+function longFloats(
+  cells: boolean[][],
+  allowed: (system: "warp" | "weft", thread: number) => number,
+  wefts: (pick: number) => string,
+): Long[] {
+  const found: Long[] = [];
+  const look = (system: "warp" | "weft", threads: boolean[][]) =>
+    threads.forEach((thread, t) => {
+      let first = 0;
+      for (let at = 1; at <= thread.length; at++) {
+        if (at < thread.length && thread[at] === thread[first]) continue;
+        const length = at - first;
+        const raisedIsFace = system === "warp";
+        const face = thread[first] === raisedIsFace ? "face" : "back";
+        const weft = system === "weft" ? wefts(t) : "";
+        if (length > allowed(system, t))
+          found.push({ system, face, weft, thread: t + 1, first: first + 1, length });
+        first = at;
+      }
+    });
+  look("weft", cells);
+  look(
+    "warp",
+    (cells[0] ?? []).map((_, end) => cells.map((line) => line[end]!)),
+  );
+  return found;
+}
+
+function holds(span: Span | undefined, first: number, last: number): boolean {
+  return span !== undefined && span[0] <= first && last <= span[1];
+}
+
+function agree(findings: readonly Finding[], long: readonly Long[]): void {
+  const kind = ({ system, face, weft = "" }: { system?: string; face?: string; weft?: string }) =>
+    `${system} ${face} ${weft}`;
+  const kinds = new Set([...findings.map(kind), ...long.map(kind)]);
+  for (const one of kinds) {
+    const regions = findings.filter((finding) => kind(finding) === one);
+    const floats = long.filter((float) => kind(float) === one);
+    expect(regions.reduce((sum, { count = 1 }) => sum + count, 0)).toBe(floats.length);
+    expect(Math.max(...regions.map(({ measured = 0 }) => measured))).toBe(
+      Math.max(...floats.map(({ length }) => length)),
+    );
+    for (const { thread, first, length, system } of floats) {
+      const last = first + length - 1;
+      const within = regions.some(({ ends, picks }) =>
+        system === "warp"
+          ? holds(ends, thread, thread) && holds(picks, first, last)
+          : holds(picks, thread, thread) && holds(ends, first, last),
+      );
+      expect(within).toBe(true);
+    }
+  }
+}
+
+const floatsOf = (findings: readonly Finding[]) => findings.filter(({ rule }) => rule === "float-length");
+
+describe("float-length", () => {
+  it("finds every float over the limit and no other, in drawdowns", () => {
+    fc.assert(
+      fc.property(drawdown(), fc.integer({ min: 1, max: 8 }), (grid, threads) => {
+        const { findings } = checkGrid(grid, { limits: { float: { threads } } });
+        agree(
+          floatsOf(findings),
+          longFloats(
+            cellsOf(grid),
+            () => threads,
+            () => "",
+          ),
+        );
+      }),
+      { numRuns: 1000 },
+    );
+  });
+
+  it("finds every float over the limit of its own weft, in drafts", () => {
+    fc.assert(
+      fc.property(draft(), (one) => {
+        const limits = {
+          warpFloat: { threads: 3 },
+          weftFloat: { threads: 4 },
+          floatOfWeft: { gold: { threads: 6 } },
+        };
+        const { drawdown: cloth, stepOfPick } = expand(one);
+        const weft = (pick: number) => one.ground.steps[stepOfPick[pick]!]!.weft ?? "";
+        const allowed = (system: "warp" | "weft", thread: number) =>
+          system === "warp" ? 3 : weft(thread) === "gold" ? 6 : 4;
+        agree(floatsOf(check(one, { limits }).findings), longFloats(cellsOf(cloth), allowed, weft));
+      }),
+    );
+  });
+
+  it("agrees with the tally of floats whether or not the cloth repeats", () => {
+    fc.assert(
+      fc.property(drawdown(), repeat, fc.integer({ min: 1, max: 8 }), (grid, over, threads) => {
+        const { findings, floats } = checkGrid(grid, { repeat: over, limits: { float: { threads } } });
+        const over_ = Object.values(floats)
+          .flatMap(({ lengths }) => Object.entries(lengths))
+          .reduce((sum, [length, count]) => sum + (Number(length) > threads ? count : 0), 0);
+        expect(floatsOf(findings).reduce((sum, { count = 1 }) => sum + count, 0)).toBe(over_);
+      }),
+    );
+  });
+
+  it("measures warp floats by the picks a cm and weft floats by the ends a cm", () => {
+    const sett = { endsPerCm: 10, picksPerCm: 40 };
+    expect(allowedFloat({ sett }, "warp").threads).toBe(24);
+    expect(allowedFloat({ sett }, "weft").threads).toBe(6);
+  });
+
+  it("allows 5 ends at 20 a cm, which are 2.5 mm, when 2.5 mm are allowed", () => {
+    const options = { sett: { endsPerCm: 20 }, limits: { weftFloat: { mm: 2.5 } } };
+    expect(allowedFloat(options, "weft").threads).toBe(5);
+    const just = checkGrid(fromText("#.....#\n.#.#.#."), options);
+    expect(floatsOf(just.findings)).toEqual([]);
+    const longer = checkGrid(fromText("#......#\n.#.#.#.#"), options);
+    expect(floatsOf(longer.findings)).toMatchObject([
+      { measured: 3, limit: 2.5, unit: "mm", ends: [2, 7], picks: [2, 2] },
+    ]);
+    expect(floatsOf(longer.findings)[0]!.message).toBe(
+      "weft float of 3 mm (6 ends) on the face, where 2.5 mm are allowed: ends 2-7, pick 2",
+    );
+  });
+
+  it("assumes a sett where none is known, and says so", () => {
+    const { findings } = checkGrid(fromText(`#${".".repeat(13)}#\n.${"#".repeat(13)}.`));
+    expect(floatsOf(findings).map(({ message }) => message)).toEqual([
+      "weft float of 13 ends on the back, where 12 are allowed as 20 ends a cm are assumed: ends 2-14, pick 1",
+      "weft float of 13 ends on the face, where 12 are allowed as 20 ends a cm are assumed: ends 2-14, pick 2",
+    ]);
+  });
+
+  it("holds to the tighter of a limit in threads and one in mm", () => {
+    const both = { float: { threads: 9, mm: 4 } };
+    expect(allowedFloat({ limits: both, sett: { endsPerCm: 20 } }, "weft")).toMatchObject({
+      threads: 8,
+      mm: 4,
+    });
+    expect(allowedFloat({ limits: both, sett: { endsPerCm: 30 } }, "weft").threads).toBe(9);
+    expect(allowedFloat({ limits: both, sett: { endsPerCm: 30 } }, "weft").mm).toBeUndefined();
+  });
+
+  it("joins neighbouring floats into one region, and leaves distant ones apart", () => {
+    const near = checkGrid(fromText(".....#.#\n.....#.#\n#.#.#.#."), {
+      limits: { weftFloat: { threads: 4 } },
+    });
+    expect(floatsOf(near.findings)).toMatchObject([{ count: 2, ends: [1, 5], picks: [2, 3] }]);
+    const apart = [
+      ".....#.#",
+      ...Array.from({ length: 12 }, (_, i) => (i % 2 ? "#.#.#.#." : ".#.#.#.#")),
+      ".....#.#",
+    ];
+    const far = checkGrid(fromText(apart.join("\n")), { limits: { weftFloat: { threads: 4 } } });
+    expect(floatsOf(far.findings).map(({ picks }) => picks)).toEqual([
+      [1, 1],
+      [14, 14],
+    ]);
+  });
+});

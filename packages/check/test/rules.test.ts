@@ -1,0 +1,45 @@
+import { fromText } from "@drawcord/grid";
+import { describe, expect, it } from "vitest";
+import { check, checkGrid, type Example, type Report, rules } from "../src/index.js";
+
+function report({ cloth, options = {} }: Example): Report {
+  return typeof cloth === "string" ? checkGrid(fromText(cloth), options) : check(cloth, options);
+}
+
+describe.each(rules)("the rule $name", (rule) => {
+  const found = (example: Example) =>
+    report(example).findings.filter((finding) => finding.rule === rule.name);
+
+  it("says what it finds, why it matters and what to do, each in sentences", () => {
+    expect(rule.name).toMatch(/^[a-z]+(-[a-z]+)*$/);
+    expect(rule.summary).toMatch(/^[a-z].*[^.]$/);
+    for (const text of [rule.meaning, rule.reason, rule.mend]) expect(text).toMatch(/^[A-Z].*\.$/);
+    expect(rule.source).not.toBe("");
+  });
+
+  it("has examples that pass and examples that fail", () => {
+    expect(rule.examples.passes.length).toBeGreaterThan(0);
+    expect(rule.examples.fails.length).toBeGreaterThan(0);
+  });
+
+  it.each(rule.examples.passes)("passes $title", (example) => {
+    expect(report(example).rules.ran).toContain(rule.name);
+    expect(found(example)).toEqual([]);
+  });
+
+  it.each(rule.examples.fails)("finds $title", (example) => {
+    const findings = found(example);
+    expect(findings).not.toEqual([]);
+    for (const { message, severity } of findings) {
+      expect(severity).toBe(rule.severity);
+      expect(message).toMatch(/^[a-z0-9].*[^.]$/);
+      expect(message).not.toMatch(/undefined|NaN|Infinity/);
+    }
+  });
+});
+
+describe("the list of rules", () => {
+  it("names each once", () => {
+    expect(new Set(rules.map((rule) => rule.name)).size).toBe(rules.length);
+  });
+});
