@@ -1,4 +1,3 @@
-#!/usr/bin/env node
 import process from "node:process";
 import { main } from "./main.js";
 import { processIo } from "./process-io.js";
