@@ -1,0 +1,30 @@
+/** Where something stands in a text: line and column, both from 1. */
+export interface Place {
+  readonly line: number;
+  readonly column: number;
+}
+
+/** The top of a file, for what is wrong with the whole of it. */
+export const top: Place = { line: 1, column: 1 };
+
+/** Where each line of a text begins, from 0; lines end in LF, CR or CR LF. */
+export function lineStarts(text: string): readonly number[] {
+  const starts = [0];
+  for (const end of text.matchAll(/\r\n|\r|\n/g)) starts.push(end.index + end[0].length);
+  return starts;
+}
+
+/**
+ * The place of the character at `offset` (from 0), in a text whose lines begin at `starts`.
+ * @example placeIn(lineStarts("ab\ncd"), 4) // { line: 2, column: 2 }
+ */
+export function placeIn(starts: readonly number[], offset: number): Place {
+  let low = 0;
+  let high = starts.length - 1;
+  while (low < high) {
+    const middle = (low + high + 1) >>> 1;
+    if (starts[middle]! <= offset) low = middle;
+    else high = middle - 1;
+  }
+  return { line: low + 1, column: offset - starts[low]! + 1 };
+}

@@ -1,0 +1,99 @@
+import { type Ground, type GroundStep, groundFromWeave, type ShaftSet } from "@drawcord/ground";
+import { parseShafts, parseThreading, type UnitDraft } from "@drawcord/units";
+import { at, items, numberAt, type Spot, textAt, textOf, wayTo, wrong } from "../tree/spot.js";
+import { notation } from "./notation.js";
+
+/** What a named weave is fitted to. */
+interface Fit {
+  readonly unitEnds: number | readonly number[];
+  readonly picksPerRow: number | readonly number[];
+}
+
+/**
+ * The ground of the section `ground`, whose shape was checked.
+ * @throws {FileError} `unknown-weave`, `bad-notation`, `unknown-shaft`, `raised-and-sunk`
+ */
+export function readGround(section: Spot, fit: Fit): Ground {
+  const weave = at(section, "weave");
+  if (weave === undefined) return readSteps(section);
+  const stray = at(section, "shafts") ?? at(section, "threading");
+  if (stray !== undefined) {
+    const sentence = `${wayTo(stray.path)} goes with "steps"; a ground named by "weave" brings its own`;
+    throw wrong(stray, "bad-value", sentence);
+  }
+  const ends = numberAt(section, "ends");
+  const { unitEnds, picksPerRow } = fit;
+  return notation(
+    weave,
+    (text) => groundFromWeave(text, { unitEnds, picksPerRow, ...(ends === undefined ? {} : { ends }) }),
+    "unknown-weave",
+  );
+}
+
+/** The ground that is given shaft by shaft. */
+function readSteps(section: Spot): Ground {
+  const stray = at(section, "ends");
+  if (stray !== undefined) {
+    throw wrong(stray, "bad-value", `ground.ends goes with "weave"; a ground of steps repeats with its threading`);
+  }
+  const shafts = numberAt(section, "shafts") ?? 0;
+  const threading = at(section, "threading")!;
+  return {
+    shafts,
+    threading: readEnds(threading, shafts),
+    steps: items(at(section, "steps")!).map((step) => readStep(step, shafts)),
+  };
+}
+
+function readStep(step: Spot, shafts: number): GroundStep {
+  const raise = readShafts(at(step, "raise"), shafts);
+  const sink = readShafts(at(step, "sink"), shafts);
+  const both = raise.find((shaft) => sink.includes(shaft));
+  if (both !== undefined) {
+    throw wrong(step, "raised-and-sunk", `${wayTo(step.path)} both raises and sinks ground shaft ${both}`);
+  }
+  const weft = textAt(step, "weft");
+  return weft === undefined ? { raise, sink } : { raise, sink, weft };
+}
+
+function readShafts(of: Spot | undefined, shafts: number): ShaftSet {
+  if (of === undefined) return [];
+  const set = notation(of, parseShafts);
+  checkShafts(of, set, shafts);
+  return set;
+}
+
+/** The ground shaft of each end: the threading notation, one shaft an end. */
+function readEnds(of: Spot, shafts: number): readonly number[] {
+  const ends = notation(of, (text) => parseThreading(text)).map((on, i) => {
+    const [shaft] = on;
+    if (shaft === undefined || on.length > 1) {
+      const found = shaft === undefined ? "no shaft" : `shafts ${on.join(" and ")}`;
+      const sentence = `${wayTo(of.path)}: end ${i + 1} hangs on ${found}; each end takes one ground shaft`;
+      throw wrong(of, "bad-notation", sentence);
+    }
+    return shaft;
+  });
+  checkShafts(of, ends, shafts);
+  return ends;
+}
+
+function checkShafts(of: Spot, named: readonly number[], shafts: number): void {
+  const above = named.find((shaft) => shaft > shafts);
+  if (above === undefined) return;
+  const found = textOf(of).search(new RegExp(`\\b${above}\\b`));
+  const sentence = `${wayTo(of.path)} names shaft ${above}; the ground harness has ${shafts} shafts`;
+  throw wrong(of, "unknown-shaft", sentence, found < 0 ? undefined : found);
+}
+
+/** The ends outside the units, as the section `ground` gives them. */
+export function readSelvedge(section: Spot, shafts: number): UnitDraft["selvedge"] {
+  const selvedge = at(section, "selvedge");
+  if (selvedge === undefined) return undefined;
+  const left = at(selvedge, "left");
+  const right = at(selvedge, "right");
+  return {
+    ...(left === undefined ? {} : { left: readEnds(left, shafts) }),
+    ...(right === undefined ? {} : { right: readEnds(right, shafts) }),
+  };
+}

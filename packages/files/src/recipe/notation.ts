@@ -1,0 +1,43 @@
+/** Reads the notations of a recipe, and turns what they throw into errors with the file's line and column. */
+import { GroundError } from "@drawcord/ground";
+import { UnitsError } from "@drawcord/units";
+import { type Kind, type Quantity, readQuantity, YarnError } from "@drawcord/yarn/quantity";
+import { FileError, type FileErrorCode } from "../error.js";
+import { at, type Spot, textOf, wayTo, wrong } from "../tree/spot.js";
+
+/**
+ * What `read` makes of the text of a value.
+ * @throws {FileError} `bad-notation`, or the code given, at the column where the notation goes wrong
+ */
+export function notation<T>(of: Spot, read: (text: string) => T, code: FileErrorCode = "bad-notation"): T {
+  try {
+    return read(textOf(of));
+  } catch (error) {
+    throw asFileError(of, error, code);
+  }
+}
+
+/** The error of a notation as an error of the file; anything else as it is. */
+function asFileError(of: Spot, error: unknown, code: FileErrorCode): unknown {
+  if (error instanceof FileError) return error;
+  if (!(error instanceof UnitsError || error instanceof GroundError || error instanceof YarnError)) return error;
+  const { column } = error.facts;
+  const sentence = error instanceof UnitsError ? error.reason : error.message;
+  return wrong(of, code, `${wayTo(of.path)}: ${sentence}`, typeof column === "number" ? column - 1 : undefined);
+}
+
+/** A quantity of one of the kinds, with its unit. */
+export function quantityOf(of: Spot, kinds: readonly Kind[]): Quantity {
+  return notation(of, (text) => readQuantity(text, { kind: kinds }));
+}
+
+/** A quantity of a section that may leave it out, as a part of an object: `{}` when it is not there. */
+export function quantityAt<Name extends string>(
+  of: Spot | undefined,
+  key: string,
+  name: Name,
+  ...kinds: readonly Kind[]
+): { readonly [key in Name]?: Quantity } {
+  const value = of === undefined ? undefined : at(of, key);
+  return value === undefined ? {} : ({ [name]: quantityOf(value, kinds) } as { [key in Name]: Quantity });
+}

@@ -1,0 +1,27 @@
+import type { ShaftSet } from "@drawcord/ground";
+import { codeName, isControl } from "../printable.js";
+import { type Spot, textOf, wayTo, wrong } from "../tree/spot.js";
+
+/**
+ * The rows of a picture: a line a row, the last line row 1; `#` draws the pattern shaft of its column, `.` does not.
+ * @throws {FileError} `bad-notation` when a line is shorter or longer than the first, or holds another character
+ */
+export function readPicture(of: Spot): readonly ShaftSet[] {
+  const lines = [...textOf(of).matchAll(/[^\s].*/g)].map((line) => ({ text: line[0].trimEnd(), index: line.index }));
+  const columns = lines[0]?.text.length ?? 0;
+  const rows = lines.map(({ text, index }) => {
+    const stranger = text.search(/[^#.]/);
+    if (stranger >= 0) {
+      const code = text.codePointAt(stranger)!;
+      const found = isControl(code) ? codeName(code) : `"${String.fromCodePoint(code)}"`;
+      const sentence = `${wayTo(of.path)}: ${found} was found; a picture is made of # (drawn) and . (not)`;
+      throw wrong(of, "bad-notation", sentence, index + stranger);
+    }
+    if (text.length !== columns) {
+      const sentence = `${wayTo(of.path)}: this line has ${text.length} squares; the first line has ${columns}`;
+      throw wrong(of, "bad-notation", sentence, index);
+    }
+    return [...text].flatMap((square, column) => (square === "#" ? [column + 1] : []));
+  });
+  return rows.reverse();
+}

@@ -1,0 +1,117 @@
+import type { Limits, Repeat, Severity, Waiver } from "@drawcord/check";
+import type { UnitDraft } from "@drawcord/units";
+import type { Quantity } from "@drawcord/yarn/quantity";
+import type { Place } from "../place.js";
+import type { Path } from "../tree/spot.js";
+
+/** A text that another package makes sense of, and where it stands. */
+export interface PlacedText extends Place {
+  readonly text: string;
+}
+
+/** One yarn of the cloth. */
+export interface RecipeYarn {
+  /** `warp`, `weft`, or the weft's name in the ground's steps. */
+  readonly name: string;
+  /** The count as it is written, such as `16/2 Ne`. */
+  readonly count: PlacedText;
+  readonly fibre?: string;
+  readonly colour?: string;
+  /** What one cone or skein holds: a mass or a length. */
+  readonly package?: Quantity;
+  /** What there is of it: a mass or a length. */
+  readonly stock?: Quantity;
+}
+
+/** How close the threads lie, and what is lost. Shares are in percent. */
+export interface RecipeCloth {
+  readonly sett?: Quantity;
+  readonly picks?: Quantity;
+  /** The reed as it is written, in any reed count. */
+  readonly reed?: PlacedText;
+  /** Ends in the dents as it is written, such as `1-2-2`. */
+  readonly sley?: PlacedText;
+  readonly drawIn?: Quantity;
+  /** On the length of the cloth (crimp). */
+  readonly takeUp?: Quantity;
+  readonly shrinkage?: { readonly width?: Quantity; readonly length?: Quantity };
+  readonly repeat?: Repeat;
+}
+
+/** What is to be woven on the warp. Lengths, but for `pieces`. */
+export interface RecipeProject {
+  readonly pieces?: number;
+  /** Finished. */
+  readonly width?: Quantity;
+  /** Finished. */
+  readonly length?: Quantity;
+  readonly hems?: Quantity;
+  readonly fringe?: Quantity;
+  readonly gaps?: Quantity;
+  readonly sampling?: Quantity;
+  readonly waste?: Quantity;
+}
+
+/** What the loom has. */
+export interface RecipeLoom {
+  readonly patternShafts?: number;
+  readonly groundShafts?: number;
+  readonly treadles?: number;
+  readonly lingos?: number;
+  /** A mass. */
+  readonly lingoWeight?: Quantity;
+  readonly action?: "jack" | "counterbalance" | "countermarch";
+}
+
+/** The names of the numbers a recipe may state. */
+export type StatedName =
+  | "ends"
+  | "picks"
+  | "units"
+  | "rows"
+  | "lingos"
+  | "pieces"
+  | "longest-float"
+  | "width-in-reed"
+  | "finished-width"
+  | "finished-length"
+  | "warp-length"
+  | "left-over"
+  | "warp-yarn"
+  | "weft-yarn"
+  | "cloth-weight";
+
+/** A number that the printed recipe claims, and where it does. */
+export interface Stated extends Place {
+  readonly name: StatedName;
+  readonly claim: Quantity;
+}
+
+/** A recipe as it was read: every notation worked out, every section plain data. */
+export interface Recipe {
+  /** The name the recipe was read by. */
+  readonly file: string;
+  /** The version of the format. */
+  readonly version: 1;
+  readonly title?: string;
+  readonly draft: UnitDraft;
+  /** The name of the ground weave as it is written; none where the ground is given step by step. */
+  readonly weave?: string;
+  /** The shaft number that stands for static units. */
+  readonly staticShaft?: number;
+  /** In the order of the text. */
+  readonly yarns: readonly RecipeYarn[];
+  readonly cloth: RecipeCloth;
+  readonly project: RecipeProject;
+  readonly loom: RecipeLoom;
+  readonly limits: Limits;
+  readonly levels: Readonly<Record<string, Severity | "off">>;
+  readonly waive: readonly Waiver[];
+  readonly stated: readonly Stated[];
+  readonly notes?: string;
+  /**
+   * Where the value at the end of a path stands in the text, so that a finding can point at it; positions in lists count
+   * from 0. Undefined when the recipe has no such value.
+   */
+  readonly place: (path: Path) => Place | undefined;
+}

@@ -1,0 +1,144 @@
+import type { Schema } from "../tree/json-schema.js";
+
+/** A measure with its unit, as text. */
+const measure = (description: string, ...examples: readonly string[]): Schema => ({
+  description,
+  examples,
+  type: "string",
+  pattern: "\\S",
+});
+
+const whole = (description: string, example: number, minimum = 1): Schema => ({
+  description,
+  examples: [example],
+  type: "integer",
+  minimum,
+  maximum: 1_000_000_000,
+});
+
+/** One yarn of the section `yarns`. */
+const yarn: Schema = {
+  description: "One yarn.",
+  type: "object",
+  additionalProperties: false,
+  required: ["count"],
+  properties: {
+    count: measure("The yarn's count in any system, plies with it.", "16/2 Ne", "Nm 28/2", "20 tex x 2"),
+    fibre: measure("What it is made of.", "cotton", "linen"),
+    colour: measure("Its colour, by name or as red, green and blue (between quotes).", "#b8860b", "old gold"),
+    package: measure("What one cone, skein or spool holds, by weight or by length.", "250 g", "8400 yd"),
+    stock: measure("What there is of it, by weight or by length.", "1.2 kg"),
+  },
+};
+
+/** The section `yarns`. */
+export const yarnsSchema: Schema = {
+  title: "Yarns",
+  description: "The warp, the ground weft, and any further weft by the name that the ground's steps give it.",
+  examples: [{ warp: { count: "16/2 Ne" }, weft: { count: "16/1 lea", fibre: "linen" } }],
+  type: "object",
+  minProperties: 1,
+  additionalProperties: yarn,
+  properties: { warp: yarn, weft: yarn },
+};
+
+/** The section `cloth`. */
+export const clothSchema: Schema = {
+  title: "Cloth",
+  description: "How close the threads lie, and what the cloth loses on the loom and in the wash.",
+  type: "object",
+  additionalProperties: false,
+  properties: {
+    sett: measure("Ends side by side in the reed.", "24 per inch", "10 per cm"),
+    picks: measure("Picks woven.", "24 per inch", "9 per cm"),
+    reed: {
+      description: "The reed, in any reed count.",
+      examples: ["12 per inch", "50 per 10 cm", "60 Stockport"],
+      type: ["string", "number"],
+    },
+    sley: {
+      description: "Ends in the dents, over and over.",
+      examples: [2, "1-2-2"],
+      type: ["string", "integer"],
+    },
+    "draw-in": measure("How much narrower the cloth is than its width in the reed.", "6 %"),
+    "take-up": measure("How much longer the warp is than the cloth, on the cloth's length.", "10 %"),
+    shrinkage: {
+      description: "What is lost in the wash: one share for both ways, or each.",
+      examples: ["8 %", { width: "6 %", length: "10 %" }],
+      type: ["string", "object"],
+      additionalProperties: false,
+      minProperties: 1,
+      properties: { width: measure("Across the cloth.", "6 %"), length: measure("Along the cloth.", "10 %") },
+    },
+    repeat: {
+      description: "Which ways the cloth goes on after its last thread with its first.",
+      examples: ["picks"],
+      type: "string",
+      enum: ["none", "ends", "picks", "both"],
+    },
+  },
+};
+
+/** The section `project`. */
+export const projectSchema: Schema = {
+  title: "Project",
+  description: "What is to be woven on this warp.",
+  type: "object",
+  additionalProperties: false,
+  properties: {
+    pieces: whole("How many pieces.", 4),
+    width: measure("Width of a finished piece.", "40 cm"),
+    length: measure("Length of a finished piece, hems and fringe not counted.", "1.2 m"),
+    hems: measure("Length turned in for the hems of a piece, both ends together.", "6 cm"),
+    fringe: measure("Length of the fringes of a piece, both ends together.", "20 cm"),
+    gaps: measure("Warp left unwoven between two pieces.", "3 cm"),
+    sampling: measure("Warp for samples.", "30 cm"),
+    waste: measure("Warp that the loom cannot weave.", "70 cm", "36 in"),
+  },
+};
+
+/** The section `loom`. */
+export const loomSchema: Schema = {
+  title: "Loom",
+  description: "What the loom has; what is left out is not checked.",
+  type: "object",
+  additionalProperties: false,
+  properties: {
+    "pattern-shafts": whole("Pattern shafts, or cords in a single-unit draw.", 20, 0),
+    "ground-shafts": whole("Ground shafts.", 8),
+    treadles: whole("Treadles.", 10),
+    lingos: whole("Lingos at hand.", 150, 0),
+    "lingo-weight": measure("Weight of one lingo.", "30 g"),
+    action: {
+      description: "How the ground shafts are moved.",
+      type: "string",
+      enum: ["jack", "counterbalance", "countermarch"],
+    },
+  },
+};
+
+/** The section `stated`: names as `drawcord plan` gives them. */
+export const statedSchema: Schema = {
+  title: "Stated numbers",
+  description: "Numbers that a printed recipe claims; each is compared with the one worked out from the recipe.",
+  type: "object",
+  additionalProperties: false,
+  properties: {
+    ends: whole("Ends, selvedges counted.", 480),
+    picks: whole("Picks in one piece.", 960),
+    units: whole("Units.", 120),
+    rows: whole("Rows of the lift plan.", 240),
+    lingos: whole("Lingos.", 120),
+    pieces: whole("Pieces from the warp.", 4),
+    "longest-float": whole("Threads passed by the longest float.", 7),
+    "width-in-reed": measure("Width in the reed.", "45 cm"),
+    "finished-width": measure("Width after the wash.", "40 cm"),
+    "finished-length": measure("Length of a piece after the wash.", "1.2 m"),
+    "warp-length": measure("Length of the warp.", "6.5 m"),
+    "left-over": measure("Warp left when all pieces are woven.", "40 cm"),
+    "warp-yarn": measure("Warp yarn, by length or weight.", "2900 m", "210 g"),
+    "weft-yarn": measure("Weft yarn of all wefts, by length or weight.", "2400 m"),
+    "cloth-weight": measure("Weight of the cloth.", "180 g/m2"),
+  },
+};

@@ -1,0 +1,75 @@
+import type { Schema } from "../tree/json-schema.js";
+
+/** Shafts of the ground harness named in the row notation. */
+const shafts = (description: string, examples: readonly unknown[]): Schema => ({
+  description,
+  examples,
+  type: ["string", "integer"],
+});
+
+const endsOfSelvedge = (side: string): Schema =>
+  shafts(`The ground shaft of each end of the ${side} selvedge, from left to right.`, ["1 2 1 2", "(1 2)*4"]);
+
+/** The section `ground`. */
+export const groundSchema: Schema = {
+  title: "Ground",
+  description: "What the front harness weaves: a named weave, or the shafts raised and sunk on each pick.",
+  type: "object",
+  additionalProperties: false,
+  oneOf: [{ required: ["weave"] }, { required: ["steps"] }],
+  dependentRequired: { steps: ["shafts", "threading"] },
+  properties: {
+    weave: {
+      description: "A ground weave by its name; the raise and sink plan that cuts cleanest is worked out.",
+      examples: ["broken twill", "plain", "twill 1/3", "satin 8 step 3"],
+      type: "string",
+      pattern: "\\S",
+    },
+    ends: {
+      description: "Ends in one repeat of the weave, where its name leaves that open.",
+      examples: [4, 8],
+      type: "integer",
+      minimum: 1,
+      maximum: 1024,
+    },
+    shafts: {
+      description: "How many shafts the ground harness has.",
+      examples: [4],
+      type: "integer",
+      minimum: 1,
+      maximum: 1024,
+    },
+    threading: shafts("The ground shaft of each end, from the first end of unit 1; repeats over the ends.", [
+      "1 2 3 4",
+      "1-8",
+    ]),
+    steps: {
+      description: "What each pick does to the ground shafts, first pick first; repeats over the picks.",
+      type: "array",
+      minItems: 1,
+      items: {
+        type: "object",
+        additionalProperties: false,
+        minProperties: 1,
+        properties: {
+          raise: shafts("The shafts raised on this pick; none when left out.", ["4", "1 3", "none"]),
+          sink: shafts("The shafts sunk on this pick; none when left out.", ["1", "2 4", "none"]),
+          weft: {
+            description: "The weft of this pick, by its name under `yarns`; the ground weft when left out.",
+            examples: ["pattern"],
+            type: "string",
+            pattern: "\\S",
+          },
+        },
+      },
+    },
+    selvedge: {
+      description: "Ends outside the units, on ground shafts of their own; the pattern harness never draws them.",
+      examples: [{ left: "1 2 1 2", right: "3 4 3 4" }],
+      type: "object",
+      additionalProperties: false,
+      minProperties: 1,
+      properties: { left: endsOfSelvedge("left"), right: endsOfSelvedge("right") },
+    },
+  },
+};

@@ -1,0 +1,71 @@
+import type { Schema } from "../tree/json-schema.js";
+
+const limit: Schema = {
+  description: "The longest float allowed, in threads or as a length at the cloth's sett.",
+  examples: [9, "6 mm"],
+  type: ["integer", "string"],
+  minimum: 1,
+  maximum: 1_000_000,
+  pattern: "\\S",
+};
+
+/** The section `limits`. */
+export const limitsSchema: Schema = {
+  title: "Limits",
+  description: "What the weaver allows; what is left out keeps the checker's own limit.",
+  type: "object",
+  additionalProperties: false,
+  properties: {
+    float: {
+      ...limit,
+      description:
+        "The longest float allowed, in threads or as a length: for all, or apart for `warp`, `weft` and any weft by its name.",
+      examples: ["6 mm", 9, { warp: 7, weft: "6 mm", pattern: 11 }],
+      type: ["integer", "string", "object"],
+      minProperties: 1,
+      properties: { warp: limit, weft: limit },
+      additionalProperties: limit,
+    },
+    "open-cuts": {
+      description: "Share of the threads along a border of the figure that may slip, because they do not cut.",
+      examples: ["2 %"],
+      type: "string",
+      pattern: "\\S",
+    },
+    levels: {
+      description: "The weight of a rule's findings, by the rule's name.",
+      examples: [{ "idle-shaft": "off", "open-cut": "error" }],
+      type: "object",
+      minProperties: 1,
+      additionalProperties: { type: "string", enum: ["error", "warning", "note", "off"] },
+    },
+  },
+};
+
+const span = (what: string): Schema => ({
+  description: `The ${what} it covers: one, or the first and the last; all when left out.`,
+  examples: [7, "1-12"],
+  type: ["integer", "string"],
+  minimum: 1,
+});
+
+/** The section `waive`. */
+export const waiveSchema: Schema = {
+  title: "Waived findings",
+  description: "Findings that the weaver accepts, each with her reason.",
+  examples: [[{ rule: "open-cut", rows: "3-9", reason: "the ground shows through on purpose" }]],
+  type: "array",
+  items: {
+    type: "object",
+    additionalProperties: false,
+    required: ["rule", "reason"],
+    properties: {
+      rule: { description: "The rule's name.", examples: ["open-cut"], type: "string", pattern: "\\S" },
+      reason: { description: "Why it is accepted.", type: "string", pattern: "\\S" },
+      ends: span("ends"),
+      picks: span("picks"),
+      units: span("units"),
+      rows: span("rows"),
+    },
+  },
+};

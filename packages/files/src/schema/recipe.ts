@@ -1,0 +1,45 @@
+import type { Schema } from "../tree/json-schema.js";
+import { clothSchema, loomSchema, projectSchema, statedSchema, yarnsSchema } from "./cloth.js";
+import { groundSchema } from "./ground.js";
+import { limitsSchema, waiveSchema } from "./limits.js";
+import { liftsSchema, unitsSchema } from "./units.js";
+
+/** The version of the recipe format that this package reads. */
+export const recipeVersion = 1;
+
+/**
+ * The recipe file as JSON Schema (2020-12), for editors and other programs. The reader goes by it too, so that the two
+ * agree; what a schema cannot say (notations, shafts that there are not) only the reader checks.
+ */
+export const recipeSchema: Schema = {
+  $schema: "https://json-schema.org/draft/2020-12/schema",
+  title: "Drawcord recipe",
+  description: "A figured cloth: its ground, its units and how they are threaded, and the lifts.",
+  type: "object",
+  additionalProperties: false,
+  required: ["recipe", "ground", "units", "lifts"],
+  properties: {
+    recipe: {
+      description: "The version of this format.",
+      type: "integer",
+      const: recipeVersion,
+    },
+    title: {
+      description: "What the cloth is called.",
+      examples: ["Moth and lantern runner"],
+      type: ["string", "number"],
+      pattern: "\\S",
+    },
+    ground: groundSchema,
+    units: unitsSchema,
+    lifts: liftsSchema,
+    yarns: yarnsSchema,
+    cloth: clothSchema,
+    project: projectSchema,
+    loom: loomSchema,
+    limits: limitsSchema,
+    waive: waiveSchema,
+    stated: statedSchema,
+    notes: { description: "Anything else.", type: "string" },
+  },
+};

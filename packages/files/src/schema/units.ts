@@ -1,0 +1,95 @@
+import type { Schema } from "../tree/json-schema.js";
+
+/** A number for all, or one each as a list or in words: `4*10 6`. */
+const counts = (description: string, examples: readonly unknown[]): Schema => ({
+  description,
+  examples,
+  type: ["integer", "string", "array"],
+  minimum: 1,
+  maximum: 1_000_000,
+  minItems: 1,
+  items: { type: "integer", minimum: 1, maximum: 1_000_000 },
+});
+
+/** The section `units`. */
+export const unitsSchema: Schema = {
+  title: "Units",
+  description: "The ends that rise together on one leash, and the pattern shafts they hang on.",
+  type: "object",
+  additionalProperties: false,
+  required: ["ends", "threading"],
+  properties: {
+    ends: counts("Ends in each unit: one number for all, or one for each.", [4, "4*40 6", [4, 4, 6]]),
+    threading: {
+      description:
+        "The pattern shaft of each unit, unit 1 first: `7`, `X` for a static unit, `1-8` up, `7-2` down, `3+9` on both, `5*4` four times, `(1-4)*3` the group three times.",
+      examples: ["X*2 9 (1-8 7-2)*4 1 9 X*2", "1-10"],
+      type: ["string", "integer"],
+    },
+    static: {
+      description: "The shaft number that stands for static units in diagrams; no lift may draw it.",
+      examples: [10],
+      type: "integer",
+      minimum: 1,
+      maximum: 100_000,
+    },
+  },
+};
+
+const row: Schema = {
+  description: "The pattern shafts drawn in one row, or in several alike.",
+  examples: [9, "1 3-5 9", "none", "2 4 *3"],
+  type: ["string", "integer"],
+};
+
+const rows: Schema = {
+  description: "The rows, row 1 (woven first) first: a list, or a text with a line a row.",
+  examples: [[9, "1 3-5 9", "none"]],
+  type: ["array", "string", "integer"],
+  minItems: 1,
+  items: row,
+};
+
+const picture: Schema = {
+  description:
+    "The rows as a picture, the last row on top and row 1 at the bottom: `#` drawn, `.` not, a column for each pattern shaft.",
+  examples: ["..#..\n.###.\n#####"],
+  type: "string",
+  pattern: "\\S",
+};
+
+/** The section `lifts`. */
+export const liftsSchema: Schema = {
+  title: "Lifts",
+  description: "The pattern shafts drawn in each row: as rows, as a picture, or as named blocks in weaving order.",
+  type: "object",
+  additionalProperties: false,
+  required: ["picks"],
+  oneOf: [{ required: ["rows"] }, { required: ["picture"] }, { required: ["order"] }],
+  dependentRequired: { blocks: ["order"], order: ["blocks"] },
+  properties: {
+    picks: counts("Picks for which each row is held: one number for all, or one for each.", [4, "4*30 8"]),
+    rows,
+    picture,
+    blocks: {
+      description: "Parts of the lift plan by name, to be put together under `order`.",
+      examples: [{ moth: { rows: [9, "1 3-5 9"] } }],
+      type: "object",
+      minProperties: 1,
+      additionalProperties: {
+        description: "One block: rows or a picture.",
+        type: "object",
+        additionalProperties: false,
+        oneOf: [{ required: ["rows"] }, { required: ["picture"] }],
+        properties: { rows, picture },
+      },
+    },
+    order: {
+      description: "The blocks in weaving order, the first woven first; `moth*3` is three times.",
+      examples: [["border", "moth*3", "border"]],
+      type: "array",
+      minItems: 1,
+      items: { type: "string", pattern: "\\S" },
+    },
+  },
+};

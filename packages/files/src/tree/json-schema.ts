@@ -1,0 +1,29 @@
+/** The part of JSON Schema (2020-12) that describes a recipe: what the reader understands, and editors too. */
+
+export type TypeName = "string" | "number" | "integer" | "boolean" | "array" | "object";
+
+/** A readonly subset of JSON Schema. */
+export interface Schema {
+  readonly $schema?: string;
+  readonly $id?: string;
+  readonly title?: string;
+  readonly description?: string;
+  readonly examples?: readonly unknown[];
+  readonly type?: TypeName | readonly TypeName[];
+  readonly properties?: Readonly<Record<string, Schema>>;
+  readonly required?: readonly string[];
+  readonly additionalProperties?: false | Schema;
+  readonly minProperties?: number;
+  /** Of these keys exactly one. */
+  readonly oneOf?: readonly { readonly required: readonly [string] }[];
+  /** Keys that bring others with them. */
+  readonly dependentRequired?: Readonly<Record<string, readonly string[]>>;
+  readonly items?: Schema;
+  readonly minItems?: number;
+  readonly pattern?: string;
+  readonly enum?: readonly (string | number)[];
+  readonly const?: string | number;
+  readonly minimum?: number;
+  readonly maximum?: number;
+  readonly exclusiveMinimum?: number;
+}

@@ -1,0 +1,23 @@
+import type { ErrorCode, YAMLError } from "yaml";
+import { printable } from "../printable.js";
+
+/** The faults of YAML that weavers meet, in their words. */
+const sentences: Partial<Record<ErrorCode, string>> = {
+  TAB_AS_INDENT: "a tab stands where the line is indented; indent with blanks",
+  BAD_INDENT: "this line is not indented like the lines it belongs with",
+  MULTILINE_IMPLICIT_KEY: "a key must end on its line with a colon and a blank",
+  BLOCK_AS_IMPLICIT_KEY: "two keys stand on one line; put each on a line of its own, or the text between quotes",
+  KEY_OVER_1024_CHARS: "a key here is longer than 1024 characters",
+  MULTIPLE_ANCHORS: "a value here has two names with &",
+  BAD_SCALAR_START: "a text cannot begin with this sign; put it between quotes",
+  BAD_ALIAS: "an alias with * must name a value; put a text that begins with * between quotes",
+  TAG_RESOLVE_FAILED: "a type mark with ! has no meaning in a recipe",
+};
+
+/** One sentence for a fault of the YAML text. */
+export function sentenceOf(error: YAMLError): string {
+  const own = sentences[error.code];
+  if (own !== undefined) return own;
+  const first = error.message.split("\n")[0] ?? "";
+  return `this is not YAML: ${printable(first.charAt(0).toLowerCase() + first.slice(1), 120)}`;
+}
