@@ -1,1 +1,18 @@
-export {};
+export { FileError, type FileErrorCode } from "./error.js";
+export type { Place } from "./place.js";
+export { printable } from "./printable.js";
+export { checkOptions } from "./recipe/check-options.js";
+export { readRecipe } from "./recipe/read.js";
+export type {
+  PlacedText,
+  Recipe,
+  RecipeCloth,
+  RecipeLoom,
+  RecipeProject,
+  RecipeYarn,
+  Stated,
+  StatedName,
+} from "./recipe/types.js";
+export { recipeSchema, recipeVersion } from "./schema/recipe.js";
+export type { Schema } from "./tree/json-schema.js";
+export type { Path } from "./tree/spot.js";

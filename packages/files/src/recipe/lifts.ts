@@ -3,7 +3,7 @@ import { parseRows } from "@drawcord/units";
 import { nearest } from "../nearest.js";
 import { printable } from "../printable.js";
 import { at, entries, isList, items, type Spot, textOf, wayTo, wrong } from "../tree/spot.js";
-import { notation } from "./notation.js";
+import { notation, notationWithin } from "./notation.js";
 import { readPicture } from "./picture.js";
 
 const mostRows = 1_000_000;
@@ -21,27 +21,29 @@ export function readLifts(section: Spot): readonly ShaftSet[] {
 function readRows(section: Spot): readonly ShaftSet[] {
   const rows = at(section, "rows");
   if (rows === undefined) return readPicture(at(section, "picture")!);
-  const lifts = isList(rows)
-    ? items(rows).flatMap((row) => [...notation(row, (text) => parseRows(text, { mostRows }))])
-    : readLines(rows);
-  if (lifts.length === 0) throw wrong(rows, "bad-notation", `${wayTo(rows.path)} holds no rows`);
-  return checkRows(rows, lifts);
-}
-
-/** A text with a line a row; the columns of an error count from the beginning of the text. */
-function readLines(of: Spot): readonly ShaftSet[] {
-  const text = textOf(of);
   const lifts: ShaftSet[] = [];
-  for (const line of text.matchAll(/[^\n]*\S[^\n]*/g)) {
-    const upTo = " ".repeat(line.index);
-    for (const row of notation(of, () => parseRows(upTo + line[0], { mostRows }))) lifts.push(row);
+  if (isList(rows)) for (const row of items(rows)) append(lifts, row, notation(row, readRow));
+  else {
+    let from = 0;
+    for (const line of textOf(rows).split("\n")) {
+      if (line.trim() !== "") append(lifts, rows, notationWithin(rows, line, from, readRow));
+      from += line.length + 1;
+    }
   }
+  if (lifts.length === 0) throw wrong(rows, "bad-notation", `${wayTo(rows.path)} holds no rows`);
   return lifts;
 }
 
-function checkRows(of: Spot, lifts: readonly ShaftSet[]): readonly ShaftSet[] {
-  if (lifts.length <= mostRows) return lifts;
-  throw wrong(of, "too-large", `${wayTo(of.path)} comes to ${lifts.length} rows; up to ${mostRows} are read`);
+function readRow(text: string): readonly ShaftSet[] {
+  return parseRows(text, { mostRows });
+}
+
+/** Adds rows to a lift plan, as long as it does not grow out of bounds. */
+function append(lifts: ShaftSet[], from: Spot, rows: readonly ShaftSet[]): void {
+  if (lifts.length + rows.length > mostRows) {
+    throw wrong(from, "too-large", `with ${wayTo(from.path)} the lifts come to more than ${mostRows} rows`);
+  }
+  for (const row of rows) lifts.push(row);
 }
 
 function readBlocks(blocks: Spot): ReadonlyMap<string, readonly ShaftSet[]> {
@@ -58,10 +60,7 @@ function putTogether(order: Spot, blocks: ReadonlyMap<string, readonly ShaftSet[
       const hint = meant === undefined ? `the blocks are ${[...blocks.keys()].join(", ")}` : `did you mean "${meant}"?`;
       throw wrong(part, "unknown-block", `no block is called "${printable(name)}"; ${hint}`);
     }
-    if (lifts.length + block.length * times > mostRows) {
-      throw wrong(part, "too-large", `with ${wayTo(part.path)} the lifts come to more than ${mostRows} rows`);
-    }
-    for (let i = 0; i < times; i++) for (const row of block) lifts.push(row);
+    for (let i = 0; i < times; i++) append(lifts, part, block);
   }
   return lifts;
 }

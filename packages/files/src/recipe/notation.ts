@@ -2,7 +2,8 @@
 import { GroundError } from "@drawcord/ground";
 import { UnitsError } from "@drawcord/units";
 import { type Kind, type Quantity, readQuantity, YarnError } from "@drawcord/yarn/quantity";
-import { FileError, type FileErrorCode } from "../error.js";
+import type { FileErrorCode } from "../error.js";
+import { printable } from "../printable.js";
 import { at, type Spot, textOf, wayTo, wrong } from "../tree/spot.js";
 
 /**
@@ -10,20 +11,26 @@ import { at, type Spot, textOf, wayTo, wrong } from "../tree/spot.js";
  * @throws {FileError} `bad-notation`, or the code given, at the column where the notation goes wrong
  */
 export function notation<T>(of: Spot, read: (text: string) => T, code: FileErrorCode = "bad-notation"): T {
-  try {
-    return read(textOf(of));
-  } catch (error) {
-    throw asFileError(of, error, code);
-  }
+  return notationWithin(of, textOf(of), 0, read, code);
 }
 
-/** The error of a notation as an error of the file; anything else as it is. */
-function asFileError(of: Spot, error: unknown, code: FileErrorCode): unknown {
-  if (error instanceof FileError) return error;
-  if (!(error instanceof UnitsError || error instanceof GroundError || error instanceof YarnError)) return error;
-  const { column } = error.facts;
-  const sentence = error instanceof UnitsError ? error.reason : error.message;
-  return wrong(of, code, `${wayTo(of.path)}: ${sentence}`, typeof column === "number" ? column - 1 : undefined);
+/** As `notation`, for a piece of the text of a value that begins at its character `from`. */
+export function notationWithin<T>(
+  of: Spot,
+  piece: string,
+  from: number,
+  read: (text: string) => T,
+  code: FileErrorCode = "bad-notation",
+): T {
+  try {
+    return read(piece);
+  } catch (error) {
+    if (!(error instanceof UnitsError || error instanceof GroundError || error instanceof YarnError)) throw error;
+    const { column } = error.facts;
+    const reason = error instanceof UnitsError ? error.reason : error.message;
+    const index = typeof column === "number" ? from + column - 1 : undefined;
+    throw wrong(of, code, `${wayTo(of.path)}: ${printable(reason, 300)}`, index);
+  }
 }
 
 /** A quantity of one of the kinds, with its unit. */

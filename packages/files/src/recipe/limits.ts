@@ -1,0 +1,80 @@
+import type { FloatLimit, Limits, Severity, Span, Waiver } from "@drawcord/check";
+import type { Ground } from "@drawcord/ground";
+import { toMetric } from "@drawcord/yarn/quantity";
+import { unknownKey } from "../tree/shape.js";
+import { at, entries, isSection, items, type Spot, textAt, textOf, wayTo, wrong } from "../tree/spot.js";
+import { quantityOf } from "./notation.js";
+import { weftsOf } from "./yarns.js";
+
+/** The limits of the section `limits`, whose shape was checked, with the ground's own wefts by name. */
+export function readLimits(section: Spot | undefined, ground: Ground): Limits {
+  if (section === undefined) return {};
+  const float = at(section, "float");
+  const openCuts = at(section, "open-cuts");
+  return {
+    ...(float === undefined ? {} : readFloats(float, weftsOf(ground))),
+    ...(openCuts === undefined ? {} : { openCuts: quantityOf(openCuts, ["share"]).value }),
+  };
+}
+
+function readFloats(float: Spot, wefts: readonly string[]): Limits {
+  if (!isSection(float)) return { float: readFloat(float) };
+  const warp = at(float, "warp");
+  const weft = at(float, "weft");
+  const named = entries(float).filter(([name]) => name !== "warp" && name !== "weft");
+  for (const [name, { key, ...limit }] of named) {
+    if (wefts.includes(name)) continue;
+    const sentence = unknownKey(name, ["warp", "weft", ...wefts], float.path);
+    throw wrong({ ...limit, node: key ?? limit.node }, "unknown-key", sentence);
+  }
+  return {
+    ...(warp === undefined ? {} : { warpFloat: readFloat(warp) }),
+    ...(weft === undefined ? {} : { weftFloat: readFloat(weft) }),
+    ...(named.length === 0
+      ? {}
+      : { floatOfWeft: Object.fromEntries(named.map(([name, limit]) => [name, readFloat(limit)])) }),
+  };
+}
+
+function readFloat(of: Spot): FloatLimit {
+  const limit = quantityOf(of, ["number", "length"]);
+  if (limit.kind === "length") return { mm: toMetric(limit).value };
+  if (Number.isInteger(limit.value) && limit.value >= 1) return { threads: limit.value };
+  throw wrong(of, "bad-value", `${wayTo(of.path)} is ${textOf(of)}; a float passes a whole number of threads`);
+}
+
+/** The levels of the section `limits`, by the rule's name. */
+export function readLevels(section: Spot | undefined): Readonly<Record<string, Severity | "off">> {
+  const levels = section === undefined ? undefined : at(section, "levels");
+  if (levels === undefined) return {};
+  return Object.fromEntries(entries(levels).map(([rule, level]) => [rule, textOf(level) as Severity | "off"]));
+}
+
+/** The section `waive`, whose shape was checked. */
+export function readWaivers(section: Spot | undefined): readonly Waiver[] {
+  if (section === undefined) return [];
+  return items(section).map((waiver) => ({
+    rule: textAt(waiver, "rule")!,
+    reason: textAt(waiver, "reason")!,
+    ...spanAt(waiver, "ends"),
+    ...spanAt(waiver, "picks"),
+    ...spanAt(waiver, "units"),
+    ...spanAt(waiver, "rows"),
+  }));
+}
+
+/** `7` or `3-9`, as a part of a waiver. */
+function spanAt<Name extends "ends" | "picks" | "units" | "rows">(
+  waiver: Spot,
+  name: Name,
+): { readonly [key in Name]?: Span } {
+  const value = at(waiver, name);
+  if (value === undefined) return {};
+  const match = /^\s*(\d{1,10})\s*(?:-\s*(\d{1,10}))?\s*$/.exec(textOf(value));
+  const first = Number(match?.[1]);
+  const last = Number(match?.[2] ?? first);
+  if (match === null || first < 1 || last < first) {
+    throw wrong(value, "bad-notation", `${wayTo(value.path)} must be one number, or the first and the last: 3-9`);
+  }
+  return { [name]: [first, last] } as { [key in Name]: Span };
+}

@@ -1,0 +1,39 @@
+import type { Ground } from "@drawcord/ground";
+import { unknownKey } from "../tree/shape.js";
+import { at, entries, placeOf, type Spot, textAt, textOf, wrong } from "../tree/spot.js";
+import { quantityAt } from "./notation.js";
+import type { RecipeYarn } from "./types.js";
+
+/**
+ * The section `yarns`, whose shape was checked.
+ * @throws {FileError} `unknown-key` for a yarn that is neither the warp nor a weft of the ground
+ */
+export function readYarns(section: Spot | undefined, ground: Ground): readonly RecipeYarn[] {
+  if (section === undefined) return [];
+  const known = ["warp", "weft", ...weftsOf(ground)];
+  return entries(section).map(([name, yarn]) => {
+    if (!known.includes(name)) {
+      throw wrong({ ...yarn, node: yarn.key ?? yarn.node }, "unknown-key", unknownKey(name, known, section.path));
+    }
+    return readYarn(name, yarn);
+  });
+}
+
+/** The names of the wefts that the steps of a ground call for. */
+export function weftsOf(ground: Ground): readonly string[] {
+  return [...new Set(ground.steps.flatMap(({ weft }) => (weft === undefined ? [] : [weft])))];
+}
+
+function readYarn(name: string, yarn: Spot): RecipeYarn {
+  const count = at(yarn, "count")!;
+  const fibre = textAt(yarn, "fibre");
+  const colour = textAt(yarn, "colour");
+  return {
+    name,
+    count: { text: textOf(count), ...placeOf(count) },
+    ...(fibre === undefined ? {} : { fibre }),
+    ...(colour === undefined ? {} : { colour }),
+    ...quantityAt(yarn, "package", "package", "mass", "length"),
+    ...quantityAt(yarn, "stock", "stock", "mass", "length"),
+  };
+}
