@@ -43,6 +43,11 @@ function decodeUtf8(bytes: Uint8Array, file: string): string {
   } catch {
     const rough = new TextDecoder("utf-8", { ignoreBOM: true }).decode(bytes);
     const place = placeIn(lineStarts(rough), Math.max(0, rough.indexOf("\uFFFD")));
-    throw new FileError("not-text", "this is not a text file in UTF-8: a byte here is no character", file, place);
+    throw new FileError(
+      "not-text",
+      "this is not a text file in UTF-8: a byte here is no character",
+      file,
+      place,
+    );
   }
 }

@@ -1,5 +1,5 @@
 import type { Repeat } from "@drawcord/check";
-import { at, isSection, type Spot, textAt, textOf, placeOf } from "../tree/spot.js";
+import { at, isSection, placeOf, type Spot, textAt, textOf } from "../tree/spot.js";
 import { quantityAt, quantityOf } from "./notation.js";
 import type { PlacedText, RecipeCloth } from "./types.js";
 

@@ -27,11 +27,7 @@ export function readCounts(of: Spot): number | readonly number[] {
     }
     for (let i = 0; i < times; i++) counts.push(count);
   }
-  if (counts.length === 0) throw wrong(of, "bad-notation", `${wayTo(of.path)} is empty; expected whole numbers`);
+  if (counts.length === 0)
+    throw wrong(of, "bad-notation", `${wayTo(of.path)} is empty; expected whole numbers`);
   return counts;
-}
-
-/** The sum of a number for each of `times` things, without laying them out. */
-export function sumOf(counts: number | readonly number[], times: number): number {
-  return typeof counts === "number" ? counts * times : counts.reduce((sum, count) => sum + count, 0);
 }

@@ -34,7 +34,11 @@ export function readGround(section: Spot, fit: Fit): Ground {
 function readSteps(section: Spot): Ground {
   const stray = at(section, "ends");
   if (stray !== undefined) {
-    throw wrong(stray, "bad-value", `ground.ends goes with "weave"; a ground of steps repeats with its threading`);
+    throw wrong(
+      stray,
+      "bad-value",
+      `ground.ends goes with "weave"; a ground of steps repeats with its threading`,
+    );
   }
   const shafts = numberAt(section, "shafts") ?? 0;
   const threading = at(section, "threading")!;

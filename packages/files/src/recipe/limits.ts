@@ -40,14 +40,20 @@ function readFloat(of: Spot): FloatLimit {
   const limit = quantityOf(of, ["number", "length"]);
   if (limit.kind === "length") return { mm: toMetric(limit).value };
   if (Number.isInteger(limit.value) && limit.value >= 1) return { threads: limit.value };
-  throw wrong(of, "bad-value", `${wayTo(of.path)} is ${textOf(of)}; a float passes a whole number of threads`);
+  throw wrong(
+    of,
+    "bad-value",
+    `${wayTo(of.path)} is ${textOf(of)}; a float passes a whole number of threads`,
+  );
 }
 
 /** The levels of the section `limits`, by the rule's name. */
 export function readLevels(section: Spot | undefined): Readonly<Record<string, Severity | "off">> {
   const levels = section === undefined ? undefined : at(section, "levels");
   if (levels === undefined) return {};
-  return Object.fromEntries(entries(levels).map(([rule, level]) => [rule, textOf(level) as Severity | "off"]));
+  return Object.fromEntries(
+    entries(levels).map(([rule, level]) => [rule, textOf(level) as Severity | "off"]),
+  );
 }
 
 /** The section `waive`, whose shape was checked. */
@@ -74,7 +80,12 @@ function spanAt<Name extends "ends" | "picks" | "units" | "rows">(
   const first = Number(match?.[1]);
   const last = Number(match?.[2] ?? first);
   if (match === null || first < 1 || last < first) {
-    throw wrong(value, "bad-notation", `${wayTo(value.path)} must be one number, or the first and the last: 3-9`);
+    throw wrong(
+      value,
+      "bad-notation",
+      `${wayTo(value.path)} must be one number, or the first and the last: 3-9`,
+    );
   }
-  return { [name]: [first, last] } as { [key in Name]: Span };
+  const span: Span = [first, last];
+  return { [name]: span } as { [key in Name]: Span };
 }

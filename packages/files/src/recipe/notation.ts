@@ -11,26 +11,26 @@ import { at, type Spot, textOf, wayTo, wrong } from "../tree/spot.js";
  * @throws {FileError} `bad-notation`, or the code given, at the column where the notation goes wrong
  */
 export function notation<T>(of: Spot, read: (text: string) => T, code: FileErrorCode = "bad-notation"): T {
-  return notationWithin(of, textOf(of), 0, read, code);
+  try {
+    return read(textOf(of));
+  } catch (error) {
+    throw notationError(of, error, 0, code);
+  }
 }
 
-/** As `notation`, for a piece of the text of a value that begins at its character `from`. */
-export function notationWithin<T>(
+/** An error of a notation as an error of the file; its columns count from the character `from` of the value's text. */
+export function notationError(
   of: Spot,
-  piece: string,
-  from: number,
-  read: (text: string) => T,
+  error: unknown,
+  from = 0,
   code: FileErrorCode = "bad-notation",
-): T {
-  try {
-    return read(piece);
-  } catch (error) {
-    if (!(error instanceof UnitsError || error instanceof GroundError || error instanceof YarnError)) throw error;
-    const { column } = error.facts;
-    const reason = error instanceof UnitsError ? error.reason : error.message;
-    const index = typeof column === "number" ? from + column - 1 : undefined;
-    throw wrong(of, code, `${wayTo(of.path)}: ${printable(reason, 300)}`, index);
-  }
+): unknown {
+  if (!(error instanceof UnitsError || error instanceof GroundError || error instanceof YarnError))
+    return error;
+  const { column } = error.facts;
+  const reason = error instanceof UnitsError ? error.reason : error.message.replace(/^column \d+: /, "");
+  const index = typeof column === "number" ? from + column - 1 : undefined;
+  return wrong(of, code, `${wayTo(of.path)}: ${printable(reason, 300)}`, index);
 }
 
 /** A quantity of one of the kinds, with its unit. */

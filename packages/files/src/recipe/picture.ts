@@ -7,7 +7,10 @@ import { type Spot, textOf, wayTo, wrong } from "../tree/spot.js";
  * @throws {FileError} `bad-notation` when a line is shorter or longer than the first, or holds another character
  */
 export function readPicture(of: Spot): readonly ShaftSet[] {
-  const lines = [...textOf(of).matchAll(/[^\s].*/g)].map((line) => ({ text: line[0].trimEnd(), index: line.index }));
+  const lines = [...textOf(of).matchAll(/[^\s].*/g)].map((line) => ({
+    text: line[0].trimEnd(),
+    index: line.index,
+  }));
   const columns = lines[0]?.text.length ?? 0;
   const rows = lines.map(({ text, index }) => {
     const stranger = text.search(/[^#.]/);

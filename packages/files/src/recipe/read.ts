@@ -1,22 +1,18 @@
-import type { UnitDraft } from "@drawcord/units";
-import { parseThreading } from "@drawcord/units";
+import { checkDraft, parseThreading, type UnitDraft } from "@drawcord/units";
 import { recipeSchema, recipeVersion } from "../schema/recipe.js";
 import { readText } from "../text.js";
 import { checkShape } from "../tree/shape.js";
 import { at, numberAt, placeAt, root, type Spot, scalar, textAt, wayTo, wrong } from "../tree/spot.js";
 import { readTree } from "../tree/tree.js";
 import { readCloth } from "./cloth.js";
-import { readCounts, sumOf } from "./counts.js";
+import { readCounts } from "./counts.js";
 import { readGround, readSelvedge } from "./ground.js";
 import { readLifts } from "./lifts.js";
 import { readLevels, readLimits, readWaivers } from "./limits.js";
-import { notation } from "./notation.js";
+import { notation, notationError } from "./notation.js";
 import { readLoom, readProject, readStated } from "./project.js";
 import type { Recipe } from "./types.js";
 import { readYarns } from "./yarns.js";
-
-/** The largest cloth a recipe may come to. */
-const mostInterlacements = 2 ** 31;
 
 /**
  * Reads a recipe file: YAML 1.2, one document, by the published schema.
@@ -67,34 +63,44 @@ function checkVersion(top: Spot): void {
 }
 
 function readDraft(top: Spot): UnitDraft {
-  const ground = at(top, "ground")!;
+  const section = at(top, "ground")!;
   const units = at(top, "units")!;
-  const lifts = at(top, "lifts")!;
-  const unitEnds = readCounts(at(units, "ends")!);
-  const picksPerRow = readCounts(at(lifts, "picks")!);
+  const plan = at(top, "lifts")!;
+  const ends = at(units, "ends")!;
+  const picks = at(plan, "picks")!;
+  const unitEnds = readCounts(ends);
+  const picksPerRow = readCounts(picks);
   const staticShaft = numberAt(units, "static");
   const threading = notation(at(units, "threading")!, (text) =>
     parseThreading(text, staticShaft === undefined ? {} : { staticShaft }),
   );
-  const rows = readLifts(lifts);
-  checkLength(at(units, "ends")!, unitEnds, threading.length, "units");
-  checkLength(at(lifts, "picks")!, picksPerRow, rows.length, "rows");
+  const lifts = readLifts(plan);
+  checkLength(ends, unitEnds, threading.length, "units");
+  checkLength(picks, picksPerRow, lifts.length, "rows");
 
-  const plan = readGround(ground, { unitEnds, picksPerRow });
-  const selvedge = readSelvedge(ground, plan.shafts);
-  const outside = (selvedge?.left?.length ?? 0) + (selvedge?.right?.length ?? 0);
-  const ends = sumOf(unitEnds, threading.length) + outside;
-  const picks = sumOf(picksPerRow, rows.length);
-  if (ends * picks > mostInterlacements) {
-    const sentence = `${ends} ends by ${picks} picks are ${ends * picks} interlacements; up to ${mostInterlacements} are worked out`;
-    throw wrong(at(lifts, "picks")!, "too-large", sentence);
+  const ground = readGround(section, { unitEnds, picksPerRow });
+  const selvedge = readSelvedge(section, ground.shafts);
+  const draft: UnitDraft = {
+    ground,
+    unitEnds,
+    threading,
+    lifts,
+    picksPerRow,
+    ...(selvedge === undefined ? {} : { selvedge }),
+  };
+  try {
+    checkDraft(draft);
+  } catch (error) {
+    throw notationError(picks, error, 0, "too-large");
   }
-  const draft = { ground: plan, unitEnds, threading, lifts: rows, picksPerRow };
-  return selvedge === undefined ? draft : { ...draft, selvedge };
+  return draft;
 }
 
 function checkLength(of: Spot, counts: number | readonly number[], wanted: number, things: string): void {
   if (typeof counts === "number" || counts.length === wanted) return;
-  const sentence = `${wayTo(of.path)} gives ${counts.length} numbers; there are ${wanted} ${things}`;
-  throw wrong(of, "bad-value", sentence);
+  throw wrong(
+    of,
+    "bad-value",
+    `${wayTo(of.path)} gives ${counts.length} numbers; there are ${wanted} ${things}`,
+  );
 }

@@ -13,7 +13,11 @@ export function readYarns(section: Spot | undefined, ground: Ground): readonly R
   const known = ["warp", "weft", ...weftsOf(ground)];
   return entries(section).map(([name, yarn]) => {
     if (!known.includes(name)) {
-      throw wrong({ ...yarn, node: yarn.key ?? yarn.node }, "unknown-key", unknownKey(name, known, section.path));
+      throw wrong(
+        { ...yarn, node: yarn.key ?? yarn.node },
+        "unknown-key",
+        unknownKey(name, known, section.path),
+      );
     }
     return readYarn(name, yarn);
   });

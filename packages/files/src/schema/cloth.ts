@@ -121,7 +121,8 @@ export const loomSchema: Schema = {
 /** The section `stated`: names as `drawcord plan` gives them. */
 export const statedSchema: Schema = {
   title: "Stated numbers",
-  description: "Numbers that a printed recipe claims; each is compared with the one worked out from the recipe.",
+  description:
+    "Numbers that a printed recipe claims; each is compared with the one worked out from the recipe.",
   type: "object",
   additionalProperties: false,
   properties: {

@@ -64,7 +64,8 @@ export const groundSchema: Schema = {
       },
     },
     selvedge: {
-      description: "Ends outside the units, on ground shafts of their own; the pattern harness never draws them.",
+      description:
+        "Ends outside the units, on ground shafts of their own; the pattern harness never draws them.",
       examples: [{ left: "1 2 1 2", right: "3 4 3 4" }],
       type: "object",
       additionalProperties: false,

@@ -27,7 +27,8 @@ export const limitsSchema: Schema = {
       additionalProperties: limit,
     },
     "open-cuts": {
-      description: "Share of the threads along a border of the figure that may slip, because they do not cut.",
+      description:
+        "Share of the threads along a border of the figure that may slip, because they do not cut.",
       examples: ["2 %"],
       type: "string",
       pattern: "\\S",

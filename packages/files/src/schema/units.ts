@@ -61,7 +61,8 @@ const picture: Schema = {
 /** The section `lifts`. */
 export const liftsSchema: Schema = {
   title: "Lifts",
-  description: "The pattern shafts drawn in each row: as rows, as a picture, or as named blocks in weaving order.",
+  description:
+    "The pattern shafts drawn in each row: as rows, as a picture, or as named blocks in weaving order.",
   type: "object",
   additionalProperties: false,
   required: ["picks"],

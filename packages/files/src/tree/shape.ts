@@ -2,7 +2,18 @@
 import { nearest } from "../nearest.js";
 import { codeName, findControl, printable } from "../printable.js";
 import type { Schema, TypeName } from "./json-schema.js";
-import { entries, isList, isSection, items, type Path, type Spot, scalar, textOf, wayTo, wrong } from "./spot.js";
+import {
+  entries,
+  isList,
+  isSection,
+  items,
+  type Path,
+  type Spot,
+  scalar,
+  textOf,
+  wayTo,
+  wrong,
+} from "./spot.js";
 
 /**
  * Checks that a value has the shape of a schema.
@@ -13,7 +24,11 @@ export function checkShape(value: Spot, schema: Schema): void {
   const types = typesOf(schema);
   const found = typeOf(value);
   if (!types.some((type) => type === found || (type === "number" && found === "integer"))) {
-    throw wrong(value, "wrong-type", `${subject(value.path)} must be ${wanted(types)}; ${foundThing(value)} was found`);
+    throw wrong(
+      value,
+      "wrong-type",
+      `${subject(value.path)} must be ${wanted(types)}; ${foundThing(value)} was found`,
+    );
   }
   if (found === "object") checkSection(value, schema);
   else if (found === "array") checkList(value, schema);
@@ -56,7 +71,9 @@ function foundThing(value: Spot): string {
     case "array":
       return "a list";
     case "null":
-      return hiddenByComment(value) ? "only a comment (put a text that begins with # between quotes)" : "nothing";
+      return hiddenByComment(value)
+        ? "only a comment (put a text that begins with # between quotes)"
+        : "nothing";
     case "string":
       return `the text "${printable(textOf(value), 40)}"`;
     default:
@@ -83,7 +100,8 @@ function checkSection(value: Spot, schema: Schema): void {
   const seen = new Set<string>();
   for (const [key, child] of entries(value)) {
     const spot = child.key === undefined ? child : { ...child, node: child.key };
-    if (seen.has(key)) throw wrong(spot, "duplicate-key", `the key "${printable(key)}" stands here a second time`);
+    if (seen.has(key))
+      throw wrong(spot, "duplicate-key", `the key "${printable(key)}" stands here a second time`);
     seen.add(key);
     const own = Object.hasOwn(properties, key) ? properties[key] : undefined;
     const of = own ?? (additionalProperties === false ? undefined : additionalProperties);
@@ -101,7 +119,11 @@ function checkSection(value: Spot, schema: Schema): void {
   for (const [key, others] of Object.entries(schema.dependentRequired ?? {})) {
     const missing = seen.has(key) ? others.find((other) => !seen.has(other)) : undefined;
     if (missing === undefined) continue;
-    throw wrong(value, "missing-key", `${subject(value.path)} has the key "${key}" and so needs the key "${missing}"`);
+    throw wrong(
+      value,
+      "missing-key",
+      `${subject(value.path)} has the key "${key}" and so needs the key "${missing}"`,
+    );
   }
 }
 
@@ -109,8 +131,7 @@ function checkSection(value: Spot, schema: Schema): void {
 export function unknownKey(key: string, known: readonly string[], path: Path): string {
   const meant = nearest(key, known);
   const where = path.length === 0 ? "" : ` in ${wayTo(path)}`;
-  const answer =
-    meant === undefined ? `the keys here are ${known.join(", ")}` : `did you mean "${meant}"?`;
+  const answer = meant === undefined ? `the keys here are ${known.join(", ")}` : `did you mean "${meant}"?`;
   return `unknown key "${printable(key)}"${where}; ${answer}`;
 }
 
@@ -122,7 +143,11 @@ function checkChoice(value: Spot, schema: Schema, seen: ReadonlySet<string>): vo
   const list = choices.map((key) => `"${key}"`).join(" or ");
   throw chosen.length === 0
     ? wrong(value, "missing-key", `${subject(value.path)} needs the key ${list}`)
-    : wrong(value, "bad-value", `${subject(value.path)} has the keys "${chosen.join('" and "')}"; only one of them can stand`);
+    : wrong(
+        value,
+        "bad-value",
+        `${subject(value.path)} has the keys "${chosen.join('" and "')}"; only one of them can stand`,
+      );
 }
 
 function checkList(value: Spot, schema: Schema): void {
@@ -136,18 +161,25 @@ function checkList(value: Spot, schema: Schema): void {
 function checkScalar(value: Spot, schema: Schema): void {
   const plain = scalar(value);
   const refuse = (expected: string) =>
-    wrong(value, "bad-value", `${subject(value.path)} is ${printable(textOf(value), 40) || "empty"}; expected ${expected}`);
+    wrong(
+      value,
+      "bad-value",
+      `${subject(value.path)} is ${printable(textOf(value), 40) || "empty"}; expected ${expected}`,
+    );
   if (schema.const !== undefined && plain !== schema.const) throw refuse(String(schema.const));
   if (schema.enum !== undefined && !schema.enum.some((choice) => choice === plain)) {
     const choices = schema.enum.map(String);
     const meant = nearest(textOf(value), choices);
-    throw refuse(meant === undefined ? choices.join(", ") : `${choices.join(", ")}; did you mean "${meant}"?`);
+    throw refuse(
+      meant === undefined ? choices.join(", ") : `${choices.join(", ")}; did you mean "${meant}"?`,
+    );
   }
   if (typeof plain === "number") {
     const { minimum, maximum, exclusiveMinimum } = schema;
     if (minimum !== undefined && plain < minimum) throw refuse(`${minimum} or more`);
     if (maximum !== undefined && plain > maximum) throw refuse(`${maximum} or less`);
-    if (exclusiveMinimum !== undefined && plain <= exclusiveMinimum) throw refuse(`more than ${exclusiveMinimum}`);
+    if (exclusiveMinimum !== undefined && plain <= exclusiveMinimum)
+      throw refuse(`more than ${exclusiveMinimum}`);
   }
   if (typeof plain === "string") {
     if (schema.pattern !== undefined && !new RegExp(schema.pattern).test(plain)) throw refuse("some text");

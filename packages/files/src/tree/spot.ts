@@ -100,10 +100,11 @@ export function wayTo(path: Path): string {
   );
 }
 
-/** Where a value stands: scalars where they begin, lists and sections at their key. */
+/** Where a value stands: a text or number where it begins, anything else at its key. */
 export function placeOf(of: Spot): Place {
   const { tree, node, key } = of;
-  const offset = (isScalar(node) || key === undefined ? node?.range?.[0] : undefined) ?? key?.range?.[0] ?? 0;
+  const plain = isScalar(node) && node.value !== null;
+  const offset = (plain || key === undefined ? node : key)?.range?.[0] ?? 0;
   return placeIn(tree.starts, offset);
 }
 

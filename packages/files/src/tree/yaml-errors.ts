@@ -6,7 +6,8 @@ const sentences: Partial<Record<ErrorCode, string>> = {
   TAB_AS_INDENT: "a tab stands where the line is indented; indent with blanks",
   BAD_INDENT: "this line is not indented like the lines it belongs with",
   MULTILINE_IMPLICIT_KEY: "a key must end on its line with a colon and a blank",
-  BLOCK_AS_IMPLICIT_KEY: "two keys stand on one line; put each on a line of its own, or the text between quotes",
+  BLOCK_AS_IMPLICIT_KEY:
+    "two keys stand on one line; put each on a line of its own, or the text between quotes",
   KEY_OVER_1024_CHARS: "a key here is longer than 1024 characters",
   MULTIPLE_ANCHORS: "a value here has two names with &",
   BAD_SCALAR_START: "a text cannot begin with this sign; put it between quotes",
@@ -16,6 +17,8 @@ const sentences: Partial<Record<ErrorCode, string>> = {
 
 /** One sentence for a fault of the YAML text. */
 export function sentenceOf(error: YAMLError): string {
+  const unclosed = /must be sufficiently indented and end with an? (.)$/.exec(error.message);
+  if (unclosed !== null) return `a bracket before this is not closed; expected ${unclosed[1]}`;
   const own = sentences[error.code];
   if (own !== undefined) return own;
   const first = error.message.split("\n")[0] ?? "";

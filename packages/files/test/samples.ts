@@ -1,0 +1,60 @@
+/** Recipes that tests begin from. */
+
+/** Every section filled in. */
+export const wholeRecipe = `# A runner for the winter course.
+recipe: 1
+title: Moth and lantern runner
+ground:
+  shafts: 4
+  threading: 1 2 3 4
+  steps:
+    - { raise: 4, sink: 1 }
+    - { raise: 2, sink: 3 }
+    - { raise: 3, sink: 2, weft: gold }
+    - { raise: 1, sink: 4 }
+  selvedge: { left: 1 2 1 2, right: 3 4 3 4 }
+units:
+  ends: 4
+  static: 10
+  threading: X*2 9 (1-8 7-2)*4 1 9 X*2 # the borders stay plain
+lifts:
+  picks: 4
+  blocks:
+    border: { rows: [9] }
+    moth:
+      picture: |
+        ..##..##
+        #......#
+  order: [border, moth*3, border]
+yarns:
+  warp: { count: 16/2 Ne, fibre: cotton, colour: "#f4efe1", package: 250 g, stock: 1.2 kg }
+  weft: { count: 16/1 lea, fibre: linen }
+  gold: { count: 20 tex x 2 }
+cloth:
+  sett: 24 per inch
+  picks: 10 per cm
+  reed: 12 per inch
+  sley: 2
+  draw-in: 6 %
+  take-up: 10 %
+  shrinkage: { width: 6 %, length: 8 % }
+  repeat: picks
+project: { pieces: 4, width: 40 cm, length: 1.2 m, hems: 6 cm, fringe: 0 cm, gaps: 3 cm, sampling: 30 cm, waste: 36 in }
+loom: { pattern-shafts: 20, ground-shafts: 4, treadles: 6, lingos: 150, lingo-weight: 30 g, action: countermarch }
+limits:
+  float: { warp: 7, weft: 6 mm, gold: 11 }
+  open-cuts: 2 %
+  levels: { idle-shaft: off }
+waive:
+  - { rule: open-cut, rows: 3-5, ends: 7, reason: the ground shows through on purpose }
+stated: { ends: 288, width-in-reed: 12 in, warp-yarn: 210 g }
+notes: |
+  Weave the border first.
+`;
+
+/** The least recipe there is. */
+export const leastRecipe = `recipe: 1
+ground: { shafts: 2, threading: 1 2, steps: [{ raise: 1, sink: 2 }, { raise: 2, sink: 1 }] }
+units: { ends: 2, threading: 1 2 }
+lifts: { picks: 2, rows: [1, 2] }
+`;
