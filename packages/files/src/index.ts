@@ -1,3 +1,8 @@
+export type { Colour, PictureOptions } from "./charts/colours.js";
+export { type PbmOptions, readPbm, writePbm } from "./charts/pbm.js";
+export { readPng } from "./charts/png/read.js";
+export { writePng } from "./charts/png/write.js";
+export { readTextChart, writeTextChart } from "./charts/text.js";
 export { FileError, type FileErrorCode } from "./error.js";
 export type { Place } from "./place.js";
 export { printable } from "./printable.js";

@@ -1,3 +1,4 @@
+import { type BitGrid, fromBooleans } from "@drawcord/grid";
 import fc from "fast-check";
 
 /** A plain value as JSON has them. */
@@ -92,5 +93,18 @@ function changeAt(value: Json, path: Steps, slip: string, name: string, by: Json
     Object.entries(value as { readonly [key: string]: Json }).flatMap(([at, item]) =>
       at !== step ? [[at, item]] : leaveOut ? [] : [[at, changeAt(item, rest, slip, name, by)]],
     ),
+  );
+}
+
+/** Grids of one square and more, of widths where bytes and words end. */
+export function grids(): fc.Arbitrary<BitGrid> {
+  const side = fc.oneof(fc.integer({ min: 1, max: 20 }), fc.constantFrom(31, 32, 33, 63, 64, 65));
+  return fc.tuple(side, side).chain(([rows, columns]) =>
+    fc
+      .array(fc.array(fc.boolean(), { minLength: columns, maxLength: columns }), {
+        minLength: rows,
+        maxLength: rows,
+      })
+      .map(fromBooleans),
   );
 }

@@ -1,0 +1,60 @@
+import { FileError } from "../error.js";
+import { top } from "../place.js";
+
+/** A colour as `#rrggbb`. */
+export type Colour = `#${string}`;
+
+/** What the squares of a picture look like. */
+export interface PictureOptions {
+  /** Raised ends, or drawn units; default `#000000`. */
+  readonly warp?: Colour;
+  /** The rest; default `#ffffff`. */
+  readonly weft?: Colour;
+  /** Pixels along the side of a square; default 1. */
+  readonly scale?: number;
+}
+
+/** Red, green and blue from 0 to 255. */
+export type Rgb = readonly [red: number, green: number, blue: number];
+
+/** The options of a picture, worked out. */
+export interface Picture {
+  readonly warp: Rgb;
+  readonly weft: Rgb;
+  readonly scale: number;
+}
+
+/**
+ * The options of a picture with their defaults.
+ * @throws {FileError} `bad-value` for a colour that is not `#rrggbb`, for two colours alike, and for a scale that is not a
+ * whole number from 1 to 256
+ */
+export function pictureOf(options: PictureOptions, file: string): Picture {
+  const { warp = "#000000", weft = "#ffffff", scale = 1 } = options;
+  if (!Number.isInteger(scale) || scale < 1 || scale > 256) {
+    throw new FileError("bad-value", `the scale is ${scale}; expected 1 to 256 pixels a square`, file, top);
+  }
+  const colours = { warp: readColour(warp, file), weft: readColour(weft, file), scale };
+  if (colours.warp.every((part, i) => part === colours.weft[i])) {
+    throw new FileError(
+      "bad-value",
+      `warp and weft both have the colour ${warp}; they must differ`,
+      file,
+      top,
+    );
+  }
+  return colours;
+}
+
+function readColour(colour: string, file: string): Rgb {
+  const [, red, green, blue] = /^#([\da-f]{2})([\da-f]{2})([\da-f]{2})$/i.exec(colour) ?? [];
+  if (red === undefined || green === undefined || blue === undefined) {
+    throw new FileError(
+      "bad-value",
+      `a colour such as #b8860b was expected, not "${colour.slice(0, 40)}"`,
+      file,
+      top,
+    );
+  }
+  return [Number.parseInt(red, 16), Number.parseInt(green, 16), Number.parseInt(blue, 16)];
+}

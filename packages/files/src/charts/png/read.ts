@@ -1,0 +1,134 @@
+import { BitGrid } from "@drawcord/grid";
+import { checkFileSize } from "../../text.js";
+import { type Picture, type PictureOptions, pictureOf } from "../colours.js";
+import { badPng } from "./chunks.js";
+import { type PngParts, readParts } from "./header.js";
+import { inflate } from "./inflate.js";
+import { scanLines, unpackedLength } from "./lines.js";
+
+/**
+ * The grid of a PNG picture of any kind, its top row woven last: a square is raised where its middle pixel is nearer in
+ * colour to the warp than to the weft. What is transparent shows white.
+ * @throws {FileError} `too-large` over 16 MiB; `bad-chart` when the picture is damaged, too large to unpack, or its sides
+ * are not whole numbers of squares at the scale; `bad-value` for options that cannot be
+ */
+export function readPng(bytes: Uint8Array, file: string, options: PictureOptions = {}): BitGrid {
+  checkFileSize(bytes.length, file);
+  const picture = pictureOf(options, file);
+  const parts = readParts(bytes, file);
+  const { width, height } = parts;
+  const { scale } = picture;
+  if (width % scale !== 0 || height % scale !== 0) {
+    throw badPng(
+      file,
+      `the picture has ${width} by ${height} pixels, which do not make whole squares of ${scale}`,
+    );
+  }
+  const columns = width / scale;
+  const rows = height / scale;
+  const stride = Math.ceil(columns / 32);
+  const words = new Uint32Array(rows * stride);
+  const raised = pixelReader(parts, picture);
+  const middle = scale >>> 1;
+  const data = inflate(parts.squares, unpackedLength(parts), file);
+  scanLines(data, parts, file, (y, first, step, count, line) => {
+    if (y % scale !== middle) return;
+    const start = (rows - 1 - (y - middle) / scale) * stride;
+    for (let i = 0; i < count; i++) {
+      const x = first + i * step;
+      if (x % scale !== middle || !raised(line, i)) continue;
+      const column = (x - middle) / scale;
+      words[start + (column >>> 5)]! |= 1 << (column & 31);
+    }
+  });
+  return BitGrid.own(rows, columns, words);
+}
+
+/** Whether a pixel of a line is raised. */
+type PixelReader = (line: Uint8Array, pixel: number) => boolean;
+
+function pixelReader(parts: PngParts, picture: Picture): PixelReader {
+  const { depth, kind } = parts;
+  const bytes = depth >>> 3;
+  if (kind === "palette" || (kind === "grey" && depth <= 8)) {
+    const known = Array.from({ length: 2 ** depth }, (_, value) =>
+      isRaised(entryColour(parts, value), picture),
+    );
+    return (line, pixel) => known[sampleAt(line, pixel, depth)]!;
+  }
+  // Of a sample of 16 bits the first byte is enough to tell the colour.
+  const at = (line: Uint8Array, pixel: number, samples: number, which: number) =>
+    line[(pixel * samples + which) * bytes]!;
+  const clear = (line: Uint8Array, pixel: number, samples: number) =>
+    isClear(parts, line, pixel * samples * bytes);
+  switch (kind) {
+    case "grey":
+      return (line, pixel) => {
+        const grey = at(line, pixel, 1, 0);
+        return isRaised([grey, grey, grey, clear(line, pixel, 1) ? 0 : 255], picture);
+      };
+    case "grey-alpha":
+      return (line, pixel) => {
+        const grey = at(line, pixel, 2, 0);
+        return isRaised([grey, grey, grey, at(line, pixel, 2, 1)], picture);
+      };
+    case "rgb":
+      return (line, pixel) =>
+        isRaised(
+          [
+            at(line, pixel, 3, 0),
+            at(line, pixel, 3, 1),
+            at(line, pixel, 3, 2),
+            clear(line, pixel, 3) ? 0 : 255,
+          ],
+          picture,
+        );
+    case "rgb-alpha":
+      return (line, pixel) =>
+        isRaised(
+          [at(line, pixel, 4, 0), at(line, pixel, 4, 1), at(line, pixel, 4, 2), at(line, pixel, 4, 3)],
+          picture,
+        );
+  }
+}
+
+/** A sample of 1, 2, 4 or 8 bits. */
+function sampleAt(line: Uint8Array, pixel: number, depth: number): number {
+  const bit = pixel * depth;
+  return (line[bit >>> 3]! >>> (8 - depth - (bit & 7))) & (2 ** depth - 1);
+}
+
+type Rgba = readonly [red: number, green: number, blue: number, alpha: number];
+
+/** The colour that a value of a palette or a grey of up to 8 bits stands for. */
+function entryColour({ kind, depth, palette, transparency }: PngParts, value: number): Rgba {
+  if (kind === "palette") {
+    // A value past the palette is an error of the file; it shows white.
+    const [red = 255, green = 255, blue = 255] = palette.subarray(3 * value, 3 * value + 3);
+    return [red, green, blue, transparency[value] ?? 255];
+  }
+  const grey = Math.round((value * 255) / (2 ** depth - 1));
+  const clear = transparency.length >= 2 && transparency[0]! * 256 + transparency[1]! === value;
+  return [grey, grey, grey, clear ? 0 : 255];
+}
+
+/** Whether a pixel has the one colour that `tRNS` makes transparent; its samples there are of 16 bits. */
+function isClear({ transparency, depth }: PngParts, line: Uint8Array, from: number): boolean {
+  if (transparency.length < 2) return false;
+  for (let i = 0; i < transparency.length / 2; i++) {
+    const wide = depth === 16;
+    const sample = wide ? line[from + 2 * i]! * 256 + line[from + 2 * i + 1]! : line[from + i]!;
+    if (sample !== transparency[2 * i]! * 256 + transparency[2 * i + 1]!) return false;
+  }
+  return true;
+}
+
+/** Whether a colour, laid on white, is nearer to the warp's than to the weft's. */
+function isRaised([red, green, blue, alpha]: Rgba, { warp, weft }: Picture): boolean {
+  let nearer = 0;
+  for (const [i, part] of [red, green, blue].entries()) {
+    const shown = (part * alpha + 255 * (255 - alpha)) / 255;
+    nearer += (shown - weft[i]!) ** 2 - (shown - warp[i]!) ** 2;
+  }
+  return nearer > 0;
+}

@@ -1,0 +1,36 @@
+import { type BitGrid, fromText, GridError, toText } from "@drawcord/grid";
+import { FileError } from "../error.js";
+import { readText } from "../text.js";
+
+/**
+ * A chart drawn in text: `#` raised (or drawn), `.` not, a line a row, the last line woven first. Lines end in LF, CR or
+ * CR LF; blanks at the ends of lines and empty lines above and below are no part of it.
+ * @throws {FileError} `bad-chart` for another character or a line that is not as long as the first, with its place
+ * @example readTextChart("#.\n##\n", "moth.txt").rows // 2
+ */
+export function readTextChart(source: Uint8Array | string, file: string): BitGrid {
+  const lines = readText(source, file)
+    .split(/\r\n|\r|\n/)
+    .map((line) => line.trimEnd());
+  const above = lines.findIndex((line) => line !== "");
+  const below = lines.findLastIndex((line) => line !== "");
+  try {
+    return fromText(lines.slice(above, below + 1).join("\n"));
+  } catch (error) {
+    if (!(error instanceof GridError)) throw error;
+    const { line = 1, column = 1 } = error.facts;
+    const sentence = error.message.replace(/^line \d+, column \d+: /, "").replace(/line \d+ /, "this line ");
+    throw new FileError("bad-chart", sentence.replace("line 1 has", "the first line has"), file, {
+      line: Number(line) + above,
+      column: Number(column),
+    });
+  }
+}
+
+/**
+ * A grid drawn in text, its last row on top.
+ * @example writeTextChart(fromText("#.\n##")) // "#.\n##\n"
+ */
+export function writeTextChart(grid: BitGrid): string {
+  return `${toText(grid)}\n`;
+}
