@@ -18,7 +18,7 @@ export function nearest(word: string, known: readonly string[]): string | undefi
 }
 
 /** Letters changed, added, left out or swapped with their neighbour between two words (optimal string alignment). */
-export function distance(a: string, b: string): number {
+function distance(a: string, b: string): number {
   let before: number[] = [];
   let above = Array.from({ length: b.length + 1 }, (_, j) => j);
   for (let i = 1; i <= a.length; i++) {

@@ -3,7 +3,7 @@ import { lineStarts, placeIn, top } from "./place.js";
 import { codeName, findControl } from "./printable.js";
 
 /** The largest file that is read: a recipe is a few kilobytes, a scanned chart a few hundred. */
-export const largestFile = 16 * 2 ** 20;
+const largestFile = 16 * 2 ** 20;
 
 /** @throws {FileError} `too-large` when the file is over 16 MiB */
 export function checkFileSize(length: number, file: string): void {

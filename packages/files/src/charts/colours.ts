@@ -15,7 +15,7 @@ export interface PictureOptions {
 }
 
 /** Red, green and blue from 0 to 255. */
-export type Rgb = readonly [red: number, green: number, blue: number];
+type Rgb = readonly [red: number, green: number, blue: number];
 
 /** The options of a picture, worked out. */
 export interface Picture {

@@ -14,7 +14,7 @@ export interface PbmOptions {
 
 /**
  * A portable bitmap of a grid, its last row on top.
- * @example writePbm(fromText("#."), { kind: "P1" }).length // 11
+ * @example writePbm(fromText("#."), { kind: "P1" }).length // 10
  */
 export function writePbm(grid: BitGrid, options: PbmOptions = {}): Uint8Array {
   const { kind = "P4" } = options;

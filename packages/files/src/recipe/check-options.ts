@@ -2,7 +2,10 @@ import type { CheckOptions, LoomOptions, Sett } from "@drawcord/check";
 import { type Quantity, toMetric } from "@drawcord/yarn/quantity";
 import type { Recipe } from "./types.js";
 
-/** How the checker is to look at the cloth of a recipe: its sett, limits, repeat, static shaft, loom, levels and waivers. */
+/**
+ * How the checker is to look at the cloth of a recipe: its sett, limits, repeat, static shaft, loom, levels and waivers.
+ * @example checkOptions(readRecipe(text, "least")).sett // {}
+ */
 export function checkOptions(recipe: Recipe): CheckOptions {
   const { cloth, limits, levels, waive, staticShaft } = recipe;
   const sett: Sett = { ...perCm("endsPerCm", cloth.sett), ...perCm("picksPerCm", cloth.picks) };

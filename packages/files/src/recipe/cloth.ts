@@ -19,7 +19,7 @@ export function readCloth(section: Spot | undefined): RecipeCloth {
 }
 
 /** A text that is left to other packages, with its place, as a part of an object. */
-export function placedAt<Name extends string>(
+function placedAt<Name extends string>(
   section: Spot | undefined,
   name: Name,
 ): { readonly [key in Name]?: PlacedText } {

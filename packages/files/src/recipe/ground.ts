@@ -22,12 +22,15 @@ export function readGround(section: Spot, fit: Fit): Ground {
     throw wrong(stray, "bad-value", sentence);
   }
   const ends = numberAt(section, "ends");
-  const { unitEnds, picksPerRow } = fit;
-  return notation(
-    weave,
-    (text) => groundFromWeave(text, { unitEnds, picksPerRow, ...(ends === undefined ? {} : { ends }) }),
-    "unknown-weave",
-  );
+  const size = { unitEnds: commonStep(fit.unitEnds), picksPerRow: commonStep(fit.picksPerRow) };
+  const options = ends === undefined ? size : { ...size, ends };
+  return notation(weave, (text) => groundFromWeave(text, options), "unknown-weave");
+}
+
+/** The greatest number of threads that every border of the figure falls on a multiple of. */
+function commonStep(counts: number | readonly number[]): number {
+  const divisor = (a: number, b: number): number => (b === 0 ? a : divisor(b, a % b));
+  return typeof counts === "number" ? counts : counts.reduce((step, count) => divisor(step, count));
 }
 
 /** The ground that is given shaft by shaft. */

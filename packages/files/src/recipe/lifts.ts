@@ -1,9 +1,9 @@
 import type { ShaftSet } from "@drawcord/ground";
-import { parseLifts, UnitsError } from "@drawcord/units";
+import { changedLifts, type LiftChange, parseLifts, parseWovenBlock, UnitsError } from "@drawcord/units";
 import { nearest } from "../nearest.js";
 import { printable } from "../printable.js";
 import { at, entries, isList, items, type Spot, textOf, wayTo, wrong } from "../tree/spot.js";
-import { notationError } from "./notation.js";
+import { notation, notationError } from "./notation.js";
 import { readPicture } from "./picture.js";
 
 const mostRows = 1_000_000;
@@ -12,13 +12,13 @@ const mostShafts = 20_000_000;
 
 /**
  * The lifts of the section `lifts`, row 1 first: its rows, its picture, or its blocks in their order.
+ * @param patternShafts how many pattern shafts the units hang on, for changes that name none
  * @throws {FileError} `bad-notation`, `unknown-block`, `too-large`
  */
-export function readLifts(section: Spot): readonly ShaftSet[] {
+export function readLifts(section: Spot, patternShafts: number): readonly ShaftSet[] {
   const order = at(section, "order");
-  return order === undefined
-    ? readRows(section, mostShafts)
-    : putTogether(order, readBlocks(at(section, "blocks")!));
+  if (order === undefined) return readRows(section, mostShafts);
+  return putTogether(order, readBlocks(at(section, "blocks")!), patternShafts);
 }
 
 /** The rows of a section with `rows` or a `picture`. */
@@ -76,36 +76,67 @@ function readBlocks(blocks: Spot): ReadonlyMap<string, readonly ShaftSet[]> {
   return read;
 }
 
-/** Adds rows to a lift plan, as long as it does not grow out of bounds. */
-function append(lifts: ShaftSet[], from: Spot, rows: readonly ShaftSet[]): void {
-  if (lifts.length + rows.length > mostRows) {
-    throw wrong(from, "too-large", `with ${wayTo(from.path)} the lifts come to more than ${mostRows} rows`);
-  }
-  for (const row of rows) lifts.push(row);
-}
-
-function putTogether(order: Spot, blocks: ReadonlyMap<string, readonly ShaftSet[]>): readonly ShaftSet[] {
+/** The blocks in their order, each changed as its line says. */
+function putTogether(
+  order: Spot,
+  blocks: ReadonlyMap<string, readonly ShaftSet[]>,
+  patternShafts: number,
+): readonly ShaftSet[] {
   const lifts: ShaftSet[] = [];
   for (const part of items(order)) {
-    const { name, times } = readPart(part);
-    const block = blocks.get(name);
-    if (block === undefined) {
-      const meant = nearest(name, [...blocks.keys()]);
-      const hint =
-        meant === undefined ? `the blocks are ${[...blocks.keys()].join(", ")}` : `did you mean "${meant}"?`;
-      throw wrong(part, "unknown-block", `no block is called "${printable(name)}"; ${hint}`);
+    const { block, changes } = notation(part, parseWovenBlock);
+    const rows = changes.reduce(
+      (before, change) => {
+        checkBounds(part, before, change, patternShafts);
+        return notation(part, () => changedLifts(before, change, patternShafts));
+      },
+      blockNamed(part, block, blocks),
+    );
+    if (lifts.length + rows.length > mostRows) {
+      throw wrong(part, "too-large", `with ${wayTo(part.path)} the lifts come to more than ${mostRows} rows`);
     }
-    for (let i = 0; i < times; i++) append(lifts, part, block);
+    for (const row of rows) lifts.push(row);
   }
   return lifts;
 }
 
-function readPart(part: Spot): { readonly name: string; readonly times: number } {
-  const match = /^\s*([^*]*[^*\s])\s*(?:\*\s*(\d+))?\s*$/.exec(textOf(part));
-  const times = Number(match?.[2] ?? 1);
-  if (match === null || times < 1) {
-    const sentence = `${wayTo(part.path)} is "${printable(textOf(part))}"; expected the name of a block, or a name and how many times: moth*3`;
-    throw wrong(part, "bad-notation", sentence);
+function blockNamed(
+  part: Spot,
+  name: string,
+  blocks: ReadonlyMap<string, readonly ShaftSet[]>,
+): readonly ShaftSet[] {
+  const rows = blocks.get(name);
+  if (rows !== undefined) return rows;
+  const known = [...blocks.keys()];
+  const meant = nearest(name, known);
+  const hint = meant === undefined ? `the blocks are ${known.join(", ")}` : `did you mean "${meant}"?`;
+  throw wrong(part, "unknown-block", `no block is called "${printable(name)}"; ${printable(hint, 300)}`);
+}
+
+/** Refuses a change whose rows would name more shafts than a lift plan may, before it is made. */
+function checkBounds(part: Spot, rows: readonly ShaftSet[], change: LiftChange, patternShafts: number): void {
+  if (change.change === "repeated" || change.change === "fitted") return;
+  const named =
+    rows.reduce((sum, row) => sum + row.length, 0) + rows.length * shaftsOf(change, patternShafts);
+  if (named <= mostShafts) return;
+  throw wrong(part, "too-large", `${wayTo(part.path)} would name more than ${mostShafts} shafts`);
+}
+
+/** How many shafts a change may add to each row. */
+function shaftsOf(change: LiftChange, patternShafts: number): number {
+  switch (change.change) {
+    case "alternating":
+      return shaftsOf(change.every, patternShafts);
+    case "framed":
+      return change.across.length + (change.edge?.length ?? 0);
+    case "mirrored":
+    case "turned":
+    case "exchanged":
+    case "brick":
+      return change.on?.length ?? patternShafts;
+    case "half-drop":
+      return change.beside.length;
+    default:
+      return 0;
   }
-  return { name: match[1]!, times };
 }

@@ -19,7 +19,7 @@ import { readYarns } from "./yarns.js";
  * @param source the bytes of the file, or its text
  * @param file the name that errors bear
  * @throws {FileError} with file, line and column, for everything that keeps the recipe from being read
- * @example readRecipe(text, "runner.recipe.yaml").draft.threading.length // 12
+ * @example readRecipe(text, "runner.recipe.yaml").draft.threading // [[1], [2]]
  */
 export function readRecipe(source: Uint8Array | string, file: string): Recipe {
   const tree = readTree(readText(source, file), file);
@@ -74,7 +74,8 @@ function readDraft(top: Spot): UnitDraft {
   const threading = notation(at(units, "threading")!, (text) =>
     parseThreading(text, staticShaft === undefined ? {} : { staticShaft }),
   );
-  const lifts = readLifts(plan);
+  const patternShafts = threading.reduce((most, unit) => Math.max(most, unit.at(-1) ?? 0), 0);
+  const lifts = readLifts(plan, patternShafts);
   checkLength(ends, unitEnds, threading.length, "units");
   checkLength(picks, picksPerRow, lifts.length, "rows");
 

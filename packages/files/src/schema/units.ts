@@ -86,8 +86,9 @@ export const liftsSchema: Schema = {
       },
     },
     order: {
-      description: "The blocks in weaving order, the first woven first; `moth*3` is three times.",
-      examples: [["border", "moth*3", "border"]],
+      description:
+        "The blocks in weaving order, the first woven first, each with what is done to it: `*3`, `upside-down`, `mirrored on 1-8`, `turned on 1-8`, `exchanged on 1-8`, `*4 every-other turned on 1-8`, `half-drop on 1-4 beside 5-8`, `brick on 1-8`, `framed 2 rows of 1-9 beside 9`, `fitted to 60 rows`.",
+      examples: [["border", "moth *3", "moth upside-down", "border exchanged on 1-8"]],
       type: "array",
       minItems: 1,
       items: { type: "string", pattern: "\\S" },

@@ -109,7 +109,7 @@ export function placeOf(of: Spot): Place {
 }
 
 /** The place of the character `index` (from 0) of a text value. */
-export function placeInText(of: Spot, index: number): Place {
+function placeInText(of: Spot, index: number): Place {
   if (!isScalar(of.node)) return placeOf(of);
   return placeIn(of.tree.starts, offsetInScalar(of.node, of.tree.text, index));
 }

@@ -253,6 +253,42 @@ describe("a notation that goes wrong is answered at its column", () => {
       least("ends: 2, threading: 1 2", "ends: 400000, threading: 1 2").replace("picks: 2", "picks: 400000"),
       "4:17: lifts.picks: 800000 ends and 800000 picks come to 640000000000 interlacements; the most worked out is 2147483648",
     ],
+    [
+      "a change of a block that there is not",
+      least(/lifts:.*\n/, "lifts:\n  picks: 2\n  blocks: { moth: { rows: [1] } }\n  order: [moth wild]\n"),
+      '7:16: lifts.order, item 1: "wild" was found; expected *N, upside-down, mirrored, turned, exchanged, brick, half-drop, framed, fitted',
+    ],
+    [
+      "blocks without end",
+      least(
+        /lifts:.*\n/,
+        "lifts:\n  picks: 2\n  blocks: { moth: { rows: [1] } }\n  order: [moth *1000000, moth]\n",
+      ),
+      "7:26: with lifts.order, item 2 the lifts come to more than 1000000 rows",
+    ],
+    [
+      "shafts without end",
+      least(
+        /lifts:.*\n/,
+        "lifts:\n  picks: 2\n  blocks: { moth: { rows: [1] } }\n  order: [moth *1000000 exchanged on 1-90000]\n",
+      ),
+      "7:11: lifts.order, item 1 would name more than 20000000 shafts",
+    ],
+    [
+      "a weave that there is not",
+      least(/ground:.*\n/, "ground:\n  weave: satn 8\n"),
+      '3:10: ground.weave: "satn" is no weave known here; did you mean "satin"?',
+    ],
+    [
+      "a weave with a word out of place",
+      least(/ground:.*\n/, "ground:\n  weave: satin 8 moves 3\n"),
+      '3:18: ground.weave: found "moves" where "order", "step", "z", "s", "warp-faced", "plus", "with" or the end of the description was expected',
+    ],
+    [
+      "a weave that cannot be",
+      least(/ground:.*\n/, "ground:\n  weave: satin 8 step 2\n"),
+      "3:10: ground.weave: step 2 on 8 ends leaves ends unbound, for both are divisible by 2; the steps of a satin on 8 ends are 3, 5",
+    ],
   ])("%s", (_what, source, answer) => {
     expect(answerTo(source)).toBe(answer);
   });

@@ -1,3 +1,4 @@
+import { groundFromWeave } from "@drawcord/ground";
 import { parseThreading } from "@drawcord/units";
 import { describe, expect, it } from "vitest";
 import { checkOptions, readRecipe } from "../../src/index.js";
@@ -145,5 +146,38 @@ describe("a recipe", () => {
   it("may name a value once and use it again", () => {
     const named = leastRecipe.replace("rows: [1, 2]", "rows: [&both 1 2, none, *both]");
     expect(readRecipe(named, "named").draft.lifts).toEqual([[1, 2], [], [1, 2]]);
+  });
+
+  it("may change its blocks by the words of the trade, and mirrors on all shafts where none are named", () => {
+    const lifts = `lifts:
+  picks: 2
+  blocks: { moth: { rows: [1, 1 2] }, line: { rows: [none] } }
+  order:
+    - moth upside-down
+    - line *2
+    - moth mirrored
+    - moth exchanged on 2
+    - moth *2 every-other turned on 1-2
+`;
+    const read = readRecipe(leastRecipe.replace(/lifts:.*\n/, lifts), "blocks").draft.lifts;
+    expect(read.map((row) => row.join(" ") || "none")).toEqual([
+      ...["1 2", "1"],
+      ...["none", "none"],
+      ...["2", "1 2"],
+      ...["1 2", "1"],
+      ...["1", "1 2", "1 2", "2"],
+    ]);
+  });
+
+  it("may name its ground, which is then fitted to its units and rows", () => {
+    const named = leastRecipe
+      .replace(/ground:.*\n/, "ground: { weave: broken twill, ends: 4 }\n")
+      .replace("{ ends: 2,", "{ ends: 4 8,")
+      .replace("picks: 2,", "picks: 4,");
+    const recipe = readRecipe(named, "named");
+    expect(recipe.weave).toBe("broken twill");
+    expect(recipe.draft.ground).toEqual(
+      groundFromWeave("broken twill", { ends: 4, unitEnds: 4, picksPerRow: 4 }),
+    );
   });
 });
