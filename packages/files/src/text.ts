@@ -2,8 +2,8 @@ import { FileError } from "./error.js";
 import { lineStarts, placeIn, top } from "./place.js";
 import { codeName, findControl } from "./printable.js";
 
-/** The largest file that is read: a recipe is a few kilobytes, a scanned chart a few hundred. */
-const largestFile = 16 * 2 ** 20;
+/** The largest file that is read, in bytes: a recipe is a few kilobytes, a scanned chart a few hundred. */
+export const largestFile = 16 * 2 ** 20;
 
 /** @throws {FileError} `too-large` when the file is over 16 MiB */
 export function checkFileSize(length: number, file: string): void {
