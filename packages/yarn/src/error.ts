@@ -7,9 +7,12 @@ export type YarnErrorCode =
   | "not-finite"
   | "negative"
   | "zero"
+  | "not-whole"
   | "absurd"
   | "bad-notation"
-  | "unknown-system";
+  | "unknown-system"
+  | "unknown-fibre"
+  | "missing";
 
 /** A caller's mistake, or text that cannot be read: one sentence, with the facts as fields (`column` counts from 1). */
 export class YarnError extends Error {

@@ -1,1 +1,52 @@
-export {};
+export { type CommonYarn, commonYarns } from "./count/common-yarns.js";
+export { type Fibre, type FibreName, fibres } from "./count/fibres.js";
+export { countIn, massOf, type PlyOptions, plied, tex, weighed, type YarnInput } from "./count/tex.js";
+export { calculate, type Result, type Values } from "./formula/calculate.js";
+export {
+  type Explanation,
+  explain,
+  rounded,
+  steps,
+  type Working,
+  type WorkingValue,
+} from "./formula/explain.js";
+export { imperial } from "./formula/imperial.js";
+export type { Given, Input } from "./formula/input.js";
+export type { Formula, FormulaSet, ResultSpec, SymbolSpec } from "./formula/types.js";
+export { type FormulaId, formulas } from "./formulas/registry.js";
+export * from "./quantity.js";
+export {
+  type DentsUsed,
+  dentsOf,
+  dentsUsed,
+  endsInDents,
+  type Sleying,
+  type SleyingOptions,
+  settInReed,
+  sleyings,
+  spread,
+  writeDents,
+} from "./reed/sleying.js";
+export {
+  diameterByPacking,
+  diameterByPeirce,
+  diametersByRoot,
+  type PackingOptions,
+  type RootOptions,
+  wraps,
+} from "./sett/diameter.js";
+export { type Firmness, firmness } from "./sett/firmness.js";
+export { type Drawdown, type Interlacing, interlacing, type WeaveInterlacing } from "./sett/interlacing.js";
+export {
+  type BrierleyOptions,
+  coverFactor,
+  inWords,
+  settByBrierley,
+  settByRoot,
+  settInAnotherWeave,
+  settInAnotherYarn,
+  settOfWraps,
+  shareOfClosest,
+} from "./sett/sett.js";
+export { usualWeaves } from "./sett/weaves.js";
+export { bouts, type Warping, type WarpingOptions } from "./warping/bouts.js";

@@ -1,5 +1,12 @@
+export { readYarn } from "./count/read.js";
+export { type CountSystem, type CountSystemId, countSystems } from "./count/systems.js";
+export { writeYarn } from "./count/write.js";
+export type { Yarn } from "./count/yarn.js";
 export { YarnError, type YarnErrorCode } from "./error.js";
 export { convert, toMetric } from "./quantity/convert.js";
 export { type ReadOptions, readQuantity } from "./quantity/read.js";
 export { type Kind, metricUnit, type Quantity, quantity, type UnitName } from "./quantity/units.js";
-export { writeQuantity } from "./quantity/write.js";
+export { type WriteOptions, writeQuantity } from "./quantity/write.js";
+export { type Reed, readReed, writeReed } from "./reed/read.js";
+export { readSley, type Sley, writeSley } from "./reed/sley.js";
+export { type ReedSystem, type ReedSystemId, reedSystems } from "./reed/systems.js";

@@ -1,15 +1,30 @@
 import { expect, it } from "vitest";
+import * as calculating from "../src/formula/calculate.js";
+import * as texing from "../src/formula/tex.js";
+import * as yarn from "../src/index.js";
+import * as math from "../src/math.js";
 import * as near from "../src/nearest.js";
 import * as numbers from "../src/quantity/number.js";
 import * as read from "../src/quantity/read.js";
-import * as quantityEntry from "../src/quantity.js";
+import * as threads from "../src/sett/interlacing.js";
 import { docstringExamples, evaluateExample } from "./examples.js";
+import { plain } from "./weaves.js";
 
-const names = { ...quantityEntry, ...numbers, ...read, ...near };
+const names = {
+  ...yarn,
+  ...numbers,
+  ...read,
+  ...near,
+  ...math,
+  ...texing,
+  ...calculating,
+  ...threads,
+  plain,
+};
 const examples = docstringExamples();
 
 it("the docstrings hold examples", () => {
-  expect(examples.length).toBeGreaterThan(7);
+  expect(examples.length).toBeGreaterThan(40);
 });
 
 it.each(examples)("$where: $code", ({ code, expected }) => {

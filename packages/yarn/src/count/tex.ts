@@ -1,0 +1,76 @@
+import { calculate, type Result } from "../formula/calculate.js";
+import type { Input } from "../formula/input.js";
+import type { Quantity } from "../quantity/units.js";
+import { readYarn } from "./read.js";
+import { type CountSystemId, countSystems } from "./systems.js";
+import type { Yarn } from "./yarn.js";
+
+/** A yarn, its text in the notation of the trade, or its weight for a length. */
+export type YarnInput = Yarn | string | Quantity;
+
+/** How plies are put together. */
+export interface PlyOptions {
+  /** Share of the length of the plies that twisting takes up. Default: 0 %, shown as assumed. */
+  readonly twistTakeUp?: Input;
+}
+
+/**
+ * A yarn in tex: from its count, the plies together.
+ * @throws {YarnError} as `readYarn`; `absurd` outside 0.5 to 5000 tex
+ * @example tex("16/2 Ne").value // 73.82
+ */
+export function tex(yarn: Yarn | string, options?: PlyOptions): Result;
+export function tex(yarn: YarnInput, options?: PlyOptions): Quantity;
+export function tex(yarn: YarnInput, options: PlyOptions = {}): Quantity {
+  if (typeof yarn === "object" && "unit" in yarn) return yarn;
+  const read = typeof yarn === "string" ? readYarn(yarn) : yarn;
+  const one = texOfCount(read.count, read.system);
+  if (read.plies === 1 || read.resultant) return one;
+  return calculate("tex-of-like-plies", { n: read.plies, T_1: one, c: options.twistTakeUp });
+}
+
+/** One count in tex, plies aside. */
+function texOfCount(count: number, system: CountSystemId): Result {
+  const { counts, length, mass } = countSystems[system];
+  return counts === "lengths"
+    ? calculate("tex-of-indirect-count", { N: count, h: length, m: mass })
+    : calculate("tex-of-direct-count", { N: count, m: mass, l: length });
+}
+
+/**
+ * The count of a yarn in a system, plies together.
+ * @throws {YarnError} as `tex`
+ * @example countIn("16/2 Ne", "worsted").value // 12
+ */
+export function countIn(yarn: YarnInput, system: CountSystemId, options: PlyOptions = {}): Result {
+  const { counts, length, mass } = countSystems[system];
+  const T = tex(yarn, options);
+  return counts === "lengths"
+    ? calculate("indirect-count-of-tex", { T, h: length, m: mass })
+    : calculate("direct-count-of-tex", { T, l: length, m: mass });
+}
+
+/**
+ * Several yarns twisted together, in tex.
+ * @throws {YarnError} as `tex`; `missing` when there is none
+ * @example countIn(plied(["60 Ne", "40 Ne"]), "cotton").value // 24
+ */
+export function plied(yarns: readonly YarnInput[], options: PlyOptions = {}): Result {
+  return calculate("tex-of-unlike-plies", { T_i: yarns.map((yarn) => tex(yarn)), c: options.twistTakeUp });
+}
+
+/**
+ * A yarn in tex from a length of it on the scales.
+ * @example countIn(weighed("120 yd", "20 gr"), "cotton").value // 50
+ */
+export function weighed(length: Input, mass: Input): Result {
+  return calculate("tex-of-weighed-length", { l: length, m: mass });
+}
+
+/**
+ * What a length of yarn weighs.
+ * @example massOf("20 Ne", "16 yd").value // 0.432
+ */
+export function massOf(yarn: YarnInput, length: Input): Result {
+  return calculate("mass-of-length", { T: tex(yarn), l: length });
+}

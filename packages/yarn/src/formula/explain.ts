@@ -1,0 +1,167 @@
+import { type FormulaId, formulas } from "../formulas/registry.js";
+import { parse } from "../math.js";
+import type { Quantity } from "../quantity/units.js";
+import { writeQuantity } from "../quantity/write.js";
+import type { Result } from "./calculate.js";
+import { imperial } from "./imperial.js";
+import type { Given } from "./input.js";
+import { printTex, printText } from "./print.js";
+import { figures, texQuantity, texSymbol } from "./tex.js";
+import type { Formula } from "./types.js";
+
+/** A value that went into a working. */
+export interface WorkingValue {
+  readonly symbol: string;
+  readonly meaning: string;
+  readonly values: readonly Quantity[];
+  /** Why it was taken, where nothing was given. */
+  readonly assumed?: string;
+  /** The formula that it came from, where it was worked out too. */
+  readonly from?: FormulaId;
+}
+
+/** The working of a result as data. */
+export interface Working {
+  readonly formula: FormulaId;
+  readonly title: string;
+  readonly symbol: string;
+  readonly expression: string;
+  readonly values: readonly WorkingValue[];
+  readonly result: Quantity;
+  readonly decimals: number;
+  readonly rounded: Quantity;
+  readonly source: string;
+  readonly validity?: string;
+}
+
+/** The working of a result: formula, substitution with units, result, rounding and source. */
+export interface Explanation {
+  readonly text: string;
+  readonly tex: string;
+  readonly data: Working;
+}
+
+/**
+ * The working of one result.
+ * @returns as plain text of several lines, as TeX for a display, and as data
+ * @example explain(calculate("width-in-reed", { n: 564, S: "40 per inch" })).text.split("\n")[2] // "  W = 564 / (40 per inch) = 358.14 mm = 14.1 in"
+ */
+export function explain(result: Result): Explanation {
+  const formula: Formula = formulas[result.formula];
+  return { text: text(formula, result), tex: tex(formula, result), data: data(formula, result) };
+}
+
+/**
+ * A result and all results that it was worked out from, each once and before the one that uses it.
+ * @example steps(calculate("width-in-reed", { n: 564, S: "40 per inch" })).length // 1
+ */
+export function steps(result: Result): Result[] {
+  const found = new Set<Result>();
+  const visit = (one: Result): void => {
+    for (const given of Object.values(one.given))
+      for (const input of listOf(given)) if (isResult(input)) visit(input);
+    found.add(one);
+  };
+  visit(result);
+  return [...found];
+}
+
+/** A result rounded to the decimals at which it is printed. */
+export function rounded(result: Result): Quantity {
+  const { decimals } = formulas[result.formula].result;
+  return { value: Number(result.value.toFixed(decimals)), unit: result.unit, kind: result.kind };
+}
+
+function isResult(given: Given): given is Result {
+  return "formula" in given;
+}
+
+function listOf(given: Given | readonly Given[]): readonly Given[] {
+  return Array.isArray(given) ? given : [given as Given];
+}
+
+function data(formula: Formula, result: Result): Working {
+  const values = Object.entries(formula.symbols).map(([symbol, { meaning }]): WorkingValue => {
+    const list = listOf(result.given[symbol]!);
+    const [first] = list as readonly [Given];
+    return {
+      symbol,
+      meaning,
+      values: list.map(({ value, unit, kind }) => ({ value, unit, kind })),
+      ...(first.assumed === undefined ? {} : { assumed: first.assumed }),
+      ...(isResult(first) ? { from: first.formula } : {}),
+    };
+  });
+  return {
+    formula: result.formula,
+    title: formula.title,
+    symbol: formula.result.symbol,
+    expression: formula.expression,
+    values,
+    result: { value: result.value, unit: result.unit, kind: result.kind },
+    decimals: formula.result.decimals,
+    rounded: rounded(result),
+    source: formula.source,
+    ...(formula.validity === undefined ? {} : { validity: formula.validity }),
+  };
+}
+
+function text(formula: Formula, result: Result): string {
+  const node = parse(formula.expression);
+  const printed = (given: Given): string =>
+    given.unit === "" ? figures(given.value) : `(${written(given)})`;
+  const valuesOf = (symbol: string) => listOf(result.given[symbol] ?? []).map(printed);
+  const general = printText(
+    node,
+    (name) => name,
+    (name) => `sum(${name})`,
+    "hide",
+  );
+  const substituted = printText(
+    node,
+    (name) => valuesOf(name)[0] ?? name,
+    (name) => `(${valuesOf(name).join(" + ")})`,
+    "show",
+  );
+  const other = imperial(result);
+  const { symbol, decimals } = formula.result;
+  const lines = [
+    formula.title,
+    `  ${symbol} = ${general}`,
+    `  ${symbol} = ${substituted} = ${written(result)}${other === undefined ? "" : ` = ${written(other)}`}`,
+    `  to ${precision(decimals)}: ${writeQuantity(rounded(result))}`,
+    ...Object.entries(formula.symbols).map(([name, spec]) => {
+      const list = listOf(result.given[name]!);
+      const why = list[0]?.assumed;
+      return `  ${name} = ${list.map(written).join(", ")}: ${spec.meaning}${why === undefined ? "" : ` (assumed: ${why})`}`;
+    }),
+    `  source: ${formula.source}`,
+  ];
+  if (formula.validity !== undefined) lines.push(`  holds for: ${formula.validity}`);
+  return lines.join("\n");
+}
+
+function precision(decimals: number): string {
+  if (decimals === 0) return "the nearest whole number";
+  return decimals === 1 ? "1 decimal" : `${decimals} decimals`;
+}
+
+function written(from: Quantity): string {
+  return writeQuantity({ ...from, value: Number(figures(from.value)) });
+}
+
+function tex(formula: Formula, result: Result): string {
+  const node = parse(formula.expression);
+  const symbolOf = (name: string): string => texSymbol(name, formula.symbols[name]?.tex);
+  const valuesOf = (name: string) => listOf(result.given[name] ?? []).map(texQuantity);
+  const general = printTex(node, symbolOf, (name) => `\\sum ${symbolOf(name)}`, "hide");
+  const substituted = printTex(
+    node,
+    (name) => valuesOf(name)[0] ?? symbolOf(name),
+    (name) => `\\left(${valuesOf(name).join(" + ")}\\right)`,
+    "show",
+  );
+  const left = texSymbol(formula.result.symbol, formula.result.tex);
+  const near = rounded(result).value === result.value ? "=" : "\\approx";
+  return `${left} = ${general} = ${substituted} ${near} ${texQuantity(rounded(result))}`;
+}

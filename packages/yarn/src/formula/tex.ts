@@ -1,0 +1,36 @@
+import type { Quantity, UnitName } from "../quantity/units.js";
+
+/** Symbols of units in TeX, where they are not the unit's own letters. */
+const texUnits: Readonly<Partial<Record<UnitName, string>>> = {
+  "per cm": "\\mathrm{cm}^{-1}",
+  "per 10 cm": "(10\\,\\mathrm{cm})^{-1}",
+  "per inch": "\\mathrm{in}^{-1}",
+  "%": "\\%",
+  "g/m2": "\\mathrm{g/m^{2}}",
+  "oz/yd2": "\\mathrm{oz/yd^{2}}",
+  "g/cm3": "\\mathrm{g/cm^{3}}",
+};
+
+const greek = /* @__PURE__ */ new Set(["pi", "phi", "rho"]);
+
+/**
+ * A number to six significant figures, as it is printed in a working.
+ * @example figures(26.458333333) // "26.4583"
+ */
+export function figures(value: number): string {
+  return `${Number(value.toPrecision(6))}`;
+}
+
+/** A quantity in TeX. */
+export function texQuantity({ value, unit }: Quantity): string {
+  const number = figures(value).replace(/e\+?(-?\d+)$/, "\\cdot 10^{$1}");
+  return unit === "" ? number : `${number}\\,${texUnits[unit] ?? `\\mathrm{${unit}}`}`;
+}
+
+/** A symbol in TeX: what follows the first underscore is lowered. */
+export function texSymbol(name: string, tex?: string): string {
+  if (tex !== undefined) return tex;
+  if (greek.has(name)) return `\\${name}`;
+  const [base, below] = name.split("_") as [string, string?];
+  return below === undefined ? base : `${base}_{${below}}`;
+}

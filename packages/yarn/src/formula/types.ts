@@ -1,0 +1,53 @@
+import type { Kind, Quantity, UnitName } from "../quantity/units.js";
+
+/** What a symbol of a formula stands for, and the values for which the formula holds. */
+export interface SymbolSpec {
+  readonly meaning: string;
+  readonly kind: Kind;
+  /** The expression takes the bare number in this unit; left out, it carries its unit. A share is always a fraction of 1. */
+  readonly bare?: UnitName;
+  /** How it is typeset, where not as its name. */
+  readonly tex?: string;
+  /** A list of values. */
+  readonly list?: true;
+  /** Only whole numbers. */
+  readonly whole?: true;
+  /** May not be 0. */
+  readonly positive?: true;
+  /** The least and the most that make sense, in `bare` or in the metric unit of the kind. */
+  readonly least?: number;
+  readonly most?: number;
+  /** What is taken where nothing is given, and why; it is always shown as assumed. */
+  readonly usual?: Quantity & { readonly assumed: string };
+}
+
+/** What a formula gives. */
+export interface ResultSpec {
+  readonly symbol: string;
+  readonly tex?: string;
+  readonly kind: Kind;
+  /** The expression gives the bare number in this unit; left out, it gives a unit of its own. */
+  readonly bare?: UnitName;
+  /** The unit of the result. Default: the metric unit of its kind. */
+  readonly unit?: UnitName;
+  /** Decimals to which the result is rounded where it is printed. */
+  readonly decimals: number;
+  /** The least and the most that make sense, in the unit of the result. */
+  readonly least?: number;
+  readonly most?: number;
+}
+
+/** A formula as data: the functions evaluate it, the working and the documentation are printed from it. */
+export interface Formula {
+  readonly title: string;
+  /** In the language of mathjs; a share stands for a fraction of 1. */
+  readonly expression: string;
+  readonly symbols: Readonly<Record<string, SymbolSpec>>;
+  readonly result: ResultSpec;
+  readonly source: string;
+  /** Where it holds and what it leaves out. */
+  readonly validity?: string;
+}
+
+/** Formulas by id. */
+export type FormulaSet = Readonly<Record<string, Formula>>;

@@ -1,0 +1,127 @@
+import { BROOKS, BY_DEFINITION, COMMON, TAYLOR } from "../formula/sources.js";
+import type { FormulaSet, SymbolSpec } from "../formula/types.js";
+import { crimpSymbol, shrinkageSymbol } from "./crimp.js";
+
+const none = (assumed: string) => ({ value: 0, unit: "mm", kind: "length", assumed }) as const;
+
+const pieces = {
+  meaning: "pieces",
+  kind: "number",
+  whole: true,
+  positive: true,
+} as const satisfies SymbolSpec;
+const ends = { meaning: "ends", kind: "number", whole: true, positive: true } as const satisfies SymbolSpec;
+const warpOfPiece = {
+  meaning: "warp of one piece",
+  kind: "length",
+  positive: true,
+} as const satisfies SymbolSpec;
+const warp = { meaning: "length of the warp", kind: "length", positive: true } as const satisfies SymbolSpec;
+const gap = {
+  meaning: "warp left unwoven between two pieces",
+  kind: "length",
+  usual: none("no gaps"),
+} as const satisfies SymbolSpec;
+const sampling = {
+  meaning: "warp for samples",
+  kind: "length",
+  usual: none("no samples"),
+} as const satisfies SymbolSpec;
+
+const waste = {
+  meaning: "loom waste",
+  kind: "length",
+  usual: { value: 36, unit: "in", kind: "length", assumed: "a floor loom, common practice" },
+} as const satisfies SymbolSpec;
+
+export const lengthFormulas = {
+  "cloth-of-a-piece": {
+    title: "cloth woven for one piece",
+    expression: "(f + h) / (1 - s)",
+    symbols: {
+      f: { meaning: "finished length", kind: "length", positive: true },
+      h: { meaning: "hems of a piece, both ends together", kind: "length", usual: none("no hems") },
+      s: shrinkageSymbol,
+    },
+    result: { symbol: "c", kind: "length", decimals: 0 },
+    source: COMMON,
+  },
+  "warp-of-a-piece": {
+    title: "warp of one piece",
+    expression: "c * (1 + k) + r",
+    symbols: {
+      c: { meaning: "cloth woven for one piece", kind: "length", positive: true },
+      k: crimpSymbol,
+      r: { meaning: "fringes of a piece, both ends together", kind: "length", usual: none("no fringe") },
+    },
+    result: { symbol: "p", kind: "length", decimals: 0 },
+    source: COMMON,
+  },
+  "warp-length": {
+    title: "length of the warp",
+    expression: "N p + (N - 1) g + q + w",
+    symbols: { N: pieces, p: warpOfPiece, g: gap, q: sampling, w: waste },
+    result: { symbol: "L", kind: "length", decimals: 0 },
+    source: COMMON,
+  },
+  "pieces-of-warp": {
+    title: "pieces from a warp",
+    expression: "max(0, floor((L - q - w + g) / (p + g)))",
+    symbols: { L: warp, q: sampling, w: waste, g: gap, p: warpOfPiece },
+    result: { symbol: "N", kind: "number", decimals: 0 },
+    source: COMMON,
+  },
+  "warp-left-over": {
+    title: "warp left over",
+    expression: "L - N p - max(0, N - 1) g - q - w",
+    symbols: {
+      L: warp,
+      N: { meaning: "pieces", kind: "number", whole: true },
+      p: warpOfPiece,
+      g: gap,
+      q: sampling,
+      w: waste,
+    },
+    result: { symbol: "o", kind: "length", decimals: 0, least: 0 },
+    source: COMMON,
+  },
+  "warp-yarn": {
+    title: "warp yarn",
+    expression: "n L",
+    symbols: { n: ends, L: warp },
+    result: { symbol: "Y", kind: "length", unit: "m", decimals: 0 },
+    source: `${TAYLOR}, p. 312; ${BROOKS}`,
+  },
+  "picks-in-length": {
+    title: "picks woven in a length of cloth",
+    expression: "round(P c)",
+    symbols: {
+      P: { meaning: "picks", kind: "sett", positive: true },
+      c: { meaning: "length of cloth on the loom", kind: "length" },
+    },
+    result: { symbol: "p", kind: "number", decimals: 0 },
+    source: BY_DEFINITION,
+  },
+  "length-of-picks": {
+    title: "length of cloth woven with a number of picks",
+    expression: "p / P",
+    symbols: {
+      p: { meaning: "picks woven", kind: "number", positive: true },
+      P: { meaning: "picks", kind: "sett", positive: true },
+    },
+    result: { symbol: "c", kind: "length", decimals: 0 },
+    source: BY_DEFINITION,
+  },
+  "weft-yarn": {
+    title: "weft yarn",
+    expression: "p W",
+    symbols: {
+      p: { meaning: "picks woven with this weft", kind: "number" },
+      W: { meaning: "width in the reed", kind: "length", positive: true },
+    },
+    result: { symbol: "Y", kind: "length", unit: "m", decimals: 0 },
+    source: `${TAYLOR}, pp. 312-313`,
+    validity:
+      "a pick lies in the reed at its width there; what it takes up and what the cloth draws in are one",
+  },
+} as const satisfies FormulaSet;

@@ -1,0 +1,24 @@
+import { countFormulas } from "./counts.js";
+import { crimpFormulas } from "./crimp.js";
+import { diameterFormulas } from "./diameter.js";
+import { firmnessFormulas } from "./firmness.js";
+import { lengthFormulas } from "./length.js";
+import { reedFormulas } from "./reed.js";
+import { settFormulas } from "./sett.js";
+import { warpingFormulas } from "./warping.js";
+import { weightFormulas } from "./weight.js";
+
+/** Every formula of the package by its id. */
+export const formulas = {
+  ...countFormulas,
+  ...diameterFormulas,
+  ...settFormulas,
+  ...firmnessFormulas,
+  ...reedFormulas,
+  ...crimpFormulas,
+  ...lengthFormulas,
+  ...weightFormulas,
+  ...warpingFormulas,
+} as const;
+
+export type FormulaId = keyof typeof formulas;

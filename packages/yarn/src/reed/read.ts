@@ -1,0 +1,60 @@
+import { YarnError } from "../error.js";
+import { nearest } from "../nearest.js";
+import { scanNumber } from "../quantity/number.js";
+import { checkValue, unitNamed } from "../quantity/read.js";
+import { quantity } from "../quantity/units.js";
+import { type ReedSystemId, reedSystems } from "./systems.js";
+
+/** A reed by its count. */
+export interface Reed {
+  readonly system: ReedSystemId;
+  readonly count: number;
+}
+
+const EXPECTED = "expected one such as 12 per inch, 50 per 10 cm or 60 Stockport";
+
+/**
+ * Reads a reed count: `12 per inch`, `50 per 10 cm`, `60 Stockport`, `Bradford 50`, `12 porters Leeds`, `Irish 10s`.
+ * @throws {YarnError} `no-number`, `no-unit`, `unknown-system` (names the nearest), `zero` or `negative`
+ * @example readReed("60 Stockport") // { system: "stockport", count: 60 }
+ */
+export function readReed(text: string): Reed {
+  const lead = /^ *[a-z]+(?= )/i.exec(text)?.[0] ?? "";
+  const rest = text.slice(lead.length);
+  const { value, end } = scanNumber(rest);
+  const tail = rest
+    .slice(end)
+    .replace(/^'?s\b/, "")
+    .replace(/\b(?:beers|porters|hundreds)\b/i, "");
+  const name = `${lead} ${tail}`.trim();
+  if (name === "")
+    throw new YarnError("no-unit", `"${text}" does not say how the reed is counted; ${EXPECTED}`, { text });
+  checkValue(quantity(value, ""), text, true);
+  return { system: reedNamed(text, name), count: value };
+}
+
+function reedNamed(text: string, name: string): ReedSystemId {
+  const unit = unitNamed(name);
+  if (unit === "per inch") return "inch";
+  if (unit === "per 10 cm") return "metric";
+  if (unit === "per cm") return "cm";
+  const plain = name.toLowerCase();
+  if (Object.hasOwn(reedSystems, plain)) return plain as ReedSystemId;
+  const like = nearest(
+    plain,
+    Object.values(reedSystems).flatMap(({ names }) => names),
+  );
+  throw new YarnError(
+    "unknown-system",
+    `"${text}": no reed count is called "${name}"; ${like === undefined ? EXPECTED : `is it ${like}?`}`,
+    { text, system: name },
+  );
+}
+
+/**
+ * A reed count as text that reads back as the same reed.
+ * @example writeReed({ system: "metric", count: 50 }) // "50 per 10 cm"
+ */
+export function writeReed({ system, count }: Reed): string {
+  return `${count} ${reedSystems[system].names[0]}`;
+}

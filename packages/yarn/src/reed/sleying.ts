@@ -1,0 +1,142 @@
+import { YarnError } from "../error.js";
+import { calculate, type Result } from "../formula/calculate.js";
+import type { Input } from "../formula/input.js";
+import type { Reed } from "./read.js";
+import { readReed } from "./read.js";
+import type { Sley } from "./sley.js";
+import { reedSystems } from "./systems.js";
+
+/**
+ * Dents of a reed, to a centimetre.
+ * @param reed or its text
+ * @throws {YarnError} as `readReed`
+ * @example convert(dentsOf("Bradford 72"), "per inch").value // 40
+ */
+export function dentsOf(reed: Reed | string): Result {
+  const { system, count } = typeof reed === "string" ? readReed(reed) : reed;
+  const { dents, width } = reedSystems[system];
+  return calculate("dents-of-reed-count", { N: count, d: dents, l: width });
+}
+
+/** A way to sley a reed, and how near it comes to the sett that was wanted. */
+export interface Sleying {
+  readonly sley: Sley;
+  readonly sett: Result;
+  /** How much wider set than wanted, in percent of the wanted sett; below 0 it is more open. */
+  readonly error: number;
+}
+
+/** How many patterns to look for. */
+export interface SleyingOptions {
+  /** Most dents in a pattern. Default: 8. */
+  readonly longest?: number;
+  /** Most patterns given. Default: 3. */
+  readonly best?: number;
+}
+
+/** Nearer than this to the wanted sett, a pattern is exact but for rounding. In percent. */
+const EXACT = 1e-9;
+
+/**
+ * Sleying patterns for a sett in a reed: the exact one alone where there is one, else the nearest few, nearest first and
+ * of equals the shortest. The ends are spread evenly over the dents of a pattern.
+ * @throws {YarnError} as `readReed`; `absurd` when more than 50 ends would crowd into a dent
+ * @example sleyings("20 per inch", "12 per inch").map(({ sley }) => sley) // [[1, 2, 2]]
+ */
+export function sleyings(sett: Input, reed: Reed | string, options: SleyingOptions = {}): Sleying[] {
+  const { longest = 8, best = 3 } = options;
+  const dents = dentsOf(reed);
+  const wanted = calculate("ends-in-a-dent", { S: sett, D: dents }).value;
+  if (wanted > 50) {
+    throw new YarnError("absurd", `that is ${Math.round(wanted)} ends in a dent; expected at most 50`, {
+      ends: wanted,
+    });
+  }
+  const found = new Map<number, Sleying>();
+  for (let length = 1; length <= longest; length++) {
+    for (const ends of new Set([
+      Math.floor(wanted * length),
+      Math.ceil(wanted * length),
+      Math.round(wanted * length),
+    ])) {
+      const mean = ends / length;
+      if (ends === 0 || found.has(mean)) continue;
+      const error = (mean / wanted - 1) * 100;
+      const made = calculate("sett-in-reed", { D: dents, e: mean });
+      found.set(mean, { sley: spread(ends, length), sett: made, error: Math.abs(error) < EXACT ? 0 : error });
+    }
+  }
+  const sorted = [...found.values()].sort(
+    (a, b) => Math.abs(a.error) - Math.abs(b.error) || a.sley.length - b.sley.length,
+  );
+  return sorted[0]?.error === 0 ? sorted.slice(0, 1) : sorted.slice(0, best);
+}
+
+/**
+ * Ends spread over dents as evenly as can be, the emptier dents first.
+ * @example spread(5, 3) // [1, 2, 2]
+ */
+export function spread(ends: number, dents: number): Sley {
+  return Array.from(
+    { length: dents },
+    (_, i) => Math.floor(((i + 1) * ends) / dents) - Math.floor((i * ends) / dents),
+  );
+}
+
+/**
+ * Sett that a sleying pattern makes in a reed.
+ * @example convert(settInReed("12 per inch", [1, 2, 2]), "per inch").value // 20
+ */
+export function settInReed(reed: Reed | string, sley: Sley): Result {
+  const ends = sley.reduce((sum, one) => sum + one, 0);
+  return calculate("sett-in-reed", { D: dentsOf(reed), e: ends / sley.length });
+}
+
+/**
+ * Ends in each dent, first to last: the pattern over and over, the last dent with what is left.
+ * @throws {YarnError} `not-whole` or `negative` when the ends are not a number of ends; `zero` when the pattern is empty
+ * @example endsInDents(7, [1, 2, 2]) // [1, 2, 2, 1, 1]
+ */
+export function endsInDents(ends: number, sley: Sley): number[] {
+  if (!Number.isInteger(ends) || ends < 0) {
+    const code = ends < 0 ? "negative" : "not-whole";
+    throw new YarnError(code, `${ends} ends cannot be sleyed; expected a whole number`, { ends });
+  }
+  if (!sley.some((one) => one > 0))
+    throw new YarnError("zero", "a sleying pattern needs a dent with ends in it");
+  const dents: number[] = [];
+  for (let left = ends; left > 0; ) {
+    const here = Math.min(left, sley[dents.length % sley.length]!);
+    dents.push(here);
+    left -= here;
+  }
+  return dents;
+}
+
+/** A width in a reed, by dents. */
+export interface DentsUsed {
+  readonly dents: number;
+  readonly width: Result;
+}
+
+/**
+ * Dents that the ends fill (empty dents between them counted) and how wide that is.
+ * @example convert(dentsUsed(564, "20 per inch", [2]).width, "in").value // 14.1
+ */
+export function dentsUsed(ends: number, reed: Reed | string, sley: Sley): DentsUsed {
+  const dents = endsInDents(ends, sley).length;
+  return { dents, width: calculate("width-of-dents", { d: dents, D: dentsOf(reed) }) };
+}
+
+/**
+ * Ends in each dent as a weaver reads them: the pattern, how often it comes, and what is left.
+ * @example writeDents(17, [1, 2, 2]) // "(1-2-2) 3 times, then 1-1"
+ */
+export function writeDents(ends: number, sley: Sley): string {
+  const total = sley.reduce((sum, one) => sum + one, 0);
+  const times = Math.floor(ends / total);
+  const rest = endsInDents(ends - times * total, sley).join("-");
+  const whole = `(${sley.join("-")}) ${times} ${times === 1 ? "time" : "times"}`;
+  if (times === 0) return rest;
+  return rest === "" ? whole : `${whole}, then ${rest}`;
+}
