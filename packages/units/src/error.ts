@@ -5,6 +5,7 @@ export type UnitsErrorCode =
   | "bad-run"
   | "bad-shaft"
   | "bad-size"
+  | "empty-chart"
   | "empty-group"
   | "no-rows"
   | "no-units"

@@ -1,3 +1,4 @@
+export { chartOf, type HarnessPlan, threadedChart } from "./chart.js";
 export { checkDraft, type DraftSize, draftSize, MOST_INTERLACEMENTS, MOST_THREADS } from "./draft-check.js";
 export { UnitsError, type UnitsErrorCode, type UnitsFacts } from "./error.js";
 export { expand } from "./expand.js";
@@ -16,6 +17,8 @@ export {
   turnedLifts,
   upsideDownLifts,
 } from "./lift-variation.js";
+export { type ChartOptions, chartCloth, MOST_CHART_SHAFTS } from "./nearest-chart.js";
+export { type NearestCloth, nearestLifts } from "./nearest-lifts.js";
 export { gridFromLifts, liftsFromGrid } from "./picture.js";
 export { parseRows, parseShafts, printShafts, type RowsOptions } from "./row-notation.js";
 export { parseThreading, type ThreadingOptions } from "./threading-notation.js";
@@ -34,5 +37,6 @@ export { printThreading } from "./threading-print.js";
 export { mendThreading, type ThreadingShape, threadingShape } from "./threading-shape.js";
 export { describeThreading, type ThreadingPoint, threadingPoints } from "./threading-words.js";
 export type { Expansion, UnitDraft, UnitShafts } from "./types.js";
+export { type Quarrel, quarrelSentence, type Weavable, weavable } from "./weavable.js";
 export { wovenLifts } from "./weaving-order.js";
 export { parseWovenBlock, printWovenBlock, type WovenBlock } from "./woven-block.js";

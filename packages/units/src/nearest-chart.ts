@@ -1,0 +1,148 @@
+import { type BitGrid, fromCells, transpose } from "@drawcord/grid";
+import { checkChart, threadedChart } from "./chart.js";
+import { UnitsError } from "./error.js";
+import { mergedGroups } from "./group-merge.js";
+import { pairedItems } from "./group-pairs.js";
+import { type Grouped, searchedGroups } from "./group-search.js";
+import { changesOf, type Items, itemsOf, STILL } from "./groups.js";
+import { measured, type NearestCloth, nearestLifts } from "./nearest-lifts.js";
+import { pointThreading } from "./threading-orders.js";
+
+/** The most pattern shafts a chart is worked out for. */
+export const MOST_CHART_SHAFTS = 200;
+
+/** What the cloth of a chart must keep to. */
+export interface ChartOptions {
+  /** The most pattern shafts; as many as the chart takes by default. */
+  readonly shafts?: number;
+  /** The most lifts unlike each other, those that draw nothing not counted; as many as the chart takes by default. */
+  readonly lifts?: number;
+  /**
+   * `mirror`: the right half is the left one mirrored; `point`: the units are threaded in repeated points on `shafts`
+   * shafts. `none` by default.
+   */
+  readonly symmetry?: "none" | "mirror" | "point";
+}
+
+/**
+ * The threading and the lifts for a chart: exact where the means suffice, else the nearest picture, the fewest squares
+ * changed. Small charts (up to some twenty columns unlike each other) are searched whole; for large ones `atLeast` says
+ * what no picture could better.
+ * @param wanted rows x units, row 0 woven first, raised where a unit is drawn
+ * @throws {UnitsError} `empty-chart`; `bad-size` when `shafts` or `lifts` is not a whole number from 1 or there are more
+ * than 200 shafts, or when points are wanted without a number of shafts
+ * @example chartCloth(fromText("##.\n##.\n#.."), { shafts: 1 }).changes // 1
+ */
+export function chartCloth(wanted: BitGrid, options: ChartOptions = {}): NearestCloth {
+  checkChart(wanted);
+  checkMost("pattern shafts", options.shafts, MOST_CHART_SHAFTS);
+  checkMost("unlike lifts", options.lifts, Number.MAX_SAFE_INTEGER);
+  const { shafts, lifts, symmetry = "none" } = options;
+  const woven =
+    symmetry === "point" ? inPoints(wanted, shafts) : inColumns(wanted, shafts, symmetry === "mirror");
+  if (lifts === undefined) return woven;
+  // Rows made alike leave columns alike as they were, mirrored or in points too.
+  const fewer = nearestColumns(transpose(woven.chart), lifts, false);
+  const chart = transpose(fewer.chart);
+  const plan = symmetry === "point" ? nearestLifts(woven.threading, chart) : threadedChart(chart);
+  const ofRows =
+    woven.changes === 0 ? fewer.atLeast : nearestColumns(transpose(wanted), lifts, false).atLeast;
+  const atLeast = Math.max(woven.atLeast, ofRows);
+  return measured(plan, wanted, atLeast);
+}
+
+function checkMost(what: string, found: number | undefined, most: number): void {
+  if (found === undefined || (Number.isSafeInteger(found) && found >= 1 && found <= most)) return;
+  const upTo = most === Number.MAX_SAFE_INTEGER ? "" : ` to ${most}`;
+  throw new UnitsError("bad-size", `${found} ${what} are asked for; expected a whole number from 1${upTo}`, {
+    found,
+  });
+}
+
+function inColumns(wanted: BitGrid, shafts: number | undefined, mirrored: boolean): NearestCloth {
+  if (shafts === undefined && !mirrored) return measured(threadedChart(wanted), wanted, 0);
+  const { chart, atLeast } = nearestColumns(wanted, shafts ?? wanted.columns, mirrored);
+  return measured(threadedChart(chart), wanted, atLeast);
+}
+
+/** Repeated points on a number of shafts, begun where they come nearest to the chart. */
+function inPoints(wanted: BitGrid, shafts: number | undefined): NearestCloth {
+  if (shafts === undefined) {
+    throw new UnitsError("bad-size", "points are asked for without a number of shafts; expected one");
+  }
+  const point = pointThreading(shafts);
+  const cloths = point.map((_, first) => {
+    const threading = Array.from(
+      { length: wanted.columns },
+      (_, unit) => point[(first + unit) % point.length]!,
+    );
+    return nearestLifts(threading, wanted);
+  });
+  return cloths.reduce((best, cloth) => (cloth.changes < best.changes ? cloth : best));
+}
+
+/** The nearest chart with at most so many columns unlike each other that draw anything. */
+function nearestColumns(
+  wanted: BitGrid,
+  most: number,
+  mirrored: boolean,
+): { readonly chart: BitGrid; readonly atLeast: number } {
+  const { items, itemOf } = chartItems(wanted, mirrored);
+  const groups = Math.min(most, items.count);
+  const { grouping, atLeast } = grouped(items, groups);
+
+  const drawn = Array.from({ length: groups }, () => new Int32Array(items.rows));
+  const columns = new Int32Array(groups);
+  grouping.forEach((group, item) => {
+    if (group === STILL) return;
+    columns[group]! += items.columns[item]!;
+    for (let row = 0; row < items.rows; row++) drawn[group]![row]! += items.drawn[item * items.rows + row]!;
+  });
+  const chart = fromCells(wanted.rows, wanted.columns, (row, unit) => {
+    const item = itemOf[unit]!;
+    const group = item < 0 ? STILL : grouping[item]!;
+    return group !== STILL && 2 * drawn[group]![row]! > columns[group]!;
+  });
+  return { chart, atLeast };
+}
+
+/** The best grouping that is found. */
+function grouped(items: Items, groups: number): Grouped {
+  if (groups === items.count) {
+    const grouping = Int32Array.from({ length: groups }, (_, item) => item);
+    const changes = changesOf(items, grouping);
+    return { grouping, changes, atLeast: changes };
+  }
+  const pairs = pairedItems(items);
+  return searchedGroups(items, pairs, groups, mergedGroups(items, pairs, groups));
+}
+
+/** The items of a chart, columns alike made one; the item of each unit, -1 where no row draws it. */
+function chartItems(
+  wanted: BitGrid,
+  mirrored: boolean,
+): { readonly items: Items; readonly itemOf: Int32Array } {
+  const { rows, columns: units } = wanted;
+  const itemOf = new Int32Array(units);
+  const told = new Map<string, number>();
+  const drawn: Int32Array[] = [];
+  const columns: number[] = [];
+  for (let unit = 0; unit < (mirrored ? units / 2 : units); unit++) {
+    const together = mirrored ? [...new Set([unit, units - 1 - unit])] : [unit];
+    const squares = Int32Array.from({ length: rows }, (_, row) =>
+      together.reduce((sum, column) => sum + Number(wanted.get(row, column)), 0),
+    );
+    const key = `${together.length}:${squares.join("")}`;
+    const item = squares.every((square) => square === 0) ? -1 : (told.get(key) ?? drawn.length);
+    for (const column of together) itemOf[column] = item;
+    if (item < 0) continue;
+    if (item === drawn.length) {
+      told.set(key, item);
+      drawn.push(new Int32Array(rows));
+      columns.push(0);
+    }
+    for (let row = 0; row < rows; row++) drawn[item]![row]! += squares[row]!;
+    columns[item]! += together.length;
+  }
+  return { items: itemsOf(rows, drawn, columns), itemOf };
+}
