@@ -1,7 +1,7 @@
 import { parseArgs } from "node:util";
 import type { Args, Flag, Options, Setting } from "./command.js";
+import { didYouMean } from "./did-you-mean.js";
 import { CliError } from "./error.js";
-import { didYouMean } from "./nearest.js";
 
 /** What every command takes besides its own. */
 export const HELP: Flag = { type: "boolean", short: "h", help: "print this" };
@@ -12,11 +12,11 @@ export const HELP: Flag = { type: "boolean", short: "h", help: "print this" };
  * @throws {CliError} `unknown-option`, `unknown-choice`, `missing-value`, `unwanted-value`, `missing-operand`,
  * `unwanted-operand`
  */
-export function readArgs<O extends Options>(
+export async function readArgs<O extends Options>(
   name: string,
   argv: readonly string[],
   command: { readonly operands: string; readonly options: O },
-): Args<O> & { readonly help: boolean } {
+): Promise<Args<O> & { readonly help: boolean }> {
   const known: Options = { ...command.options, help: HELP };
   const { tokens } = parseArgs({
     args: [...argv],
@@ -31,7 +31,7 @@ export function readArgs<O extends Options>(
     if (token.kind === "positional") operands.push(token.value);
     if (token.kind !== "option") continue;
     const option = Object.hasOwn(known, token.name) ? known[token.name] : undefined;
-    if (option === undefined) throw unknownOption(name, token.rawName, token.name, known);
+    if (option === undefined) throw await unknownOption(name, token.rawName, token.name, known);
     if (option.type === "boolean") {
       if (token.value !== undefined) {
         throw new CliError("unwanted-value", `drawcord ${name}: ${token.rawName} takes no value`, {
@@ -40,7 +40,7 @@ export function readArgs<O extends Options>(
       }
       values.set(token.name, true);
     } else {
-      const value = settingValue(name, token.rawName, token.value, option);
+      const value = await settingValue(name, token.rawName, token.value, option);
       const before = values.get(token.name);
       values.set(token.name, option.multiple ? [...(Array.isArray(before) ? before : []), value] : value);
     }
@@ -58,7 +58,12 @@ function unset(option: Flag | Setting): unknown {
   return option.default ?? (option.multiple ? [] : undefined);
 }
 
-function settingValue(command: string, rawName: string, value: string | undefined, option: Setting): string {
+async function settingValue(
+  command: string,
+  rawName: string,
+  value: string | undefined,
+  option: Setting,
+): Promise<string> {
   const { choices } = option;
   const wanted = choices === undefined ? `a value, ${option.value}` : `one of ${choices.join(", ")}`;
   if (value === undefined || value === "") {
@@ -67,7 +72,7 @@ function settingValue(command: string, rawName: string, value: string | undefine
     });
   }
   if (choices !== undefined && !choices.includes(value)) {
-    const meant = didYouMean(value, choices);
+    const meant = await didYouMean(value, choices);
     throw new CliError(
       "unknown-choice",
       `drawcord ${command}: ${rawName} takes ${wanted}, not "${value}"${meant}`,
@@ -80,8 +85,13 @@ function settingValue(command: string, rawName: string, value: string | undefine
   return value;
 }
 
-function unknownOption(command: string, rawName: string, name: string, known: Options): CliError {
-  const meant = didYouMean(name, Object.keys(known), "--");
+async function unknownOption(
+  command: string,
+  rawName: string,
+  name: string,
+  known: Options,
+): Promise<CliError> {
+  const meant = await didYouMean(name, Object.keys(known), "--");
   const hint = meant || `; "drawcord ${command} --help" lists its options`;
   return new CliError("unknown-option", `drawcord ${command} has no option ${rawName}${hint}`, {
     option: rawName,

@@ -9,7 +9,9 @@ export type CliErrorCode =
   | "missing-operand"
   | "unwanted-operand"
   | "nothing-matches"
+  | "no-rule"
   | "unreadable"
+  | "too-large"
   | "unwritable";
 
 /** A command line, or a file named on it, that cannot be used: one sentence, with the facts as fields. Exit status 2. */

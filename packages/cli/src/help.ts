@@ -1,6 +1,7 @@
 import { HELP } from "./args.js";
 import type { Command, Flag, Options, Setting } from "./command.js";
 import type { Registry } from "./registry.js";
+import { table, wrap } from "./text.js";
 
 const WIDTH = 80;
 
@@ -12,13 +13,16 @@ export function overview(commands: Registry): string {
 ${wrap("Drawcord reads a weaving recipe (the ground, the units, the threading and the lifts of a drawloom) and tells you, before you wind the warp, what cloth it makes and whether that cloth holds.", WIDTH).join("\n")}
 
 Commands
-${table(lines)}
+${table(lines, WIDTH)}
 
 Options
-${table([
-  ["-h, --help", "print this; after a command, say more about that command"],
-  ["    --version", "print the version"],
-])}
+${table(
+  [
+    ["-h, --help", "print this; after a command, say more about that command"],
+    ["    --version", "print the version"],
+  ],
+  WIDTH,
+)}
 
 Exit status: 0 all is well, 1 something was found that would spoil the cloth,
 2 a file or an option could not be used.
@@ -35,7 +39,10 @@ export function commandHelp<O extends Options>(name: string, command: Command<O>
 ${paragraphs.join("\n\n")}
 
 Options
-${table(options.map(([long, option]) => [optionName(long, option), optionHelp(option)]))}
+${table(
+  options.map(([long, option]) => [optionName(long, option), optionHelp(option)]),
+  WIDTH,
+)}
 
 Examples
 ${examples}
@@ -57,30 +64,4 @@ function optionHelp(option: Flag | Setting): string {
 /** `a, b or c`. */
 function alternatives(words: readonly string[]): string {
   return words.length < 2 ? words.join() : `${words.slice(0, -1).join(", ")} or ${words.at(-1)}`;
-}
-
-/** Two columns, the second wrapped beside the first. */
-function table(rows: readonly (readonly [left: string, right: string])[]): string {
-  const left = Math.max(...rows.map(([name]) => name.length)) + 2;
-  return rows
-    .map(
-      ([name, text]) =>
-        `  ${name.padEnd(left)}${wrap(text, WIDTH - left - 2).join(`\n${" ".repeat(left + 2)}`)}`,
-    )
-    .join("\n");
-}
-
-/** Lines of whole words, at most `width` characters each unless one word is longer. */
-function wrap(text: string, width: number): string[] {
-  const lines: string[] = [];
-  let line = "";
-  for (const word of text.split(/\s+/)) {
-    if (line !== "" && line.length + 1 + word.length > width) {
-      lines.push(line);
-      line = word;
-    } else {
-      line = line === "" ? word : `${line} ${word}`;
-    }
-  }
-  return [...lines, line];
 }

@@ -1,11 +1,11 @@
 import { readFile } from "node:fs/promises";
 import { readArgs } from "./args.js";
 import type { ExitStatus } from "./command.js";
+import { complain } from "./complain.js";
+import { didYouMean } from "./did-you-mean.js";
 import { CliError } from "./error.js";
 import { commandHelp, overview } from "./help.js";
 import type { Io } from "./io.js";
-import { didYouMean } from "./nearest.js";
-import { printable } from "./printable.js";
 import { type Registry, registry } from "./registry.js";
 
 /**
@@ -25,12 +25,6 @@ export async function main(
   }
 }
 
-/** Prints what went wrong as one line. */
-export async function complain(io: Io, error: unknown): Promise<void> {
-  const sentence = error instanceof Error ? error.message : String(error);
-  await io.stderr.write(`${printable(sentence)}\n`);
-}
-
 async function run(argv: readonly string[], io: Io, commands: Registry): Promise<ExitStatus> {
   const [first, ...rest] = argv;
   if (first === undefined) {
@@ -48,7 +42,7 @@ async function run(argv: readonly string[], io: Io, commands: Registry): Promise
     return 0;
   }
   if (first.startsWith("-") && first !== "-") {
-    const hint = didYouMean(first.replace(/^-+/, ""), ["help", "version"], "--");
+    const hint = await didYouMean(first.replace(/^-+/, ""), ["help", "version"], "--");
     const sentence = `drawcord has no option ${first}${hint || "; a command comes first, as in: drawcord check FILE"}`;
     throw new CliError("unknown-option", sentence, { option: first });
   }
@@ -64,11 +58,11 @@ async function runCommand(
   const entry = Object.hasOwn(commands, name) ? commands[name] : undefined;
   if (entry === undefined) {
     const known = Object.keys(commands);
-    const hint = didYouMean(name, known) || `; there are ${known.join(", ")}`;
+    const hint = (await didYouMean(name, known)) || `; there are ${known.join(", ")}`;
     throw new CliError("unknown-command", `drawcord has no command "${name}"${hint}`, { command: name });
   }
   const { command } = await entry.load();
-  const { help, ...args } = readArgs(name, argv, command);
+  const { help, ...args } = await readArgs(name, argv, command);
   if (!help) return command.run(args, io);
   await io.stdout.write(commandHelp(name, command));
   return 0;

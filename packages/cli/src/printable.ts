@@ -1,21 +1,14 @@
-/**
- * Characters that a terminal obeys instead of showing, and those that turn the direction of a line: a title from a
- * stranger's file must not move the cursor or dress one thing up as another.
- */
-const OBEYED = /[\p{Cc}\u2028-\u202e\u2066-\u2069]/gu;
+import { printable } from "@drawcord/files";
 
-/** One line of text with every such character written as its code, so that it shows and does nothing. */
-export function printable(text: string): string {
-  return text.replace(OBEYED, code);
+/** Any text as one line that a terminal shows and does not obey: its control characters are written as their codes. */
+export function oneLine(text: string): string {
+  return printable(text, Number.POSITIVE_INFINITY);
 }
 
-/** A value as JSON; `JSON.stringify` leaves some of the characters above as they are, here they are codes as well. */
+/** A value as JSON. `JSON.stringify` leaves some characters that a terminal obeys as they are; here they are escaped. */
 export function toJson(value: unknown, indent?: number): string {
-  return JSON.stringify(value, undefined, indent).replace(OBEYED, (character) =>
-    character === "\n" ? character : code(character),
+  return JSON.stringify(value, undefined, indent).replace(
+    /[\u007f-\u009f\u2028-\u202e\u2066-\u2069]/g,
+    (character) => `\\u${character.charCodeAt(0).toString(16).padStart(4, "0")}`,
   );
-}
-
-function code(character: string): string {
-  return `\\u${character.charCodeAt(0).toString(16).padStart(4, "0")}`;
 }

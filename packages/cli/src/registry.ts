@@ -1,7 +1,7 @@
 import type { Command } from "./command.js";
 
 /** A command as `drawcord --help` knows it: its module is loaded only when it is called. */
-export interface Entry {
+interface Entry {
   /** One line, lower case and without a full stop. */
   readonly summary: string;
   load(): Promise<{ readonly command: Command }>;
@@ -10,4 +10,11 @@ export interface Entry {
 export type Registry = Readonly<Record<string, Entry>>;
 
 /** Every command, in the order of the help. */
-export const registry: Registry = {};
+export const registry: Registry = {
+  check: { summary: "say whether the cloth of a recipe holds", load: () => import("./commands/check.js") },
+  expand: {
+    summary: "draw the cloth end by end and pick by pick",
+    load: () => import("./commands/expand.js"),
+  },
+  rules: { summary: "explain what is checked, and why", load: () => import("./commands/rules.js") },
+};

@@ -100,7 +100,7 @@ describe("reading the command line", () => {
     expect(await run("fail")).toEqual({
       status: 2,
       stdout: "",
-      stderr: "the title says \\u001b[2J and more\\u000aof it\n",
+      stderr: "the title says <U+001B>[2J and more<U+000A>of it\n",
     });
   });
 });

@@ -13,7 +13,7 @@ export interface Outcome {
 /** The world of a test: an empty terminal-less one unless it says otherwise. */
 export interface World {
   readonly cwd?: string;
-  readonly stdin?: string | Uint8Array;
+  readonly stdin?: string | AsyncIterable<Uint8Array>;
   readonly isTerminal?: boolean;
   readonly width?: number;
   readonly env?: Io["env"];
@@ -27,7 +27,7 @@ export async function run(argv: readonly string[], world: World = {}): Promise<O
   const io: Io = {
     stdout,
     stderr,
-    stdin: piped(world.stdin ?? ""),
+    stdin: typeof world.stdin === "object" ? world.stdin : piped(world.stdin ?? ""),
     cwd: world.cwd ?? import.meta.dirname,
     isTerminal: world.isTerminal ?? false,
     width: world.width ?? 80,
@@ -48,7 +48,7 @@ function sink(): Output & { text(): string } {
 }
 
 /** In pieces, as a pipe gives it. */
-async function* piped(source: string | Uint8Array): AsyncIterable<Uint8Array> {
+async function* piped(source: string): AsyncIterable<Uint8Array> {
   const bytes = Buffer.from(source);
   for (let at = 0; at < bytes.length; at += 7) yield bytes.subarray(at, at + 7);
 }

@@ -4,6 +4,7 @@ export { readPng } from "./charts/png/read.js";
 export { writePng } from "./charts/png/write.js";
 export { readTextChart, writeTextChart } from "./charts/text.js";
 export { FileError, type FileErrorCode } from "./error.js";
+export { nearest } from "./nearest.js";
 export type { Place } from "./place.js";
 export { printable } from "./printable.js";
 export { checkOptions } from "./recipe/check-options.js";

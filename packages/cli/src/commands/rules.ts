@@ -1,0 +1,61 @@
+import { rules } from "@drawcord/check";
+import { toText } from "@drawcord/grid";
+import { expand } from "@drawcord/units";
+import { defineCommand } from "../command.js";
+import { didYouMean } from "../did-you-mean.js";
+import { CliError } from "../error.js";
+import { type Paint, paintFor } from "../paint.js";
+import { table, wrap } from "../text.js";
+
+type Rule = (typeof rules)[number];
+type Example = Rule["examples"]["fails"][number];
+
+export const command = defineCommand({
+  operands: "[RULE]",
+  help: "Lists the rules that a cloth is checked by. With the name of a rule: what a finding of it means, why it matters at the loom, how to mend it, where the rule comes from, and cloths that pass and fail.",
+  examples: [
+    ["drawcord rules", "lists every rule"],
+    ["drawcord rules open-cut", "explains one"],
+  ],
+  options: {},
+  async run({ operands: [name] }, io) {
+    const paint = paintFor(io);
+    if (name === undefined) {
+      const rows = rules.map((rule) => [rule.name, `${rule.severity}: ${rule.summary}`] as const);
+      await io.stdout.write(`${table(rows, io.width)}\n`);
+      return 0;
+    }
+    const rule = rules.find((candidate) => candidate.name === name);
+    if (rule === undefined) {
+      const known = rules.map((candidate) => candidate.name);
+      const hint = (await didYouMean(name, known)) || `; there are ${known.join(", ")}`;
+      throw new CliError("unknown-rule", `no rule is called "${name}"${hint}`, { rule: name });
+    }
+    await io.stdout.write(page(rule, io.width, paint));
+    return 0;
+  },
+});
+
+function page(rule: Rule, width: number, paint: Paint): string {
+  const parts = [
+    `${paint.strong(rule.name)}  ${rule.severity}: ${rule.summary}`,
+    part("What it means", rule.meaning, width, paint),
+    part("Why it matters", rule.reason, width, paint),
+    part("How to mend it", rule.mend, width, paint),
+    part("Source", rule.source, width, paint),
+    ...rule.examples.passes.map((example) => drawing("Passes", example, paint)),
+    ...rule.examples.fails.map((example) => drawing("Fails", example, paint)),
+  ];
+  return `${parts.join("\n\n")}\n`;
+}
+
+function part(heading: string, text: string, width: number, paint: Paint): string {
+  const lines = wrap(text, Math.min(width, 80) - 2);
+  return [paint.strong(heading), ...lines.map((line) => `  ${line}`)].join("\n");
+}
+
+/** The last pick on top. */
+function drawing(heading: string, { title, cloth }: Example, paint: Paint): string {
+  const drawn = typeof cloth === "string" ? cloth : toText(expand(cloth).drawdown);
+  return [`${paint.strong(heading)}: ${title}`, ...drawn.split("\n").map((line) => `  ${line}`)].join("\n");
+}

@@ -1,0 +1,72 @@
+import type { CutTally, FloatTally, Report, Spread } from "@drawcord/check";
+import { count, list } from "./words.js";
+
+/** The numbers of a report, a line or two each, with their names in a column. */
+export function numbers(report: Report): readonly string[] {
+  const { balance, cut, floats, integrity, size } = report;
+  return rows([
+    [
+      "size",
+      `${count(size.ends, "end")} x ${count(size.picks, "pick")}, ${count(size.units, "unit")} x ${count(size.rows, "row")}`,
+    ],
+    ["warp floats", `on the face ${tally(floats.warpFace)}`],
+    ["", `on the back ${tally(floats.warpBack)}`],
+    ["weft floats", `on the face ${tally(floats.weftFace)}`],
+    ["", `on the back ${tally(floats.weftBack)}`],
+    ["cuts", `sideways ${cuts(cut.side)}; lengthways ${cuts(cut.across)}`],
+    [
+      "balance",
+      `warp on ${percent(balance.warpFaceShare)} of the face; ${percent(balance.drawnShare)} drawn, in ${count(balance.areas.count, "area")}${balance.areas.count === 0 ? "" : `, the largest of ${count(balance.areas.largest, "square")}`}`,
+    ],
+    [
+      "",
+      `intersections: ${spread(balance.intersections.ends, "end")}; ${spread(balance.intersections.picks, "pick")}`,
+    ],
+    ["integrity", hangs(integrity)],
+  ]);
+}
+
+function rows(pairs: readonly (readonly [name: string, text: string])[]): string[] {
+  const left = Math.max(...pairs.map(([name]) => name.length)) + 2;
+  return pairs.map(([name, text]) => `${name.padEnd(left)}${text}`);
+}
+
+/** `up to 7 (5120 of 3, 12 of 7)`: how many floats there are of each length, the longest lengths last. */
+function tally({ longest, lengths }: FloatTally): string {
+  const entries = Object.entries(lengths).sort(([a], [b]) => Number(a) - Number(b));
+  if (entries.length === 0) return "none";
+  const most = 6;
+  const shown = entries.slice(-most).map(([length, number]) => `${number} of ${length}`);
+  const shorter = entries.slice(0, -most).reduce((sum, [, number]) => sum + number, 0);
+  return `up to ${longest} (${[...(shorter === 0 ? [] : [`${shorter} shorter`]), ...shown].join(", ")})`;
+}
+
+function cuts({ cutting, open }: CutTally): string {
+  if (cutting + open === 0) return "none";
+  return open === 0 ? `${cutting}, all clean` : `${cutting + open}, ${open} open`;
+}
+
+function spread({ least, most, mean }: Spread, thread: "end" | "pick"): string {
+  return least === most
+    ? `${least} on each ${thread}`
+    : `${least} to ${most} on ${thread === "end" ? "an end" : "a pick"}, ${round(mean)} on average`;
+}
+
+function hangs({ hangsTogether, layers, looseEnds, loosePicks }: Report["integrity"]): string {
+  const loose = [
+    ...(looseEnds.length === 0 ? [] : [`${count(looseEnds.length, "loose end")}: ${list(looseEnds)}`]),
+    ...(loosePicks.length === 0 ? [] : [`${count(loosePicks.length, "loose pick")}: ${list(loosePicks)}`]),
+  ];
+  const cloth = hangsTogether
+    ? "the cloth hangs together"
+    : `the cloth falls apart into ${count(layers, "layer")}`;
+  return [cloth, ...loose].join("; ");
+}
+
+function percent(share: number): string {
+  return `${round(share * 100)} %`;
+}
+
+function round(value: number): string {
+  return String(Math.round(value * 10) / 10);
+}

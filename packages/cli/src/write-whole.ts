@@ -1,0 +1,70 @@
+import { randomBytes } from "node:crypto";
+import { open, realpath, rename, stat, unlink } from "node:fs/promises";
+import { basename, dirname, join, resolve } from "node:path";
+import { CliError } from "./error.js";
+
+/**
+ * Writes a file whole or not at all: the text goes to a temporary file beside it, is flushed to the disk, and takes the
+ * name at once. A device or a pipe is written straight.
+ * @param name as the user gave it, from the folder `cwd`
+ * @param options `force` replaces a file that is there; default false
+ * @throws {CliError} `unwritable`; the file, if there was one, is as it was
+ */
+export async function writeWhole(
+  name: string,
+  cwd: string,
+  chunks: Iterable<string | Uint8Array>,
+  options: { readonly force?: boolean } = {},
+): Promise<void> {
+  const target = await realpath(resolve(cwd, name)).catch(() => resolve(cwd, name));
+  const there = await stat(target).catch(() => undefined);
+  if (there?.isDirectory()) throw unwritable(name, "this is a folder; name a file in it");
+  if (there?.isFile() && !options.force) {
+    throw unwritable(name, "there is a file of this name already; --force replaces it");
+  }
+  const straight = there !== undefined && !there.isFile();
+  const path = straight
+    ? target
+    : join(dirname(target), `.${basename(target).slice(0, 100)}.${randomBytes(6).toString("hex")}`);
+  try {
+    const file = await open(path, straight ? "w" : "wx", there?.mode);
+    try {
+      for (const chunk of chunks) await file.writeFile(chunk);
+      if (!straight) await file.sync();
+    } finally {
+      await file.close();
+    }
+    if (!straight) await rename(path, target);
+  } catch (error) {
+    if (!straight) await unlink(path).catch(() => undefined);
+    const code = (error as NodeJS.ErrnoException).code;
+    if (code === undefined) throw error;
+    throw straight
+      ? new CliError("unwritable", `${name}: ${why(code)}`, { file: name, code })
+      : unwritable(name, why(code), code);
+  }
+}
+
+function why(code: string): string {
+  switch (code) {
+    case "ENOENT":
+      return "there is no such folder";
+    case "EACCES":
+    case "EPERM":
+    case "EROFS":
+      return "you may not write here";
+    case "ENOSPC":
+    case "EDQUOT":
+      return "the disk is full";
+    case "ENOTDIR":
+      return "a part of this path is a file, not a folder";
+    case "ENAMETOOLONG":
+      return "this name is too long";
+    default:
+      return `this file cannot be written (${code})`;
+  }
+}
+
+function unwritable(name: string, reason: string, code = ""): CliError {
+  return new CliError("unwritable", `${name}: ${reason}; nothing was written`, { file: name, code });
+}

@@ -1,0 +1,32 @@
+import { mkdtempSync, readFileSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { expect, it } from "vitest";
+import { run } from "./run.js";
+
+const readme = readFileSync(join(import.meta.dirname, "../README.md"), "utf8");
+const cwd = mkdtempSync(join(tmpdir(), "drawcord-readme-"));
+for (const [, file, text] of readme.matchAll(/^```yaml recipe=(\S+)\n([\s\S]*?)^```/gm)) {
+  writeFileSync(join(cwd, file!), text!);
+}
+const sessions = [...readme.matchAll(/^```console\n([\s\S]*?)^```/gm)].flatMap(([, session]) =>
+  session!
+    .split(/^(?=\$ )/m)
+    .map((call) => [call.split("\n")[0]!.replace("$ drawcord ", ""), call.replace(/^.*\n/, "")] as const),
+);
+
+it("the README shows the command at work", () => {
+  expect(sessions.length).toBeGreaterThan(1);
+});
+
+it.each(sessions)("drawcord %s prints what the README says", async (line, printed) => {
+  const { stdout, stderr } = await run(line.split(" "), { cwd });
+  expect(stdout + stderr).toBe(printed);
+});
+
+it("the README's table names every command", async () => {
+  const { stdout } = await run(["--help"]);
+  const names = [...stdout.matchAll(/^ {2}(\w+) {2,}\S/gm)].map(([, name]) => name!);
+  expect(names).toContain("check");
+  for (const name of names) expect(readme).toContain(`\`drawcord ${name}`);
+});
