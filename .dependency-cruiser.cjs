@@ -45,7 +45,6 @@ module.exports = {
     doNotFollow: { path: "node_modules" },
     exclude: { path: "(^|/)(dist|coverage)/" },
     tsPreCompilationDeps: true,
-    tsConfig: { fileName: "tests/tsconfig.json" },
     enhancedResolveOptions: {
       exportsFields: ["exports"],
       conditionNames: ["@drawcord/source", "import", "types", "node", "default"],
