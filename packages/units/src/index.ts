@@ -2,6 +2,7 @@ export { chartOf, type HarnessPlan, threadedChart } from "./chart.js";
 export { checkDraft, type DraftSize, draftSize, MOST_INTERLACEMENTS, MOST_THREADS } from "./draft-check.js";
 export { UnitsError, type UnitsErrorCode, type UnitsFacts } from "./error.js";
 export { expand } from "./expand.js";
+export { type HandleOrder, handleOrder, renumberedShafts } from "./handle-order.js";
 export { changedLifts, type LiftChange } from "./lift-change.js";
 export { type LiftsOptions, parseLifts, printLifts } from "./lift-notation.js";
 export {
@@ -17,6 +18,9 @@ export {
   turnedLifts,
   upsideDownLifts,
 } from "./lift-variation.js";
+export { type LiftWork, type LiftWorkOptions, liftWork, type RowWork, WEIGHT_CAUTION } from "./lift-work.js";
+export { type ThreadingGroup, type ThreadingListOptions, threadingList } from "./loom-lists.js";
+export { type LoomNeeds, loomNeeds, type ShaftLoad } from "./loom-needs.js";
 export { type ChartOptions, chartCloth, MOST_CHART_SHAFTS } from "./nearest-chart.js";
 export { type NearestCloth, nearestLifts } from "./nearest-lifts.js";
 export { gridFromLifts, liftsFromGrid } from "./picture.js";
