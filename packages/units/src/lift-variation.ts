@@ -6,7 +6,7 @@ import { unite } from "./shaft-sets.js";
 type Lifts = readonly ShaftSet[];
 
 /** The most rows a plan may come to. */
-export const MOST_ROWS = 1_000_000;
+const MOST_ROWS = 1_000_000;
 
 /** Refuses a plan that would come to more rows than are held. */
 export function checkRows(rows: number): void {

@@ -2,7 +2,7 @@
 import { UnitsError } from "./error.js";
 
 /** The highest shaft number that is read: more than any harness, cord by cord, has had. */
-export const HIGHEST_SHAFT = 100_000;
+const HIGHEST_SHAFT = 100_000;
 
 /** A number, a word or a sign of a text, and where it stands. */
 export interface Token {
