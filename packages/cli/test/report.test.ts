@@ -75,13 +75,15 @@ integrity    the cloth falls apart into 3 layers; 4 loose ends: 1-3 7; 1 loose p
   it("shows a few findings of a rule and counts the rest", () => {
     const many = Array.from({ length: 30 }, () => finding);
     const text = reportText(cloth(many), 80, plain);
-    expect(text.match(/error {2}float-length/g)).toHaveLength(8);
-    expect(text).toContain("\n\nand 22 more of float-length; --format json lists them all\n");
+    expect(text.match(/error {2}float-length/g)).toHaveLength(5);
+    expect(text).toContain("\n\nand 25 more of float-length; --format json lists them all\n");
   });
 
   it("works the cloth out only when there is something to draw", () => {
     const never = {
-      ...cloth([{ rule: "idle-shaft", severity: "note", message: "pattern shaft 3 is idle" }]),
+      ...cloth([
+        { rule: "idle-shaft", severity: "note", message: "pattern shaft 3 is idle", shaft: 3, picks: [1, 4] },
+      ]),
     };
     const text = reportText(
       {

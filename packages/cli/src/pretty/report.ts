@@ -6,7 +6,7 @@ import { numbers } from "./numbers.js";
 import { picture } from "./picture.js";
 
 /** Findings of one rule that are shown in full; the rest are counted. */
-const MOST_SHOWN = 8;
+const MOST_SHOWN = 5;
 
 /** What there is to say of one cloth. */
 export interface Cloth {
@@ -49,11 +49,12 @@ function findings(cloth: Cloth, width: number, paint: Paint): string[] {
 }
 
 function findingText(finding: Finding, cloth: Cloth, width: number, paint: Paint): string {
-  const { ends, message, picks, rule, severity, waived } = finding;
+  const { ends, message, picks, rule, severity, shaft, waived } = finding;
   if (waived !== undefined) {
     return paint.faint(`waived  ${rule}: ${oneLine(waived)}\n  ${oneLine(message)}`);
   }
-  const placed = ends !== undefined || picks !== undefined;
+  // A finding about a shaft is one of the plan: there is nothing to see in the cloth.
+  const placed = shaft === undefined && (ends !== undefined || picks !== undefined);
   const drawn = placed ? picture(cloth.drawdown(), finding, width - 2, paint) : [];
   return [
     `${paint[severity](severity)}  ${rule}`,
