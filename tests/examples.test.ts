@@ -1,0 +1,118 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { join } from "node:path";
+import { beforeAll, describe, expect, it } from "vitest";
+import { scopeOf } from "./support/example-scope.js";
+import { docstringExamples, fencedExamples, type Promised, runExample } from "./support/examples.js";
+import { libraries, type Package, root } from "./support/packages.js";
+
+const load = (specifier: string): Promise<Record<string, unknown>> => import(specifier);
+
+const entriesOf = ({ entries, specifier }: Package) =>
+  entries.map((entry) => `${specifier}${entry.slice(1)}`);
+
+/** The sources of a package. */
+const sourcesOf = ({ src }: Package) =>
+  readdirSync(src, { recursive: true, encoding: "utf8" })
+    .filter((file) => file.endsWith(".ts"))
+    .sort()
+    .map((file) => ({ file, path: join(src, file) }));
+
+/** What an example may name: the exports of every package and of every file of its own. */
+async function namesFor(library: Package): Promise<Record<string, unknown>> {
+  const beside = sourcesOf(library).map((source) => source.path);
+  const modules = await Promise.all([...libraries.flatMap(entriesOf), ...beside].map(load));
+  return Object.assign({}, ...modules, scopeOf(library.name));
+}
+
+describe("the runner of examples", () => {
+  const results = async (code: string) =>
+    (await runExample(code, { half: (x: number) => x / 2 }, load)).map(({ check }) => {
+      try {
+        check();
+        return "kept";
+      } catch {
+        return "broken";
+      }
+    });
+
+  it("compares numbers to the digits shown, and whole numbers as such", async () => {
+    expect(
+      await results("half(2 / 3); // 0.33\nhalf(2 / 3); // 0.34\nhalf(5); // 2\n[half(-1)]; // [-0.5]"),
+    ).toEqual(["kept", "broken", "broken", "kept"]);
+  });
+
+  it("compares text, lists and objects whole", async () => {
+    expect(
+      await results('({ a: "1.50" }); // { a: "1.50" }\n[1, 2]; // [1]\nInt32Array.of(3); // [3]'),
+    ).toEqual(["kept", "broken", "kept"]);
+  });
+
+  it("knows what is printed and what is thrown", async () => {
+    expect(await results('console.log("#.\\n.#");\n// #.\n// .#\nconsole.log("#");\n// .')).toEqual([
+      "kept",
+      "broken",
+    ]);
+    expect(await results("Object.fromEntries(1) // throws x\nhalf(1) // throws x")).toEqual([
+      "broken",
+      "broken",
+    ]);
+    const throwing =
+      'const fail = (): never => { throw Object.assign(new Error("no"), { code: "bad-size" }) };';
+    expect(await results(`${throwing}\nfail() // throws bad-size\nfail() // throws other`)).toEqual([
+      "kept",
+      "broken",
+    ]);
+  });
+
+  it("knows a result from a remark behind a declaration", async () => {
+    expect(
+      await results("const a = half(4); // 2\nconst b = half(4); // 2 or so\nconst c = half(4); // 3"),
+    ).toEqual(["kept", "broken"]);
+  });
+
+  it("refuses a result that is not one", async () => {
+    await expect(results("half(1) // a half, or so")).rejects.toThrow("no expression");
+  });
+});
+
+describe.each(libraries)("$specifier", (library) => {
+  let names: Record<string, unknown>;
+  beforeAll(async () => {
+    names = await namesFor(library);
+  });
+
+  const examples = sourcesOf(library).flatMap(({ file, path }) =>
+    docstringExamples(readFileSync(path, "utf8")).map((code) => ({ file, path, code })),
+  );
+
+  it("has examples in its docstrings", () => {
+    expect(examples.length).toBeGreaterThan(0);
+  });
+
+  it.each(examples)("$file: $code", async ({ path, code }) => {
+    const promises = await runExample(code, { ...names, ...(await load(path)) }, load);
+    expect(promises.length, "promises in the example").toBeGreaterThan(0);
+    keep(promises);
+  });
+
+  it("has examples in its README, and they are true", async () => {
+    const promises = (
+      await Promise.all(
+        fencedExamples(readFileSync(library.readme, "utf8")).map((code) => runExample(code, {}, load)),
+      )
+    ).flat();
+    expect(promises.length).toBeGreaterThan(0);
+    keep(promises);
+  });
+});
+
+it("the examples of the project's README are true", async () => {
+  const fences = fencedExamples(readFileSync(join(root, "README.md"), "utf8"));
+  const promises = (await Promise.all(fences.map((code) => runExample(code, {}, load)))).flat();
+  expect(promises.length).toBeGreaterThan(0);
+  keep(promises);
+});
+
+function keep(promises: readonly Promised[]): void {
+  for (const { check } of promises) check();
+}
