@@ -1,0 +1,76 @@
+/** What only a process can show of the built command: its exit status, its streams, and how it starts and ends. */
+import { spawn } from "node:child_process";
+import { mkdtempSync, readdirSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { describe, expect, it } from "vitest";
+import { bin, drawcord } from "./support/built.js";
+import { root } from "./support/packages.js";
+
+const runner = join(root, "shared/recipes/runner.recipe.yaml");
+const cwd = mkdtempSync(join(tmpdir(), "drawcord-command-"));
+writeFileSync(join(cwd, "not.yaml"), "recipe: [1");
+writeFileSync(
+  join(cwd, "binary.yaml"),
+  Uint8Array.from({ length: 4096 }, (_, i) => (i * 73) & 0xff),
+);
+
+describe("the built command", () => {
+  it("checks the runner and ends with 0", async () => {
+    const { status, stdout, stderr } = await drawcord(["check", runner]);
+    expect({ status, stderr }).toEqual({ status: 0, stderr: "" });
+    expect(stdout).toMatch(/\n0 findings, 7 of 7 rules ran\n$/);
+    expect(stdout).not.toContain("\u001b");
+  });
+
+  it("finds the slips of the runner's faulty twin and ends with 1", async () => {
+    const { status, stdout } = await drawcord([
+      "check",
+      join(root, "shared/recipes/faulty-runner.recipe.yaml"),
+    ]);
+    expect(status).toBe(1);
+    expect(stdout).toMatch(/\n\d+ findings \(.*\), 7 of 7 rules ran\n$/);
+  });
+
+  it.each([
+    [["check", "none.yaml"], 'none.yaml: there is no such file; did you mean "not.yaml"?\n'],
+    [["check", "not.yaml"], "not.yaml:1:11: a bracket before this is not closed; expected ]\n"],
+    [
+      ["check", "binary.yaml"],
+      "binary.yaml:1:3: this is not a text file in UTF-8: a byte here is no character\n",
+    ],
+    [
+      ["check", "--format", "xml", "x"],
+      'drawcord check: --format takes one of pretty, json, ndjson, not "xml"\n',
+    ],
+    [
+      ["expand", "not.yaml", "-o", "out.txt"],
+      "not.yaml:1:11: a bracket before this is not closed; expected ]\n",
+    ],
+    [["wind"], 'drawcord has no command "wind"; there are check, expand, rules\n'],
+  ])("%j ends with 2, one sentence and nothing written", async (argv, sentence) => {
+    expect(await drawcord(argv, { cwd })).toEqual({ status: 2, stdout: "", stderr: sentence });
+    expect(readdirSync(cwd).sort()).toEqual(["binary.yaml", "not.yaml"]);
+  });
+
+  it("reads a recipe that is piped in", async () => {
+    const { status, stdout } = await drawcord(["expand", "-"], {
+      input:
+        "recipe: 1\nground: { weave: plain }\nunits: { ends: 2, threading: 1 X }\nlifts: { picks: 2, rows: [1, none] }\n",
+    });
+    expect(status).toBe(0);
+    expect(stdout.split("\n").map((line) => line.length)).toEqual([4, 4, 4, 4, 0]);
+  });
+
+  it("has nothing to say when its reader goes away early", async () => {
+    const args = [bin, "expand", runner];
+    const child = spawn(process.execPath, args, { stdio: ["ignore", "pipe", "pipe"] });
+    let told = "";
+    child.stderr.on("data", (chunk: Buffer) => {
+      told += chunk;
+    });
+    child.stdout.once("data", () => child.stdout.destroy());
+    const status = await new Promise((resolve) => child.on("close", resolve));
+    expect({ status, told }).toEqual({ status: 0, told: "" });
+  });
+});

@@ -1,0 +1,145 @@
+import { mkdtemp, readdir, readFile, rm, writeFile } from "node:fs/promises";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { checkPackage, createPackageFromTarballData, type Problem } from "@arethetypeswrong/core";
+import { publint } from "publint";
+import { formatMessage } from "publint/utils";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { runProgram } from "./support/built.js";
+import { fencedExamples } from "./support/examples.js";
+import { libraries, type Package, packages, root } from "./support/packages.js";
+
+/** Each package as its user gets it: packed, looked at, installed in an empty folder, imported, type-checked, called. */
+let folder: string;
+
+beforeAll(async () => {
+  folder = await mkdtemp(join(tmpdir(), "drawcord-packages-"));
+  const manifest = JSON.parse(await readFile(join(root, "package.json"), "utf8")) as {
+    packageManager: string;
+  };
+  const filter = ["--recursive", "--filter", "./packages/*"];
+  const packed = await runProgram(
+    "npx",
+    ["--yes", manifest.packageManager, ...filter, "pack", "--pack-destination", folder],
+    {
+      cwd: root,
+    },
+  );
+  expect(packed).toMatchObject({ status: 0 });
+}, 120_000);
+
+afterAll(() => rm(folder, { recursive: true, force: true }));
+
+async function tarball({ specifier }: Package): Promise<string> {
+  const stem = specifier.replace("@", "").replace("/", "-");
+  const name = (await readdir(folder)).find(
+    (file) => file.startsWith(stem) && /^-\d/.test(file.slice(stem.length)),
+  );
+  return join(folder, name ?? `${stem}.tgz`);
+}
+
+describe.each(packages)("$specifier, packed", (pkg) => {
+  it("has nothing that publint finds", async () => {
+    const data = await readFile(await tarball(pkg));
+    const buffer = data.buffer.slice(data.byteOffset, data.byteOffset + data.byteLength) as ArrayBuffer;
+    const { messages, pkg: manifest } = await publint({ pack: { tarball: buffer }, strict: true });
+    expect(messages.map((message) => formatMessage(message, manifest, { color: false }))).toEqual([]);
+  });
+
+  it("holds its code and README, and no tests or build leftovers", async () => {
+    const { stdout } = await runProgram("tar", ["-tzf", await tarball(pkg)]);
+    const files = stdout.trim().split("\n");
+    expect(files).toContain("package/README.md");
+    expect(files).toContain("package/LICENSE");
+    expect(files.filter((file) => /\.test\.|tsbuildinfo|\/test\/|tsconfig/.test(file))).toEqual([]);
+  });
+});
+
+describe.each(libraries)("$specifier, packed", (pkg) => {
+  it("has types that every way of importing ES modules finds", async () => {
+    const data = createPackageFromTarballData(await readFile(await tarball(pkg)));
+    const result = await checkPackage(data);
+    expect(result.types).not.toBe(false);
+    const problems = result.types === false ? [] : result.problems.filter(matters);
+    expect(problems).toEqual([]);
+  });
+});
+
+/** The packages are ES modules only: what a CommonJS file or the old resolution of Node 10 would meet is no fault. */
+function matters(problem: Problem): boolean {
+  return !("resolutionKind" in problem) || !["node10", "node16-cjs"].includes(problem.resolutionKind);
+}
+
+describe("installed in an empty folder", () => {
+  let project: string;
+
+  beforeAll(async () => {
+    project = await mkdtemp(join(tmpdir(), "drawcord-project-"));
+    const tarballs = await Promise.all(
+      packages.map(async (pkg) => [pkg.specifier, `file:${await tarball(pkg)}`]),
+    );
+    const dependencies = Object.fromEntries(tarballs);
+    const manifest = { name: "empty", private: true, type: "module", dependencies };
+    await writeFile(join(project, "package.json"), JSON.stringify(manifest));
+    const npm = ["install", "--prefer-offline", "--no-audit", "--no-fund", "--ignore-scripts"];
+    const installed = await runProgram("npm", npm, { cwd: project });
+    expect(installed).toMatchObject({ status: 0 });
+  }, 240_000);
+
+  afterAll(() => rm(project, { recursive: true, force: true }));
+
+  const entries = libraries.flatMap(({ entries, specifier }) =>
+    entries.map((entry) => `${specifier}${entry.slice(1)}`),
+  );
+
+  it.each(entries)("%s is imported by Node and exports what its source does", async (entry) => {
+    const code = `console.log(JSON.stringify(Object.keys(await import("${entry}"))))`;
+    const { status, stdout, stderr } = await runProgram("node", ["--input-type=module", "-e", code], {
+      cwd: project,
+    });
+    expect({ status, stderr }).toEqual({ status: 0, stderr: "" });
+    const source = Object.keys((await import(entry)) as object);
+    expect((JSON.parse(stdout) as string[]).sort()).toEqual(source.sort());
+  });
+
+  it("the examples of the READMEs are sound TypeScript", async () => {
+    const readmes = [
+      ...libraries.map(({ name, readme }) => [name, readme]),
+      ["project", join(root, "README.md")],
+    ];
+    for (const [name, readme] of readmes) {
+      const examples = fencedExamples(await readFile(readme!, "utf8"));
+      expect(examples.length, `examples in ${readme}`).toBeGreaterThan(0);
+      const files = examples.map((code, index) =>
+        writeFile(join(project, `${name}-${index}.ts`), `${code}\nexport {};\n`),
+      );
+      await Promise.all(files);
+    }
+    const compilerOptions = {
+      strict: true,
+      exactOptionalPropertyTypes: true,
+      module: "NodeNext",
+      target: "ES2022",
+      lib: ["ES2023", "DOM"],
+      types: [],
+      noEmit: true,
+    };
+    await writeFile(join(project, "tsconfig.json"), JSON.stringify({ compilerOptions, include: ["*.ts"] }));
+    const tsc = join(root, "node_modules/typescript/bin/tsc");
+    expect(await runProgram("node", [tsc, "-p", "."], { cwd: project })).toEqual({
+      status: 0,
+      stdout: "",
+      stderr: "",
+    });
+  });
+
+  it("drawcord is there, and answers", async () => {
+    const path = join(project, "node_modules/.bin/drawcord");
+    const version = await runProgram(path, ["--version"], { cwd: project });
+    expect(version).toEqual({ status: 0, stdout: expect.stringMatching(/^\d+\.\d+\.\d+\n$/), stderr: "" });
+    const runner = join(root, "shared/recipes/runner.recipe.yaml");
+    const checked = await runProgram(path, ["check", runner], { cwd: project });
+    expect(checked).toMatchObject({ status: 0, stderr: "" });
+    expect(checked.stdout).toMatch(/\n0 errors|\n\d+ findings?.*, (\d+) of \1 rules ran\n$/);
+  });
+});
