@@ -19,6 +19,7 @@ export type FileErrorCode =
   | "unknown-weave"
   | "unknown-shaft"
   | "unknown-block"
+  | "unknown-rule"
   | "raised-and-sunk"
   | "bad-chart";
 

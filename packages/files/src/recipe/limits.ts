@@ -1,6 +1,8 @@
-import type { FloatLimit, Limits, Severity, Span, Waiver } from "@drawcord/check";
+import { type FloatLimit, type Limits, rules, type Severity, type Span, type Waiver } from "@drawcord/check";
 import type { Ground } from "@drawcord/ground";
 import { toMetric } from "@drawcord/yarn/quantity";
+import { nearest } from "../nearest.js";
+import { printable } from "../printable.js";
 import { unknownKey } from "../tree/shape.js";
 import { at, entries, isSection, items, type Spot, textAt, textOf, wayTo, wrong } from "../tree/spot.js";
 import { quantityOf } from "./notation.js";
@@ -13,7 +15,7 @@ export function readLimits(section: Spot | undefined, ground: Ground): Limits {
   const openCuts = at(section, "open-cuts");
   return {
     ...(float === undefined ? {} : readFloats(float, weftsOf(ground))),
-    ...(openCuts === undefined ? {} : { openCuts: quantityOf(openCuts, ["share"]).value }),
+    ...(openCuts === undefined ? {} : { openCuts: readOpenCuts(openCuts) }),
   };
 }
 
@@ -38,35 +40,63 @@ function readFloats(float: Spot, wefts: readonly string[]): Limits {
 
 function readFloat(of: Spot): FloatLimit {
   const limit = quantityOf(of, ["number", "length"]);
-  if (limit.kind === "length") return { mm: toMetric(limit).value };
+  if (limit.kind === "length" && limit.value > 0) return { mm: toMetric(limit).value };
   if (Number.isInteger(limit.value) && limit.value >= 1) return { threads: limit.value };
   throw wrong(
     of,
     "bad-value",
-    `${wayTo(of.path)} is ${textOf(of)}; a float passes a whole number of threads`,
+    `${wayTo(of.path)} is ${textOf(of)}; expected a whole number of threads from 1, or a length above 0`,
   );
 }
 
-/** The levels of the section `limits`, by the rule's name. */
+function readOpenCuts(of: Spot): number {
+  const { value } = quantityOf(of, ["share"]);
+  if (value <= 100) return value;
+  throw wrong(of, "bad-value", `${wayTo(of.path)} is ${textOf(of)}; a share goes up to 100 %`);
+}
+
+/**
+ * The levels of the section `limits`, by the rule's name.
+ * @throws {FileError} `unknown-rule`
+ */
 export function readLevels(section: Spot | undefined): Readonly<Record<string, Severity | "off">> {
   const levels = section === undefined ? undefined : at(section, "levels");
   if (levels === undefined) return {};
   return Object.fromEntries(
-    entries(levels).map(([rule, level]) => [rule, textOf(level) as Severity | "off"]),
+    entries(levels).map(([rule, level]) => {
+      checkRule({ ...level, node: level.key ?? level.node }, rule);
+      return [rule, textOf(level) as Severity | "off"];
+    }),
   );
 }
 
-/** The section `waive`, whose shape was checked. */
+/**
+ * The section `waive`, whose shape was checked.
+ * @throws {FileError} `unknown-rule`; `bad-notation` for a place that is none
+ */
 export function readWaivers(section: Spot | undefined): readonly Waiver[] {
   if (section === undefined) return [];
-  return items(section).map((waiver) => ({
-    rule: textAt(waiver, "rule")!,
-    reason: textAt(waiver, "reason")!,
-    ...spanAt(waiver, "ends"),
-    ...spanAt(waiver, "picks"),
-    ...spanAt(waiver, "units"),
-    ...spanAt(waiver, "rows"),
-  }));
+  return items(section).map((waiver) => {
+    const rule = at(waiver, "rule")!;
+    checkRule(rule, textOf(rule));
+    return {
+      rule: textOf(rule),
+      reason: textAt(waiver, "reason")!,
+      ...spanAt(waiver, "ends"),
+      ...spanAt(waiver, "picks"),
+      ...spanAt(waiver, "units"),
+      ...spanAt(waiver, "rows"),
+    };
+  });
+}
+
+/** Refuses a rule that the checker does not have. */
+function checkRule(of: Spot, name: string): void {
+  const known = rules.map((rule) => rule.name);
+  if (known.includes(name)) return;
+  const meant = nearest(name, known);
+  const hint = meant === undefined ? `the rules are ${known.join(", ")}` : `did you mean "${meant}"?`;
+  throw wrong(of, "unknown-rule", `no rule is called "${printable(name)}"; ${hint}`);
 }
 
 /** `7` or `3-9`, as a part of a waiver. */

@@ -289,6 +289,21 @@ describe("a notation that goes wrong is answered at its column", () => {
       least(/ground:.*\n/, "ground:\n  weave: satin 8 step 2\n"),
       "3:10: ground.weave: step 2 on 8 ends leaves ends unbound, for both are divisible by 2; the steps of a satin on 8 ends are 3, 5",
     ],
+    [
+      "a rule that there is not",
+      `${leastRecipe}waive: [{ rule: open-cuts, reason: so }]`,
+      '5:17: no rule is called "open-cuts"; did you mean "open-cut"?',
+    ],
+    [
+      "a float of no length",
+      `${leastRecipe}limits: { float: 0 mm }`,
+      "5:18: limits.float is 0 mm; expected a whole number of threads from 1, or a length above 0",
+    ],
+    [
+      "more open cuts than there are",
+      `${leastRecipe}limits: { open-cuts: 101 % }`,
+      "5:22: limits.open-cuts is 101 %; a share goes up to 100 %",
+    ],
   ])("%s", (_what, source, answer) => {
     expect(answerTo(source)).toBe(answer);
   });
@@ -327,8 +342,9 @@ describe("a harmless answer is given to", () => {
     expect(answerTo(least(/lifts:.*\n/, block.replace(`[${key}]`, "[valueOf]")))).toContain(
       "no block is called",
     );
-    const levels = readRecipe(`${leastRecipe}limits: { levels: { ${key}: off } }`, "named").levels;
-    expect(Object.entries(levels)).toEqual([[key, "off"]]);
+    expect(answerTo(`${leastRecipe}limits: { levels: { ${key}: off } }`)).toContain(
+      `5:21: no rule is called "${key}"`,
+    );
     expect(Object.getPrototypeOf({}).ends).toBeUndefined();
   });
 
