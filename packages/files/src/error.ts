@@ -21,7 +21,9 @@ export type FileErrorCode =
   | "unknown-block"
   | "unknown-rule"
   | "raised-and-sunk"
-  | "bad-chart";
+  | "bad-chart"
+  | "bad-draft"
+  | "too-many-shafts";
 
 /** Text that cannot be used: one sentence, with the place where it went wrong. Nothing of the file was kept or changed. */
 export class FileError extends Error {

@@ -12,14 +12,21 @@ export function checkFileSize(length: number, file: string): void {
   throw new FileError("too-large", `the file has ${size} MiB; files up to 16 MiB are read`, file, top);
 }
 
+/** What a text may be besides UTF-8. */
+export interface TextOptions {
+  /** Whether bytes that are no UTF-8 are read as Latin-1, and the end mark of old systems is dropped; default false. */
+  readonly latin1?: boolean;
+}
+
 /**
- * The text of a file that must be UTF-8, without its byte order mark.
+ * The text of a file, UTF-8 without its byte order mark.
  * @throws {FileError} `too-large` over 16 MiB, `not-text` when it is binary or in another encoding, `empty` when there is
  * nothing but blanks in it
  */
-export function readText(source: Uint8Array | string, file: string): string {
+export function readText(source: Uint8Array | string, file: string, options: TextOptions = {}): string {
   checkFileSize(source.length, file);
-  const text = (typeof source === "string" ? source : decodeUtf8(source, file)).replace(/^\uFEFF/, "");
+  const all = (typeof source === "string" ? source : decode(source, file, options)).replace(/^\uFEFF/, "");
+  const text = options.latin1 ? withoutEndMark(all) : all;
   const control = findControl(text);
   if (control >= 0) {
     const code = codeName(text.charCodeAt(control));
@@ -34,13 +41,20 @@ export function readText(source: Uint8Array | string, file: string): string {
   return text;
 }
 
-function decodeUtf8(bytes: Uint8Array, file: string): string {
+/** A text without the sign that old systems set at the end of a file. */
+function withoutEndMark(text: string): string {
+  const end = text.trimEnd();
+  return end.endsWith("\u001A") ? end.slice(0, -1) : text;
+}
+
+function decode(bytes: Uint8Array, file: string, { latin1 = false }: TextOptions): string {
   if ((bytes[0] === 0xff && bytes[1] === 0xfe) || (bytes[0] === 0xfe && bytes[1] === 0xff)) {
     throw new FileError("not-text", "the file is saved as UTF-16; save it as UTF-8", file, top);
   }
   try {
     return new TextDecoder("utf-8", { fatal: true, ignoreBOM: true }).decode(bytes);
   } catch {
+    if (latin1) return new TextDecoder("latin1").decode(bytes);
     const rough = new TextDecoder("utf-8", { ignoreBOM: true }).decode(bytes);
     const place = placeIn(lineStarts(rough), Math.max(0, rough.indexOf("\uFFFD")));
     throw new FileError(

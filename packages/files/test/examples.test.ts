@@ -5,6 +5,10 @@ import { describe, expect, it } from "vitest";
 import * as files from "../src/index.js";
 import { leastRecipe } from "./samples.js";
 
+/** What an example may name besides what its package exports. */
+const unitDraft = files.readRecipe(leastRecipe, "least").draft;
+const given = { text: leastRecipe, unitDraft, draft: files.shaftDraftOf(unitDraft) };
+
 const home = fileURLToPath(new URL("..", import.meta.url));
 
 interface Example {
@@ -34,7 +38,7 @@ describe("the examples of the docstrings", () => {
 
   it.each(examples)("$file: $expression", async ({ file, expression, result }) => {
     const module: object = await import(`${home}/src/${file}`);
-    const scope = { ...grid, ...files, ...module, text: leastRecipe };
+    const scope = { ...grid, ...files, ...module, ...given };
     expect(run(scope, `return (${expression})`)).toEqual(run(scope, `return (${result})`));
   });
 });

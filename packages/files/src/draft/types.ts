@@ -1,0 +1,54 @@
+import type { ShaftSet } from "@drawcord/ground";
+import type { Colour } from "../charts/colours.js";
+
+/** The units that drafts give the spacing and thickness of threads in; a decipoint is 1/720 inch. */
+export type ThreadUnit = "centimeters" | "inches" | "decipoints";
+
+/** A measure of the threads of one system, in the unit of the system. */
+export interface ThreadMeasure {
+  /** What every thread has that has none of its own. */
+  readonly all?: number;
+  /** What each thread has, where some have their own. */
+  readonly each?: readonly number[];
+}
+
+/** How the threads of one system look and lie. */
+export interface ThreadLook {
+  /** The colour of each thread. */
+  readonly colours?: readonly Colour[];
+  /** The unit of spacing and thickness; default decipoints. */
+  readonly unit?: ThreadUnit;
+  /** From the middle of a thread to the middle of the next. */
+  readonly spacing?: ThreadMeasure;
+  readonly thickness?: ThreadMeasure;
+}
+
+/** How the shafts are moved on each pick: by treadles tied to shafts, or by a lift plan. */
+export type Shedding =
+  | {
+      readonly kind: "tie-up";
+      /** The shafts each treadle is tied to, treadle 1 first. */
+      readonly tieUp: readonly ShaftSet[];
+      /** The treadles of each pick, pick 1 (woven first) first. */
+      readonly treadling: readonly ShaftSet[];
+    }
+  | {
+      readonly kind: "lift-plan";
+      /** The shafts moved on each pick, pick 1 first. */
+      readonly liftPlan: readonly ShaftSet[];
+    };
+
+/** A plain shaft draft: each end on its shafts, each pick with the shafts it moves. */
+export interface ShaftDraft {
+  readonly title?: string;
+  readonly author?: string;
+  readonly notes?: readonly string[];
+  readonly shafts: number;
+  /** The shafts of each end, end 1 first; `[]` hangs on none. */
+  readonly threading: readonly ShaftSet[];
+  readonly shedding: Shedding;
+  /** Whether a moved shaft rises (jack and countermarch draw-ups, dobbies) or sinks. */
+  readonly rising: boolean;
+  readonly warp: ThreadLook;
+  readonly weft: ThreadLook;
+}

@@ -1,0 +1,87 @@
+/** The lines of a WIF file: sections in square brackets, keys with values, comments after semicolons. */
+import { FileError } from "../error.js";
+import { lineStarts, type Place, placeIn, top } from "../place.js";
+
+/** The most lines that are read. */
+const mostLines = 2_000_000;
+
+/** A value and where it stands in the text. */
+export interface Entry {
+  readonly key: string;
+  readonly value: string;
+  /** Where the value begins in the text, from 0. */
+  readonly offset: number;
+}
+
+/** One section, its keys in lower case; of a key given twice the last counts. */
+export interface Section {
+  /** As it is written. */
+  readonly name: string;
+  readonly entries: ReadonlyMap<string, Entry>;
+  readonly offset: number;
+}
+
+/** A WIF file taken apart. */
+export interface Ini {
+  readonly file: string;
+  /** By name in lower case. */
+  readonly sections: ReadonlyMap<string, Section>;
+  /** The place of an offset. */
+  readonly place: (offset: number) => Place;
+}
+
+/**
+ * Takes a text apart. Lines that begin with a semicolon are comments; a section given twice goes on where it stopped.
+ * @throws {FileError} `bad-draft` for a line that is neither section, key, comment nor empty; `too-many-parts`
+ */
+export function readIni(text: string, file: string): Ini {
+  const starts = lineStarts(text);
+  const place = (offset: number) => placeIn(starts, offset);
+  if (starts.length > mostLines) {
+    throw new FileError(
+      "too-many-parts",
+      `the draft has ${starts.length} lines; up to ${mostLines} are read`,
+      file,
+      top,
+    );
+  }
+  const sections = new Map<string, { name: string; entries: Map<string, Entry>; offset: number }>();
+  let entries: Map<string, Entry> | undefined;
+  for (const [i, start] of starts.entries()) {
+    const line = text.slice(start, starts[i + 1] ?? text.length).trimEnd();
+    const from = line.search(/\S/);
+    if (from < 0 || line[from] === ";") continue;
+    const offset = start + from;
+    if (line[from] === "[") {
+      const end = line.indexOf("]", from);
+      const name = line.slice(from + 1, end < 0 ? undefined : end).trim();
+      if (end < 0 || name === "") {
+        throw new FileError("bad-draft", "a section's name must stand between [ and ]", file, place(offset));
+      }
+      const key = name.toLowerCase();
+      const section = sections.get(key) ?? { name, entries: new Map<string, Entry>(), offset };
+      sections.set(key, section);
+      entries = section.entries;
+      continue;
+    }
+    const equals = line.indexOf("=", from);
+    if (equals < 0 || entries === undefined) {
+      const expected =
+        entries === undefined ? "a section such as [WIF]" : "a key, an equals sign and a value";
+      throw new FileError(
+        "bad-draft",
+        `this line is no part of a draft; expected ${expected}`,
+        file,
+        place(offset),
+      );
+    }
+    const key = line.slice(from, equals).trim().toLowerCase();
+    const value = line.slice(equals + 1).trim();
+    entries.set(key, {
+      key,
+      value,
+      offset: start + equals + 1 + Math.max(0, line.slice(equals + 1).search(/\S/)),
+    });
+  }
+  return { file, sections, place };
+}

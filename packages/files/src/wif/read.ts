@@ -1,0 +1,192 @@
+/**
+ * Reads WIF 1.1, the interchange format for weaving drafts (Weaving Information File, 1997). Its sections and keys are
+ * given from memory.
+ */
+import type { ShaftSet } from "@drawcord/ground";
+import { MOST_INTERLACEMENTS, MOST_THREADS } from "@drawcord/units";
+import type { ShaftDraft, Shedding } from "../draft/types.js";
+import { FileError } from "../error.js";
+import { top } from "../place.js";
+import { readText } from "../text.js";
+import { readPalette } from "./colours.js";
+import { type Ini, readIni, type Section } from "./ini.js";
+import { readLook } from "./threads.js";
+import { badValue, numbered, numberSet, truth, wholeNumber } from "./values.js";
+
+/** The most shafts, and the most treadles, of a draft. */
+const mostShafts = 4096;
+/** The most shafts that all treadlings that differ may move together. */
+const mostMoved = 20_000_000;
+
+/** What is read of a file; every other section is ignored. */
+const known: readonly string[] = [
+  ...["wif", "contents", "text", "notes", "weaving", "color palette", "color table", "warp", "weft"],
+  ...["threading", "tieup", "treadling", "liftplan", "warp colors", "weft colors"],
+  ...["warp spacing", "weft spacing", "warp thickness", "weft thickness"],
+];
+
+/** A draft, and the sections of its file that were not used. */
+export interface WifReading {
+  readonly draft: ShaftDraft;
+  /** By name, as they are written, in the order of the file. */
+  readonly ignored: readonly string[];
+}
+
+/**
+ * Reads a WIF file. Any letter case and line end, a byte order mark, UTF-8 or Latin-1, sparse keys and comments are
+ * taken. A draft with both a treadling and a lift plan is read by its treadling.
+ * @throws {FileError} with file, line and column: `not-text`, `bad-draft`, `newer-version`, `too-large`
+ */
+export function readWif(source: Uint8Array | string, file: string): WifReading {
+  const ini = readIni(readText(source, file, { latin1: true }), file);
+  checkVersion(ini);
+  const counts = readCounts(ini);
+  const threading = readThreads(ini, "threading", counts.ends, counts.shafts, "shafts");
+  const shedding = readShedding(ini, counts);
+  const rising = ini.sections.get("weaving")?.entries.get("rising shed");
+  const palette = readPalette(ini);
+  const title = textOf(ini, "title");
+  const author = textOf(ini, "author");
+  const notes = readNotes(ini);
+  const draft: ShaftDraft = {
+    ...(title === undefined ? {} : { title }),
+    ...(author === undefined ? {} : { author }),
+    ...(notes.length === 0 ? {} : { notes }),
+    shafts: counts.shafts,
+    threading,
+    shedding,
+    rising: rising === undefined || truth(ini, rising),
+    warp: readLook(ini, "warp", counts.ends, palette),
+    weft: readLook(ini, "weft", counts.picks, palette),
+  };
+  const unused = shedding.kind === "tie-up" ? ["liftplan"] : ["tieup", "treadling"];
+  const ignored = [...ini.sections]
+    .filter(([name]) => !known.includes(name) || unused.includes(name))
+    .map(([, section]) => section.name);
+  return { draft, ignored };
+}
+
+function checkVersion(ini: Ini): void {
+  const section = ini.sections.get("wif");
+  if (section === undefined) {
+    throw new FileError("bad-draft", "this is no weaving draft: it has no section [WIF]", ini.file, top);
+  }
+  const version = section.entries.get("version");
+  if (version === undefined || !(Number.parseFloat(version.value) >= 2)) return;
+  const sentence = `the draft is in version ${version.value.slice(0, 20)} of the format; version 1.1 is read`;
+  throw badValue(ini, version, sentence, "newer-version");
+}
+
+interface Counts {
+  readonly ends: number;
+  readonly picks: number;
+  readonly shafts: number;
+  readonly treadles: number;
+}
+
+/** How many of everything there are: as stated, or up to the highest that is named. */
+function readCounts(ini: Ini): Counts {
+  const stated = (section: string, key: string, most: number) => {
+    const entry = ini.sections.get(section)?.entries.get(key);
+    return entry === undefined ? 0 : wholeNumber(ini, entry, most);
+  };
+  const named = (...sections: readonly string[]) =>
+    sections
+      .flatMap((name) => ini.sections.get(name) ?? [])
+      .reduce((most, section) => Math.max(most, highest(section)), 0);
+  const valued = (section: string, most: number) =>
+    [...(ini.sections.get(section)?.entries.values() ?? [])].reduce(
+      (highest, entry) => Math.max(highest, numberSet(ini, entry, most, "numbers").at(-1) ?? 0),
+      0,
+    );
+  const ends = stated("warp", "threads", MOST_THREADS) || Math.min(named("threading"), MOST_THREADS);
+  const picks =
+    stated("weft", "threads", MOST_THREADS) || Math.min(named("treadling", "liftplan"), MOST_THREADS);
+  const shafts =
+    stated("weaving", "shafts", mostShafts) ||
+    Math.max(valued("threading", mostShafts), valued("tieup", mostShafts), valued("liftplan", mostShafts));
+  const treadles =
+    stated("weaving", "treadles", mostShafts) || Math.max(named("tieup"), valued("treadling", mostShafts));
+  if (ends === 0)
+    throw new FileError("bad-draft", "the draft has no ends: it needs [THREADING]", ini.file, top);
+  if (picks === 0) {
+    throw new FileError(
+      "bad-draft",
+      "the draft has no picks: it needs [TREADLING] or [LIFTPLAN]",
+      ini.file,
+      top,
+    );
+  }
+  if (ends * picks > MOST_INTERLACEMENTS) {
+    const sentence = `${ends} ends and ${picks} picks come to ${ends * picks} interlacements; up to ${MOST_INTERLACEMENTS} are worked out`;
+    throw new FileError("too-large", sentence, ini.file, top);
+  }
+  return { ends, picks, shafts, treadles: Math.min(treadles, mostShafts) };
+}
+
+function highest(section: Section): number {
+  let most = 0;
+  for (const key of section.entries.keys()) if (/^\d+$/.test(key)) most = Math.max(most, Number(key));
+  return most;
+}
+
+/** The shafts or treadles of each thread; a thread that is not named has none. */
+function readThreads(
+  ini: Ini,
+  name: string,
+  threads: number,
+  most: number,
+  things: string,
+): readonly ShaftSet[] {
+  const none: ShaftSet = [];
+  const sets = new Array<ShaftSet>(threads).fill(none);
+  const section = ini.sections.get(name);
+  if (section === undefined) return sets;
+  const kind = name === "threading" ? "ends" : name === "tieup" ? "treadles" : "picks";
+  for (const [number, entry] of numbered(ini, section, threads, kind)) {
+    sets[number - 1] = numberSet(ini, entry, most, things);
+  }
+  return sets;
+}
+
+function readShedding(ini: Ini, { picks, shafts, treadles }: Counts): Shedding {
+  if (ini.sections.has("treadling") && ini.sections.has("tieup")) {
+    const tieUp = readThreads(ini, "tieup", treadles, shafts, "shafts");
+    const treadling = readThreads(ini, "treadling", picks, treadles, "treadles");
+    checkMoved(ini, tieUp, treadling);
+    return { kind: "tie-up", tieUp, treadling };
+  }
+  if (ini.sections.has("liftplan")) {
+    return { kind: "lift-plan", liftPlan: readThreads(ini, "liftplan", picks, shafts, "shafts") };
+  }
+  const sentence = "the draft moves no shafts: it needs [TIEUP] and [TREADLING], or [LIFTPLAN]";
+  throw new FileError("bad-draft", sentence, ini.file, top);
+}
+
+/** Refuses a treadling that would take more memory to work out than a draft may. */
+function checkMoved(ini: Ini, tieUp: readonly ShaftSet[], treadling: readonly ShaftSet[]): void {
+  const seen = new Set<string>();
+  let moved = 0;
+  for (const treadles of treadling) {
+    const key = treadles.join(" ");
+    if (seen.has(key)) continue;
+    seen.add(key);
+    for (const treadle of treadles) moved += tieUp[treadle - 1]?.length ?? 0;
+    if (moved <= mostMoved) continue;
+    throw new FileError("too-large", `the treadling moves more than ${mostMoved} shafts`, ini.file, top);
+  }
+}
+
+function textOf(ini: Ini, key: string): string | undefined {
+  return ini.sections.get("text")?.entries.get(key)?.value || undefined;
+}
+
+/** The notes, line by line in the order of their numbers. */
+function readNotes(ini: Ini): readonly string[] {
+  const section = ini.sections.get("notes");
+  if (section === undefined) return [];
+  return [...section.entries.values()]
+    .filter(({ key }) => /^\d+$/.test(key))
+    .sort((a, b) => Number(a.key) - Number(b.key))
+    .map(({ value }) => value);
+}

@@ -1,0 +1,80 @@
+import type { Colour } from "../charts/colours.js";
+import type { ThreadLook, ThreadMeasure, ThreadUnit } from "../draft/types.js";
+import type { Entry, Ini } from "./ini.js";
+import { badValue, decimal, numbered, numberList } from "./values.js";
+
+const threadUnits: readonly ThreadUnit[] = ["centimeters", "inches", "decipoints"];
+
+/**
+ * How the threads of a system look and lie: the section `[WARP]` or `[WEFT]`, and what single threads have of their own.
+ * @throws {FileError} `bad-draft`
+ */
+export function readLook(
+  ini: Ini,
+  system: "warp" | "weft",
+  threads: number,
+  palette: ReadonlyMap<number, Colour>,
+): ThreadLook {
+  const units = ini.sections.get(system)?.entries.get("units");
+  return {
+    ...readColours(ini, system, threads, palette),
+    ...(units === undefined ? {} : { unit: readUnit(ini, units) }),
+    ...readMeasure(ini, system, threads, "spacing"),
+    ...readMeasure(ini, system, threads, "thickness"),
+  };
+}
+
+/** The colours of the threads; threads without one have the system's, and where that is missing too, colour 1. */
+function readColours(
+  ini: Ini,
+  system: string,
+  threads: number,
+  palette: ReadonlyMap<number, Colour>,
+): Pick<ThreadLook, "colours"> {
+  const general = ini.sections.get(system)?.entries.get("color");
+  const own = ini.sections.get(`${system} colors`);
+  if (palette.size === 0 || (general === undefined && own === undefined)) return {};
+  const colourOf = (entry: Entry): Colour => {
+    const number = numberList(ini, entry)[0]!;
+    const colour = palette.get(number);
+    if (colour === undefined) throw badValue(ini, entry, `colour ${number} is not in the colour table`);
+    return colour;
+  };
+  const all = general === undefined ? (palette.get(1) ?? "#000000") : colourOf(general);
+  const colours = new Array<Colour>(threads).fill(all);
+  if (own !== undefined) {
+    for (const [thread, entry] of numbered(ini, own, threads, "threads"))
+      colours[thread - 1] = colourOf(entry);
+  }
+  return { colours };
+}
+
+function readMeasure<Name extends "spacing" | "thickness">(
+  ini: Ini,
+  system: string,
+  threads: number,
+  name: Name,
+): { readonly [key in Name]?: ThreadMeasure } {
+  const section = ini.sections.get(system)?.entries;
+  const general = section?.get(name);
+  const own = ini.sections.get(`${system} ${name}`);
+  if (general === undefined && own === undefined) return {};
+  const all = general === undefined ? undefined : decimal(ini, general);
+  const each = own === undefined ? undefined : new Array<number>(threads).fill(all ?? 0);
+  if (own !== undefined && each !== undefined) {
+    for (const [thread, entry] of numbered(ini, own, threads, "threads"))
+      each[thread - 1] = decimal(ini, entry);
+  }
+  const measure: ThreadMeasure = {
+    ...(all === undefined ? {} : { all }),
+    ...(each === undefined ? {} : { each }),
+  };
+  return { [name]: measure } as { [key in Name]: ThreadMeasure };
+}
+
+function readUnit(ini: Ini, entry: Entry): ThreadUnit {
+  const word = entry.value.toLowerCase();
+  const unit = threadUnits.find((name) => name === word);
+  if (unit !== undefined) return unit;
+  throw badValue(ini, entry, `units=${entry.value.slice(0, 40)}: expected Centimeters, Inches or Decipoints`);
+}
