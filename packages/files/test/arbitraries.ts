@@ -124,7 +124,10 @@ const colour: fc.Arbitrary<Colour> = fc
   .map((code) => `#${code.toString(16).padStart(6, "0")}` as const);
 
 function look(threads: number): fc.Arbitrary<ThreadLook> {
-  const size = fc.oneof(fc.constantFrom(0, 1, 0.5, 1e-9, 212), fc.double({ min: 1e-3, max: 1e6, noNaN: true }));
+  const size = fc.oneof(
+    fc.constantFrom(0, 1, 0.5, 1e-9, 212),
+    fc.double({ min: 1e-3, max: 1e6, noNaN: true }),
+  );
   const exactly = { minLength: threads, maxLength: threads };
   const measure = fc.oneof(
     fc.record({ all: size }),
