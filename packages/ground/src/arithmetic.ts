@@ -22,3 +22,18 @@ export function upTo(length: number): number[] {
 export function sum(numbers: readonly number[]): number {
   return numbers.reduce((total, value) => total + value, 0);
 }
+
+/** Which of two lists of equal length comes first, number by number: below 0 the first, above 0 the second. */
+export function compareLists(a: readonly number[], b: readonly number[]): number {
+  const at = a.findIndex((value, i) => value !== b[i]);
+  return at < 0 ? 0 : a[at]! - b[at]!;
+}
+
+/**
+ * A round of numbers begun where it reads least.
+ * @example leastRound([2, 1, 3, 1]) // [1, 2, 1, 3]
+ */
+export function leastRound(round: readonly number[]): number[] {
+  const rounds = round.map((_, start) => [...round.slice(start), ...round.slice(0, start)]);
+  return rounds.reduce((least, other) => (compareLists(other, least) < 0 ? other : least));
+}

@@ -7,6 +7,7 @@ export type GroundErrorCode =
   | "bad-size"
   | "bad-step"
   | "too-large"
+  | "unbound"
   | "unknown-weave";
 
 /** A caller's mistake about a ground weave: one sentence, with the facts as fields. */

@@ -4,10 +4,12 @@ import {
   type AddedPoint,
   type BaseWeave,
   type Ground,
+  GroundError,
   satinSteps,
   type WeaveDescription,
+  weaveOf,
 } from "../src/index.js";
-import { otherShafts } from "../src/weave.js";
+import { otherShafts } from "../src/weave/weave.js";
 
 const small = fc.integer({ min: 1, max: 4 });
 const direction = fc.constantFrom("z" as const, "s" as const);
@@ -111,23 +113,36 @@ const point: fc.Arbitrary<AddedPoint> = fc
   .record({ right: fc.integer({ min: -3, max: 3 }), above: fc.integer({ min: -3, max: 3 }) })
   .filter(({ right, above }) => right !== 0 || above !== 0);
 
-/** Any description of a weave that can be built, whether or not it binds every thread. */
-export const description: fc.Arbitrary<WeaveDescription> = fc.oneof(
-  {
-    weight: 4,
-    arbitrary: described(
-      baseWeave.map((base) => ({ base })),
-      maybe("patternWeft", fc.constant(true as const)),
-    ),
-  },
-  {
-    weight: 1,
-    arbitrary: described(
-      fc.oneof(crepe, satinByStep).map((base) => ({ base })),
-      fc.array(point, { minLength: 1, maxLength: 2 }).map((plus) => ({ plus })),
-    ),
-  },
-);
+/** Whether a weave binds every end and pick, as it must. */
+function binds(weave: WeaveDescription): boolean {
+  try {
+    weaveOf(weave);
+    return true;
+  } catch (error) {
+    if (error instanceof GroundError && error.code === "unbound") return false;
+    throw error;
+  }
+}
+
+/** Any description of a weave that can be built. */
+export const description: fc.Arbitrary<WeaveDescription> = fc
+  .oneof(
+    {
+      weight: 4,
+      arbitrary: described(
+        baseWeave.map((base) => ({ base })),
+        maybe("patternWeft", fc.constant(true as const)),
+      ),
+    },
+    {
+      weight: 1,
+      arbitrary: described(
+        fc.oneof(crepe, satinByStep).map((base) => ({ base })),
+        fc.array(point, { minLength: 1, maxLength: 2 }).map((plus) => ({ plus })),
+      ),
+    },
+  )
+  .filter(binds);
 
 /** Any ground at all, long-eyed: shafts raised, sunk and left alone at random. */
 export const ground: fc.Arbitrary<Ground> = fc.integer({ min: 1, max: 6 }).chain((shafts) =>

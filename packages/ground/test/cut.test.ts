@@ -256,3 +256,51 @@ describe("the plan of a weave", () => {
     });
   });
 });
+
+describe("all starts and both directions", () => {
+  /** The least part left open over every form of the second weave and every place to begin, each counted by `cutOf`. */
+  function leastOpenShare(order: readonly number[], size: { unitEnds: number; picksPerRow: number }): number {
+    const n = order.length;
+    const indices = Array.from({ length: n }, (_, i) => i);
+    const mirror = order.map((shaft) => n + 1 - shaft);
+    const forms = [order, mirror, order.toReversed(), mirror.toReversed()];
+    let least = Number.POSITIVE_INFINITY;
+    for (const form of forms) {
+      for (const pickShift of indices) {
+        for (const shaftShift of indices) {
+          const sink = indices.map((p) => ((form[(p + pickShift) % n]! - 1 + shaftShift) % n) + 1);
+          if (sink.some((shaft, p) => shaft === order[p])) continue;
+          for (const end of indices) {
+            const threading = indices.map((e) => ((e + end) % n) + 1);
+            for (const pick of indices) {
+              const steps = indices.map((p) => ({
+                raise: [order[(p + pick) % n]!],
+                sink: [sink[(p + pick) % n]!],
+              }));
+              const { sideways, lengthways } = cutOf({ shafts: n, threading, steps }, size);
+              least = Math.min(least, 2 - sideways.share - lengthways.share);
+            }
+          }
+        }
+      }
+    }
+    return least;
+  }
+
+  it.each([
+    [[1, 2, 4, 3], 4, 4],
+    [[1, 2, 4, 3], 6, 3],
+    [[1, 3, 5, 2, 4], 5, 5],
+    [[1, 3, 5, 2, 4], 3, 10],
+    [[1, 2, 4, 5, 3], 5, 4],
+    [[1, 3, 5, 2, 6, 4], 4, 4],
+    [[1, 4, 2, 3, 6, 5], 6, 6],
+  ])(
+    "of the order %j, units of %i and rows of %i, no other cuts better than the plan",
+    (order, unitEnds, picksPerRow) => {
+      const size = { unitEnds, picksPerRow };
+      const { sideways, lengthways } = planOf(`satin order ${order.join(" ")}`, size).cut;
+      expect(2 - sideways.share - lengthways.share).toBeCloseTo(leastOpenShare(order, size), 12);
+    },
+  );
+});

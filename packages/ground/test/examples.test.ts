@@ -3,7 +3,9 @@ import * as grid from "@drawcord/grid";
 import { describe, expect, it } from "vitest";
 
 const sources = new URL("../src/", import.meta.url);
-const files = readdirSync(sources);
+const files = readdirSync(sources, { recursive: true, encoding: "utf8" }).filter((file) =>
+  file.endsWith(".ts"),
+);
 
 /** Every export of every module of the package, so that an example may name what its file exports. */
 const modules: object[] = await Promise.all(files.map((file) => import(new URL(file, sources).href)));

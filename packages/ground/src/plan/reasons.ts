@@ -1,6 +1,6 @@
-import { commonDivisor } from "./arithmetic.js";
+import { commonDivisor } from "../arithmetic.js";
+import type { Ground } from "../types.js";
 import { type FigureSize, isClean, type PlanCut } from "./cut.js";
-import type { Ground } from "./types.js";
 
 /** What there is to say of a plan: what its name does not tell, and why a border lies open. */
 export function reasonsOf(ground: Ground, cut: PlanCut, size: FigureSize, warpFaced: boolean): string[] {

@@ -1,8 +1,8 @@
-import type { BaseWeave } from "./description.js";
-import { GroundError } from "./error.js";
+import type { BaseWeave } from "../description/description.js";
+import { GroundError } from "../error.js";
+import { shaftCount } from "../size.js";
 import { straight } from "./orders.js";
 import { irregularSatins, satinOrder, satinSteps } from "./satin.js";
-import { shaftCount } from "./size.js";
 import { otherShafts, type Weave } from "./weave.js";
 
 /**

@@ -1,5 +1,5 @@
 import { type BitGrid, fromCells } from "@drawcord/grid";
-import type { ShaftSet } from "./types.js";
+import type { ShaftSet } from "../types.js";
 
 /** A weave on shafts: which shaft each end hangs on, and which shafts each pick raises. One repeat. */
 export interface Weave {

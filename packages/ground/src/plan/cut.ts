@@ -1,6 +1,6 @@
-import { commonDivisor } from "./arithmetic.js";
-import { count } from "./size.js";
-import type { Ground } from "./types.js";
+import { commonDivisor } from "../arithmetic.js";
+import { count } from "../size.js";
+import type { Ground } from "../types.js";
 
 /** How the figure lies on the ground. */
 export interface FigureSize {

@@ -1,9 +1,9 @@
-import { commonDivisor, upTo } from "./arithmetic.js";
+import { commonDivisor, upTo } from "../arithmetic.js";
+import { GroundError } from "../error.js";
+import { count, shaftCount } from "../size.js";
+import { straight } from "../weave/orders.js";
 import { type Arrangement, arrange } from "./arrange.js";
 import { regularLifts, regularSinks } from "./candidates.js";
-import { GroundError } from "./error.js";
-import { straight } from "./orders.js";
-import { count, shaftCount } from "./size.js";
 
 /**
  * The pair of regular orders that cuts best on `ends` ends: one shaft raised and one sunk on each pick, each order moving

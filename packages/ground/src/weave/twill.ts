@@ -1,8 +1,8 @@
-import { commonDivisor, modulo, upTo } from "./arithmetic.js";
-import { GroundError } from "./error.js";
+import { commonDivisor, modulo, upTo } from "../arithmetic.js";
+import { GroundError } from "../error.js";
+import { shaftCount } from "../size.js";
 import { straight } from "./orders.js";
 import { type Ratio, raisedBy } from "./ratio.js";
-import { shaftCount } from "./size.js";
 import type { Weave } from "./weave.js";
 
 /**

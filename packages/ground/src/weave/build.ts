@@ -1,8 +1,13 @@
+import { sum } from "../arithmetic.js";
+import type { BaseWeave, Break, Pair, WeaveDescription } from "../description/description.js";
+import { parseWeave } from "../description/parse.js";
+import { printWeave } from "../description/print.js";
+import { GroundError } from "../error.js";
+import { count, LARGEST, shaftCount } from "../size.js";
 import { withAdded } from "./added.js";
-import { sum } from "./arithmetic.js";
+import { boundWeave } from "./bound.js";
 import { corkscrew } from "./corkscrew.js";
-import type { BaseWeave, Break, Pair, WeaveDescription } from "./description.js";
-import { GroundError } from "./error.js";
+import { checkShafts } from "./needs.js";
 import {
   brokenByFourths,
   brokenByHalves,
@@ -12,10 +17,7 @@ import {
   straight,
   undulating,
 } from "./orders.js";
-import { parseWeave } from "./parse.js";
-import { printWeave } from "./print.js";
 import { satinWeave } from "./satin-weave.js";
-import { count, LARGEST, shaftCount } from "./size.js";
 import { twill } from "./twill.js";
 import { otherShafts, type Weave } from "./weave.js";
 
@@ -23,30 +25,35 @@ import { otherShafts, type Weave } from "./weave.js";
 export interface WeaveOptions {
   /** Ends the weave is counted on, where the description does not say; where it does, both must agree. */
   readonly ends?: number;
+  /** Ground shafts of the loom; by default as many as are needed. */
+  readonly loomShafts?: number;
 }
 
 /**
  * One repeat of the weave that a description names, on the shafts it needs.
  * @throws {GroundError} `bad-description` or `unknown-weave` for text that cannot be read; `bad-step`, `bad-order`, `bad-ratio`,
- * `bad-ends`, `bad-size` or `too-large` for a weave that cannot be
+ * `bad-ends`, `bad-size`, `unbound` or `too-large` for a weave that cannot be
  * @example weaveOf("satin 8 step 3").raised.flat() // [1, 4, 7, 2, 5, 8, 3, 6]
  */
 export function weaveOf(description: string | WeaveDescription, options: WeaveOptions = {}): Weave {
   const read = typeof description === "string" ? parseWeave(description) : description;
+  const name = printWeave(read);
+  checkShafts(read.base, name, options.ends, options.loomShafts);
   const base = baseWeave(read.base, options.ends);
   const weave = read.plus ? withAdded(base, read.plus) : base;
   const longest = Math.max(weave.threading.length, weave.raised.length);
   if (longest > LARGEST.repeat) {
     throw new GroundError(
       "too-large",
-      `${printWeave(read)} repeats on ${longest} threads; a repeat may have ${LARGEST.repeat} at the most`,
+      `${name} repeats on ${longest} threads; a repeat may have ${LARGEST.repeat} at the most`,
       { repeat: longest, most: LARGEST.repeat },
     );
   }
-  return agreeing(weave, printWeave(read), options.ends);
+  return boundWeave(agreeing(weave, name, options.ends), name);
 }
 
-function baseWeave(base: BaseWeave, ends: number | undefined): Weave {
+/** The weave itself, before points are added to it and whether or not it binds every thread. */
+export function baseWeave(base: BaseWeave, ends?: number): Weave {
   switch (base.kind) {
     case "plain":
       return grouped([1, 1], [1, 1], ends);

@@ -1,4 +1,4 @@
-import { GroundError } from "./error.js";
+import { GroundError } from "../error.js";
 
 /** One word of a description and the column of its first letter, from 1. */
 interface Word {

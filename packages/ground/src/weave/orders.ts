@@ -1,6 +1,6 @@
-import { commonDivisor, modulo, sum, upTo } from "./arithmetic.js";
-import { GroundError } from "./error.js";
-import { count } from "./size.js";
+import { commonDivisor, modulo, sum, upTo } from "../arithmetic.js";
+import { GroundError } from "../error.js";
+import { count } from "../size.js";
 
 /**
  * Straight order: 1, 2, ... n.

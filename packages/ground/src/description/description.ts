@@ -1,4 +1,4 @@
-import type { Ratio } from "./ratio.js";
+import type { Ratio } from "../weave/ratio.js";
 
 /** The way a twill line runs, as the middle stroke of the letter: `z` to the right as it rises, `s` to the left. */
 export type Direction = "z" | "s";

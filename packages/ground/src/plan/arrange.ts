@@ -1,6 +1,6 @@
-import { commonDivisor, modulo, upTo } from "./arithmetic.js";
+import { commonDivisor, compareLists, modulo, upTo } from "../arithmetic.js";
+import type { Ground, ShaftSet } from "../types.js";
 import { borderCut, type FigureSize, type PlanCut } from "./cut.js";
-import type { Ground, ShaftSet } from "./types.js";
 
 /** What a ground harness raises or sinks, pick by pick. */
 export type Lifts = readonly ShaftSet[];
@@ -185,8 +185,5 @@ function comesFirst(a: Ground, b: Ground): boolean {
     ...steps.flatMap(({ raise }) => raise),
     ...steps.flatMap(({ sink }) => sink),
   ];
-  const first = numbers(a);
-  const second = numbers(b);
-  const at = first.findIndex((shaft, i) => shaft !== second[i]);
-  return at >= 0 && first[at]! < second[at]!;
+  return compareLists(numbers(a), numbers(b)) < 0;
 }

@@ -1,5 +1,5 @@
+import { GroundError } from "../error.js";
 import type { AddedPoint, BaseWeave, Break, Direction, Pair, WeaveDescription } from "./description.js";
-import { GroundError } from "./error.js";
 import { nearest } from "./nearest.js";
 import { Words } from "./words.js";
 

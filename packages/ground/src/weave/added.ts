@@ -1,6 +1,6 @@
 import { fromCells } from "@drawcord/grid";
-import { modulo } from "./arithmetic.js";
-import type { AddedPoint } from "./description.js";
+import { modulo } from "../arithmetic.js";
+import type { AddedPoint } from "../description/description.js";
 import { shaftsOf } from "./shafts.js";
 import { drawdownOf, type Weave } from "./weave.js";
 

@@ -1,7 +1,7 @@
-import { modulo, upTo } from "./arithmetic.js";
+import { modulo, upTo } from "../arithmetic.js";
+import type { ShaftSet } from "../types.js";
+import type { Weave } from "../weave/weave.js";
 import type { Candidate, Lifts } from "./arrange.js";
-import type { ShaftSet } from "./types.js";
-import type { Weave } from "./weave.js";
 
 /**
  * The warp-faced counterparts of a weft-faced weave: it and its mirrors, begun on every shaft and every pick.

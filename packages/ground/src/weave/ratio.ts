@@ -1,5 +1,5 @@
-import { modulo, sum } from "./arithmetic.js";
-import { GroundError } from "./error.js";
+import { compareLists, modulo, sum } from "../arithmetic.js";
+import { GroundError } from "../error.js";
 
 /** How a twill goes over and under: up, down, up, down and so on, as in `2/1/1/2`. */
 export type Ratio = readonly number[];
@@ -54,9 +54,4 @@ export function ratioOf(raised: readonly boolean[]): number[] {
 /** The number of ends of a ratio. */
 export function endsOf(ratio: Ratio): number {
   return sum(ratio);
-}
-
-function compareLists(a: readonly number[], b: readonly number[]): number {
-  const i = a.findIndex((value, k) => value !== b[k]);
-  return i < 0 ? 0 : a[i]! - (b[i] ?? 0);
 }

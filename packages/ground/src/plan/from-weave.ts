@@ -1,5 +1,5 @@
+import type { Ground } from "../types.js";
 import { type PlanOptions, planOf } from "./plan.js";
-import type { Ground } from "./types.js";
 
 /**
  * The ground of a recipe's `ground.weave`: the best raise and sink plan of the weave described.

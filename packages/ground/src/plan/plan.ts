@@ -1,13 +1,14 @@
-import { sum } from "./arithmetic.js";
+import { sum } from "../arithmetic.js";
+import type { WeaveDescription } from "../description/description.js";
+import { parseWeave } from "../description/parse.js";
+import type { Ground, GroundStep } from "../types.js";
+import { type WeaveOptions, weaveOf } from "../weave/build.js";
+import { otherShafts, type Weave } from "../weave/weave.js";
 import { type Arrangement, arrange } from "./arrange.js";
-import { type WeaveOptions, weaveOf } from "./build.js";
 import { counterparts } from "./candidates.js";
-import { cutOf, type FigureSize, type PlanCut } from "./cut.js";
-import type { WeaveDescription } from "./description.js";
-import { parseWeave } from "./parse.js";
+import { cutOf, type FigureSize, isClean, type PlanCut } from "./cut.js";
+import { type IrregularPair, irregularPair } from "./irregular.js";
 import { reasonsOf } from "./reasons.js";
-import type { Ground, GroundStep } from "./types.js";
-import { otherShafts, type Weave } from "./weave.js";
 
 export interface PlanOptions extends WeaveOptions, FigureSize {}
 
@@ -26,9 +27,14 @@ export interface Plan {
   readonly cut: PlanCut;
   /** The other ways to lay the two weaves, one for each kind of cut, the better first. */
   readonly rivals: readonly Arrangement[];
+  /** Where no regular pair on as many ends is clean: an irregular pair that is, with its price. */
+  readonly cleaner?: IrregularPair;
   /** In sentences: what the plan does that its name does not say, and why it does not cut clean where it does not. */
   readonly reasons: readonly string[];
 }
+
+const NO_COUNTERPART =
+  "from every start the warp-faced counterpart would sink a shaft on a pick that raises it, so there is no second weave";
 
 /**
  * The raise and sink plan of a weave: of all starts and both directions of its warp-faced counterpart, the one that cuts
@@ -49,14 +55,34 @@ export function planOf(description: string | WeaveDescription, options: PlanOpti
     raisedShare === 0.5
       ? []
       : arrange(ground.threading, ground.shafts, ground.raised, counterparts(ground), options);
-  if (!best) return covering("ground alone", covered(weave), options);
+  if (!best) {
+    const plan = covering("ground alone", covered(weave), options);
+    return raisedShare === 0.5 ? plan : { ...plan, reasons: [NO_COUNTERPART, ...plan.reasons] };
+  }
+  const cleaner =
+    isClean(best.cut) || !isCounted(best.ground, options) ? undefined : irregularPair(ground.shafts);
   return {
     kind: "two weaves",
     ground: best.ground,
     cut: best.cut,
     rivals,
+    ...(cleaner && { cleaner }),
     reasons: reasonsOf(best.ground, best.cut, options, warpFaced),
   };
+}
+
+/** One shaft up and one down on each pick, threaded straight, under a figure of whole repeats. */
+function isCounted(
+  { shafts, threading, steps }: Ground,
+  { unitEnds = shafts, picksPerRow = shafts }: FigureSize,
+): boolean {
+  return (
+    threading.length === shafts &&
+    steps.length === shafts &&
+    steps.every(({ raise, sink }) => raise.length === 1 && sink.length === 1) &&
+    unitEnds % shafts === 0 &&
+    picksPerRow % shafts === 0
+  );
 }
 
 function covering(kind: "pattern weft" | "ground alone", ground: Ground, size: FigureSize): Plan {

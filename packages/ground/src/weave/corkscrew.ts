@@ -1,4 +1,4 @@
-import { GroundError } from "./error.js";
+import { GroundError } from "../error.js";
 import type { Ratio } from "./ratio.js";
 
 /**

@@ -1,6 +1,6 @@
-import { commonDivisor, modulo, upTo } from "./arithmetic.js";
-import { GroundError } from "./error.js";
-import { count, shaftCount } from "./size.js";
+import { commonDivisor, modulo, upTo } from "../arithmetic.js";
+import { GroundError } from "../error.js";
+import { count, shaftCount } from "../size.js";
 
 /**
  * The steps that make a satin on `ends` ends: those that share no divisor with it, 1 and `ends` - 1 (the twills) left out.
