@@ -1,7 +1,7 @@
 export { type CommonYarn, commonYarns } from "./count/common-yarns.js";
 export { type Fibre, type FibreName, fibres } from "./count/fibres.js";
 export { countIn, massOf, type PlyOptions, plied, tex, weighed, type YarnInput } from "./count/tex.js";
-export { calculate, type Result, type Values } from "./formula/calculate.js";
+export { calculate, isResult, type Result, type Values } from "./formula/calculate.js";
 export {
   type Explanation,
   explain,
@@ -14,6 +14,11 @@ export { imperial } from "./formula/imperial.js";
 export type { Given, Input } from "./formula/input.js";
 export type { Formula, FormulaSet, ResultSpec, SymbolSpec } from "./formula/types.js";
 export { type FormulaId, formulas } from "./formulas/registry.js";
+export { type Change, changeSett, type SettChangeOptions } from "./project/compare.js";
+export { type Assumption, assumptions, type PlanNumber, planNumbers } from "./project/numbers.js";
+export { plan } from "./project/plan.js";
+export type { Plan, PlanReed, PlanYarn, Project, ProjectWeft, ProjectYarn } from "./project/types.js";
+export { type EndsForWidth, endsForWidth, type WidthLosses } from "./project/width.js";
 export * from "./quantity.js";
 export {
   type DentsUsed,
@@ -27,6 +32,7 @@ export {
   spread,
   writeDents,
 } from "./reed/sleying.js";
+export { type YarnCard, type YarnCardOptions, yarnCard } from "./sett/card.js";
 export {
   diameterByPacking,
   diameterByPeirce,

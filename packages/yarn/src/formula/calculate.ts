@@ -13,6 +13,11 @@ export interface Result extends Quantity {
   readonly given: Readonly<Record<string, Given | readonly Given[]>>;
 }
 
+/** Whether a quantity knows the formula that it came from. */
+export function isResult(value: Quantity): value is Result {
+  return "formula" in value;
+}
+
 type Symbols<I extends FormulaId> = (typeof formulas)[I]["symbols"];
 type Usual<S> = { [K in keyof S]: S[K] extends { usual: unknown } ? K : never }[keyof S];
 type Value<S> = S extends { list: true } ? readonly Input[] : Input;

@@ -2,7 +2,7 @@ import { type FormulaId, formulas } from "../formulas/registry.js";
 import { parse } from "../math.js";
 import type { Quantity } from "../quantity/units.js";
 import { writeQuantity } from "../quantity/write.js";
-import type { Result } from "./calculate.js";
+import { isResult, type Result } from "./calculate.js";
 import { imperial } from "./imperial.js";
 import type { Given } from "./input.js";
 import { printTex, printText } from "./print.js";
@@ -70,10 +70,6 @@ export function steps(result: Result): Result[] {
 export function rounded(result: Result): Quantity {
   const { decimals } = formulas[result.formula].result;
   return { value: Number(result.value.toFixed(decimals)), unit: result.unit, kind: result.kind };
-}
-
-function isResult(given: Given): given is Result {
-  return "formula" in given;
 }
 
 function listOf(given: Given | readonly Given[]): readonly Given[] {
@@ -147,7 +143,9 @@ function precision(decimals: number): string {
 }
 
 function written(from: Quantity): string {
-  return writeQuantity({ ...from, value: Number(figures(from.value)) });
+  return from.kind === "number"
+    ? figures(from.value)
+    : writeQuantity({ ...from, value: Number(figures(from.value)) });
 }
 
 function tex(formula: Formula, result: Result): string {

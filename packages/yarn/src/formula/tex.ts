@@ -22,9 +22,9 @@ export function figures(value: number): string {
 }
 
 /** A quantity in TeX. */
-export function texQuantity({ value, unit }: Quantity): string {
+export function texQuantity({ kind, unit, value }: Quantity): string {
   const number = figures(value).replace(/e\+?(-?\d+)$/, "\\cdot 10^{$1}");
-  return unit === "" ? number : `${number}\\,${texUnits[unit] ?? `\\mathrm{${unit}}`}`;
+  return kind === "number" ? number : `${number}\\,${texUnits[unit] ?? `\\mathrm{${unit}}`}`;
 }
 
 /** A symbol in TeX: what follows the first underscore is lowered. */

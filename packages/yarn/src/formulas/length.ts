@@ -46,6 +46,17 @@ export const lengthFormulas = {
     result: { symbol: "c", kind: "length", decimals: 0 },
     source: COMMON,
   },
+  "finished-length": {
+    title: "finished length of a piece",
+    expression: "c * (1 - s) - h",
+    symbols: {
+      c: { meaning: "cloth woven for one piece", kind: "length", positive: true },
+      s: shrinkageSymbol,
+      h: { meaning: "hems of a piece, both ends together", kind: "length", usual: none("no hems") },
+    },
+    result: { symbol: "f", kind: "length", decimals: 0, least: 0 },
+    source: COMMON,
+  },
   "warp-of-a-piece": {
     title: "warp of one piece",
     expression: "c * (1 + k) + r",
@@ -112,11 +123,24 @@ export const lengthFormulas = {
     result: { symbol: "c", kind: "length", decimals: 0 },
     source: BY_DEFINITION,
   },
+  "picks-of-a-weft": {
+    title: "picks of one weft in a piece",
+    expression: "P a / b",
+    symbols: {
+      P: { meaning: "picks in a piece", kind: "number" },
+      a: { meaning: "picks of this weft in the draft", kind: "number" },
+      b: { meaning: "picks in the draft", kind: "number", positive: true },
+    },
+    result: { symbol: "p", kind: "number", decimals: 1 },
+    source: BY_DEFINITION,
+    validity: "the draft is woven over and over",
+  },
   "weft-yarn": {
     title: "weft yarn",
-    expression: "p W",
+    expression: "N p W",
     symbols: {
-      p: { meaning: "picks woven with this weft", kind: "number" },
+      N: { ...pieces, usual: { value: 1, unit: "", kind: "number", assumed: "one piece" } },
+      p: { meaning: "picks woven with this weft in a piece", kind: "number" },
       W: { meaning: "width in the reed", kind: "length", positive: true },
     },
     result: { symbol: "Y", kind: "length", unit: "m", decimals: 0 },

@@ -67,10 +67,10 @@ export const weightFormulas = {
   },
   "cloth-weight-of-piece": {
     title: "weight of the cloth",
-    expression: "(m_1 + m_2) / (w l)",
+    expression: "(m_1 + sum(m_2)) / (w l)",
     symbols: {
       m_1: { meaning: "warp yarn in the piece", kind: "mass" },
-      m_2: { meaning: "weft yarn in the piece", kind: "mass" },
+      m_2: { meaning: "weft yarns in the piece", kind: "mass", list: true },
       w: { ...size, meaning: "finished width" },
       l: { ...size, meaning: "finished length, hems with it" },
     },

@@ -1,0 +1,82 @@
+import { isResult } from "../formula/calculate.js";
+import { steps } from "../formula/explain.js";
+import type { Given } from "../formula/input.js";
+import type { Formula } from "../formula/types.js";
+import { formulas } from "../formulas/registry.js";
+import type { Quantity } from "../quantity/units.js";
+import { calledYarn } from "./called.js";
+import type { Plan } from "./types.js";
+
+/** A number of a plan, by the name that recipes state it under. */
+export interface PlanNumber {
+  readonly name: string;
+  readonly title: string;
+  readonly value: Given;
+}
+
+/**
+ * The numbers of a plan in the order in which a weaver needs them.
+ * @example planNumbers(plan({ ends: 564, picks: 680 })).map(({ name }) => name) // ["ends", "picks", "pieces"]
+ */
+export function planNumbers(plan: Plan): PlanNumber[] {
+  const list: readonly (readonly [name: string, title: string, value: Given | undefined])[] = [
+    ["ends", "ends", plan.ends],
+    ["units", "units", plan.units],
+    ["lingos", "lingos", plan.lingos],
+    ["sett", "sett", plan.sett],
+    ["reed", "reed", plan.reed?.dents],
+    ["width-in-reed", "width in the reed", plan.widthInReed],
+    ["cloth-width", "width of the cloth on the loom", plan.clothWidth],
+    ["finished-width", "finished width", plan.finishedWidth],
+    ["picks", "picks in a piece", plan.picks],
+    ["cloth-length", "cloth woven for a piece", plan.clothLength],
+    ["finished-length", "finished length of a piece", plan.finishedLength],
+    ["warp-of-piece", "warp of a piece", plan.warpOfPiece],
+    ["warp-length", "length of the warp", plan.warpLength],
+    ["pieces", "pieces", plan.pieces],
+    ["left-over", "warp left over", plan.leftOver],
+    ...[plan.warpYarn, ...plan.weftYarn].flatMap((yarn) =>
+      yarn === undefined
+        ? []
+        : ([
+            [`${yarn.name}-yarn-length`, `yarn of the ${calledYarn(yarn.name)}`, yarn.length],
+            [`${yarn.name}-yarn-mass`, `weight of the ${calledYarn(yarn.name)}`, yarn.mass],
+            [`${yarn.name}-packages`, `packages of the ${calledYarn(yarn.name)}`, yarn.packages],
+          ] as const),
+    ),
+    ["cloth-weight", "weight of the finished cloth", plan.clothWeight],
+  ];
+  return list.flatMap(([name, title, value]) => (value === undefined ? [] : [{ name, title, value }]));
+}
+
+/** A value that was taken because nothing was given. */
+export interface Assumption {
+  /** What it is, as the formula calls it. */
+  readonly meaning: string;
+  readonly value: Quantity;
+  readonly why: string;
+}
+
+/**
+ * What a plan assumes, each once.
+ * @example assumptions(plan({ ends: 564, picks: 680 })).map(({ why }) => why) // ["one piece"]
+ */
+export function assumptions(plan: Plan): Assumption[] {
+  const found = new Map<string, Assumption>();
+  const add = (meaning: string, { assumed, value, unit, kind }: Given): void => {
+    if (assumed !== undefined)
+      found.set(`${meaning} ${assumed}`, { meaning, value: { value, unit, kind }, why: assumed });
+  };
+  add("pieces", plan.pieces);
+  for (const { value } of planNumbers(plan)) {
+    if (!isResult(value)) continue;
+    for (const step of steps(value)) {
+      for (const [symbol, given] of Object.entries(step.given)) {
+        for (const one of Array.isArray(given) ? (given as readonly Given[]) : [given as Given]) {
+          add((formulas[step.formula] as Formula).symbols[symbol]!.meaning, one);
+        }
+      }
+    }
+  }
+  return [...found.values()];
+}

@@ -1,0 +1,30 @@
+import { quantity } from "../quantity/units.js";
+import { planLength } from "./length.js";
+import type { Plan, Project } from "./types.js";
+import { planWidth } from "./width.js";
+import { planClothWeight, planYarns } from "./yarns.js";
+
+/**
+ * Every number of a project: widths, lengths, pieces, yarns and weight of the cloth, as far as what is known goes; what is
+ * missing for the others is said in a sentence each. Given pieces make the warp; a warp already wound makes the pieces.
+ * @throws {YarnError} as `calculate` and `tex`, for values that cannot be
+ * @example plan({ ends: 564, picks: 680, sett: readQuantity("40 per inch") }).widthInReed.value // 358.14
+ */
+export function plan(project: Project): Plan {
+  const width = planWidth(project);
+  const length = planLength(project);
+  const yarns = planYarns(project, { ...width, ...length });
+  const clothWeight = planClothWeight(project, { ...width, ...length });
+  const { units, lingos } = project;
+  return {
+    ends: quantity(project.ends, "ends"),
+    ...(units === undefined ? {} : { units: quantity(units, "units") }),
+    ...(lingos === undefined ? {} : { lingos: quantity(lingos, "lingos") }),
+    ...width,
+    ...length,
+    ...yarns,
+    ...(clothWeight === undefined ? {} : { clothWeight }),
+    missing: [...width.missing, ...length.missing, ...yarns.missing],
+    notes: [...width.notes, ...length.notes],
+  };
+}

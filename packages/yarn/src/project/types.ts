@@ -1,0 +1,118 @@
+import type { Yarn } from "../count/yarn.js";
+import type { Result } from "../formula/calculate.js";
+import type { Given } from "../formula/input.js";
+import type { Quantity } from "../quantity/units.js";
+import type { Reed } from "../reed/read.js";
+import type { Sley } from "../reed/sley.js";
+import type { Sleying } from "../reed/sleying.js";
+
+/** A yarn of the project. */
+export interface ProjectYarn {
+  /** Left out where it is not known. */
+  readonly yarn?: Yarn | string;
+  /** What one cone or skein holds, by weight or by length. */
+  readonly package?: Quantity;
+  /** What there is of it, by weight or by length. */
+  readonly stock?: Quantity;
+}
+
+/** A weft, and how much of the draft is woven with it. */
+export interface ProjectWeft extends ProjectYarn {
+  readonly name: string;
+  /** Picks of the draft woven with it. */
+  readonly picks: number;
+}
+
+/** What is known of a project. What is left out is assumed where the trade has a usual value, and then shown as assumed. */
+export interface Project {
+  readonly ends: number;
+  /** Picks of the draft, all wefts together. */
+  readonly picks: number;
+  readonly units?: number;
+  readonly lingos?: number;
+  readonly warp?: ProjectYarn;
+  readonly wefts?: readonly ProjectWeft[];
+  /** Ends side by side in the reed. */
+  readonly sett?: Quantity;
+  /** Picks side by side on the loom. */
+  readonly pickSett?: Quantity;
+  readonly reed?: Reed;
+  readonly sley?: Sley;
+  /** On the width in the reed. */
+  readonly drawIn?: Quantity;
+  /** On the length of the cloth (crimp). */
+  readonly takeUp?: Quantity;
+  readonly shrinkage?: { readonly width?: Quantity; readonly length?: Quantity };
+  /** Pieces wanted. */
+  readonly pieces?: number;
+  /** Length of the warp, where it is wound already. */
+  readonly warpLength?: Quantity;
+  /** Finished width that is wanted. */
+  readonly width?: Quantity;
+  /** Finished length of a piece; left out, the draft's picks make one piece. */
+  readonly length?: Quantity;
+  /** Hems and fringes of a piece, both ends together. */
+  readonly hems?: Quantity;
+  readonly fringe?: Quantity;
+  readonly gaps?: Quantity;
+  readonly sampling?: Quantity;
+  readonly waste?: Quantity;
+}
+
+/** How the reed is sleyed. */
+export interface PlanReed {
+  readonly reed: Reed;
+  readonly dents: Result;
+  readonly sley: Sley;
+  readonly sett: Result;
+  /** How much closer than the sett that was wanted, in percent; below 0 more open. Left out where none was. */
+  readonly error?: number;
+  /** Other ways to sley it, where the sley was found and is not exact. */
+  readonly others: readonly Sleying[];
+  readonly dentsUsed: number;
+  readonly width: Result;
+  /** Ends in each dent, as a weaver reads them. */
+  readonly printed: string;
+}
+
+/** What is used of one yarn. */
+export interface PlanYarn {
+  readonly name: string;
+  readonly length: Result;
+  /** Left out where the yarn is not known. */
+  readonly mass?: Result;
+  readonly packages?: Result;
+  /** Whether the stock is enough. */
+  readonly enough?: boolean;
+  /** Picks in a piece, for a weft. */
+  readonly picks?: Quantity;
+}
+
+/** Every number of the project that can be worked out from what is known. */
+export interface Plan {
+  readonly ends: Quantity;
+  readonly units?: Quantity;
+  readonly lingos?: Quantity;
+  readonly sett?: Quantity;
+  readonly reed?: PlanReed;
+  readonly widthInReed?: Result;
+  /** Width of the cloth on the loom, drawn in. */
+  readonly clothWidth?: Result;
+  readonly finishedWidth?: Result;
+  /** Picks in a piece. */
+  readonly picks: Quantity;
+  /** Cloth woven for one piece. */
+  readonly clothLength?: Result;
+  readonly finishedLength?: Quantity;
+  readonly warpOfPiece?: Result;
+  readonly warpLength?: Quantity;
+  readonly pieces: Given;
+  readonly leftOver?: Result;
+  readonly warpYarn?: PlanYarn;
+  readonly weftYarn: readonly PlanYarn[];
+  readonly clothWeight?: Result;
+  /** What cannot be worked out, and what is missing for it: a sentence each. */
+  readonly missing: readonly string[];
+  /** What the weaver should know: numbers that do not go together. */
+  readonly notes: readonly string[];
+}

@@ -1,0 +1,107 @@
+import { calculate, type Result } from "../formula/calculate.js";
+import type { Input } from "../formula/input.js";
+import { convert, toMetric } from "../quantity/convert.js";
+import type { Quantity } from "../quantity/units.js";
+import { writeQuantity } from "../quantity/write.js";
+import type { Reed } from "../reed/read.js";
+import { writeSley } from "../reed/sley.js";
+import { dentsOf, dentsUsed, settInReed, sleyings, writeDents } from "../reed/sleying.js";
+import type { Plan, PlanReed, Project } from "./types.js";
+
+/** Ends for a finished width, and the widths on the way to them. */
+export interface EndsForWidth {
+  readonly clothWidth: Result;
+  readonly widthInReed: Result;
+  readonly ends: Result;
+}
+
+/** What the cloth loses across. */
+export interface WidthLosses {
+  /** Default: 5 %, shown as assumed. */
+  readonly drawIn?: Input | undefined;
+  /** Default: 10 %, shown as assumed. */
+  readonly shrinkage?: Input | undefined;
+}
+
+/**
+ * Width on the loom, width in the reed and ends for a finished width.
+ * @throws {YarnError} as `calculate`
+ * @example endsForWidth("12 in", "40 per inch", { drawIn: "6 %", shrinkage: "10 %" }).ends.value // 567
+ */
+export function endsForWidth(finished: Input, sett: Input, losses: WidthLosses = {}): EndsForWidth {
+  const clothWidth = calculate("size-before-shrinkage", { f: finished, s: losses.shrinkage });
+  const widthInReed = calculate("width-before-draw-in", { b: clothWidth, d: losses.drawIn });
+  return { clothWidth, widthInReed, ends: calculate("ends-in-width", { W: widthInReed, S: sett }) };
+}
+
+/** The part of a plan that lies across the cloth. */
+type Width = Pick<
+  Plan,
+  "sett" | "reed" | "widthInReed" | "clothWidth" | "finishedWidth" | "missing" | "notes"
+>;
+
+/** Sett, reed and widths of a project. */
+export function planWidth(project: Project): Width {
+  const { ends, reed: given } = project;
+  const found = given === undefined ? undefined : sleyed(project, given);
+  const missing =
+    given !== undefined && found === undefined ? ["how to sley the reed needs a sett or a sley"] : [];
+  const sett = project.sett ?? found?.sett;
+  if (sett === undefined) {
+    return { missing: [...missing, "widths and weft need a sett, or a reed with its sley"], notes: [] };
+  }
+  const widthInReed = calculate("width-in-reed", { n: ends, S: sett });
+  const clothWidth = calculate("width-after-draw-in", { W: widthInReed, d: project.drawIn });
+  const finishedWidth = calculate("size-after-shrinkage", { b: clothWidth, s: project.shrinkage?.width });
+  return {
+    sett,
+    ...(found === undefined ? {} : { reed: { ...found, ...inDents(ends, found) } }),
+    widthInReed,
+    clothWidth,
+    finishedWidth,
+    missing,
+    notes: [...otherSett(found, sett), ...wantedWidth(project, sett, finishedWidth)],
+  };
+}
+
+/** What to say where the sleyed reed makes another sett than the one that is wanted. */
+function otherSett(reed: Sleyed | undefined, sett: Quantity): string[] {
+  if (reed?.error === undefined || Math.abs(reed.error) < 0.5) return [];
+  const made = writeQuantity(convert(reed.sett, sett.unit), { decimals: 2 });
+  return [`sleyed ${writeSley(reed.sley)}, the reed makes ${made}; the sett is ${writeQuantity(sett)}`];
+}
+
+/** What to say where the width that comes out is not the one that is wanted. */
+function wantedWidth(project: Project, sett: Quantity, found: Quantity): string[] {
+  const { width } = project;
+  if (width === undefined) return [];
+  const comes = convert(found, width.unit);
+  if (Math.abs(comes.value - width.value) <= 0.02 * width.value) return [];
+  const { ends } = endsForWidth(width, sett, { drawIn: project.drawIn, shrinkage: project.shrinkage?.width });
+  const is = writeQuantity(comes, { decimals: 1 });
+  return [`${project.ends} ends finish ${is} wide; ${writeQuantity(width)} takes ${ends.value} ends`];
+}
+
+type InDents = Pick<PlanReed, "dentsUsed" | "width" | "printed">;
+type Sleyed = Omit<PlanReed, keyof InDents>;
+
+/** The reed with its sley, the given or the nearest; undefined where neither sley nor sett is known. */
+function sleyed({ sett, sley }: Project, reed: Reed): Sleyed | undefined {
+  const found = sley === undefined && sett !== undefined ? sleyings(sett, reed) : [];
+  const pattern = sley ?? found[0]?.sley;
+  if (pattern === undefined) return undefined;
+  const made = settInReed(reed, pattern);
+  return {
+    reed,
+    dents: dentsOf(reed),
+    sley: pattern,
+    sett: made,
+    ...(sett === undefined ? {} : { error: (made.value / toMetric(sett).value - 1) * 100 }),
+    others: found.slice(1),
+  };
+}
+
+function inDents(ends: number, { reed, sley }: Sleyed): InDents {
+  const { dents, width } = dentsUsed(ends, reed, sley);
+  return { dentsUsed: dents, width, printed: writeDents(ends, sley) };
+}

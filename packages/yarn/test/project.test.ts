@@ -1,0 +1,338 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import {
+  assumptions,
+  calculate,
+  changeSett,
+  convert,
+  endsForWidth,
+  explain,
+  isResult,
+  type Plan,
+  type Project,
+  plan,
+  planNumbers,
+  quantity,
+  readQuantity,
+  readReed,
+  rounded,
+  steps,
+  tex,
+  YarnError,
+  yarnCard,
+} from "../src/index.js";
+import { length, reed, share, yarn } from "./arbitraries.js";
+import { near } from "./near.js";
+
+/** The towels of common practice: 564 ends at 40 an inch, cotton 16/2 and 8/2, finished 12 by 17 inches. */
+const towels: Project = {
+  ends: 564,
+  units: 141,
+  lingos: 141,
+  picks: 680,
+  warp: { yarn: "16/2 Ne", package: readQuantity("8400 yd") },
+  wefts: [
+    { name: "weft", yarn: "8/2 Ne", picks: 510, package: readQuantity("1 lb") },
+    { name: "gold", yarn: "16/2 Ne", picks: 170, package: readQuantity("50 g"), stock: readQuantity("20 g") },
+  ],
+  sett: readQuantity("40 per inch"),
+  pickSett: readQuantity("30 per inch"),
+  reed: readReed("20 per inch"),
+  drawIn: readQuantity("5 %"),
+  takeUp: readQuantity("10 %"),
+  shrinkage: { width: readQuantity("10 %"), length: readQuantity("10 %") },
+  length: readQuantity("17 in"),
+  warpLength: readQuantity("6 yd"),
+};
+
+const inches = (found: { value: number; unit: "mm" | string } | undefined): number =>
+  convert(quantity(found!.value, "mm"), "in").value;
+
+/** Projects that can be woven. */
+const project = (): fc.Arbitrary<Project> =>
+  fc
+    .record({
+      ends: fc.integer({ min: 2, max: 4000 }),
+      picks: fc.integer({ min: 2, max: 4000 }),
+      pieces: fc.integer({ min: 1, max: 30 }),
+      warp: yarn(),
+      weft: yarn(),
+      gold: yarn(),
+      share: fc.double({ min: 0, max: 1, noNaN: true }),
+      sett: fc.double({ min: 2, max: 60, noNaN: true }),
+      pickSett: fc.double({ min: 2, max: 60, noNaN: true }),
+      drawIn: share(20),
+      takeUp: share(30),
+      width: share(25),
+      length: share(25),
+      piece: fc.option(length(100, 5000), { nil: undefined }),
+      waste: length(0, 1500),
+      gaps: length(0, 100),
+    })
+    .map((one) => {
+      const gold = Math.floor(one.picks * one.share);
+      return {
+        ends: one.ends,
+        picks: one.picks,
+        pieces: one.pieces,
+        warp: { yarn: one.warp },
+        wefts: [
+          { name: "weft", yarn: one.weft, picks: one.picks - gold },
+          { name: "gold", yarn: one.gold, picks: gold },
+        ],
+        sett: quantity(one.sett, "per cm"),
+        pickSett: quantity(one.pickSett, "per cm"),
+        drawIn: one.drawIn,
+        takeUp: one.takeUp,
+        shrinkage: { width: one.width, length: one.length },
+        ...(one.piece === undefined ? {} : { length: one.piece }),
+        waste: one.waste,
+        gaps: one.gaps,
+      };
+    });
+
+const masses = (found: Plan): number =>
+  [found.warpYarn, ...found.weftYarn].reduce((sum, one) => sum + one!.mass!.value, 0);
+
+describe("a plan", () => {
+  it("of 564 ends at 40 an inch: 14.1 inches in the reed, about 12 finished, 141 units and lingos (common practice)", () => {
+    const found = plan(towels);
+    near(inches(found.widthInReed), 14.1);
+    expect(Math.round(inches(found.finishedWidth))).toBe(12);
+    expect(found.units).toEqual(quantity(141, "units"));
+    expect(found.lingos).toEqual(quantity(141, "lingos"));
+    expect(rounded(found.widthInReed!)).toEqual(quantity(358.1, "mm"));
+  });
+
+  it("of 6 yards of warp: 8 towels of 17 inches, with some to spare (common practice)", () => {
+    const found = plan(towels);
+    expect(found.pieces.value).toBe(8);
+    expect(found.leftOver!.value).toBeGreaterThan(0);
+    expect(found.leftOver!.value).toBeLessThan(found.warpOfPiece!.value);
+  });
+
+  it("says how the reed is sleyed, end by end", () => {
+    const { reed: found } = plan(towels);
+    expect(found).toMatchObject({ sley: [2], dentsUsed: 282, printed: "(2) 282 times", others: [] });
+    near(inches(found!.width), 14.1);
+  });
+
+  it("gives packages to buy by length or by weight, and says when the stock is too little", () => {
+    const { warpYarn, weftYarn } = plan(towels);
+    // 564 ends of 6 yards are 3384 yards: one cone of 8400.
+    near(convert(warpYarn!.length, "yd").value, 3384);
+    expect(warpYarn!.packages!.value).toBe(1);
+    expect(weftYarn.map(({ name }) => name)).toEqual(["weft", "gold"]);
+    expect(weftYarn[1]!.enough).toBe(false);
+    expect(weftYarn[1]!.packages!.value).toBe(Math.ceil(weftYarn[1]!.mass!.value / 50));
+  });
+
+  it("shares the weft by the picks really woven", () => {
+    const [ground, gold] = plan(towels).weftYarn;
+    near(ground!.length.value, 3 * gold!.length.value);
+  });
+
+  it("assumes nothing that it does not show", () => {
+    const found = assumptions(plan(towels)).map(({ meaning, why }) => `${meaning}: ${why}`);
+    expect(found).toContain("loom waste: a floor loom, common practice");
+    expect(found).not.toContain("shrinkage in the wash: handweaver's allowance, common practice");
+    const bare = plan({
+      ends: 100,
+      picks: 50,
+      sett: readQuantity("10 per cm"),
+      pickSett: readQuantity("10 per cm"),
+    });
+    expect(assumptions(bare).map(({ value, why }) => `${value.value} ${value.unit} ${why}`)).toEqual([
+      "1 pieces one piece",
+      "5 % common practice",
+      "10 % handweaver's allowance, common practice",
+      "0 mm no hems",
+      "10 % handweaver's allowance, common practice",
+      "0 mm no fringe",
+      "0 mm no gaps",
+      "0 mm no samples",
+      "36 in a floor loom, common practice",
+    ]);
+  });
+
+  it("says what is missing for what it cannot tell", () => {
+    expect(
+      plan({ ends: 480, picks: 960, wefts: [{ name: "weft", picks: 960 }], reed: readReed("12 per inch") })
+        .missing,
+    ).toEqual([
+      "how to sley the reed needs a sett or a sley",
+      "widths and weft need a sett, or a reed with its sley",
+      "lengths need the length of a piece, or the picks of the cloth",
+      "weights of the warp need its yarn",
+      "weights of the weft need its yarn",
+    ]);
+  });
+
+  it("takes the sett from the reed and its sley", () => {
+    const found = plan({ ends: 100, picks: 1, reed: readReed("12 per inch"), sley: [1, 2, 2] });
+    near(convert(found.sett!, "per inch").value, 20);
+  });
+
+  it("says when numbers do not go together", () => {
+    const { notes } = plan({ ...towels, sley: [1, 2], width: readQuantity("16 in"), pieces: 20 });
+    expect(notes).toEqual([
+      "sleyed 1-2, the reed makes 30 per inch; the sett is 40 per inch",
+      "564 ends finish 12.1 in wide; 16 in takes 749 ends",
+      "the warp of 6 yd gives 8 pieces; 20 are wanted",
+    ]);
+  });
+
+  it("explains each of its numbers, back to what was given", () => {
+    for (const { value } of planNumbers(plan(towels))) {
+      if (!isResult(value)) continue;
+      for (const step of steps(value)) expect(explain(step).text).toContain("source: ");
+    }
+  });
+
+  it("refuses a shrinkage of 100 % and a yarn that cannot be", () => {
+    expect(() => plan({ ...towels, shrinkage: { width: readQuantity("100 %") } })).toThrow(YarnError);
+    expect(() => plan({ ...towels, warp: { yarn: "10000 Ne" } })).toThrow("comes out as 0.05905 tex");
+    expect(() => plan({ ...towels, ends: 0 })).toThrow("ends is 0; it must be more than zero");
+  });
+});
+
+describe("how a plan hangs together", () => {
+  it("doubling the ends doubles the warp, its weight and the widths", () =>
+    fc.assert(
+      fc.property(project(), (one) => {
+        const before = plan(one);
+        const after = plan({ ...one, ends: 2 * one.ends });
+        near(after.warpYarn!.length.value, 2 * before.warpYarn!.length.value);
+        near(after.warpYarn!.mass!.value, 2 * before.warpYarn!.mass!.value);
+        near(after.finishedWidth!.value, 2 * before.finishedWidth!.value);
+        near(after.clothWeight!.value, before.clothWeight!.value);
+      }),
+    ));
+
+  it("a warp planned for so many pieces, once wound, gives so many pieces", () =>
+    fc.assert(
+      fc.property(project(), (one) => {
+        const first = plan(one);
+        const { pieces, ...rest } = one;
+        const again = plan({ ...rest, warpLength: first.warpLength! });
+        expect(again.pieces.value).toBe(pieces);
+        expect(again.leftOver!.value).toBeLessThan(1e-6);
+        near(again.warpYarn!.length.value, first.warpYarn!.length.value);
+      }),
+    ));
+
+  it("finished width to ends and ends to finished width", () =>
+    fc.assert(
+      fc.property(project(), (one) => {
+        const { finishedWidth } = plan(one);
+        const back = endsForWidth(finishedWidth!, one.sett!, {
+          drawIn: one.drawIn,
+          shrinkage: one.shrinkage?.width,
+        });
+        expect(back.ends.value).toBe(one.ends);
+      }),
+    ));
+
+  it("a longer waste never gives more pieces", () =>
+    fc.assert(
+      fc.property(project(), length(1500, 20_000), length(0, 500), (one, warpLength, more) => {
+        const { pieces: _, ...rest } = one;
+        const tried = (waste: number): number =>
+          plan({ ...rest, warpLength, waste: quantity(waste, "mm") }).pieces.value;
+        const waste = convert(one.waste!, "mm").value;
+        fc.pre(waste + convert(more, "mm").value < convert(warpLength, "mm").value);
+        expect(tried(waste + convert(more, "mm").value)).toBeLessThanOrEqual(tried(waste));
+      }),
+    ));
+
+  it("the cloth weighs what its setts and crimps say it must", () =>
+    fc.assert(
+      fc.property(project(), (one) => {
+        const found = plan(one);
+        const shorter = 1 - one.shrinkage!.length!.value / 100;
+        const narrower = (1 - one.shrinkage!.width!.value / 100) * (1 - one.drawIn!.value / 100);
+        const picksPerCm = found.picks.value / (convert(found.clothLength!, "cm").value * shorter);
+        const weights = one.wefts!.map(
+          (weft) => ((picksPerCm * weft.picks) / one.picks) * tex(weft.yarn!).value * (1 / narrower),
+        );
+        const ends = one.ends / convert(found.finishedWidth!, "cm").value;
+        const warp = (ends * tex(one.warp!.yarn!).value * (1 + one.takeUp!.value / 100)) / shorter;
+        // Threads a cm times g/km are tenths of g/m2.
+        near(found.clothWeight!.value, (warp + weights[0]! + weights[1]!) / 10, 1e-9);
+      }),
+    ));
+
+  it("all yarn of a project without waste, gaps or fringe is in the cloth", () =>
+    fc.assert(
+      fc.property(project(), (one) => {
+        const found = plan({ ...one, waste: quantity(0, "mm"), gaps: quantity(0, "mm") });
+        const finished = calculate("size-after-shrinkage", {
+          b: found.clothLength!,
+          s: one.shrinkage!.length!,
+        });
+        const area = (found.finishedWidth!.value * finished.value * found.pieces.value) / 1e6;
+        near(masses(found), found.clothWeight!.value * area, 1e-9);
+      }),
+    ));
+
+  it("the reed holds the ends in as many dents as they need, whatever its count", () =>
+    fc.assert(
+      fc.property(project(), reed(), (one, given) => {
+        const dents = plan({ ...one, reed: given, sley: [2] }).reed!;
+        expect(dents.dentsUsed).toBe(Math.ceil(one.ends / 2));
+      }),
+    ));
+});
+
+describe("another sett", () => {
+  it("at the same width: more ends and more warp, the same weft", () => {
+    const changes = changeSett(towels, readQuantity("48 per inch"));
+    const named = Object.fromEntries(changes.map((one) => [one.name, one]));
+    const { ends, "warp-length": warpLength, "warp-yarn-mass": mass } = named;
+    expect(ends).toMatchObject({
+      before: quantity(564, "ends"),
+      after: quantity(677, "ends"),
+      difference: quantity(113, "ends"),
+    });
+    expect(warpLength).toBeUndefined();
+    near(mass!.after.value / mass!.before.value, 677 / 564);
+  });
+
+  it("with the same ends: a narrower cloth and less weft", () => {
+    const changes = changeSett(towels, readQuantity("48 per inch"), { keep: "ends" });
+    const named = new Map(changes.map((one) => [one.name, one]));
+    expect(named.has("ends")).toBe(false);
+    near(named.get("width-in-reed")!.after.value / named.get("width-in-reed")!.before.value, 40 / 48);
+    near(named.get("weft-yarn-length")!.after.value / named.get("weft-yarn-length")!.before.value, 40 / 48);
+  });
+
+  it("the same sett changes nothing", () =>
+    fc.assert(
+      fc.property(project(), (one) => {
+        expect(changeSett(one, one.sett!)).toEqual([]);
+      }),
+    ));
+
+  it("needs a sett to change", () => {
+    expect(() => changeSett({ ends: 10, picks: 10 }, readQuantity("10 per cm"))).toThrow(
+      "the project has no sett to change; expected one such as 10 per cm",
+    );
+  });
+});
+
+describe("a yarn card", () => {
+  it("of 16/2 cotton: 6720 yards a pound, 36.9 an inch in plain and 49.2 in 1/3 twill at k 0.90 (derived)", () => {
+    const card = yarnCard("16/2 Ne", { k: 0.9, fibre: "cotton" });
+    expect(card.yarn).toBe("16/2 Ne");
+    const { count } = card.counts.find(({ system }) => system === "yards-a-pound")!;
+    near(count.value, 6720);
+    const setts = Object.fromEntries(
+      card.setts.map(({ weave, closest }) => [weave, convert(closest, "per inch").value]),
+    );
+    const { plain, "1/3 twill": twill } = setts;
+    expect(plain).toBeCloseTo(36.9, 1);
+    expect(twill).toBeCloseTo(49.2, 1);
+    expect(card.diameters.packing).toBeDefined();
+    expect(yarnCard("16/2 Ne").diameters.packing).toBeUndefined();
+  });
+});
