@@ -1,5 +1,5 @@
 import { CheckError } from "./error.js";
-import type { CheckOptions, FloatLimit } from "./options.js";
+import type { AreaLimit, CheckOptions, FloatLimit, StretchLimit } from "./options.js";
 import { rules } from "./rules.js";
 
 /**
@@ -21,16 +21,21 @@ export function checkOptions({
       });
     }
   }
-  checkFloat("float", limits.float);
-  checkFloat("warpFloat", limits.warpFloat);
-  checkFloat("weftFloat", limits.weftFloat);
+  checkSizes("float", limits.float);
+  checkSizes("warpFloat", limits.warpFloat);
+  checkSizes("weftFloat", limits.weftFloat);
   for (const [weft, limit] of Object.entries(limits.floatOfWeft ?? {}))
-    checkFloat(`floatOfWeft ${weft}`, limit);
-  const { openCuts } = limits;
-  if (openCuts !== undefined && !(openCuts >= 0 && openCuts <= 100)) {
-    throw new CheckError("bad-limit", `openCuts is ${openCuts}; expected percent from 0 to 100`, {
-      found: openCuts,
-    });
+    checkSizes(`floatOfWeft ${weft}`, limit);
+  checkSizes("stretch", limits.stretch);
+  checkSizes("area", limits.area);
+  for (const name of ["openCuts", "takeUp", "faceShare"] as const) {
+    const share = limits[name];
+    if (share !== undefined && !(share >= 0 && share <= 100)) {
+      throw new CheckError("bad-limit", `${name} is ${share}; expected percent from 0 to 100`, {
+        name,
+        found: share,
+      });
+    }
   }
   if (repeat !== undefined && !["none", "ends", "picks", "both"].includes(repeat)) {
     throw new CheckError("bad-repeat", `repeat is ${repeat}; expected none, ends, picks or both`, {
@@ -53,7 +58,7 @@ export function checkOptions({
   for (const { rule } of waive) checkRule(rule);
 }
 
-function checkFloat(name: string, limit: FloatLimit | undefined): void {
+function checkSizes(name: string, limit: FloatLimit | StretchLimit | AreaLimit | undefined): void {
   for (const [unit, length] of Object.entries(limit ?? {})) {
     if (length !== undefined && !(Number.isFinite(length) && length > 0)) {
       throw new CheckError("bad-limit", `the limit ${name} is ${length} ${unit}; expected a number above 0`, {

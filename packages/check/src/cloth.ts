@@ -39,7 +39,9 @@ export interface Figure {
   /** Picks x ends: 1 where the unit of the end is drawn. */
   readonly drawn: BitGrid;
   readonly kinds: Kinds;
-  /** Patches of squares drawn alike: rows x units. */
+  /** Rows x units: 1 where the unit is drawn. */
+  readonly squares: BitGrid;
+  /** Patches of squares drawn alike. */
   readonly areas: Patches;
   readonly side: CutTally;
   readonly across: CutTally;

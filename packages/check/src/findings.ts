@@ -14,8 +14,9 @@ export function findAll(
   const { levels = {}, waive = [] } = cloth.options;
   const ran: string[] = [];
   const skipped: { rule: string; reason: string }[] = [];
-  const found: { finding: Finding; order: number }[] = [];
-  rules.forEach((rule, order) => {
+  const found: Finding[] = [];
+  const orderOf = new Map(rules.map(({ name }, order) => [name, order]));
+  rules.forEach((rule) => {
     const severity = levels[rule.name] ?? rule.severity;
     const reason = severity === "off" ? "it is switched off" : rule.cannot?.(cloth);
     if (severity === "off" || reason !== undefined) {
@@ -23,32 +24,31 @@ export function findAll(
       return;
     }
     ran.push(rule.name);
-    for (const fact of rule.find(cloth)) {
+    for (const fact of [...rule.find(cloth, found)]) {
       const where = rule.saysPlace ? "" : place(fact);
       const said = rule.say(fact, cloth);
       const message = where === "" ? said : `${said}: ${where}`;
       const finding: Finding = { rule: rule.name, severity, message, ...fact };
       const waiver = waive.find((one) => accepts(one, finding));
-      found.push({ finding: waiver === undefined ? finding : { ...finding, waived: waiver.reason }, order });
+      found.push(waiver === undefined ? finding : { ...finding, waived: waiver.reason });
     }
   });
   found.sort(
     (a, b) =>
-      WEIGHT[a.finding.severity] - WEIGHT[b.finding.severity] ||
-      a.order - b.order ||
-      (b.finding.measured ?? 0) - (a.finding.measured ?? 0) ||
-      (a.finding.picks?.[0] ?? 0) - (b.finding.picks?.[0] ?? 0) ||
-      (a.finding.ends?.[0] ?? 0) - (b.finding.ends?.[0] ?? 0),
+      WEIGHT[a.severity] - WEIGHT[b.severity] ||
+      orderOf.get(a.rule)! - orderOf.get(b.rule)! ||
+      Math.abs(b.measured ?? 0) - Math.abs(a.measured ?? 0) ||
+      (a.picks?.[0] ?? 0) - (b.picks?.[0] ?? 0) ||
+      (a.ends?.[0] ?? 0) - (b.ends?.[0] ?? 0),
   );
-  const findings = found.map(({ finding }) => finding);
-  const counted = findings.filter((finding) => finding.waived === undefined);
+  const counted = found.filter((finding) => finding.waived === undefined);
   const summary = { error: 0, warning: 0, note: 0 };
   for (const { severity } of counted) summary[severity]++;
   return {
     ok: summary.error === 0,
     summary,
-    waived: findings.length - counted.length,
+    waived: found.length - counted.length,
     rules: { ran, skipped },
-    findings,
+    findings: found,
   };
 }

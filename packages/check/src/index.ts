@@ -1,14 +1,18 @@
 export { check, checkGrid } from "./check.js";
 export type { Cloth, Figure, Plan, Squares, System } from "./cloth.js";
 export { CheckError, type CheckErrorCode } from "./error.js";
-export { type AllowedFloat, allowedFloat } from "./float-limit.js";
+export { allowedFloat } from "./float-limit.js";
+export type { AllowedLength } from "./measured-length.js";
 export type {
+  AreaLimit,
   CheckOptions,
   FloatLimit,
   Limits,
   LoomOptions,
   Repeat,
   Sett,
+  StatedNumbers,
+  StretchLimit,
   Waiver,
 } from "./options.js";
 export type { CutTally, Finding, FloatTally, Report, Severity, Span, Spread } from "./report.js";

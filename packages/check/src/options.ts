@@ -24,6 +24,36 @@ export interface Limits {
   readonly floatOfWeft?: Readonly<Record<string, FloatLimit>>;
   /** Share of a border's pairs that may be open, in percent; default 0. */
   readonly openCuts?: number;
+  /** How far the intersections of a thread may lie from the mean of its system or weft, in percent; default 15. */
+  readonly takeUp?: number;
+  /** How long a unit may stay drawn, or undrawn, without a change; default: as long as it likes. */
+  readonly stretch?: StretchLimit;
+  /** How large an area of one drawn state may be; default: as large as it likes. */
+  readonly area?: AreaLimit;
+  /** How far a band's share of warp on the face may lie from the whole cloth's, in percentage points; default 30. */
+  readonly faceShare?: number;
+}
+
+/** A length along the cloth, in picks, in mm at the sett, or in both (then the tighter holds). */
+export interface StretchLimit {
+  readonly picks?: number;
+  readonly mm?: number;
+}
+
+/** The size of an area, by its squares (units x rows), by its longest side in mm at the sett, or by both. */
+export interface AreaLimit {
+  readonly squares?: number;
+  readonly mm?: number;
+}
+
+/** Numbers that a printed recipe claims of a cloth. */
+export interface StatedNumbers {
+  readonly ends?: number;
+  readonly picks?: number;
+  readonly units?: number;
+  readonly rows?: number;
+  /** The longest float in threads, in either system and on either side. */
+  readonly longestFloat?: number;
 }
 
 /** How far the cloth repeats; where it does, its last thread lies beside its first. */
@@ -58,6 +88,10 @@ export interface CheckOptions {
   readonly staticShaft?: number;
   /** Default: not known. */
   readonly loom?: LoomOptions;
+  /** The side from which the first pick of each weft is thrown; default `left`. */
+  readonly firstPickFrom?: "left" | "right";
+  /** Default: none are stated. */
+  readonly stated?: StatedNumbers;
   /** The weight of a rule's findings by the rule's name, or `off`; default: each rule's own. */
   readonly levels?: Readonly<Record<string, Severity | "off">>;
   /** Findings that are accepted; default none. */

@@ -28,6 +28,10 @@ export interface Finding {
   /** The shaft that a finding of the plan is about, and its harness. */
   readonly shaft?: number;
   readonly harness?: "ground" | "pattern";
+  /** Whether the finding is about drawn or undrawn squares, where it is about one of them. */
+  readonly drawn?: boolean;
+  /** The rule whose waiver the finding is about. */
+  readonly waives?: string;
   /** The weaver's reason for accepting the finding; such a finding does not count in `ok` and `summary`. */
   readonly waived?: string;
 }

@@ -1,19 +1,45 @@
+import { edgeFloat } from "./rules/edge-float.js";
+import { faceShare } from "./rules/face-share.js";
 import { floatLength } from "./rules/float-length.js";
 import { idleShaft } from "./rules/idle-shaft.js";
+import { largeArea } from "./rules/large-area.js";
 import { layers } from "./rules/layers.js";
+import { liftSlip } from "./rules/lift-slip.js";
+import { longStretch } from "./rules/long-stretch.js";
+import { loomCapacity } from "./rules/loom-capacity.js";
 import { looseThread } from "./rules/loose-thread.js";
 import { openCut } from "./rules/open-cut.js";
+import { repeatedRow } from "./rules/repeated-row.js";
 import type { Rule } from "./rules/rule.js";
+import { statedNumber } from "./rules/stated-number.js";
 import { staticDrawn } from "./rules/static-drawn.js";
+import { thinArea } from "./rules/thin-area.js";
+import { threadingSlip } from "./rules/threading-slip.js";
+import { unevenTakeUp } from "./rules/uneven-take-up.js";
 import { unknownShaft } from "./rules/unknown-shaft.js";
+import { unlikeSides } from "./rules/unlike-sides.js";
+import { unusedWaiver } from "./rules/unused-waiver.js";
 
-/** Every rule, in the order in which findings of equal weight are told. */
+/** Every rule, in the order in which they look and in which findings of equal weight are told. */
 export const rules: readonly Rule[] = [
   layers,
   looseThread,
   floatLength,
+  edgeFloat,
   openCut,
   unknownShaft,
   staticDrawn,
   idleShaft,
+  loomCapacity,
+  statedNumber,
+  threadingSlip,
+  liftSlip,
+  repeatedRow,
+  unevenTakeUp,
+  faceShare,
+  longStretch,
+  largeArea,
+  thinArea,
+  unlikeSides,
+  unusedWaiver,
 ];

@@ -5,8 +5,8 @@ import type { Span } from "./report.js";
  * A number of things.
  * @example many(2, "pick") // "2 picks"
  */
-export function many(count: number, one: string): string {
-  return `${count} ${count === 1 ? one : `${one}s`}`;
+export function many(count: number, one: string, more = `${one}s`): string {
+  return `${count} ${count === 1 ? one : more}`;
 }
 
 /**

@@ -7,6 +7,7 @@ import * as integrity from "../src/measure/integrity.js";
 import * as kinds from "../src/measure/kinds.js";
 import * as patches from "../src/measure/patches.js";
 import * as threads from "../src/measure/threads.js";
+import * as symmetry from "../src/symmetry.js";
 import * as words from "../src/words.js";
 
 /** What an example may name besides exports. */
@@ -32,6 +33,7 @@ const scope = {
   ...kinds,
   ...patches,
   ...threads,
+  ...symmetry,
   ...words,
   draft,
 };

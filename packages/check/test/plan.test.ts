@@ -82,7 +82,7 @@ describe("what a weaver decides", () => {
   it("switches a rule off, and the report says so", () => {
     const report = check({ ...draft, lifts }, { levels: { "unknown-shaft": "off" } });
     expect(report.findings).toEqual([]);
-    expect(report.rules.skipped).toEqual([{ rule: "unknown-shaft", reason: "it is switched off" }]);
+    expect(report.rules.skipped).toContainEqual({ rule: "unknown-shaft", reason: "it is switched off" });
     expect(report.rules.ran).not.toContain("unknown-shaft");
   });
 

@@ -58,6 +58,7 @@ function measureFigure(weft: System, picksJoined: boolean, drawn: BitGrid, units
   return {
     drawn,
     kinds,
+    squares: units,
     areas: patchesOf(units, { columns: weft.joined, rows: picksJoined }),
     side: sideCuts(weft.grid, drawn, weft.kinds, kinds, weft.joined),
     across: acrossCuts(weft.grid, drawn, kinds, picksJoined),

@@ -44,3 +44,30 @@ export function drawnUnits(drawn: BitGrid, { draft, unitOfEnd, rowOfPick }: Plan
   });
   return BitGrid.own(rows, units, words);
 }
+
+/** First and last thread (from 0) of each unit, or of each row; -1 and -2 for one that has none. */
+export interface Edges {
+  readonly first: Int32Array;
+  readonly last: Int32Array;
+}
+
+/** The ends of each unit. */
+export function unitEdges({ draft, unitOfEnd }: Plan): Edges {
+  return edges(unitOfEnd, draft.threading.length);
+}
+
+/** The picks of each row. */
+export function rowEdges({ draft, rowOfPick }: Plan): Edges {
+  return edges(rowOfPick, draft.lifts.length);
+}
+
+function edges(of: Int32Array, count: number): Edges {
+  const first = new Int32Array(count).fill(-1);
+  const last = new Int32Array(count).fill(-2);
+  of.forEach((square, thread) => {
+    if (square < 0) return;
+    if (first[square] === -1) first[square] = thread;
+    last[square] = thread;
+  });
+  return { first, last };
+}

@@ -1,8 +1,8 @@
-import { type AllowedFloat, allowedFloat } from "../float-limit.js";
+import { allowedFloat } from "../float-limit.js";
 import { eachLongRun } from "../measure/long-runs.js";
+import { lengthInWords, limitInWords, measuredLength } from "../measured-length.js";
 import { joinFaults } from "../regions.js";
-import { figure, many } from "../words.js";
-import type { Fact, Rule } from "./rule.js";
+import type { Rule } from "./rule.js";
 
 /** A float that is longer than the weaver allows, in either system and on either side of the cloth. */
 export const floatLength: Rule = {
@@ -43,60 +43,54 @@ export const floatLength: Rule = {
     ],
   },
   *find(cloth) {
-    const warp = allowedFloat(cloth.options, "warp");
+    const { warp, weft, weftOfPick, wefts, options } = cloth;
+    const allowed = allowedFloat(options, "warp");
     for (const state of [1, 0] as const) {
-      for (const region of joinFaults(cloth, (visit) =>
+      const regions = joinFaults(cloth, (visit) =>
         eachLongRun(
-          cloth.warp,
+          warp,
           state,
-          () => warp.threads,
+          () => allowed.threads,
           (end, first, last, length) => visit(end, end, first, last, length),
         ),
-      )) {
-        yield { ...measured(region, warp), face: state === 1 ? "face" : "back", system: "warp" };
+      );
+      const face = state === 1 ? "face" : "back";
+      for (const region of regions) {
+        yield { ...region, ...measuredLength(region.measured, allowed), face, system: "warp" };
       }
     }
-    for (const [index, name] of cloth.wefts.entries()) {
-      const allowed = allowedFloat(cloth.options, "weft", name);
+    for (const [index, name] of wefts.entries()) {
+      const allowedHere = allowedFloat(options, "weft", name);
       const allowedOn = (pick: number) =>
-        cloth.weftOfPick[pick] === index ? allowed.threads : Number.POSITIVE_INFINITY;
+        weftOfPick[pick] === index ? allowedHere.threads : Number.POSITIVE_INFINITY;
       for (const state of [0, 1] as const) {
-        for (const region of joinFaults(cloth, (visit) =>
-          eachLongRun(cloth.weft, state, allowedOn, (pick, first, last, length) =>
+        const regions = joinFaults(cloth, (visit) =>
+          eachLongRun(weft, state, allowedOn, (pick, first, last, length) =>
             visit(first, last, pick, pick, length),
           ),
-        )) {
+        );
+        const face = state === 0 ? "face" : "back";
+        const named = name === "" ? {} : { weft: name };
+        for (const region of regions) {
           yield {
-            ...measured(region, allowed),
-            face: state === 0 ? "face" : "back",
+            ...region,
+            ...measuredLength(region.measured, allowedHere),
+            face,
             system: "weft",
-            ...(name !== "" && { weft: name }),
+            ...named,
           };
         }
       }
     }
   },
-  say(fact, cloth) {
-    const { system = "warp", face = "face", weft, measured = 0, limit = 0, count = 1 } = fact;
-    const allowed = allowedFloat(cloth.options, system, weft);
-    const passed = system === "warp" ? "pick" : "end";
-    const inMm = fact.unit === "mm";
-    const threads = inMm ? Math.round((measured * allowed.perCm) / 10) : measured;
-    const length = inMm ? `${figure(measured)} mm (${many(threads, passed)})` : many(measured, passed);
-    const most = inMm ? `${figure(limit)} mm` : `${limit}`;
-    const of = `on the ${face}${weft === undefined ? "" : ` in the weft ${weft}`}`;
+  say({ system = "warp", face, weft, measured = 0, limit = 0, unit, count = 1 }, { options }) {
+    const allowed = allowedFloat(options, system, weft);
+    const length = lengthInWords(measured, unit, allowed);
+    const on = `on the ${face}${weft === undefined ? "" : ` in the weft ${weft}`}`;
     const floats =
       count === 1
-        ? `${system} float of ${length} ${of}`
-        : `${count} ${system} floats ${of}, the longest of ${length}`;
-    const sett = allowed.assumed ? ` as ${figure(allowed.perCm)} ${passed}s a cm are assumed` : "";
-    return `${floats}, where ${most} ${most === "1" ? "is" : "are"} allowed${sett}`;
+        ? `${system} float of ${length} ${on}`
+        : `${count} ${system} floats ${on}, the longest of ${length}`;
+    return `${floats}, ${limitInWords(limit, unit, allowed)}`;
   },
 };
-
-function measured(region: { readonly measured: number }, allowed: AllowedFloat): Fact {
-  if (allowed.mm === undefined || allowed.assumed) {
-    return { ...region, limit: allowed.threads, unit: "threads" };
-  }
-  return { ...region, measured: (region.measured * 10) / allowed.perCm, limit: allowed.mm, unit: "mm" };
-}

@@ -31,7 +31,8 @@ export interface Rule {
   readonly examples: { readonly passes: readonly Example[]; readonly fails: readonly Example[] };
   /** Why the rule cannot look at this cloth, as a clause; nothing when it can. */
   readonly cannot?: (cloth: Cloth) => string | undefined;
-  readonly find: (cloth: Cloth) => Iterable<Fact>;
+  /** Looks at a cloth; `found` is what the rules before it have found. */
+  readonly find: (cloth: Cloth, found: readonly Finding[]) => Iterable<Fact>;
   /** Whether the rule's sentence names its place itself; default false, and the place is added to it. */
   readonly saysPlace?: boolean;
   /** The sentence of a finding: lower case, without a full stop. */

@@ -1,0 +1,99 @@
+import { rowCounts } from "@drawcord/grid";
+import type { Cloth, System } from "../cloth.js";
+import { allowedLength } from "../measured-length.js";
+import { unitsAndRows } from "../regions.js";
+import type { Span } from "../report.js";
+import { figure } from "../words.js";
+import type { Fact, Rule } from "./rule.js";
+
+/** How far a band's share may lie from the cloth's when the weaver sets no limit, in percentage points (common practice). */
+const USUAL = 30;
+
+/** The least length or width of a band, in mm: about as much as a weaver sees at once beside the reed (common practice). */
+const BAND_MM = 50;
+
+/** A band across the cloth, or a column along it, that shows much more or much less warp than the rest. */
+export const faceShare: Rule = {
+  name: "face-share",
+  severity: "warning",
+  summary: "a band or a column that shows much more or less warp than the cloth",
+  meaning:
+    "Of a band of at least 50 mm of the cloth's length, or a column of at least 50 mm of its width, the share of interlacements with the warp on the face lies far from that of the whole cloth.",
+  reason:
+    "Bands of unlike share draw in unlike: the cloth comes off the loom with waving edges, or does not lie flat.",
+  mend: "Spread the figure more evenly over length and width, or exchange drawn and undrawn in some of the bands.",
+  source: "common practice",
+  examples: {
+    passes: [
+      {
+        title: "plain weave of 200 mm, at two ends and two picks a cm",
+        cloth: "#.#.#.#.#.#.#.#.#.#.\n.#.#.#.#.#.#.#.#.#.#\n#.#.#.#.#.#.#.#.#.#.\n.#.#.#.#.#.#.#.#.#.#",
+        options: { sett: { endsPerCm: 2, picksPerCm: 2 } },
+      },
+    ],
+    fails: [
+      {
+        title: "a warp-faced column of 50 mm beside a weft-faced one of 100 mm",
+        cloth:
+          "#...#...#...#...#....###.###.#\n...#...#...#...#...##.###.###.\n..#...#...#...#...#.##.###.###\n.#...#...#...#...#..###.###.##",
+        options: { sett: { endsPerCm: 2, picksPerCm: 2 } },
+      },
+    ],
+  },
+  *find(cloth) {
+    const tolerance = cloth.options.limits?.faceShare ?? USUAL;
+    for (const [system, passed] of [
+      ["weft", "pick"],
+      ["warp", "end"],
+    ] as const) {
+      const least = allowedLength(cloth.options, passed, { mm: BAND_MM }).threads;
+      yield* factsOf(cloth, system, bands(cloth[system], least), tolerance);
+    }
+  },
+  say({ system, measured = 0, limit = 0 }) {
+    const [band, threads] = system === "weft" ? ["a band", "picks"] : ["a column", "ends"];
+    const how = measured < 0 ? "less" : "more";
+    return `${band} of ${threads} shows ${figure(Math.abs(measured))} percentage points ${how} warp on the face than the whole cloth, where ${figure(limit)} are allowed`;
+  },
+};
+
+/** A band of neighbouring threads, from 0 and with the last, and how far its share lies from the cloth's in points. */
+interface Band {
+  readonly first: number;
+  readonly last: number;
+  readonly points: number;
+}
+
+/** Cuts a system into bands of about equal size, none below the least. */
+function bands({ grid }: System, least: number): Band[] {
+  const raised = rowCounts(grid);
+  const count = Math.max(1, Math.floor(grid.rows / Math.max(1, least)));
+  const all = raised.reduce((sum, one) => sum + one, 0) / (grid.rows * grid.columns);
+  return Array.from({ length: count }, (_, band) => {
+    const first = Math.floor((band * grid.rows) / count);
+    const end = Math.floor(((band + 1) * grid.rows) / count);
+    const own = raised.subarray(first, end).reduce((sum, one) => sum + one, 0);
+    return { first, last: end - 1, points: 100 * (own / ((end - first) * grid.columns) - all) };
+  });
+}
+
+function* factsOf(
+  cloth: Cloth,
+  system: "warp" | "weft",
+  all: readonly Band[],
+  limit: number,
+): Iterable<Fact> {
+  for (const { first, last, points } of all) {
+    if (!(Math.abs(points) > limit)) continue;
+    const threads: Span = [first + 1, last + 1];
+    const place = system === "warp" ? { ends: threads } : { picks: threads };
+    yield {
+      ...place,
+      ...unitsAndRows(cloth, place.ends, place.picks),
+      measured: points,
+      limit,
+      unit: "percentage points",
+      system,
+    };
+  }
+}

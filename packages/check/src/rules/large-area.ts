@@ -1,0 +1,94 @@
+import type { Cloth } from "../cloth.js";
+import { rowEdges, unitEdges } from "../measure/squares.js";
+import { allowedLength } from "../measured-length.js";
+import { unitsAndRows } from "../regions.js";
+import type { Span } from "../report.js";
+import { figure as inFigures, many } from "../words.js";
+import { cleanTwill } from "./examples.js";
+import type { Rule } from "./rule.js";
+
+/** An area of one drawn state that is too large to lie flat. */
+export const largeArea: Rule = {
+  name: "large-area",
+  severity: "warning",
+  summary: "an area too large to lie flat",
+  meaning:
+    "A patch of units and rows that are all drawn, or all undrawn, has more squares than the limit, or its longer side is longer.",
+  reason:
+    "A large warp-faced area in weft-faced cloth, or the other way round, draws in otherwise than what is round it, and cockles.",
+  mend: "Scatter small figures over the area, or break it up with lines of the other face.",
+  source: "common practice",
+  examples: {
+    passes: [
+      {
+        title: "4 squares where 6 are allowed",
+        cloth: {
+          ground: cleanTwill,
+          unitEnds: 4,
+          threading: [[1], [2], [1], [2]],
+          lifts: [[1], [1], [2], [2]],
+          picksPerRow: 4,
+        },
+        options: { limits: { area: { squares: 6 } } },
+      },
+    ],
+    fails: [
+      {
+        title: "8 squares where 6 are allowed",
+        cloth: {
+          ground: cleanTwill,
+          unitEnds: 4,
+          threading: [[1], [1], [1], [1]],
+          lifts: [[1], [1], [], []],
+          picksPerRow: 4,
+        },
+        options: { limits: { area: { squares: 6 } } },
+      },
+      {
+        title: "a band 8 mm wide where 7 mm are allowed",
+        cloth: {
+          ground: cleanTwill,
+          unitEnds: 4,
+          threading: [[1], [1], [1], [1]],
+          lifts: [[1], []],
+          picksPerRow: 4,
+        },
+        options: { limits: { area: { mm: 7 } }, sett: { endsPerCm: 20, picksPerCm: 20 } },
+      },
+    ],
+  },
+  cannot({ plan, options }) {
+    if (plan === undefined) return "a drawdown alone has no units and rows";
+    return options.limits?.area === undefined ? "no limit is set for an area" : undefined;
+  },
+  *find(cloth) {
+    const { figure, plan } = cloth;
+    if (figure === undefined || plan === undefined) return;
+    const { squares: most = Number.POSITIVE_INFINITY, mm } = cloth.options.limits?.area ?? {};
+    const { count, squares, state, firstRow, lastRow, firstColumn, lastColumn } = figure.areas;
+    const units = unitEdges(plan);
+    const rows = rowEdges(plan);
+    for (let area = 0; area < count; area++) {
+      const ends: Span = [units.first[firstColumn[area]!]! + 1, units.last[lastColumn[area]!]! + 1];
+      const picks: Span = [rows.first[firstRow[area]!]! + 1, rows.last[lastRow[area]!]! + 1];
+      const place = { ends, picks, ...unitsAndRows(cloth, ends, picks), drawn: state[area] === 1 };
+      const side = longerSide(cloth, ends[1] + 1 - ends[0], picks[1] + 1 - picks[0]);
+      if (squares[area]! > most) yield { ...place, measured: squares[area]!, limit: most, unit: "squares" };
+      else if (mm !== undefined && side > mm + 1e-9)
+        yield { ...place, measured: side, limit: mm, unit: "mm" };
+    }
+  },
+  say({ drawn, measured = 0, limit = 0, unit }) {
+    const area = drawn ? "a drawn area" : "an undrawn area";
+    return unit === "mm"
+      ? `${area} is ${inFigures(measured)} mm long, where ${inFigures(limit)} mm are allowed`
+      : `${area} has ${many(measured, "square")}, where ${limit} are allowed`;
+  },
+};
+
+/** The longer side in mm of a stretch of ends by picks. */
+function longerSide({ options }: Cloth, ends: number, picks: number): number {
+  const across = allowedLength(options, "end", {}).perCm;
+  const along = allowedLength(options, "pick", {}).perCm;
+  return Math.max((ends * 10) / across, (picks * 10) / along);
+}

@@ -1,0 +1,143 @@
+import { mirror } from "@drawcord/grid";
+import type { Figure } from "../cloth.js";
+import { kindsOf } from "../measure/kinds.js";
+import { rowEdges } from "../measure/squares.js";
+import { findSlip, type Slip } from "../symmetry.js";
+import { runsOf } from "../words.js";
+import { onTabby } from "./examples.js";
+import type { Rule } from "./rule.js";
+
+/** Of this many rows, one may break a symmetry that all the others keep and be a slip. */
+const ROWS_TO_A_SLIP = 8;
+
+/** A lift plan that is one row away from its own symmetry. */
+export const liftSlip: Rule = {
+  name: "lift-slip",
+  severity: "warning",
+  summary: "a lift plan that is one row away from its own symmetry",
+  meaning:
+    "But for one row, the lift plan reads the same from the first row as from the last, or repeats all along, or every row draws the left half as the right: one row draws otherwise than its counterpart, or one is too many or too few.",
+  reason:
+    "A shaft forgotten in one row of a symmetric figure is the commonest slip in lifting, and the eye finds it at once in the cloth.",
+  mend: "Draw in the row what its counterpart draws, or add or leave out the one that is odd. Where it is meant, waive it.",
+  source: "common practice",
+  examples: {
+    passes: [
+      {
+        title: "a lozenge",
+        cloth: {
+          ...onTabby,
+          threading: [[1], [2], [3], [4], [5]],
+          lifts: [[3], [2, 3, 4], [1, 2, 3, 4, 5], [2, 4], [2, 4], [1, 2, 3, 4, 5], [2, 3, 4], [3]],
+        },
+      },
+    ],
+    fails: [
+      {
+        title: "a lozenge that lacks shaft 4 in one row",
+        cloth: {
+          ...onTabby,
+          threading: [[1], [2], [3], [4], [5]],
+          lifts: [[3], [2, 3, 4], [1, 2, 3, 4, 5], [2, 4], [2, 4], [1, 2, 3, 4, 5], [2, 3], [3]],
+        },
+      },
+      {
+        title: "a row that is held once too often",
+        cloth: {
+          ...onTabby,
+          threading: [[1], [2], [3], [4], [5]],
+          lifts: [
+            [3],
+            [2, 3, 4],
+            [1, 2, 3, 4, 5],
+            [2, 4],
+            [1, 5],
+            [2, 4],
+            [1, 2, 3, 4, 5],
+            [2, 3, 4],
+            [2, 3, 4],
+            [3],
+          ],
+        },
+      },
+      {
+        title: "a row that alone is not the same left and right",
+        cloth: {
+          ...onTabby,
+          threading: [[1], [2], [3], [4], [5]],
+          lifts: [
+            [3],
+            [2, 3, 4],
+            [1, 2, 3, 4, 5],
+            [2, 4],
+            [1, 5],
+            [3],
+            [1, 2, 3, 4, 5],
+            [2, 3],
+            [1, 3, 5],
+            [2, 4],
+          ],
+        },
+      },
+    ],
+  },
+  cannot: ({ plan }) => (plan === undefined ? "a drawdown alone has no rows" : undefined),
+  *find(cloth) {
+    const { plan, figure } = cloth;
+    if (plan === undefined || figure === undefined) return;
+    const { first, last } = rowEdges(plan);
+    const slip = slipOf(figure);
+    const rows = slip === undefined ? lopsided(figure) : [slip.at];
+    for (const row of rows) {
+      yield { rows: [row + 1, row + 1], picks: [first[row]! + 1, last[row]! + 1] };
+    }
+  },
+  say({ rows = [1, 1] }, { figure }) {
+    const slip = figure && slipOf(figure);
+    const row = rows[0];
+    if (figure === undefined) return "";
+    if (slip === undefined) {
+      return `row ${row} alone is not the same on the left as on the right, in ${unlike(figure, row - 1)}`;
+    }
+    if (slip.kind === "odd-one") {
+      return `the lift plan is its own mirror but for row ${row}: it is one too many, or its counterpart beside row ${slip.other + 1} is missing`;
+    }
+    const differ = `which differ in ${unlike(figure, slip.at, slip.other)}`;
+    return slip.symmetry === "mirror"
+      ? `the lift plan is its own mirror but for one pair: rows ${slip.at + 1} and ${slip.other + 1}, ${differ}`
+      : `the lift plan repeats every ${slip.period} rows but for one: row ${slip.at + 1} is not row ${slip.other + 1}, ${differ}`;
+  },
+};
+
+function slipOf({ squares }: Figure): Slip | undefined {
+  return findSlip([...kindsOf(squares).kindOf]);
+}
+
+/** The rows that are not the same from both sides, when they are few and the others, of several kinds, all are. */
+function lopsided({ squares }: Figure): number[] {
+  const back = mirror(squares);
+  const kinds = kindsOf(squares);
+  const rows: number[] = [];
+  const even = new Set<number>();
+  kinds.kindOf.forEach((kind, row) => {
+    if (sameRow(squares, back, row)) even.add(kind);
+    else rows.push(row);
+  });
+  return even.size >= 3 && rows.length * ROWS_TO_A_SLIP <= squares.rows ? rows : [];
+}
+
+function sameRow(a: Figure["squares"], b: Figure["squares"], row: number): boolean {
+  for (let i = row * a.stride; i < (row + 1) * a.stride; i++) if (a.words[i] !== b.words[i]) return false;
+  return true;
+}
+
+/** The units in which a row differs from another, or from its own mirror. */
+function unlike({ squares }: Figure, row: number, other?: number): string {
+  const last = squares.columns - 1;
+  const units = Array.from({ length: squares.columns }, (_, unit) => unit).filter(
+    (unit) =>
+      squares.get(row, unit) !==
+      (other === undefined ? squares.get(row, last - unit) : squares.get(other, unit)),
+  );
+  return `${units.length === 1 ? "unit" : "units"} ${runsOf(units.map((unit) => unit + 1))}`;
+}

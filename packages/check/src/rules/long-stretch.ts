@@ -1,0 +1,97 @@
+import { transpose } from "@drawcord/grid";
+import type { Cloth } from "../cloth.js";
+import { eachRun } from "../measure/runs.js";
+import { rowEdges, unitEdges } from "../measure/squares.js";
+import {
+  type AllowedLength,
+  allowedLength,
+  lengthInWords,
+  limitInWords,
+  measuredLength,
+} from "../measured-length.js";
+import { joinFaults, type VisitFault } from "../regions.js";
+import { many } from "../words.js";
+import { cleanTwill } from "./examples.js";
+import type { Rule } from "./rule.js";
+
+/** A unit that stays drawn, or undrawn, for too long a stretch of cloth. */
+export const longStretch: Rule = {
+  name: "long-stretch",
+  severity: "warning",
+  summary: "a unit drawn or undrawn for too long a stretch of cloth",
+  meaning:
+    "The unit weaves the same side of the figure for longer than the limit. Static units are left out: they are meant to weave ground all along.",
+  reason:
+    "Warp-faced and weft-faced cloth take up a little differently. Over a long stretch that adds up: the lingo of one unit sinks below its neighbours', and its ends no longer lie in the shed.",
+  mend: "Break the stretch with a row in which the unit changes, or scatter a small figure over the plain part.",
+  source: "common practice",
+  examples: {
+    passes: [
+      {
+        title: "three rows of four picks where 12 picks are allowed",
+        cloth: {
+          ground: cleanTwill,
+          unitEnds: 4,
+          threading: [[1], [2]],
+          lifts: [[1], [1], [1], [2], [1]],
+          picksPerRow: 4,
+        },
+        options: { limits: { stretch: { picks: 12 } } },
+      },
+    ],
+    fails: [
+      {
+        title: "four rows of four picks where 12 picks are allowed",
+        cloth: {
+          ground: cleanTwill,
+          unitEnds: 4,
+          threading: [[1], [2]],
+          lifts: [[1], [1], [1], [1], [2]],
+          picksPerRow: 4,
+        },
+        options: { limits: { stretch: { picks: 12 } } },
+      },
+    ],
+  },
+  cannot({ plan, options }) {
+    if (plan === undefined) return "a drawdown alone has no units and rows";
+    return options.limits?.stretch === undefined ? "no limit is set for a stretch" : undefined;
+  },
+  *find(cloth) {
+    const allowed = allowedStretch(cloth);
+    for (const drawn of [true, false]) {
+      const regions = joinFaults(cloth, (visit) => eachStretch(cloth, drawn, allowed.threads, visit));
+      for (const region of regions) {
+        yield { ...region, ...measuredLength(region.measured, allowed), drawn };
+      }
+    }
+  },
+  say({ drawn, measured = 0, limit = 0, unit, count = 1 }, cloth) {
+    const allowed = allowedStretch(cloth);
+    const state = drawn ? "drawn" : "undrawn";
+    const units = count === 1 ? "a unit stays" : `${many(count, "stretch", "stretches")} of units that stay`;
+    return `${units} ${state} for ${count === 1 ? "" : "up to "}${lengthInWords(measured, unit, allowed)}, ${limitInWords(limit, unit, allowed)}`;
+  },
+};
+
+function allowedStretch({ options }: Cloth): AllowedLength {
+  const { picks: threads, mm } = options.limits?.stretch ?? {};
+  return allowedLength(options, "pick", { threads, mm });
+}
+
+function eachStretch({ plan, figure }: Cloth, drawn: boolean, allowed: number, visit: VisitFault): void {
+  if (plan === undefined || figure === undefined) return;
+  const units = unitEdges(plan);
+  const rows = rowEdges(plan);
+  const alongUnits = transpose(figure.squares);
+  plan.draft.threading.forEach((shafts, unit) => {
+    if (shafts.length === 0) return;
+    eachRun(alongUnits, unit, (start, end, state) => {
+      const first = rows.first[start]!;
+      const last = rows.last[end - 1]!;
+      const picks = last + 1 - first;
+      if ((state === 1) === drawn && picks > allowed)
+        visit(units.first[unit]!, units.last[unit]!, first, last, picks);
+    });
+  });
+}

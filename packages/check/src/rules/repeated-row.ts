@@ -1,0 +1,80 @@
+import { kindsOf } from "../measure/kinds.js";
+import { rowEdges } from "../measure/squares.js";
+import { onTabby } from "./examples.js";
+import type { Rule } from "./rule.js";
+
+/** Where this share of the rows changes with every row, a row held twice stands out. */
+const CHANGING = 0.75;
+
+/** A plan shorter than this shows no manner of its own. */
+const LEAST_ROWS = 8;
+
+/** A lift held for two rows in a motif that otherwise changes with every row. */
+export const repeatedRow: Rule = {
+  name: "repeated-row",
+  severity: "note",
+  summary: "a lift held twice in the middle of a motif",
+  meaning:
+    "Two rows one after the other draw the same units, in a lift plan that otherwise changes with every row.",
+  reason:
+    "Losing count and weaving a row twice, or writing it twice, makes a step in the outline. It may be meant: then the note can be waived.",
+  mend: "Leave one of the two out.",
+  source: "common practice",
+  examples: {
+    passes: [
+      {
+        title: "a lift plan that changes with every row",
+        cloth: {
+          ...onTabby,
+          threading: [[1], [2], [3]],
+          lifts: [[1], [2], [3], [1, 2], [2, 3], [1, 3], [1], [2], [3]],
+        },
+      },
+      {
+        title: "a lift plan that holds most rows",
+        cloth: {
+          ...onTabby,
+          threading: [[1], [2]],
+          lifts: [[1], [1], [2], [2], [1], [1], [2], [2], [1], [1]],
+        },
+      },
+    ],
+    fails: [
+      {
+        title: "one row twice",
+        cloth: {
+          ...onTabby,
+          threading: [[1], [2], [3]],
+          lifts: [[1], [2], [3], [1, 2], [1, 2], [2, 3], [1, 3], [1], [2], [3]],
+        },
+      },
+    ],
+  },
+  cannot: ({ plan }) => (plan === undefined ? "a drawdown alone has no rows" : undefined),
+  *find({ figure, plan }) {
+    if (figure === undefined || plan === undefined) return;
+    const { kindOf } = kindsOf(figure.squares);
+    const held = heldRows(kindOf);
+    const once = held.filter(({ rows }) => rows === 1).length;
+    if (kindOf.length < LEAST_ROWS || once < CHANGING * held.length) return;
+    const { first, last } = rowEdges(plan);
+    for (const { row, rows } of held) {
+      if (rows !== 2 || plan.draft.lifts[row]!.length === 0 || row === 0 || row + 2 === kindOf.length)
+        continue;
+      yield { rows: [row + 1, row + 2], picks: [first[row]! + 1, last[row + 1]! + 1] };
+    }
+  },
+  say: ({ rows = [1, 1] }) =>
+    `rows ${rows[0]} and ${rows[1]} are alike in a lift plan that otherwise changes with every row`,
+};
+
+/** The first row of each lift and for how many rows it is held. */
+function heldRows(kindOf: Int32Array): { readonly row: number; readonly rows: number }[] {
+  const held: { row: number; rows: number }[] = [];
+  kindOf.forEach((kind, row) => {
+    const before = held.at(-1);
+    if (before !== undefined && kindOf[before.row] === kind) before.rows++;
+    else held.push({ row, rows: 1 });
+  });
+  return held;
+}

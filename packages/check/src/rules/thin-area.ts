@@ -1,0 +1,86 @@
+import type { BitGrid } from "@drawcord/grid";
+import { rowEdges, unitEdges } from "../measure/squares.js";
+import { joinFaults } from "../regions.js";
+import { many } from "../words.js";
+import { cleanTwill } from "./examples.js";
+import type { Rule } from "./rule.js";
+
+/** An area that is one unit wide or one row high. */
+export const thinArea: Rule = {
+  name: "thin-area",
+  severity: "note",
+  summary: "a single unit or row standing alone",
+  meaning:
+    "An area of the figure, or a gap in it, is one unit wide or one row high: it stands alone between two areas of the other kind.",
+  reason:
+    "So thin an area is bound so little in its own weave that it breaks up, and a square standing alone most often was missed or set by mistake. What touches its own kind by a corner, as in a diagonal line, does not stand alone.",
+  mend: "Draw its neighbour too, or leave it out.",
+  source: "common practice",
+  examples: {
+    passes: [
+      {
+        title: "a figure of two units by two rows",
+        cloth: {
+          ground: cleanTwill,
+          unitEnds: 4,
+          threading: [[], [], [1], [1], [], []],
+          lifts: [[], [], [1], [1], [], []],
+          picksPerRow: 4,
+        },
+      },
+    ],
+    fails: [
+      {
+        title: "one square alone",
+        cloth: {
+          ground: cleanTwill,
+          unitEnds: 4,
+          threading: [[], [], [1], [], []],
+          lifts: [[], [], [1], [], []],
+          picksPerRow: 4,
+        },
+      },
+      {
+        title: "a line of three units by one row",
+        cloth: {
+          ground: cleanTwill,
+          unitEnds: 4,
+          threading: [[], [], [1], [1], [1], [], []],
+          lifts: [[], [], [1], [], []],
+          picksPerRow: 4,
+        },
+      },
+    ],
+  },
+  cannot: ({ plan }) => (plan === undefined ? "a drawdown alone has no units and rows" : undefined),
+  *find(cloth) {
+    const { figure, plan } = cloth;
+    if (figure === undefined || plan === undefined) return;
+    const { firstRow, lastRow, firstColumn, lastColumn, count } = figure.areas;
+    const units = unitEdges(plan);
+    const rows = rowEdges(plan);
+    const regions = joinFaults(cloth, (visit) => {
+      for (let area = 0; area < count; area++) {
+        const [bottom, top] = [firstRow[area]!, lastRow[area]!];
+        const [left, right] = [firstColumn[area]!, lastColumn[area]!];
+        if (top > bottom && right > left) continue;
+        if (!standsAlone(figure.squares, left, right, bottom, top)) continue;
+        visit(units.first[left]!, units.last[right]!, rows.first[bottom]!, rows.last[top]!, 1);
+      }
+    });
+    for (const { measured: _, ...region } of regions) yield region;
+  },
+  say: ({ count = 1 }) =>
+    count === 1
+      ? "an area that is one unit wide or one row high stands alone"
+      : `${many(count, "area")} beside each other are each one unit wide or one row high`,
+};
+
+/** Whether an area lies inside the cloth and touches none of its own kind by a corner, as diagonal lines do. */
+function standsAlone(squares: BitGrid, left: number, right: number, bottom: number, top: number): boolean {
+  if (left === 0 || bottom === 0 || right === squares.columns - 1 || top === squares.rows - 1) return false;
+  const own = squares.get(bottom, left);
+  return [bottom - 1, top + 1].every((row) =>
+    [left - 1, right + 1].every((unit) => squares.get(row, unit) !== own),
+  );
+}

@@ -1,0 +1,112 @@
+import type { Cloth } from "../cloth.js";
+import { unitEdges } from "../measure/squares.js";
+import { findSlip, type Slip } from "../symmetry.js";
+import { onTabby } from "./examples.js";
+import type { Rule } from "./rule.js";
+
+/** A unit threading that is one unit away from its own symmetry. */
+export const threadingSlip: Rule = {
+  name: "threading-slip",
+  severity: "warning",
+  summary: "a threading that is one unit away from its own symmetry",
+  meaning:
+    "But for one unit, the threading reads the same from the left as from the right, or repeats all along: one unit hangs on another shaft than its counterpart, or one is too many or too few.",
+  reason:
+    "It is the commonest slip in threading, and shows as a fault in every figure that this unit takes part in.",
+  mend: "Hang the unit on the shaft of its counterpart, or add or leave out the one that is odd. Where it is meant, waive it.",
+  source: "common practice",
+  examples: {
+    passes: [
+      {
+        title: "a point threading",
+        cloth: {
+          ...onTabby,
+          threading: [[1], [2], [3], [4], [5], [4], [3], [2], [1]],
+          lifts: [
+            [1, 2],
+            [3, 4, 5],
+          ],
+        },
+      },
+      {
+        title: "a straight threading twice and a half",
+        cloth: {
+          ...onTabby,
+          threading: [[1], [2], [3], [4], [1], [2], [3], [4], [1], [2]],
+          lifts: [
+            [1, 2],
+            [3, 4],
+          ],
+        },
+      },
+    ],
+    fails: [
+      {
+        title: "a point threading with a unit on shaft 4 in place of 3",
+        cloth: {
+          ...onTabby,
+          threading: [[1], [2], [3], [4], [5], [4], [4], [2], [1]],
+          lifts: [
+            [1, 2],
+            [3, 4, 5],
+          ],
+        },
+      },
+      {
+        title: "a point threading with one unit twice",
+        cloth: {
+          ...onTabby,
+          threading: [[1], [2], [3], [4], [5], [4], [3], [2], [2], [1]],
+          lifts: [
+            [1, 2],
+            [3, 4, 5],
+          ],
+        },
+      },
+      {
+        title: "a straight threading with a unit on shaft 2 in place of 3",
+        cloth: {
+          ...onTabby,
+          threading: [[1], [2], [3], [4], [1], [2], [2], [4], [1], [2], [3], [4]],
+          lifts: [
+            [1, 2],
+            [3, 4],
+          ],
+        },
+      },
+    ],
+  },
+  cannot: ({ plan }) => (plan === undefined ? "a drawdown alone has no units" : undefined),
+  *find(cloth) {
+    const slip = slipOf(cloth);
+    if (slip === undefined || cloth.plan === undefined) return;
+    const { first, last } = unitEdges(cloth.plan);
+    yield {
+      units: [slip.at + 1, slip.at + 1],
+      ends: [first[slip.at]! + 1, last[slip.at]! + 1],
+    };
+  },
+  say(_, cloth) {
+    const slip = slipOf(cloth);
+    if (slip === undefined || cloth.plan === undefined) return "";
+    const { threading } = cloth.plan.draft;
+    const shafts = (unit: number) => shaftsInWords(threading[unit]!);
+    const unit = `unit ${slip.at + 1} ${shafts(slip.at)}`;
+    if (slip.kind === "odd-one") {
+      return `the threading is its own mirror but for ${unit}: it is one too many, or its counterpart beside unit ${slip.other + 1} is missing`;
+    }
+    const counterpart = `unit ${slip.other + 1} ${shafts(slip.other)}`;
+    return slip.symmetry === "mirror"
+      ? `the threading is its own mirror but for one pair: ${unit} and ${counterpart}`
+      : `the threading repeats every ${slip.period} units but for one: ${unit}, where ${counterpart}`;
+  },
+};
+
+function slipOf({ plan }: Cloth): Slip | undefined {
+  return plan && findSlip(plan.draft.threading.map((shafts) => shafts.join("+")));
+}
+
+function shaftsInWords(shafts: readonly number[]): string {
+  if (shafts.length === 0) return "is static";
+  return `hangs on ${shafts.length === 1 ? "shaft" : "shafts"} ${shafts.join("+")}`;
+}

@@ -1,0 +1,148 @@
+import type { Cloth } from "../cloth.js";
+import { unitsAndRows } from "../regions.js";
+import type { Span } from "../report.js";
+import { figure } from "../words.js";
+import type { Fact, Rule } from "./rule.js";
+
+/** How far intersections may lie from the mean when the weaver sets no limit, in percent (common practice). */
+const USUAL = 15;
+
+/** A smaller difference than this is an accident of where the cloth begins and ends. */
+const LEAST_DIFFERENCE = 2;
+
+/** Threads that interlace much more or much less often than the rest of their system. */
+export const unevenTakeUp: Rule = {
+  name: "uneven-take-up",
+  severity: "warning",
+  summary: "threads that interlace more or less often than the others",
+  meaning:
+    "Over the width of a unit, or the height of a row, the threads change sides more often or less often than those of their system do in the mean. Picks are compared within their own weft.",
+  reason:
+    "Every intersection takes up yarn. Ends that interlace less often go slack beside the others, ends that interlace more often go tight and break; picks make the cloth cockle.",
+  mend: "Spread the figure so that every unit is drawn about as often as its neighbours, choose a ground for the selvedge that interlaces as the cloth does, or give those ends a beam or a weight of their own.",
+  source: "common practice",
+  examples: {
+    passes: [
+      {
+        title: "plain weave throughout",
+        cloth: "#.#.#.#.\n.#.#.#.#\n#.#.#.#.\n.#.#.#.#\n#.#.#.#.\n.#.#.#.#",
+      },
+    ],
+    fails: [
+      {
+        title: "four ends that change half as often",
+        cloth: "#.#.#.#.\n.#.##.#.\n#.#..#.#\n.#.#.#.#\n#.#.#.#.\n.#.##.#.\n#.#..#.#\n.#.#.#.#",
+      },
+    ],
+  },
+  *find(cloth) {
+    const { squares, warp, weft, weftOfPick, wefts } = cloth;
+    const tolerance = cloth.options.limits?.takeUp ?? USUAL;
+    const ends = meansOf(warp.grid.rows, squares.columns, (end) => [
+      squares.ofEnd[end]!,
+      changesOf(warp, end),
+    ]);
+    yield* stretches(ends, tolerance).map((stretch) => factOf(cloth, "warp", stretch, tolerance));
+    for (const [index, name] of wefts.entries()) {
+      const picks = meansOf(weft.grid.rows, squares.rows, (pick) =>
+        weftOfPick[pick] === index ? [squares.ofPick[pick]!, changesOf(weft, pick)] : undefined,
+      );
+      for (const stretch of stretches(picks, tolerance)) {
+        yield { ...factOf(cloth, "weft", stretch, tolerance), ...(name !== "" && { weft: name }) };
+      }
+    }
+  },
+  say({ system, weft, measured = 0, limit = 0 }) {
+    const [threads, others] =
+      system === "warp"
+        ? ["ends", "the warp"]
+        : ["picks", weft === undefined ? "the weft" : `the weft ${weft}`];
+    const [how, go] = measured < 0 ? ["less", "slack"] : ["more", "tight"];
+    return `${threads} that interlace ${figure(Math.abs(measured))} % ${how} often than ${others} in the mean will go ${go}, where ${figure(limit)} % is allowed`;
+  },
+};
+
+/** A stretch of threads (from 0) and the furthest that a square of it lies from the mean, in percent. */
+interface Stretch {
+  readonly first: number;
+  readonly last: number;
+  readonly deviation: number;
+}
+
+/** The mean intersections of the threads on each square, in order, and of all threads. */
+interface Means {
+  readonly all: number;
+  readonly squares: readonly { readonly first: number; readonly last: number; readonly mean: number }[];
+}
+
+function changesOf({ kinds, threads }: Cloth["warp"], thread: number): number {
+  return threads.changes[kinds.kindOf[thread]!]!;
+}
+
+function meansOf(
+  threads: number,
+  squares: number,
+  look: (thread: number) => readonly [square: number, changes: number] | undefined,
+): Means {
+  const first = new Int32Array(squares).fill(-1);
+  const last = new Int32Array(squares);
+  const sums = new Float64Array(squares);
+  const counts = new Int32Array(squares);
+  for (let thread = 0; thread < threads; thread++) {
+    const seen = look(thread);
+    if (seen === undefined) continue;
+    const [square, changes] = seen;
+    if (first[square] === -1) first[square] = thread;
+    last[square] = thread;
+    sums[square]! += changes;
+    counts[square]!++;
+  }
+  const sum = sums.reduce((a, b) => a + b, 0);
+  const count = counts.reduce((a, b) => a + b, 0);
+  return {
+    all: count === 0 ? 0 : sum / count,
+    squares: Array.from(sums, (total, square) => ({
+      first: first[square]!,
+      last: last[square]!,
+      mean: total / counts[square]!,
+    })).filter((square) => square.first !== -1),
+  };
+}
+
+/** Neighbouring squares that lie further than the tolerance to the same side of the mean, joined. */
+function stretches({ all, squares }: Means, tolerance: number): Stretch[] {
+  const found: Stretch[] = [];
+  let joins = false;
+  for (const { first, last, mean } of squares) {
+    const deviation = (100 * (mean - all)) / all;
+    const before = found.at(-1);
+    if (!(Math.abs(deviation) > tolerance && Math.abs(mean - all) >= LEAST_DIFFERENCE)) {
+      joins = false;
+    } else if (joins && before !== undefined && before.deviation < 0 === deviation < 0) {
+      const worst = Math.abs(deviation) > Math.abs(before.deviation) ? deviation : before.deviation;
+      found[found.length - 1] = { first: before.first, last, deviation: worst };
+    } else {
+      found.push({ first, last, deviation });
+      joins = true;
+    }
+  }
+  return found;
+}
+
+function factOf(
+  cloth: Cloth,
+  system: "warp" | "weft",
+  { first, last, deviation }: Stretch,
+  limit: number,
+): Fact {
+  const threads: Span = [first + 1, last + 1];
+  const place = system === "warp" ? { ends: threads } : { picks: threads };
+  return {
+    ...place,
+    ...unitsAndRows(cloth, place.ends, place.picks),
+    measured: deviation,
+    limit,
+    unit: "percent",
+    system,
+  };
+}

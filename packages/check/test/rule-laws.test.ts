@@ -1,0 +1,175 @@
+import { fromText } from "@drawcord/grid";
+import { expand, type UnitDraft } from "@drawcord/units";
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { type CheckOptions, check, checkGrid, type Finding } from "../src/index.js";
+import { draft, drawdown } from "./arbitraries.js";
+import { cellsOf } from "./slow-twin.js";
+
+const of = (rule: string, findings: readonly Finding[]) =>
+  findings.filter((finding) => finding.rule === rule);
+const total = (findings: readonly Finding[]) => findings.reduce((sum, { count = 1 }) => sum + count, 0);
+const found = (rule: string, one: UnitDraft, options?: CheckOptions) =>
+  of(rule, check(one, options).findings);
+
+/** Whether a unit is drawn in a row, from the definition. */
+const isDrawn = (one: UnitDraft, unit: number, row: number) =>
+  one.threading[unit]!.some((shaft) => one.lifts[row]!.includes(shaft));
+
+const sizeOf = (sizes: number | readonly number[], i: number) =>
+  typeof sizes === "number" ? sizes : sizes[i]!;
+
+describe("edge-float", () => {
+  it("tells of every turn whose two floats are together too long and apart are not", () => {
+    fc.assert(
+      fc.property(drawdown(), fc.integer({ min: 1, max: 5 }), fc.boolean(), (grid, threads, fromLeft) => {
+        const lines = cellsOf(grid);
+        let turns = 0;
+        lines.slice(1).forEach((line, i) => {
+          const atRight = (i % 2 === 0) === fromLeft;
+          const [one, other] = [lines[i]!, line].map((cells) => (atRight ? cells.toReversed() : cells));
+          if (one![0] !== other![0]) return;
+          const run = (cells: boolean[]) => {
+            const end = cells.findIndex((state) => state !== cells[0]);
+            return end === -1 ? cells.length : end;
+          };
+          const lengths = [run(one!), run(other!)] as const;
+          if (Math.max(...lengths) <= threads && lengths[0] + lengths[1] > threads) turns++;
+        });
+        const options = {
+          limits: { weftFloat: { threads } },
+          firstPickFrom: fromLeft ? "left" : "right",
+        } as const;
+        expect(total(of("edge-float", checkGrid(grid, options).findings))).toBe(turns);
+      }),
+    );
+  });
+});
+
+describe("uneven-take-up", () => {
+  it("names just the units whose ends interlace further from the mean than allowed", () => {
+    fc.assert(
+      fc.property(draft(), fc.integer({ min: 5, max: 60 }), (one, takeUp) => {
+        const { drawdown: grid, unitOfEnd } = expand(one);
+        const left = one.selvedge?.left?.length ?? 0;
+        const ends = Array.from({ length: grid.columns }, (_, end) =>
+          cellsOf(grid).map((line) => line[end]!),
+        );
+        const changes = ends.map((end) => end.filter((state, i) => i > 0 && state !== end[i - 1]).length);
+        const mean = (of_: readonly number[]) => of_.reduce((a, b) => a + b, 0) / of_.length;
+        const all = mean(changes);
+        const uneven = new Set<number>();
+        const groups = new Set(
+          Array.from(unitOfEnd, (unit, end) => (unit >= 0 ? unit : end < left ? -1 : -2)),
+        );
+        for (const group of groups) {
+          const own = ends.flatMap((_, end) => {
+            const unit = unitOfEnd[end]!;
+            return (unit >= 0 ? unit : end < left ? -1 : -2) === group ? [end] : [];
+          });
+          const here = mean(own.map((end) => changes[end]!));
+          if (Math.abs((100 * (here - all)) / all) > takeUp && Math.abs(here - all) >= 2) {
+            for (const end of own) uneven.add(end + 1);
+          }
+        }
+        const told = found("uneven-take-up", one, { limits: { takeUp } }).filter(
+          ({ system }) => system === "warp",
+        );
+        const named = told.flatMap(({ ends: span = [1, 0] }) =>
+          Array.from({ length: span[1] - span[0] + 1 }, (_, i) => span[0] + i),
+        );
+        expect(named.toSorted((a, b) => a - b)).toEqual([...uneven].sort((a, b) => a - b));
+      }),
+    );
+  });
+});
+
+describe("long-stretch", () => {
+  it("counts every stretch of a unit that hangs on a shaft and stays as it is for longer than allowed", () => {
+    fc.assert(
+      fc.property(draft(), fc.integer({ min: 1, max: 20 }), (one, picks) => {
+        let stretches = 0;
+        one.threading.forEach((shafts, unit) => {
+          let length = 0;
+          one.lifts.forEach((_, row) => {
+            length += sizeOf(one.picksPerRow, row);
+            const ends =
+              row === one.lifts.length - 1 || isDrawn(one, unit, row) !== isDrawn(one, unit, row + 1);
+            if (!ends) return;
+            if (shafts.length > 0 && length > picks) stretches++;
+            length = 0;
+          });
+        });
+        expect(total(found("long-stretch", one, { limits: { stretch: { picks } } }))).toBe(stretches);
+      }),
+    );
+  });
+});
+
+describe("large-area", () => {
+  it("tells of the largest area of the report when it is larger than allowed, first", () => {
+    fc.assert(
+      fc.property(draft(), fc.integer({ min: 1, max: 40 }), (one, squares) => {
+        const report = check(one, { limits: { area: { squares } } });
+        const { largest } = report.balance.areas;
+        expect(of("large-area", report.findings)[0]?.measured).toBe(largest > squares ? largest : undefined);
+      }),
+    );
+  });
+});
+
+describe("thin-area", () => {
+  it("finds a square set alone wherever it is set, and no other", () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 1, max: 8 }), fc.integer({ min: 1, max: 8 }), (unit, row) => {
+        const one: UnitDraft = {
+          ground: {
+            shafts: 2,
+            threading: [1, 2],
+            steps: [
+              { raise: [1], sink: [2] },
+              { raise: [2], sink: [1] },
+            ],
+          },
+          unitEnds: 2,
+          threading: Array.from({ length: 10 }, (_, i) => [i + 1]),
+          lifts: Array.from({ length: 10 }, (_, i) => (i === row ? [unit + 1] : [])),
+          picksPerRow: 2,
+        };
+        expect(found("thin-area", one)).toMatchObject([
+          { units: [unit + 1, unit + 1], rows: [row + 1, row + 1] },
+        ]);
+      }),
+    );
+  });
+});
+
+describe("stated-number", () => {
+  it("is silent on the report's own numbers, and tells of any other", () => {
+    fc.assert(
+      fc.property(draft(), fc.constantFrom("ends", "picks", "units", "rows", "longestFloat"), (one, name) => {
+        const { size, floats } = check(one);
+        const longestFloat = Math.max(...Object.values(floats).map(({ longest }) => longest));
+        const stated = { ...size, longestFloat };
+        expect(found("stated-number", one, { stated })).toEqual([]);
+        const wrong = { ...stated, [name]: stated[name] + 1 };
+        expect(found("stated-number", one, { stated: wrong })).toMatchObject([
+          { measured: stated[name], limit: stated[name] + 1 },
+        ]);
+      }),
+    );
+  });
+});
+
+describe("face-share", () => {
+  it("allows a share just at the limit, and not one above it", () => {
+    // At two ends a cm, three columns of 50 mm: two with half of the warp on the face and one with all of it.
+    const grid = fromText(`${"#.".repeat(10)}${"#".repeat(10)}`);
+    const report = (faceShare: number) => checkGrid(grid, { sett: { endsPerCm: 2 }, limits: { faceShare } });
+    const points = 100 * (1 - 20 / 30);
+    expect(of("face-share", report(points + 0.01).findings)).toEqual([]);
+    expect(of("face-share", report(points - 0.01).findings)).toMatchObject([
+      { ends: [21, 30], system: "warp" },
+    ]);
+  });
+});
