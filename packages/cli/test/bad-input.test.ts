@@ -253,7 +253,7 @@ describe("a file that cannot be read", () => {
     });
     expect(status).toBe(2);
     expect(stdout).toMatch(
-      /^runner\.recipe\.yaml {2}Small diamond\n[\s\S]*\n0 findings, 7 of 7 rules ran\n$/,
+      /^runner\.recipe\.yaml {2}Small diamond\n[\s\S]*\n0 findings, \d+ of \d+ rules ran\n$/,
     );
     expect(stderr.split("\n")).toHaveLength(3);
   });

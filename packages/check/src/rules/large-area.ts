@@ -57,14 +57,12 @@ export const largeArea: Rule = {
       },
     ],
   },
-  cannot({ plan, options }) {
-    if (plan === undefined) return "a drawdown alone has no units and rows";
-    return options.limits?.area === undefined ? "no limit is set for an area" : undefined;
-  },
+  cannot: ({ plan }) => (plan === undefined ? "a drawdown alone has no units and rows" : undefined),
   *find(cloth) {
     const { figure, plan } = cloth;
     if (figure === undefined || plan === undefined) return;
-    const { squares: most = Number.POSITIVE_INFINITY, mm } = cloth.options.limits?.area ?? {};
+    if (cloth.options.limits?.area === undefined) return;
+    const { squares: most = Number.POSITIVE_INFINITY, mm } = cloth.options.limits.area;
     const { count, squares, state, firstRow, lastRow, firstColumn, lastColumn } = figure.areas;
     const units = unitEdges(plan);
     const rows = rowEdges(plan);

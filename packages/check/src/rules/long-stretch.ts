@@ -53,12 +53,10 @@ export const longStretch: Rule = {
       },
     ],
   },
-  cannot({ plan, options }) {
-    if (plan === undefined) return "a drawdown alone has no units and rows";
-    return options.limits?.stretch === undefined ? "no limit is set for a stretch" : undefined;
-  },
+  cannot: ({ plan }) => (plan === undefined ? "a drawdown alone has no units and rows" : undefined),
   *find(cloth) {
     const allowed = allowedStretch(cloth);
+    if (allowed.threads === Number.POSITIVE_INFINITY) return;
     for (const drawn of [true, false]) {
       const regions = joinFaults(cloth, (visit) => eachStretch(cloth, drawn, allowed.threads, visit));
       for (const region of regions) {

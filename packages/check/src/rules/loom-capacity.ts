@@ -34,11 +34,7 @@ export const loomCapacity: Rule = {
       },
     ],
   },
-  cannot({ plan, options: { loom = {} } }) {
-    if (plan === undefined) return "a drawdown alone asks for no shafts";
-    const known = [loom.patternShafts, loom.groundShafts, loom.treadles].some((count) => count !== undefined);
-    return known ? undefined : "it is not known what the loom has";
-  },
+  cannot: ({ plan }) => (plan === undefined ? "a drawdown alone asks for no shafts" : undefined),
   *find({ plan, options }) {
     if (plan === undefined) return;
     const asked = needs(plan, options.staticShaft);

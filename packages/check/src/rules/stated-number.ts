@@ -29,8 +29,6 @@ export const statedNumber: Rule = {
       },
     ],
   },
-  cannot: ({ options: { stated = {} } }) =>
-    Object.values(stated).every((number) => number === undefined) ? "no numbers are stated" : undefined,
   *find(cloth) {
     const { stated = {} } = cloth.options;
     const found = numbersOf(cloth);
