@@ -1,3 +1,4 @@
+import { companyOf } from "../company.js";
 import { kindsOf } from "../measure/kinds.js";
 import { rowEdges } from "../measure/squares.js";
 import { onTabby } from "./examples.js";
@@ -15,7 +16,7 @@ export const repeatedRow: Rule = {
   severity: "note",
   summary: "a lift held twice in the middle of a motif",
   meaning:
-    "Two rows one after the other draw the same units, in a lift plan that otherwise changes with every row.",
+    "Two rows one after the other draw the same units, in a lift plan that otherwise changes with every row. The middle of a mirrored figure is left out, and so is what comes again between the same rows.",
   reason:
     "Losing count and weaving a row twice, or writing it twice, makes a step in the outline. It may be meant: then the note can be waived.",
   mend: "Leave one of the two out.",
@@ -58,8 +59,12 @@ export const repeatedRow: Rule = {
     const once = held.filter(({ rows }) => rows === 1).length;
     if (kindOf.length < LEAST_ROWS || once < CHANGING * held.length) return;
     const { first, last } = rowEdges(plan);
+    const comesAgain = companyOf(kindOf);
     for (const { row, rows } of held) {
-      if (rows !== 2 || plan.draft.lifts[row]!.length === 0 || row === 0 || row + 2 === kindOf.length)
+      const [before, after] = [kindOf[row - 1], kindOf[row + 2]];
+      if (rows !== 2 || plan.draft.lifts[row]!.length === 0) continue;
+      // The edge of the cloth, the middle of a mirrored figure, and what comes again are meant.
+      if (before === undefined || after === undefined || before === after || comesAgain(row, row + 1))
         continue;
       yield { rows: [row + 1, row + 2], picks: [first[row]! + 1, last[row + 1]! + 1] };
     }

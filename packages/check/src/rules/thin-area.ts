@@ -1,17 +1,22 @@
-import type { BitGrid } from "@drawcord/grid";
+import { type BitGrid, transpose } from "@drawcord/grid";
+import { companyOf } from "../company.js";
+import { kindsOf } from "../measure/kinds.js";
 import { rowEdges, unitEdges } from "../measure/squares.js";
 import { joinFaults } from "../regions.js";
 import { many } from "../words.js";
 import { cleanTwill } from "./examples.js";
 import type { Rule } from "./rule.js";
 
-/** An area that is one unit wide or one row high. */
+/** A longer line is drawn on purpose. */
+const MOST_SQUARES = 3;
+
+/** A small area that is one unit wide or one row high. */
 export const thinArea: Rule = {
   name: "thin-area",
   severity: "note",
   summary: "a single unit or row standing alone",
   meaning:
-    "An area of the figure, or a gap in it, is one unit wide or one row high: it stands alone between two areas of the other kind.",
+    "An area of the figure, or a gap in it, of up to three squares is one unit wide or one row high, and stands alone between areas of the other kind. What comes again between the same rows and the same units is left out: it is the manner of the figure.",
   reason:
     "So thin an area is bound so little in its own weave that it breaks up, and a square standing alone most often was missed or set by mistake. What touches its own kind by a corner, as in a diagonal line, does not stand alone.",
   mend: "Draw its neighbour too, or leave it out.",
@@ -56,15 +61,18 @@ export const thinArea: Rule = {
   *find(cloth) {
     const { figure, plan } = cloth;
     if (figure === undefined || plan === undefined) return;
-    const { firstRow, lastRow, firstColumn, lastColumn, count } = figure.areas;
+    const { firstRow, lastRow, firstColumn, lastColumn, squares, count } = figure.areas;
+    const rowsComeAgain = companyOf(kindsOf(figure.squares).kindOf);
+    const unitsComeAgain = companyOf(kindsOf(transpose(figure.squares)).kindOf);
     const units = unitEdges(plan);
     const rows = rowEdges(plan);
     const regions = joinFaults(cloth, (visit) => {
       for (let area = 0; area < count; area++) {
         const [bottom, top] = [firstRow[area]!, lastRow[area]!];
         const [left, right] = [firstColumn[area]!, lastColumn[area]!];
-        if (top > bottom && right > left) continue;
+        if (squares[area]! > MOST_SQUARES || (top > bottom && right > left)) continue;
         if (!standsAlone(figure.squares, left, right, bottom, top)) continue;
+        if (rowsComeAgain(bottom, top) && unitsComeAgain(left, right)) continue;
         visit(units.first[left]!, units.last[right]!, rows.first[bottom]!, rows.last[top]!, 1);
       }
     });

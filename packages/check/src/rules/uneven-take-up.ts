@@ -16,7 +16,7 @@ export const unevenTakeUp: Rule = {
   severity: "warning",
   summary: "threads that interlace more or less often than the others",
   meaning:
-    "Over the width of a unit, or the height of a row, the threads change sides more often or less often than those of their system do in the mean. Picks are compared within their own weft.",
+    "Over the width of a unit, or the height of a row, the threads change sides more often or less often than those of their system do in the mean. Of the picks, those of the ground weft are compared; a pattern weft floats as its figure wants.",
   reason:
     "Every intersection takes up yarn. Ends that interlace less often go slack beside the others, ends that interlace more often go tight and break; picks make the cloth cockle.",
   mend: "Spread the figure so that every unit is drawn about as often as its neighbours, choose a ground for the selvedge that interlaces as the cloth does, or give those ends a beam or a weight of their own.",
@@ -43,20 +43,14 @@ export const unevenTakeUp: Rule = {
       changesOf(warp, end),
     ]);
     yield* stretches(ends, tolerance).map((stretch) => factOf(cloth, "warp", stretch, tolerance));
-    for (const [index, name] of wefts.entries()) {
-      const picks = meansOf(weft.grid.rows, squares.rows, (pick) =>
-        weftOfPick[pick] === index ? [squares.ofPick[pick]!, changesOf(weft, pick)] : undefined,
-      );
-      for (const stretch of stretches(picks, tolerance)) {
-        yield { ...factOf(cloth, "weft", stretch, tolerance), ...(name !== "" && { weft: name }) };
-      }
-    }
+    const ground = wefts.indexOf("");
+    const picks = meansOf(weft.grid.rows, squares.rows, (pick) =>
+      weftOfPick[pick] === ground ? [squares.ofPick[pick]!, changesOf(weft, pick)] : undefined,
+    );
+    yield* stretches(picks, tolerance).map((stretch) => factOf(cloth, "weft", stretch, tolerance));
   },
-  say({ system, weft, measured = 0, limit = 0 }) {
-    const [threads, others] =
-      system === "warp"
-        ? ["ends", "the warp"]
-        : ["picks", weft === undefined ? "the weft" : `the weft ${weft}`];
+  say({ system, measured = 0, limit = 0 }) {
+    const [threads, others] = system === "warp" ? ["ends", "the warp"] : ["picks", "the weft"];
     const [how, go] = measured < 0 ? ["less", "slack"] : ["more", "tight"];
     return `${threads} that interlace ${figure(Math.abs(measured))} % ${how} often than ${others} in the mean will go ${go}, where ${figure(limit)} % is allowed`;
   },
