@@ -11,10 +11,11 @@ export { FileError, type FileErrorCode } from "./error.js";
 export { nearest } from "./nearest.js";
 export type { Place } from "./place.js";
 export { printable } from "./printable.js";
+export { projectOf } from "./project.js";
 export { checkOptions } from "./recipe/check-options.js";
 export { readRecipe } from "./recipe/read.js";
 export type {
-  PlacedText,
+  Placed,
   Recipe,
   RecipeCloth,
   RecipeLoom,

@@ -1,7 +1,8 @@
 import type { Repeat } from "@drawcord/check";
-import { at, isSection, placeOf, type Spot, textAt, textOf } from "../tree/spot.js";
-import { quantityAt, quantityOf } from "./notation.js";
-import type { PlacedText, RecipeCloth } from "./types.js";
+import { readReed, readSley } from "@drawcord/yarn/quantity";
+import { at, isSection, type Spot, textAt } from "../tree/spot.js";
+import { placed, quantityAt, quantityOf } from "./notation.js";
+import type { Placed, RecipeCloth } from "./types.js";
 
 /** The section `cloth`, whose shape was checked. */
 export function readCloth(section: Spot | undefined): RecipeCloth {
@@ -9,8 +10,8 @@ export function readCloth(section: Spot | undefined): RecipeCloth {
   return {
     ...quantityAt(section, "sett", "sett", "sett"),
     ...quantityAt(section, "picks", "picks", "sett"),
-    ...placedAt(section, "reed"),
-    ...placedAt(section, "sley"),
+    ...placedAt(section, "reed", readReed),
+    ...placedAt(section, "sley", readSley),
     ...quantityAt(section, "draw-in", "drawIn", "share"),
     ...quantityAt(section, "take-up", "takeUp", "share"),
     ...readShrinkage(section),
@@ -18,14 +19,14 @@ export function readCloth(section: Spot | undefined): RecipeCloth {
   };
 }
 
-/** A text that is left to other packages, with its place, as a part of an object. */
-function placedAt<Name extends string>(
+/** What `read` makes of a text that a section may leave out, as a part of an object. */
+function placedAt<Name extends string, T>(
   section: Spot | undefined,
   name: Name,
-): { readonly [key in Name]?: PlacedText } {
+  read: (text: string) => T,
+): { readonly [key in Name]?: Placed<T> } {
   const value = section === undefined ? undefined : at(section, name);
-  if (value === undefined) return {};
-  return { [name]: { text: textOf(value), ...placeOf(value) } } as { [key in Name]: PlacedText };
+  return value === undefined ? {} : ({ [name]: placed(value, read) } as { [key in Name]: Placed<T> });
 }
 
 /** One share counts for both ways of the cloth. */

@@ -4,7 +4,8 @@ import { UnitsError } from "@drawcord/units";
 import { type Kind, type Quantity, readQuantity, YarnError } from "@drawcord/yarn/quantity";
 import type { FileErrorCode } from "../error.js";
 import { printable } from "../printable.js";
-import { at, type Spot, textOf, wayTo, wrong } from "../tree/spot.js";
+import { at, placeOf, type Spot, textOf, wayTo, wrong } from "../tree/spot.js";
+import type { Placed } from "./types.js";
 
 /**
  * What `read` makes of the text of a value.
@@ -31,6 +32,11 @@ export function notationError(
   const reason = error instanceof UnitsError ? error.reason : error.message.replace(/^column \d+: /, "");
   const index = typeof column === "number" ? from + column - 1 : undefined;
   return wrong(of, code, `${wayTo(of.path)}: ${printable(reason, 300)}`, index);
+}
+
+/** What `read` makes of the text of a value, with the text and its place. */
+export function placed<T>(of: Spot, read: (text: string) => T): Placed<T> {
+  return { text: textOf(of), value: notation(of, read), ...placeOf(of) };
 }
 
 /** A quantity of one of the kinds, with its unit. */

@@ -7,6 +7,7 @@ import type { RecipeLoom, RecipeProject, Stated, StatedName } from "./types.js";
 export function readProject(section: Spot | undefined): RecipeProject {
   return {
     ...numberNamed(section, "pieces", "pieces"),
+    ...quantityAt(section, "warp", "warp", "length"),
     ...quantityAt(section, "width", "width", "length"),
     ...quantityAt(section, "length", "length", "length"),
     ...quantityAt(section, "hems", "hems", "length"),

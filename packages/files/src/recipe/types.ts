@@ -1,20 +1,21 @@
 import type { Limits, Repeat, Severity, Waiver } from "@drawcord/check";
 import type { UnitDraft } from "@drawcord/units";
-import type { Quantity } from "@drawcord/yarn/quantity";
+import type { Quantity, Reed, Sley, Yarn } from "@drawcord/yarn/quantity";
 import type { Place } from "../place.js";
 import type { Path } from "../tree/spot.js";
 
-/** A text that another package makes sense of, and where it stands. */
-export interface PlacedText extends Place {
+/** A value that was read from a notation: the text as it is written, what it means, and where it stands. */
+export interface Placed<Value> extends Place {
   readonly text: string;
+  readonly value: Value;
 }
 
 /** One yarn of the cloth. */
 export interface RecipeYarn {
   /** `warp`, `weft`, or the weft's name in the ground's steps. */
   readonly name: string;
-  /** The count as it is written, such as `16/2 Ne`. */
-  readonly count: PlacedText;
+  /** The count, such as `16/2 Ne`. */
+  readonly count: Placed<Yarn>;
   readonly fibre?: string;
   readonly colour?: string;
   /** What one cone or skein holds: a mass or a length. */
@@ -27,10 +28,10 @@ export interface RecipeYarn {
 export interface RecipeCloth {
   readonly sett?: Quantity;
   readonly picks?: Quantity;
-  /** The reed as it is written, in any reed count. */
-  readonly reed?: PlacedText;
-  /** Ends in the dents as it is written, such as `1-2-2`. */
-  readonly sley?: PlacedText;
+  /** The reed, in any reed count. */
+  readonly reed?: Placed<Reed>;
+  /** Ends in the dents, such as `1-2-2`. */
+  readonly sley?: Placed<Sley>;
   readonly drawIn?: Quantity;
   /** On the length of the cloth (crimp). */
   readonly takeUp?: Quantity;
@@ -41,6 +42,8 @@ export interface RecipeCloth {
 /** What is to be woven on the warp. Lengths, but for `pieces`. */
 export interface RecipeProject {
   readonly pieces?: number;
+  /** The warp, where it is wound already: it then says how many pieces there are. */
+  readonly warp?: Quantity;
   /** Finished. */
   readonly width?: Quantity;
   /** Finished. */

@@ -1,7 +1,8 @@
 import type { Ground } from "@drawcord/ground";
+import { readYarn } from "@drawcord/yarn/quantity";
 import { unknownKey } from "../tree/shape.js";
-import { at, entries, placeOf, type Spot, textAt, textOf, wrong } from "../tree/spot.js";
-import { quantityAt } from "./notation.js";
+import { at, entries, type Spot, textAt, wrong } from "../tree/spot.js";
+import { placed, quantityAt } from "./notation.js";
 import type { RecipeYarn } from "./types.js";
 
 /**
@@ -11,15 +12,15 @@ import type { RecipeYarn } from "./types.js";
 export function readYarns(section: Spot | undefined, ground: Ground): readonly RecipeYarn[] {
   if (section === undefined) return [];
   const known = ["warp", "weft", ...weftsOf(ground)];
-  return entries(section).map(([name, yarn]) => {
+  return entries(section).map(([name, spot]) => {
     if (!known.includes(name)) {
       throw wrong(
-        { ...yarn, node: yarn.key ?? yarn.node },
+        { ...spot, node: spot.key ?? spot.node },
         "unknown-key",
         unknownKey(name, known, section.path),
       );
     }
-    return readYarn(name, yarn);
+    return yarnOf(name, spot);
   });
 }
 
@@ -28,13 +29,13 @@ export function weftsOf(ground: Ground): readonly string[] {
   return [...new Set(ground.steps.flatMap(({ weft }) => (weft === undefined ? [] : [weft])))];
 }
 
-function readYarn(name: string, yarn: Spot): RecipeYarn {
+function yarnOf(name: string, yarn: Spot): RecipeYarn {
   const count = at(yarn, "count")!;
   const fibre = textAt(yarn, "fibre");
   const colour = textAt(yarn, "colour");
   return {
     name,
-    count: { text: textOf(count), ...placeOf(count) },
+    count: placed(count, readYarn),
     ...(fibre === undefined ? {} : { fibre }),
     ...(colour === undefined ? {} : { colour }),
     ...quantityAt(yarn, "package", "package", "mass", "length"),

@@ -54,7 +54,7 @@ export const clothSchema: Schema = {
     reed: {
       description: "The reed, in any reed count.",
       examples: ["12 per inch", "50 per 10 cm", "60 Stockport"],
-      type: ["string", "number"],
+      type: "string",
     },
     sley: {
       description: "Ends in the dents, over and over.",
@@ -88,6 +88,11 @@ export const projectSchema: Schema = {
   additionalProperties: false,
   properties: {
     pieces: whole("How many pieces.", 4),
+    warp: measure(
+      "Length of the warp, where it is wound already; the pieces are then counted.",
+      "6 m",
+      "6 yd",
+    ),
     width: measure("Width of a finished piece.", "40 cm"),
     length: measure("Length of a finished piece, hems and fringe not counted.", "1.2 m"),
     hems: measure("Length turned in for the hems of a piece, both ends together.", "6 cm"),

@@ -229,6 +229,21 @@ describe("a notation that goes wrong is answered at its column", () => {
       '5:19: cloth.sett: "24 cm" is not a sett such as 24 per inch or 10 per cm',
     ],
     [
+      "a yarn of no system",
+      `${leastRecipe}yarns: { warp: { count: 16/2 Nee } }`,
+      '5:30: yarns.warp.count: "16/2 Nee": no yarn system is called "Nee"; is it Ne?',
+    ],
+    [
+      "a reed of no count",
+      `${leastRecipe}cloth: { reed: 60 Stokport }`,
+      '5:16: cloth.reed: "60 Stokport": no reed count is called "Stokport"; is it Stockport?',
+    ],
+    [
+      "a sley that is none",
+      `${leastRecipe}cloth: { sley: 1-2-b }`,
+      '5:16: cloth.sley: "1-2-b" is not a sleying pattern; expected ends in each dent, such as 2 or 1-2-2',
+    ],
+    [
       "a block that there is not",
       least(/lifts:.*\n/, "lifts:\n  picks: 2\n  blocks: { moth: { rows: [1] } }\n  order: [mth*3]\n"),
       '7:11: no block is called "mth"; did you mean "moth"?',

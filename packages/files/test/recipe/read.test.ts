@@ -38,11 +38,16 @@ describe("a recipe with every section", () => {
     expect(recipe.draft.picksPerRow).toBe(4);
   });
 
-  it("keeps counts and reed as they are written, with their place", () => {
+  it("reads counts and reed, and keeps how they are written and where", () => {
     const line = wholeRecipe.split("\n").findIndex((text) => text.includes("16/2 Ne"));
     expect(recipe.yarns[0]).toEqual({
       name: "warp",
-      count: { text: "16/2 Ne", line: line + 1, column: 18 },
+      count: {
+        text: "16/2 Ne",
+        value: { system: "cotton", count: 16, plies: 2, resultant: false },
+        line: line + 1,
+        column: 18,
+      },
       fibre: "cotton",
       colour: "#f4efe1",
       package: { value: 250, unit: "g", kind: "mass" },
@@ -51,6 +56,8 @@ describe("a recipe with every section", () => {
     expect(recipe.yarns.map(({ name }) => name)).toEqual(["warp", "weft", "gold"]);
     expect(recipe.cloth.reed?.text).toBe("12 per inch");
     expect(recipe.cloth.sley?.text).toBe("2");
+    expect(recipe.cloth.reed?.value).toEqual({ system: "inch", count: 12 });
+    expect(recipe.cloth.sley?.value).toEqual([2]);
   });
 
   it("has its quantities with their units", () => {
