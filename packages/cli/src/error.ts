@@ -6,6 +6,7 @@ export type CliErrorCode =
   | "unknown-rule"
   | "missing-value"
   | "unwanted-value"
+  | "bad-number"
   | "missing-operand"
   | "unwanted-operand"
   | "nothing-matches"

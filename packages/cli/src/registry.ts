@@ -16,5 +16,9 @@ export const registry: Registry = {
     summary: "draw the cloth end by end and pick by pick",
     load: () => import("./commands/expand.js"),
   },
+  ground: {
+    summary: "lay out a ground weave, its raise and sink plan, and its ties",
+    load: () => import("./commands/ground.js"),
+  },
   rules: { summary: "explain what is checked, and why", load: () => import("./commands/rules.js") },
 };

@@ -81,7 +81,7 @@ const breaking = fc.oneof(
 );
 
 /** Any base weave that can be built. */
-export const baseWeave: fc.Arbitrary<BaseWeave> = fc.oneof(
+const baseWeave: fc.Arbitrary<BaseWeave> = fc.oneof(
   fc.constant({ kind: "plain" as const }),
   described(
     fc.constant({ kind: "hopsack" }),

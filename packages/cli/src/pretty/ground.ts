@@ -1,0 +1,224 @@
+import { type BitGrid, tile, toText } from "@drawcord/grid";
+import {
+  type Arrangement,
+  type BorderCut,
+  type Ground,
+  isClean,
+  type NoTieUp,
+  type Plan,
+  type PlanCut,
+  type Properties,
+  type ShaftSet,
+  type TieUp,
+} from "@drawcord/ground";
+import { expand } from "@drawcord/units";
+import type { Paint } from "../paint.js";
+import { table, wrap } from "../text.js";
+import { count } from "./words.js";
+
+/** One weave with all that was worked out of it. */
+export interface StudiedGround {
+  readonly weave: string;
+  /** What the weave is called where it is found in a drawdown. */
+  readonly name?: string;
+  /** One repeat. */
+  readonly drawdown: BitGrid;
+  readonly properties: Properties;
+  readonly plan: Plan;
+  readonly unitEnds: number;
+  readonly picksPerRow: number;
+  readonly ties?: TieUp | NoTieUp;
+}
+
+/** Threads that a small picture has at the most, unless one repeat has more. */
+const PICTURE = 16;
+/** Rivals that are shown. */
+const MOST_RIVALS = 4;
+
+/** The weave, its properties, its plan and its ties, for a reader. */
+export function groundPage(studied: StudiedGround, paint: Paint, width: number): string {
+  const { weave, drawdown, plan, ties } = studied;
+  const parts = [
+    [paint.strong(weave), ...indent(picture(drawdown))],
+    indentTable([...otherName(studied), ...propertyRows(studied.properties)], width),
+    [
+      paint.strong(planHeading(studied)),
+      ...indentTable(planRows(plan), width),
+      ...sentences(plan.reasons, width),
+    ],
+    ...(plan.kind === "ground alone" ? [] : [meeting(studied, paint)]),
+    ...rivals(plan, paint, width),
+    ...(ties ? [tiesPart(ties, paint, width)] : []),
+  ];
+  return `${parts.map((lines) => lines.join("\n")).join("\n\n")}\n`;
+}
+
+/** A whole number of repeats, as many as a small picture holds. */
+function picture(drawdown: BitGrid): string[] {
+  const times = (repeat: number) => repeat * Math.max(1, Math.floor(PICTURE / repeat));
+  return toText(tile(drawdown, times(drawdown.rows), times(drawdown.columns))).split("\n");
+}
+
+function otherName({ weave, name, plan }: StudiedGround): [string, string][] {
+  return name === undefined || name === weave || plan.kind === "pattern weft" ? [] : [["that is", name]];
+}
+
+function propertyRows({ repeat, shafts, treadles, floats, ...rest }: Properties): [string, string][] {
+  const { line } = rest;
+  const side = (face: { longest: number }, back: { longest: number }) =>
+    `on the face up to ${face.longest}, on the back up to ${back.longest}`;
+  return [
+    [
+      "repeat",
+      `${count(repeat.ends, "end")} x ${count(repeat.picks, "pick")}, on ${count(shafts, "shaft")} and ${count(treadles, "treadle")}`,
+    ],
+    ["warp floats", side(floats.warpFace, floats.warpBack)],
+    ["weft floats", side(floats.weftFace, floats.weftBack)],
+    [
+      "mean float",
+      `${count(round(rest.meanFloat), "thread")}; ${round(rest.firmness.crossing)} crossings an interlacement`,
+    ],
+    ["balance", `warp on ${round(100 * rest.warpFaceShare)} % of the face`],
+    ...(line
+      ? [
+          [
+            "line",
+            `${line.direction}, ${line.up} up and ${Math.abs(line.out)} out, at ${round(line.angle)} degrees`,
+          ] as [string, string],
+        ]
+      : []),
+    ["isonemal", rest.isonemal ? "yes: every thread is like every other" : "no"],
+  ];
+}
+
+function planHeading({ plan, unitEnds, picksPerRow }: StudiedGround): string {
+  const size = `units of ${count(unitEnds, "end")} and rows of ${count(picksPerRow, "pick")}`;
+  if (plan.kind === "ground alone") return "Raise and sink plan: the ground alone";
+  return plan.kind === "pattern weft"
+    ? `Raise and sink plan with a pattern weft, for ${size}`
+    : `Raise and sink plan in two weaves, for ${size}`;
+}
+
+function planRows({ ground, cut, kind }: Plan): [string, string][] {
+  return [
+    ["threading", ground.threading.join(" ")],
+    ...orderRows(ground),
+    ...(kind === "two weaves" ? cutRows(cut) : []),
+  ];
+}
+
+/** What each pick raises and sinks, pick 1 first. */
+function orderRows({ steps }: Ground): [string, string][] {
+  const order = (sets: readonly ShaftSet[]) => sets.map((set) => set.join("+") || "-").join(" ");
+  return [
+    ["raise", order(steps.map(({ raise }) => raise))],
+    ["sink", order(steps.map(({ sink }) => sink))],
+  ];
+}
+
+function cutRows(cut: PlanCut): [string, string][] {
+  const said = ({ cutting, open }: BorderCut) =>
+    open === 0
+      ? `clean, ${cutting} of ${cutting} pairs cut`
+      : `${cutting} of ${cutting + open} pairs cut, ${open} open`;
+  return [
+    ["cut sideways", said(cut.sideways)],
+    ["lengthways", said(cut.lengthways)],
+  ];
+}
+
+/** Two units by two rows, drawn corner to corner: every kind of border. */
+function meeting({ plan, unitEnds, picksPerRow }: StudiedGround, paint: Paint): string[] {
+  const { drawdown } = expand({
+    ground: plan.ground,
+    unitEnds,
+    picksPerRow,
+    threading: [[1], [2]],
+    lifts: [[2], [1]],
+  });
+  if (drawdown.columns > 72 || drawdown.rows > 48) return [];
+  return [
+    paint.strong("Two units and two rows, drawn corner to corner"),
+    ...indent(toText(drawdown).split("\n")),
+  ];
+}
+
+function rivals({ rivals: all, cleaner }: Plan, paint: Paint, width: number): string[][] {
+  const parts = all.slice(0, MOST_RIVALS).map(rivalLine);
+  const price = cleaner?.price;
+  return [
+    ...(parts.length > 0
+      ? [[paint.strong("Its rivals, best first"), ...parts.map((line) => `  ${line}`)]]
+      : []),
+    ...(cleaner && price && isClean(cleaner.cut)
+      ? [
+          [
+            paint.strong("An irregular pair is clean all round"),
+            ...indentTable(orderRows(cleaner.ground), width),
+            ...sentences(
+              [
+                `its price: ${price.touching.undrawn} touching binding points in a repeat of the ground and ${price.touching.drawn} in the figure; floats are up to ${price.longestFloat} and ${round(price.meanFloat)} on average`,
+              ],
+              width,
+            ),
+          ],
+        ]
+      : []),
+  ];
+}
+
+function rivalLine({ ground, opposite, cut }: Arrangement): string {
+  const [raise, sink] = orderRows(ground);
+  const figures = `${cut.sideways.open} open sideways, ${cut.lengthways.open} lengthways`;
+  return `${figures}, ${opposite ? "opposite directions" : "one direction"}: raise ${raise![1]}, sink ${sink![1]}`;
+}
+
+function tiesPart(ties: TieUp | NoTieUp, paint: Paint, width: number): string[] {
+  if (!ties.possible)
+    return [paint.strong(`Ties, ${ties.action}: not possible`), ...sentences([ties.why], width)];
+  const bars = ties.action === "list";
+  const rows = ties.ties.map(({ raise, sink }, i): [string, string] => {
+    const up = raise.length > 0 ? [`raise ${raise.join(" ")}`] : [];
+    const down = sink.length > 0 ? [`sink ${sink.join(" ")}`] : [];
+    return [`${bars ? "bar" : "treadle"} ${i + 1}`, [...up, ...down].join(", ") || "nothing moves"];
+  });
+  const { feet, pairs } = ties;
+  return [
+    paint.strong(`Ties, ${ties.action}: ${count(ties.count, bars ? "peg" : "tie")}`),
+    ...indentTable(
+      [
+        ...(pairs ? [["pairs", pairs.map((pair) => pair.join("-")).join(" ")] as [string, string]] : []),
+        ...rows,
+        ...(bars
+          ? []
+          : [["treadling", ties.treadling.map((treadle) => treadle || "-").join(" ")] as [string, string]]),
+        ...(feet?.alternate
+          ? [
+              [
+                "feet",
+                `left ${feet.left.join(" ")}, right ${feet.right.join(" ")}; hang the treadles ${feet.hanging.join(" ")}`,
+              ] as [string, string],
+            ]
+          : []),
+      ],
+      width,
+    ),
+    ...sentences([...(feet && !feet.alternate ? [feet.why] : []), ...ties.notes], width),
+  ];
+}
+
+function indent(lines: readonly string[]): string[] {
+  return lines.map((line) => `  ${line}`);
+}
+
+function indentTable(rows: readonly (readonly [string, string])[], width: number): string[] {
+  return table(rows, width).split("\n");
+}
+
+function sentences(all: readonly string[], width: number): string[] {
+  return all.flatMap((sentence) => indent(wrap(sentence, Math.min(width, 80) - 2)));
+}
+
+function round(value: number): number {
+  return Math.round(value * 100) / 100;
+}

@@ -1,0 +1,48 @@
+import { groundFromWeave } from "@drawcord/ground";
+import { describe, expect, it } from "vitest";
+import { readRecipe } from "../../src/index.js";
+
+const recipe = (ground: string, units = 4, picks = 4) => `recipe: 1
+ground: ${ground}
+units: { ends: ${units}, threading: X 1-3 2-1 X }
+lifts: { picks: ${picks}, rows: [1, 2, 3, 2, 1] }
+`;
+
+describe("ground.weave", () => {
+  it.each([
+    "plain",
+    "hopsack 2/2 by 3/3",
+    "warp rib 2/2",
+    "weft rib 2/1",
+    "twill 1/3",
+    "twill 2/1/1/2 z",
+    "twill 3/1/1/3 step 3 s",
+    "pointed twill 1/3 along picks",
+    "undulating twill 1/3 moves 1 1 0",
+    "herringbone twill 1/3 after 8",
+    "broken twill",
+    "broken twill 1/7 by fourths",
+    "broken twill 2/2 take 2 skip 1",
+    "satin 8 step 3",
+    "satin 6",
+    "satin 5 order 1 3 5 2 4 s warp-faced",
+    "satin 8 plus right 1, above 1",
+    "crepe 8 step 3 plus left 2 below 1",
+    "corkscrew 7",
+    "plain with pattern weft",
+  ])("takes %s, planned for the recipe's units and rows", (weave) => {
+    const read = readRecipe(recipe(`{ weave: "${weave}" }`, 6, 3), "cloth.yaml");
+    expect(read.draft.ground).toEqual(groundFromWeave(weave, { unitEnds: 6, picksPerRow: 3 }));
+    expect(read.weave).toBe(weave);
+  });
+
+  it("is counted on the ends that the recipe states", () => {
+    expect(readRecipe(recipe("{ weave: plain, ends: 4 }"), "cloth.yaml").draft.ground.shafts).toBe(4);
+    expect(readRecipe(recipe("{ weave: satin, ends: 8 }"), "cloth.yaml").draft.ground).toEqual(
+      groundFromWeave("satin 8", { unitEnds: 4, picksPerRow: 4 }),
+    );
+    expect(() => readRecipe(recipe("{ weave: twill 1/4, ends: 4 }"), "cloth.yaml")).toThrow(
+      "twill 1/4 is woven on 5 ends, not on 4; leave the ends out, or give a weave that adds up to 4",
+    );
+  });
+});
