@@ -1,14 +1,14 @@
 /** What only a process can show of the built command: its exit status, its streams, and how it starts and ends. */
 import { spawn } from "node:child_process";
-import { mkdtempSync, readdirSync, writeFileSync } from "node:fs";
-import { tmpdir } from "node:os";
+import { readdirSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { bin, drawcord } from "./support/built.js";
+import { folder } from "./support/folder.js";
 import { root } from "./support/packages.js";
 
 const runner = join(root, "shared/recipes/runner.recipe.yaml");
-const cwd = mkdtempSync(join(tmpdir(), "drawcord-command-"));
+const cwd = folder();
 writeFileSync(join(cwd, "not.yaml"), "recipe: [1");
 writeFileSync(
   join(cwd, "binary.yaml"),

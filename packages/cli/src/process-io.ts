@@ -1,12 +1,14 @@
 import process from "node:process";
+import type { Writable } from "node:stream";
 import { CliError } from "./error.js";
 import type { Io, Output } from "./io.js";
+import { whyUnwritable } from "./why-unwritable.js";
 
 /** The terminal, pipes, folder and environment of this process. */
 export function processIo(): Io {
   return {
-    stdout: output(process.stdout),
-    stderr: output(process.stderr),
+    stdout: outputTo(process.stdout),
+    stderr: outputTo(process.stderr),
     get stdin() {
       return process.stdin;
     },
@@ -17,8 +19,11 @@ export function processIo(): Io {
   };
 }
 
-/** `drawcord ... | head` closes the pipe early: that is the reader's right and no fault, so nothing is said of it. */
-function output(stream: NodeJS.WriteStream): Output {
+/**
+ * Writing to a stream. `drawcord ... | head` closes the pipe early: that is the reader's right and no fault, so from then
+ * on what is written is dropped and nothing is said of it.
+ */
+export function outputTo(stream: Writable): Output {
   let closed = false;
   // A failed write is told by its callback; without a listener it would end the process as well.
   stream.on("error", () => {});
@@ -29,10 +34,10 @@ function output(stream: NodeJS.WriteStream): Output {
         stream.write(chunk, (error: NodeJS.ErrnoException | null | undefined) => {
           if (!error) return resolve();
           closed = true;
+          // Nobody is left to tell when the errors themselves cannot be written.
           if (error.code === "EPIPE" || stream === process.stderr) return resolve();
-          reject(
-            new CliError("unwritable", `the output could not be written (${error.code ?? error.message})`),
-          );
+          const reason = whyUnwritable(error.code ?? error.message);
+          reject(new CliError("unwritable", `the output cannot be written: ${reason}`));
         });
       }),
   };

@@ -2,6 +2,7 @@ import { randomBytes } from "node:crypto";
 import { open, realpath, rename, stat, unlink } from "node:fs/promises";
 import { basename, dirname, join, resolve } from "node:path";
 import { CliError } from "./error.js";
+import { whyUnwritable } from "./why-unwritable.js";
 
 /**
  * Writes a file whole or not at all: the text goes to a temporary file beside it, is flushed to the disk, and takes the
@@ -37,31 +38,11 @@ export async function writeWhole(
     if (!straight) await rename(path, target);
   } catch (error) {
     if (!straight) await unlink(path).catch(() => undefined);
-    const code = (error as NodeJS.ErrnoException).code;
-    if (code === undefined) throw error;
+    if (!(error instanceof Error && "syscall" in error)) throw error;
+    const { code = "nothing" } = error as NodeJS.ErrnoException;
     throw straight
-      ? new CliError("unwritable", `${name}: ${why(code)}`, { file: name, code })
-      : unwritable(name, why(code), code);
-  }
-}
-
-function why(code: string): string {
-  switch (code) {
-    case "ENOENT":
-      return "there is no such folder";
-    case "EACCES":
-    case "EPERM":
-    case "EROFS":
-      return "you may not write here";
-    case "ENOSPC":
-    case "EDQUOT":
-      return "the disk is full";
-    case "ENOTDIR":
-      return "a part of this path is a file, not a folder";
-    case "ENAMETOOLONG":
-      return "this name is too long";
-    default:
-      return `this file cannot be written (${code})`;
+      ? new CliError("unwritable", `${name}: ${whyUnwritable(code)}`, { file: name, code })
+      : unwritable(name, whyUnwritable(code), code);
   }
 }
 

@@ -1,7 +1,7 @@
-import { mkdirSync, mkdtempSync, writeFileSync } from "node:fs";
-import { tmpdir } from "node:os";
+import { mkdirSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
+import { folder } from "../../../tests/support/folder.js";
 import { run } from "./run.js";
 
 /** A recipe that checks clean; each test spoils a line of it. */
@@ -29,7 +29,7 @@ const explicit = (step: string) =>
 
 /** Runs a command on one file with this content. */
 async function told(content: string | Uint8Array, argv: readonly string[] = ["check", "bad.yaml"]) {
-  const cwd = mkdtempSync(join(tmpdir(), "drawcord-bad-"));
+  const cwd = folder();
   writeFileSync(join(cwd, "bad.yaml"), content);
   return run(argv, { cwd });
 }
@@ -202,7 +202,7 @@ describe("a recipe that cannot be used", () => {
 });
 
 describe("a file that cannot be read", () => {
-  const cwd = mkdtempSync(join(tmpdir(), "drawcord-missing-"));
+  const cwd = folder();
   mkdirSync(join(cwd, "folder"));
   writeFileSync(join(cwd, "runner.recipe.yaml"), good);
 

@@ -1,11 +1,11 @@
-import { mkdirSync, mkdtempSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
-import { tmpdir } from "node:os";
+import { mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { check, rules } from "@drawcord/check";
 import { checkOptions, readRecipe } from "@drawcord/files";
 import { toText } from "@drawcord/grid";
 import { expand } from "@drawcord/units";
 import { describe, expect, it } from "vitest";
+import { folder } from "../../../tests/support/folder.js";
 import { run } from "./run.js";
 
 const diamond = `recipe: 1
@@ -21,7 +21,7 @@ units: { ends: 4, threading: X 1 1 X }
 lifts: { picks: 3, rows: [none, 1, none, none] }
 `;
 
-const cwd = mkdtempSync(join(tmpdir(), "drawcord-commands-"));
+const cwd = folder();
 writeFileSync(join(cwd, "diamond.yaml"), diamond);
 writeFileSync(join(cwd, "faulty.yaml"), faulty);
 writeFileSync(join(cwd, "notes.txt"), "not a recipe");
@@ -168,13 +168,13 @@ describe("drawcord expand", () => {
   });
 
   it("writes a bitmap to a file, and keeps it from a terminal", async () => {
-    const folder = mkdtempSync(join(tmpdir(), "drawcord-expand-"));
-    writeFileSync(join(folder, "diamond.yaml"), diamond);
+    const own = folder();
+    writeFileSync(join(own, "diamond.yaml"), diamond);
     const write = (...more: string[]) =>
-      run(["expand", "diamond.yaml", "--format", "pbm", ...more], { cwd: folder, isTerminal: true });
+      run(["expand", "diamond.yaml", "--format", "pbm", ...more], { cwd: own, isTerminal: true });
     expect(await write("-o", "diamond.pbm")).toEqual({ status: 0, stdout: "", stderr: "" });
-    expect(readFileSync(join(folder, "diamond.pbm")).subarray(0, 9).toString()).toBe("P4\n28 20\n");
-    expect(readdirSync(folder).sort()).toEqual(["diamond.pbm", "diamond.yaml"]);
+    expect(readFileSync(join(own, "diamond.pbm")).subarray(0, 9).toString()).toBe("P4\n28 20\n");
+    expect(readdirSync(own).sort()).toEqual(["diamond.pbm", "diamond.yaml"]);
     expect(await write()).toEqual({
       status: 2,
       stdout: "",

@@ -1,11 +1,11 @@
-import { mkdtempSync, readFileSync, writeFileSync } from "node:fs";
-import { tmpdir } from "node:os";
+import { readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { expect, it } from "vitest";
+import { folder } from "../../../tests/support/folder.js";
 import { run } from "./run.js";
 
 const readme = readFileSync(join(import.meta.dirname, "../README.md"), "utf8");
-const cwd = mkdtempSync(join(tmpdir(), "drawcord-readme-"));
+const cwd = folder();
 for (const [, file, text] of readme.matchAll(/^```yaml recipe=(\S+)\n([\s\S]*?)^```/gm)) {
   writeFileSync(join(cwd, file!), text!);
 }

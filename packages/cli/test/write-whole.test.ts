@@ -1,14 +1,12 @@
-import { mkdtempSync, readdirSync, readFileSync, symlinkSync, writeFileSync } from "node:fs";
-import { tmpdir } from "node:os";
+import { readdirSync, readFileSync, symlinkSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
+import { folder } from "../../../tests/support/folder.js";
 import { writeWhole } from "../src/write-whole.js";
-
-const folder = () => mkdtempSync(join(tmpdir(), "drawcord-write-"));
 
 function* breaksOff(): Iterable<string> {
   yield "half";
-  throw new Error("no more yarn");
+  throw Object.assign(new Error("no more yarn"), { code: "empty-cone" });
 }
 
 describe("writing a file whole or not at all", () => {
