@@ -1,7 +1,6 @@
-import { readdirSync, readFileSync } from "node:fs";
+import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { beforeAll, describe, expect, it } from "vitest";
-import { scopeOf } from "./support/example-scope.js";
 import { docstringExamples, fencedExamples, type Promised, runExample } from "./support/examples.js";
 import { libraries, type Package, root } from "./support/packages.js";
 
@@ -17,11 +16,17 @@ const sourcesOf = ({ src }: Package) =>
     .sort()
     .map((file) => ({ file, path: join(src, file) }));
 
+/** What a package lets its examples name besides: the `scope` of its `test/example-scope.ts`, if it has one. */
+async function scopeOf({ folder }: Package): Promise<unknown> {
+  const file = join(folder, "test/example-scope.ts");
+  return existsSync(file) ? (await load(file))["scope"] : {};
+}
+
 /** What an example may name: the exports of every package and of every file of its own. */
 async function namesFor(library: Package): Promise<Record<string, unknown>> {
   const beside = sourcesOf(library).map((source) => source.path);
   const modules = await Promise.all([...libraries.flatMap(entriesOf), ...beside].map(load));
-  return Object.assign({}, ...modules, scopeOf(library.name));
+  return Object.assign({}, ...modules, await scopeOf(library));
 }
 
 describe("the runner of examples", () => {

