@@ -3,6 +3,7 @@ import type { UnitDraft } from "@drawcord/units";
 import type { Integrity } from "./measure/integrity.js";
 import type { Kinds } from "./measure/kinds.js";
 import type { Patches } from "./measure/patches.js";
+import type { ShaftUse } from "./measure/shafts.js";
 import type { Threads } from "./measure/threads.js";
 import type { CheckOptions } from "./options.js";
 import type { CutTally } from "./report.js";
@@ -12,6 +13,8 @@ export interface System {
   readonly grid: BitGrid;
   readonly kinds: Kinds;
   readonly threads: Threads;
+  /** How many interlacements of each thread are raised. */
+  readonly raised: Uint32Array;
   /** Whether each thread's last interlacement lies beside its first, as in a repeat. */
   readonly joined: boolean;
 }
@@ -32,6 +35,8 @@ export interface Plan {
   readonly unitOfEnd: Int32Array;
   readonly rowOfPick: Int32Array;
   readonly stepOfPick: Int32Array;
+  /** Every pattern shaft that a unit hangs on or a lift draws. */
+  readonly shafts: readonly ShaftUse[];
 }
 
 /** The drawn state of a cloth and what follows from it. */
@@ -43,6 +48,8 @@ export interface Figure {
   readonly squares: BitGrid;
   /** Patches of squares drawn alike. */
   readonly areas: Patches;
+  /** The share of all interlacements that are drawn. */
+  readonly share: number;
   readonly side: CutTally;
   readonly across: CutTally;
 }

@@ -1,7 +1,5 @@
-import { type BitGrid, onesIn } from "@drawcord/grid";
 import type { Cloth, Figure, System } from "./cloth.js";
 import { findAll } from "./findings.js";
-import type { Kinds } from "./measure/kinds.js";
 import type { FloatTally, Report, Spread } from "./report.js";
 import { eachLoose } from "./rules/loose-thread.js";
 import type { Rule } from "./rules/rule.js";
@@ -29,8 +27,8 @@ export function reportOf(cloth: Cloth, rules: readonly Rule[]): Report {
     },
     cut: { side: figure?.side ?? none, across: figure?.across ?? none },
     balance: {
-      warpFaceShare: share(weft.grid, weft.kinds),
-      drawnShare: figure === undefined ? 0 : share(figure.drawn, figure.kinds),
+      warpFaceShare: warpFaceShare(weft),
+      drawnShare: figure?.share ?? 0,
       intersections: { ends: spread(warp), picks: spread(weft) },
       areas: areas(figure),
     },
@@ -56,14 +54,9 @@ function floats(counts: Float64Array): FloatTally {
   return { longest, lengths };
 }
 
-/** The share of 1 bits; 0 where there are none at all. */
-function share(grid: BitGrid, { first, times }: Kinds): number {
-  let ones = 0;
-  first.forEach((row, kind) => {
-    let inRow = 0;
-    for (let i = row * grid.stride; i < (row + 1) * grid.stride; i++) inRow += onesIn(grid.words[i]!);
-    ones += inRow * times[kind]!;
-  });
+/** The share of interlacements with the warp on the face; 0 where there are none at all. */
+function warpFaceShare({ grid, raised }: System): number {
+  const ones = raised.reduce((sum, one) => sum + one, 0);
   return ones === 0 ? 0 : ones / (grid.rows * grid.columns);
 }
 

@@ -57,27 +57,36 @@ export function acrossPairs(
   }
 }
 
-/** Pick by pick, the neighbouring pairs of ends whose drawn state differs. */
-export function sideCuts(
-  drawdown: BitGrid,
-  drawn: BitGrid,
-  kinds: Kinds,
-  drawnKinds: Kinds,
-  joined: boolean,
-): CutTally {
-  const total = { cutting: 0, open: 0 };
-  const known = new Map<number, CutTally>();
-  for (let pick = 0; pick < drawdown.rows; pick++) {
-    const both = kinds.kindOf[pick]! * drawnKinds.first.length + drawnKinds.kindOf[pick]!;
-    let tally = known.get(both);
-    if (tally === undefined) {
-      tally = count((visit) => sidePairs(drawdown, drawn, pick, joined, visit));
-      known.set(both, tally);
+/** Pick by pick, the neighbouring pairs of ends whose drawn state differs; the borders of picks drawn alike are looked up once. */
+export function sideCuts(drawdown: BitGrid, drawn: BitGrid, drawnKinds: Kinds, joined: boolean): CutTally {
+  const { stride, columns, rows } = drawdown;
+  const last = (columns - 1) & 31;
+  let cutting = 0;
+  let open = 0;
+  let kind = -1;
+  let borders: readonly (readonly [word: number, border: number])[] = [];
+  for (let pick = 0; pick < rows; pick++) {
+    if (drawnKinds.kindOf[pick] !== kind) {
+      kind = drawnKinds.kindOf[pick]!;
+      borders = bordersOf(drawn, pick, joined);
     }
-    total.cutting += tally.cutting;
-    total.open += tally.open;
+    for (const [word, border] of borders) {
+      const cut = unlikeNext(drawdown, pick * stride, word, last);
+      cutting += onesIn(border & cut);
+      open += onesIn(border & ~cut);
+    }
   }
-  return total;
+  return { cutting, open };
+}
+
+function bordersOf(
+  drawn: BitGrid,
+  pick: number,
+  joined: boolean,
+): (readonly [word: number, border: number])[] {
+  const borders: [number, number][] = [];
+  sidePairs(drawn, drawn, pick, joined, (column, border) => borders.push([column >>> 5, border]));
+  return borders;
 }
 
 /** End by end, the neighbouring pairs of picks whose drawn state differs. */

@@ -10,8 +10,6 @@
  * found in one pass. They are nested, and from one to the next lies one strongly connected component of the arrows:
  * components of picks alone or of ends alone are single threads, and any other component lies wholly over or under the rest.
  */
-import { type BitGrid, rowCounts } from "@drawcord/grid";
-
 /** The layers of a cloth, uppermost first. */
 export interface Integrity {
   /** Picks (from 0) in the order of the layers. */
@@ -27,15 +25,14 @@ export interface Integrity {
 
 /**
  * Sorts the threads of a cloth into layers that hang together.
- * @param drawdown picks x ends
- * @param turned the same, ends x picks
- * @example integrityOf(fromText("#.\n.#"), transpose(fromText("#.\n.#"))).layers // 1
+ * @param endsOverPick how many ends lie over each pick
+ * @param picksUnderEnd how many picks lie under each end
+ * @example integrityOf(Uint32Array.of(1, 1), Uint32Array.of(1, 1)).layers // 1
  */
-export function integrityOf(drawdown: BitGrid, turned: BitGrid): Integrity {
-  const ends = drawdown.columns;
-  const picks = drawdown.rows;
-  const endsOverPick = rowCounts(drawdown);
-  const picksOverEnd = rowCounts(turned).map((raised) => picks - raised);
+export function integrityOf(endsOverPick: Uint32Array, picksUnderEnd: Uint32Array): Integrity {
+  const ends = picksUnderEnd.length;
+  const picks = endsOverPick.length;
+  const picksOverEnd = picksUnderEnd.map((raised) => picks - raised);
   const pickOrder = byCount(endsOverPick, ends);
   const endOrder = byCount(picksOverEnd, picks);
 

@@ -1,18 +1,19 @@
-import { type BitGrid, transpose } from "@drawcord/grid";
+import { type BitGrid, onesIn, rowCounts, transpose } from "@drawcord/grid";
 import type { Expansion, UnitDraft } from "@drawcord/units";
 import type { Cloth, Figure, Plan, System } from "../cloth.js";
 import type { CheckOptions } from "../options.js";
 import { acrossCuts, sideCuts } from "./borders.js";
 import { integrityOf } from "./integrity.js";
-import { kindsOf } from "./kinds.js";
+import { type Kinds, kindsOf } from "./kinds.js";
 import { patchesOf } from "./patches.js";
+import { shaftUses } from "./shafts.js";
 import { draftSquares, drawnUnits, plainSquares } from "./squares.js";
 import { measureThreads } from "./threads.js";
 
 /** Measures the cloth of a draft that was worked out to every end and pick. */
 export function measureDraft(draft: UnitDraft, expansion: Expansion, options: CheckOptions): Cloth {
   const { drawdown, drawn, unitOfEnd, rowOfPick, stepOfPick } = expansion;
-  const plan: Plan = { draft, unitOfEnd, rowOfPick, stepOfPick };
+  const plan: Plan = { draft, unitOfEnd, rowOfPick, stepOfPick, shafts: shaftUses(draft) };
   const systems = measureSystems(drawdown, options);
   return {
     options,
@@ -21,7 +22,7 @@ export function measureDraft(draft: UnitDraft, expansion: Expansion, options: Ch
     squares: draftSquares(plan),
     plan,
     figure: measureFigure(systems.weft, systems.warp.joined, drawn, drawnUnits(drawn, plan)),
-    integrity: integrityOf(drawdown, systems.warp.grid),
+    integrity: integrityOf(systems.weft.raised, systems.warp.raised),
   };
 }
 
@@ -34,7 +35,7 @@ export function measurePlain(drawdown: BitGrid, options: CheckOptions): Cloth {
     wefts: [""],
     weftOfPick: new Int32Array(drawdown.rows),
     squares: plainSquares(drawdown),
-    integrity: integrityOf(drawdown, systems.warp.grid),
+    integrity: integrityOf(systems.weft.raised, systems.warp.raised),
   };
 }
 
@@ -50,7 +51,7 @@ function measureSystems(
 
 function measureSystem(grid: BitGrid, joined: boolean): System {
   const kinds = kindsOf(grid);
-  return { grid, kinds, joined, threads: measureThreads(grid, kinds, joined) };
+  return { grid, kinds, joined, threads: measureThreads(grid, kinds, joined), raised: rowCounts(grid) };
 }
 
 function measureFigure(weft: System, picksJoined: boolean, drawn: BitGrid, units: BitGrid): Figure {
@@ -58,9 +59,10 @@ function measureFigure(weft: System, picksJoined: boolean, drawn: BitGrid, units
   return {
     drawn,
     kinds,
+    share: shareOf(drawn, kinds),
     squares: units,
     areas: patchesOf(units, { columns: weft.joined, rows: picksJoined }),
-    side: sideCuts(weft.grid, drawn, weft.kinds, kinds, weft.joined),
+    side: sideCuts(weft.grid, drawn, kinds, weft.joined),
     across: acrossCuts(weft.grid, drawn, kinds, picksJoined),
   };
 }
@@ -72,4 +74,15 @@ function sortWefts(draft: UnitDraft, stepOfPick: Int32Array): { wefts: string[];
     return wefts.indexOf(weft);
   });
   return { wefts, weftOfPick: stepOfPick.map((step) => weftOfStep[step]!) };
+}
+
+/** The share of 1 bits; 0 where there are no bits at all. */
+function shareOf(grid: BitGrid, { first, times }: Kinds): number {
+  let ones = 0;
+  first.forEach((row, kind) => {
+    let inRow = 0;
+    for (let i = row * grid.stride; i < (row + 1) * grid.stride; i++) inRow += onesIn(grid.words[i]!);
+    ones += inRow * times[kind]!;
+  });
+  return ones === 0 ? 0 : ones / (grid.rows * grid.columns);
 }

@@ -1,4 +1,3 @@
-import { rowCounts } from "@drawcord/grid";
 import type { Cloth, System } from "../cloth.js";
 import { allowedLength } from "../measured-length.js";
 import { unitsAndRows } from "../regions.js";
@@ -65,8 +64,7 @@ interface Band {
 }
 
 /** Cuts a system into bands of about equal size, none below the least. */
-function bands({ grid }: System, least: number): Band[] {
-  const raised = rowCounts(grid);
+function bands({ grid, raised }: System, least: number): Band[] {
   const count = Math.max(1, Math.floor(grid.rows / Math.max(1, least)));
   const all = raised.reduce((sum, one) => sum + one, 0) / (grid.rows * grid.columns);
   return Array.from({ length: count }, (_, band) => {

@@ -1,5 +1,4 @@
 import type { Plan } from "../cloth.js";
-import { shaftUses } from "../measure/shafts.js";
 import { many, runsOf } from "../words.js";
 import { onTabby } from "./examples.js";
 import type { Rule } from "./rule.js";
@@ -57,7 +56,7 @@ export const idleShaft: Rule = {
   cannot: ({ plan }) => (plan === undefined ? "a drawdown alone has no shafts" : undefined),
   *find({ plan, options }) {
     if (plan === undefined) return;
-    for (const { shaft, units, rows } of shaftUses(plan.draft)) {
+    for (const { shaft, units, rows } of plan.shafts) {
       if (rows > 0 || shaft === options.staticShaft) continue;
       yield { harness: "pattern", shaft, units: [units[0]!, units.at(-1)!] };
     }

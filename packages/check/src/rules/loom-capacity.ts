@@ -1,5 +1,4 @@
 import type { Plan } from "../cloth.js";
-import { shaftUses } from "../measure/shafts.js";
 import { onTabby } from "./examples.js";
 import type { Rule } from "./rule.js";
 
@@ -52,10 +51,10 @@ export const loomCapacity: Rule = {
 
 /** What a plan needs: its highest shafts, and a treadle for each different step of the ground. */
 function needs(
-  { draft }: Plan,
+  { draft, shafts: uses }: Plan,
   staticShaft: number | undefined,
 ): Record<"pattern shafts" | "ground shafts" | "treadles", number> {
-  const used = shaftUses(draft).filter(({ shaft }) => shaft !== staticShaft);
+  const used = uses.filter(({ shaft }) => shaft !== staticShaft);
   const { shafts, steps } = draft.ground;
   const different = new Set(steps.map(({ raise, sink }) => `${raise.join(" ")} / ${sink.join(" ")}`));
   return {

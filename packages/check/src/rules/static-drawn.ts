@@ -1,4 +1,3 @@
-import { shaftUses } from "../measure/shafts.js";
 import { picksOfRows } from "../regions.js";
 import { many } from "../words.js";
 import { onTabby } from "./examples.js";
@@ -41,7 +40,7 @@ export const staticDrawn: Rule = {
   cannot: ({ plan }) => (plan === undefined ? "a drawdown alone has no shafts" : undefined),
   *find({ plan, options }) {
     if (plan === undefined || options.staticShaft === undefined) return;
-    for (const { shaft, rows, firstRow, lastRow } of shaftUses(plan.draft)) {
+    for (const { shaft, rows, firstRow, lastRow } of plan.shafts) {
       if (rows === 0 || shaft !== options.staticShaft) continue;
       yield {
         harness: "pattern",

@@ -1,4 +1,3 @@
-import { shaftUses } from "../measure/shafts.js";
 import { picksOfRows } from "../regions.js";
 import { many } from "../words.js";
 import { onTabby } from "./examples.js";
@@ -40,7 +39,7 @@ export const unknownShaft: Rule = {
   cannot: ({ plan }) => (plan === undefined ? "a drawdown alone has no shafts" : undefined),
   *find({ plan, options }) {
     if (plan === undefined) return;
-    for (const { shaft, units, rows, firstRow, lastRow } of shaftUses(plan.draft)) {
+    for (const { shaft, units, rows, firstRow, lastRow } of plan.shafts) {
       if (units.length > 0 || shaft === options.staticShaft) continue;
       yield {
         harness: "pattern",
