@@ -23,7 +23,8 @@ export type FileErrorCode =
   | "raised-and-sunk"
   | "bad-chart"
   | "bad-draft"
-  | "too-many-shafts";
+  | "too-many-shafts"
+  | "no-clear-ink";
 
 /** Text that cannot be used: one sentence, with the place where it went wrong. Nothing of the file was kept or changed. */
 export class FileError extends Error {

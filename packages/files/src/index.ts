@@ -1,5 +1,6 @@
 export type { Colour, PictureOptions } from "./charts/colours.js";
 export { type PbmOptions, readPbm, writePbm } from "./charts/pbm.js";
+export { type InkOptions, readInkedPng } from "./charts/png/ink.js";
 export { readPng } from "./charts/png/read.js";
 export { writePng } from "./charts/png/write.js";
 export { readTextChart, writeTextChart } from "./charts/text.js";

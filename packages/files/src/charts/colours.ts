@@ -15,7 +15,7 @@ export interface PictureOptions {
 }
 
 /** Red, green and blue from 0 to 255. */
-type Rgb = readonly [red: number, green: number, blue: number];
+export type Rgb = readonly [red: number, green: number, blue: number];
 
 /** The options of a picture, worked out. */
 export interface Picture {
@@ -46,7 +46,11 @@ export function pictureOf(options: PictureOptions, file: string): Picture {
   return colours;
 }
 
-function readColour(colour: string, file: string): Rgb {
+/**
+ * A colour from its text.
+ * @throws {FileError} `bad-value` when it is not `#rrggbb`
+ */
+export function readColour(colour: string, file: string): Rgb {
   const [, red, green, blue] = /^#([\da-f]{2})([\da-f]{2})([\da-f]{2})$/i.exec(colour) ?? [];
   if (red === undefined || green === undefined || blue === undefined) {
     throw new FileError(
@@ -57,4 +61,9 @@ function readColour(colour: string, file: string): Rgb {
     );
   }
   return [Number.parseInt(red, 16), Number.parseInt(green, 16), Number.parseInt(blue, 16)];
+}
+
+/** How far two colours are apart: the square of their distance, up to 195,075. */
+export function colourDistance(a: Rgb, b: Rgb): number {
+  return (a[0] - b[0]) ** 2 + (a[1] - b[1]) ** 2 + (a[2] - b[2]) ** 2;
 }

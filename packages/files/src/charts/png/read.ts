@@ -1,6 +1,6 @@
 import { BitGrid } from "@drawcord/grid";
 import { checkFileSize } from "../../text.js";
-import { type Picture, type PictureOptions, pictureOf } from "../colours.js";
+import { colourDistance, type Picture, type PictureOptions, pictureOf, type Rgb } from "../colours.js";
 import { badPng } from "./chunks.js";
 import { type PngParts, readParts } from "./header.js";
 import { inflate } from "./inflate.js";
@@ -13,47 +13,75 @@ import { scanLines, unpackedLength } from "./lines.js";
  * are not whole numbers of squares at the scale; `bad-value` for options that cannot be
  */
 export function readPng(bytes: Uint8Array, file: string, options: PictureOptions = {}): BitGrid {
-  checkFileSize(bytes.length, file);
   const picture = pictureOf(options, file);
+  const { rows, columns, eachSquare } = squaresOf(bytes, file, picture.scale, (colour) =>
+    isRaised(colour, picture),
+  );
+  const stride = Math.ceil(columns / 32);
+  const words = new Uint32Array(rows * stride);
+  eachSquare((row, column, raised) => {
+    if (raised) words[row * stride + (column >>> 5)]! |= 1 << (column & 31);
+  });
+  return BitGrid.own(rows, columns, words);
+}
+
+/** The squares of a picture, each seen by its middle pixel; row 0 is the lowest. */
+export interface PngSquares<Seen> {
+  readonly rows: number;
+  readonly columns: number;
+  /** Unpacks the picture and visits every square, in the order of the file. */
+  readonly eachSquare: (visit: (row: number, column: number, seen: Seen) => void) => void;
+}
+
+/**
+ * The squares of a PNG picture, before it is unpacked.
+ * @param scale pixels along the side of a square
+ * @param see what is made of the colour of a square
+ * @throws {FileError} as `readPng`, for the picture
+ */
+export function squaresOf<Seen>(
+  bytes: Uint8Array,
+  file: string,
+  scale: number,
+  see: (colour: Rgba) => Seen,
+): PngSquares<Seen> {
+  checkFileSize(bytes.length, file);
   const parts = readParts(bytes, file);
   const { width, height } = parts;
-  const { scale } = picture;
   if (width % scale !== 0 || height % scale !== 0) {
     throw badPng(
       file,
       `the picture has ${width} by ${height} pixels, which do not make whole squares of ${scale}`,
     );
   }
-  const columns = width / scale;
   const rows = height / scale;
-  const stride = Math.ceil(columns / 32);
-  const words = new Uint32Array(rows * stride);
-  const raised = pixelReader(parts, picture);
   const middle = scale >>> 1;
-  const data = inflate(parts.squares, unpackedLength(parts), file);
-  scanLines(data, parts, file, (y, first, step, count, line) => {
-    if (y % scale !== middle) return;
-    const start = (rows - 1 - (y - middle) / scale) * stride;
-    for (let i = 0; i < count; i++) {
-      const x = first + i * step;
-      if (x % scale !== middle || !raised(line, i)) continue;
-      const column = (x - middle) / scale;
-      words[start + (column >>> 5)]! |= 1 << (column & 31);
-    }
-  });
-  return BitGrid.own(rows, columns, words);
+  return {
+    rows,
+    columns: width / scale,
+    eachSquare: (visit) => {
+      const seen = pixelReader(parts, see);
+      const data = inflate(parts.squares, unpackedLength(parts), file);
+      scanLines(data, parts, file, (y, first, step, count, line) => {
+        if (y % scale !== middle) return;
+        for (let i = 0; i < count; i++) {
+          const x = first + i * step;
+          if (x % scale === middle)
+            visit(rows - 1 - (y - middle) / scale, (x - middle) / scale, seen(line, i));
+        }
+      });
+    },
+  };
 }
 
-/** Whether a pixel of a line is raised. */
-type PixelReader = (line: Uint8Array, pixel: number) => boolean;
+/** What is seen of a pixel of a line. */
+type PixelReader<Seen> = (line: Uint8Array, pixel: number) => Seen;
 
-function pixelReader(parts: PngParts, picture: Picture): PixelReader {
+function pixelReader<Seen>(parts: PngParts, see: (colour: Rgba) => Seen): PixelReader<Seen> {
   const { depth, kind } = parts;
   const bytes = depth >>> 3;
   if (kind === "palette" || (kind === "grey" && depth <= 8)) {
-    const known = Array.from({ length: 2 ** depth }, (_, value) =>
-      isRaised(entryColour(parts, value), picture),
-    );
+    const known = Array.from({ length: 2 ** depth }, (_, value) => see(entryColour(parts, value)));
     return (line, pixel) => known[sampleAt(line, pixel, depth)]!;
   }
   // Of a sample of 16 bits the first byte is enough to tell the colour.
@@ -65,30 +93,24 @@ function pixelReader(parts: PngParts, picture: Picture): PixelReader {
     case "grey":
       return (line, pixel) => {
         const grey = at(line, pixel, 1, 0);
-        return isRaised([grey, grey, grey, clear(line, pixel, 1) ? 0 : 255], picture);
+        return see([grey, grey, grey, clear(line, pixel, 1) ? 0 : 255]);
       };
     case "grey-alpha":
       return (line, pixel) => {
         const grey = at(line, pixel, 2, 0);
-        return isRaised([grey, grey, grey, at(line, pixel, 2, 1)], picture);
+        return see([grey, grey, grey, at(line, pixel, 2, 1)]);
       };
     case "rgb":
       return (line, pixel) =>
-        isRaised(
-          [
-            at(line, pixel, 3, 0),
-            at(line, pixel, 3, 1),
-            at(line, pixel, 3, 2),
-            clear(line, pixel, 3) ? 0 : 255,
-          ],
-          picture,
-        );
+        see([
+          at(line, pixel, 3, 0),
+          at(line, pixel, 3, 1),
+          at(line, pixel, 3, 2),
+          clear(line, pixel, 3) ? 0 : 255,
+        ]);
     case "rgb-alpha":
       return (line, pixel) =>
-        isRaised(
-          [at(line, pixel, 4, 0), at(line, pixel, 4, 1), at(line, pixel, 4, 2), at(line, pixel, 4, 3)],
-          picture,
-        );
+        see([at(line, pixel, 4, 0), at(line, pixel, 4, 1), at(line, pixel, 4, 2), at(line, pixel, 4, 3)]);
   }
 }
 
@@ -98,7 +120,8 @@ function sampleAt(line: Uint8Array, pixel: number, depth: number): number {
   return (line[bit >>> 3]! >>> (8 - depth - (bit & 7))) & (2 ** depth - 1);
 }
 
-type Rgba = readonly [red: number, green: number, blue: number, alpha: number];
+/** A colour as it is stored; what is transparent shows white. */
+export type Rgba = readonly [red: number, green: number, blue: number, alpha: number];
 
 /** The colour that a value of a palette or a grey of up to 8 bits stands for. */
 function entryColour({ kind, depth, palette, transparency }: PngParts, value: number): Rgba {
@@ -123,12 +146,14 @@ function isClear({ transparency, depth }: PngParts, line: Uint8Array, from: numb
   return true;
 }
 
+/** A colour laid on white. */
+export function shownColour([red, green, blue, alpha]: Rgba): Rgb {
+  const shown = (part: number) => (part * alpha + 255 * (255 - alpha)) / 255;
+  return [shown(red), shown(green), shown(blue)];
+}
+
 /** Whether a colour, laid on white, is nearer to the warp's than to the weft's. */
-function isRaised([red, green, blue, alpha]: Rgba, { warp, weft }: Picture): boolean {
-  let nearer = 0;
-  for (const [i, part] of [red, green, blue].entries()) {
-    const shown = (part * alpha + 255 * (255 - alpha)) / 255;
-    nearer += (shown - weft[i]!) ** 2 - (shown - warp[i]!) ** 2;
-  }
-  return nearer > 0;
+function isRaised(colour: Rgba, { warp, weft }: Picture): boolean {
+  const shown = shownColour(colour);
+  return colourDistance(shown, weft) > colourDistance(shown, warp);
 }
