@@ -20,5 +20,17 @@ export const registry: Registry = {
     summary: "lay out a ground weave, its raise and sink plan, and its ties",
     load: () => import("./commands/ground.js"),
   },
+  chart: {
+    summary: "turn a chart into threading and lifts",
+    load: () => import("./commands/chart.js"),
+  },
+  lifts: {
+    summary: "list the lifts to have at the loom, with their weight",
+    load: () => import("./commands/lifts.js"),
+  },
+  threading: {
+    summary: "list the threading to have at the loom",
+    load: () => import("./commands/threading.js"),
+  },
   rules: { summary: "explain what is checked, and why", load: () => import("./commands/rules.js") },
 };

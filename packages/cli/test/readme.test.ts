@@ -6,7 +6,7 @@ import { run } from "./run.js";
 
 const readme = readFileSync(join(import.meta.dirname, "../README.md"), "utf8");
 const cwd = folder();
-for (const [, file, text] of readme.matchAll(/^```yaml recipe=(\S+)\n([\s\S]*?)^```/gm)) {
+for (const [, file, text] of readme.matchAll(/^```(?:yaml recipe|text chart)=(\S+)\n([\s\S]*?)^```/gm)) {
   writeFileSync(join(cwd, file!), text!);
 }
 const sessions = [...readme.matchAll(/^```console\n([\s\S]*?)^```/gm)].flatMap(([, session]) =>

@@ -118,7 +118,9 @@ function shadesOf(counts: ReadonlyMap<number, number>): readonly Shade[] {
 }
 
 function told(shades: readonly Shade[]): string {
-  const shown = shades.slice(0, 4).map(({ rgb, squares }) => `${nameOf(rgb)} (${squares} ${squares === 1 ? "square" : "squares"})`);
+  const shown = shades
+    .slice(0, 4)
+    .map(({ rgb, squares }) => `${nameOf(rgb)} (${squares} ${squares === 1 ? "square" : "squares"})`);
   const more = shades.length > shown.length ? ` and ${shades.length - shown.length} more colours` : "";
   return `${shown.join(", ")}${more}`;
 }

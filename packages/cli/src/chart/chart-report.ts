@@ -1,0 +1,92 @@
+import type { BitGrid } from "@drawcord/grid";
+import {
+  describeThreading,
+  type NearestCloth,
+  printLifts,
+  printShafts,
+  printThreading,
+} from "@drawcord/units";
+import { wrap } from "../text.js";
+import { shaftsOf } from "./weave-chart.js";
+
+/** What was made of a chart. */
+export interface ChartResult {
+  readonly file: string;
+  readonly wanted: BitGrid;
+  readonly cloth: NearestCloth;
+  /** Pattern shafts that the chart takes as it is. */
+  readonly shaftsTaken: number;
+}
+
+/** The result for people: shafts, squares changed, the notation, and the changed squares drawn. */
+export function* chartText(
+  { file, wanted, cloth, shaftsTaken }: ChartResult,
+  width: number,
+): Iterable<string> {
+  const { threading, changes, atLeast } = cloth;
+  const shafts = shaftsOf(cloth);
+  const still = threading.filter((unit) => unit.length === 0).length;
+  const taken = shafts === shaftsTaken ? "" : `; the chart as it is takes ${shaftsTaken}`;
+  yield facts(
+    [
+      ["chart", `${file}, ${wanted.rows} rows x ${wanted.columns} units`],
+      ["shafts", `${shafts}${still === 0 ? "" : `, and ${count(still, "static unit")}`}${taken}`],
+      ["changed", changed(changes, atLeast, wanted.rows * wanted.columns)],
+      ["threading", printThreading(threading)],
+      ["in words", describeThreading(threading)],
+      ["lifts", `${count(new Set(cloth.lifts.map(printShafts)).size, "row")} unlike each other`],
+    ],
+    width,
+  );
+  if (changes === 0) return;
+  yield `\nThe cloth, the last row on top: # drawn, . not; + drawn and - not drawn against the chart\n`;
+  for (let row = wanted.rows - 1; row >= 0; row--) yield `${pictureLine(cloth, wanted, row)}\n`;
+}
+
+function changed(changes: number, atLeast: number, squares: number): string {
+  if (changes === 0) return "no square";
+  const proof =
+    changes === atLeast
+      ? "no picture with these means changes fewer"
+      : `none with these means changes fewer than ${atLeast}`;
+  return `${count(changes, "square")} of ${squares}; ${proof}`;
+}
+
+/** One row as it is woven, with what was changed. */
+export function pictureLine({ chart, changed }: NearestCloth, wanted: BitGrid, row: number): string {
+  return Array.from({ length: wanted.columns }, (_, unit) => {
+    const drawn = chart.get(row, unit);
+    return changed.get(row, unit) ? (drawn ? "+" : "-") : drawn ? "#" : ".";
+  }).join("");
+}
+
+/** The result for a script; units and rows count from 1. */
+export function chartJson({ file, wanted, cloth, shaftsTaken }: ChartResult): object {
+  return {
+    file,
+    rows: wanted.rows,
+    units: wanted.columns,
+    shafts: shaftsOf(cloth),
+    shaftsTaken,
+    changes: cloth.changes,
+    atLeast: cloth.atLeast,
+    proved: cloth.changes === cloth.atLeast,
+    threading: printThreading(cloth.threading),
+    lifts: printLifts(cloth.lifts),
+    picture: Array.from({ length: wanted.rows }, (_, row) => pictureLine(cloth, wanted, row)),
+  };
+}
+
+/** Facts in two columns, the second wrapped beside the first. */
+function facts(rows: readonly (readonly [name: string, text: string])[], width: number): string {
+  return rows
+    .map(
+      ([name, text]) =>
+        `${name.padEnd(11)}${wrap(text, Math.max(40, Math.min(width, 100) - 11)).join(`\n${" ".repeat(11)}`)}\n`,
+    )
+    .join("");
+}
+
+function count(number: number, thing: string): string {
+  return `${number} ${thing}${number === 1 ? "" : "s"}`;
+}

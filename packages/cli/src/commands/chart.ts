@@ -1,0 +1,160 @@
+import { basename, extname } from "node:path";
+import { check } from "@drawcord/check";
+import { checkOptions, readRecipe } from "@drawcord/files";
+import { MOST_CHART_SHAFTS, parseThreading, threadedChart } from "@drawcord/units";
+import { chartRecipe } from "../chart/chart-recipe.js";
+import { chartJson, chartText } from "../chart/chart-report.js";
+import { readChart } from "../chart/read-chart.js";
+import { type ChartMeans, onUnits, shaftsOf, weaveChart } from "../chart/weave-chart.js";
+import { defineCommand } from "../command.js";
+import { CliError } from "../error.js";
+import { input } from "../inputs.js";
+import { toJson } from "../printable.js";
+import { wholeNumber } from "../whole-number.js";
+import { writeWhole } from "../write-whole.js";
+
+export const command = defineCommand({
+  operands: "PICTURE",
+  help: `Turns a chart into threading and lifts: a square across is a unit, a square up is a row, the lowest row is woven first. It is exact on as many pattern shafts as the chart has columns unlike each other; with fewer it finds the nearest picture and shows the squares that change.
+
+PICTURE is a text of # and ., a PBM or a PNG picture (a pixel a unit, or a square of --scale pixels), or - for standard input. A photographed grid is not read: redraw it, a pixel a square.
+
+With -o it writes a recipe that drawcord check reads, whole or not at all.`,
+  examples: [
+    ["drawcord chart moth.txt", "says how many shafts the chart takes, and how they are threaded"],
+    [
+      "drawcord chart moth.png --shafts 10 --unit-ends 4 -o runner.recipe.yaml",
+      "weaves it on ten shafts, as near as can be, and writes the recipe",
+    ],
+    ["drawcord chart moth.txt --threading '(1-8 7-2)*4 1'", "finds the lifts for a threading on the loom"],
+  ],
+  options: {
+    shafts: {
+      type: "string",
+      value: "N",
+      help: "the most pattern shafts, up to 200; as many as it takes when not given",
+    },
+    lifts: { type: "string", value: "N", help: "the most lifts unlike each other" },
+    symmetry: {
+      type: "string",
+      value: "KIND",
+      choices: ["none", "mirror", "point"],
+      default: "none",
+      help: "make the right half mirror the left, or thread in repeated points",
+    },
+    threading: {
+      type: "string",
+      value: "TEXT",
+      help: "the threading that is on the loom, such as '(1-8 7-2)*4'",
+    },
+    "single-unit": { type: "boolean", help: "a cord for each unit" },
+    units: { type: "string", value: "N", help: "the units of the loom; those beside the chart are static" },
+    scale: { type: "string", value: "N", default: "1", help: "pixels along the side of a square of a PNG" },
+    ink: { type: "string", value: "COLOUR", help: "the colour of what is drawn in a PNG, such as #b02028" },
+    threshold: {
+      type: "string",
+      value: "PERCENT",
+      help: "how light a grey still counts as drawn; 50 when not given",
+    },
+    "unit-ends": { type: "string", value: "N", default: "4", help: "ends in each unit, for the recipe" },
+    picks: { type: "string", value: "N", help: "picks in each row, for the recipe; as many as --unit-ends" },
+    weave: {
+      type: "string",
+      value: "WEAVE",
+      default: "broken twill",
+      help: "the ground weave, for the recipe",
+    },
+    title: { type: "string", value: "TEXT", help: "the title of the recipe" },
+    format: {
+      type: "string",
+      value: "FORMAT",
+      choices: ["text", "json"],
+      default: "text",
+      help: "how to print what was found",
+    },
+    output: {
+      type: "string",
+      short: "o",
+      value: "FILE",
+      help: "write the recipe to this file, whole or not at all",
+    },
+    force: { type: "boolean", help: "replace the file if there is one" },
+  },
+  async run({ operands, options }, io) {
+    const source = input(operands[0]!, io);
+    const means = meansOf(options);
+    const unitEnds = wholeNumber("--unit-ends", options["unit-ends"], 1, 1000)!;
+    const ground = {
+      title: options.title ?? titleOf(source.name),
+      weave: options.weave,
+      unitEnds,
+      picks: wholeNumber("--picks", options.picks, 1, 1000) ?? unitEnds,
+    };
+    const units = wholeNumber("--units", options.units, 1, 100_000) ?? means.threading?.length;
+    const scale = wholeNumber("--scale", options.scale, 1, 256)!;
+    const threshold = wholeNumber("--threshold", options.threshold, 1, 99);
+
+    const drawn = await readChart(source, { scale, ink: options.ink, threshold });
+    const wanted = units === undefined ? drawn : onUnits(drawn, units, source.name);
+    const cloth = weaveChart(wanted, means);
+    const recipe = chartRecipe(cloth, ground);
+    const faults = faultsOf(recipe);
+    if (options.output !== undefined) {
+      await writeWhole(options.output, io.cwd, [recipe], { force: options.force });
+    }
+
+    const result = { file: source.name, wanted, cloth, shaftsTaken: shaftsOf(threadedChart(wanted)) };
+    if (options.format === "json") {
+      await io.stdout.write(`${toJson(chartJson(result), 2)}\n`);
+      return 0;
+    }
+    for (const text of chartText(result, io.width)) await io.stdout.write(text);
+    if (options.output === undefined) {
+      await io.stdout.write("\nNo recipe was written; -o FILE writes one.\n");
+    } else {
+      const next = faults === 0 ? "finds nothing that would spoil the cloth" : `finds ${faults} to look at`;
+      await io.stdout.write(`\n${options.output} was written; drawcord check ${next}.\n`);
+    }
+    return 0;
+  },
+});
+
+function meansOf(options: {
+  readonly shafts: string | undefined;
+  readonly lifts: string | undefined;
+  readonly symmetry: "none" | "mirror" | "point";
+  readonly threading: string | undefined;
+  readonly "single-unit": boolean;
+}): ChartMeans {
+  const shafts = wholeNumber("--shafts", options.shafts, 1, MOST_CHART_SHAFTS);
+  const lifts = wholeNumber("--lifts", options.lifts, 1, 1_000_000);
+  const { symmetry, threading, "single-unit": singleUnit } = options;
+  const asked = shafts !== undefined || lifts !== undefined || symmetry !== "none";
+  if ([threading !== undefined, singleUnit, asked].filter(Boolean).length > 1) {
+    const sentence =
+      "--threading and --single-unit say how the units hang; --shafts, --lifts and --symmetry go with neither, nor do the two go together";
+    throw new CliError("unwanted-option", sentence);
+  }
+  if (symmetry === "point" && shafts === undefined) {
+    throw new CliError("missing-value", "--symmetry point needs a number of shafts, --shafts N");
+  }
+  return {
+    singleUnit,
+    symmetry,
+    ...(shafts !== undefined && { shafts }),
+    ...(lifts !== undefined && { lifts }),
+    ...(threading !== undefined && { threading: parseThreading(threading) }),
+  };
+}
+
+/** The findings of the recipe that weigh as errors or warnings; throws where the recipe cannot be read at all. */
+function faultsOf(recipe: string): number {
+  const read = readRecipe(recipe, "the recipe");
+  const { summary } = check(read.draft, checkOptions(read));
+  return summary.error + summary.warning;
+}
+
+function titleOf(name: string): string {
+  const base = basename(name, extname(name)).replace(/[-_]+/g, " ");
+  return base.charAt(0).toUpperCase() + base.slice(1);
+}

@@ -1,0 +1,51 @@
+import { readRecipe } from "@drawcord/files";
+import { threadingList } from "@drawcord/units";
+import { defineCommand } from "../command.js";
+import { input } from "../inputs.js";
+import { threadingCsv, threadingJson, threadingText } from "../loom/threading-list.js";
+import { toJson } from "../printable.js";
+import { wholeNumber } from "../whole-number.js";
+
+export const command = defineCommand({
+  operands: "FILE",
+  help: `Lists the unit threading of a recipe to have at the loom: the shortest notation, the order in words, and every unit with its pattern shafts in counted groups to tick off. The list runs from right to left as seen from the weaver's bench, or from left to right.
+
+For FILE, - is standard input.`,
+  examples: [
+    ["drawcord threading runner.recipe.yaml", "prints the list"],
+    ["drawcord threading runner.recipe.yaml --from left --group 8", "from the left, eight units a group"],
+  ],
+  options: {
+    from: {
+      type: "string",
+      value: "SIDE",
+      choices: ["right", "left"],
+      default: "right",
+      help: "the side to begin at",
+    },
+    group: { type: "string", value: "N", default: "10", help: "units in a group" },
+    format: {
+      type: "string",
+      value: "FORMAT",
+      choices: ["text", "json", "csv"],
+      default: "text",
+      help: "how to print the list",
+    },
+  },
+  async run({ operands, options }, io) {
+    const { from, format } = options;
+    const group = wholeNumber("--group", options.group, 1, 1000)!;
+    const source = input(operands[0]!, io);
+    const { draft, title } = readRecipe(await source.read(), source.name);
+    const { threading } = draft;
+    const groups = threadingList(threading, { from, group });
+    const sheet = { file: source.name, title, threading, from, groups };
+    if (format === "json") {
+      await io.stdout.write(`${toJson(threadingJson(sheet), 2)}\n`);
+      return 0;
+    }
+    const text = format === "csv" ? threadingCsv(sheet) : threadingText(sheet, io.width);
+    for (const line of text) await io.stdout.write(line);
+    return 0;
+  },
+});

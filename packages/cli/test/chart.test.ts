@@ -1,0 +1,153 @@
+import { mkdtempSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { crc32 } from "node:zlib";
+import { check } from "@drawcord/check";
+import { checkOptions, readRecipe, writePbm, writePng } from "@drawcord/files";
+import { fromText, toText } from "@drawcord/grid";
+import { chartOf } from "@drawcord/units";
+import { encode } from "fast-png";
+import { describe, expect, it } from "vitest";
+import { run } from "./run.js";
+
+const moth = "..#....\n.###...\n##.##.#\n#.#.#..\n.#.#..#";
+const grid = fromText(moth);
+const cwd = mkdtempSync(join(tmpdir(), "drawcord-chart-"));
+writeFileSync(join(cwd, "moth.txt"), moth);
+writeFileSync(join(cwd, "moth.pbm"), writePbm(grid));
+writeFileSync(join(cwd, "plain.pbm"), writePbm(grid, { kind: "P1" }));
+writeFileSync(join(cwd, "moth.png"), writePng(grid, { scale: 5 }));
+writeFileSync(join(cwd, "red.png"), writePng(grid, { warp: "#b02028", weft: "#f8f4e8" }));
+
+/** A red, a green and a white square. */
+const twoInks = Uint8Array.from([200, 0, 0, 0, 160, 0, 255, 255, 255]);
+writeFileSync(join(cwd, "inks.png"), encode({ width: 3, height: 1, data: twoInks, channels: 3, depth: 8 }));
+writeFileSync(join(cwd, "cut.png"), writePng(grid).subarray(0, 60));
+writeFileSync(join(cwd, "huge.png"), claiming(60_000));
+writeFileSync(join(cwd, "empty.txt"), "");
+writeFileSync(join(cwd, "blank.txt"), "...\n...\n");
+writeFileSync(join(cwd, "noise.bin"), Uint8Array.from([0, 255, 254, 1]));
+const wide = Array.from({ length: 9 }, (_, row) =>
+  Array.from({ length: 300 }, (_, unit) => (((unit + 1) >>> row) & 1 ? "#" : ".")).join(""),
+);
+writeFileSync(join(cwd, "wide.txt"), wide.join("\n"));
+
+/** The picture with another width and height in its header. */
+function claiming(side: number): Uint8Array {
+  const bytes = Buffer.from(writePng(grid));
+  bytes.writeUInt32BE(side, 16);
+  bytes.writeUInt32BE(side, 20);
+  bytes.writeUInt32BE(crc32(bytes.subarray(12, 29)), 29);
+  return bytes;
+}
+
+const json = async (...argv: readonly string[]) => {
+  const { stdout, stderr, status } = await run(["chart", ...argv, "--format", "json"], { cwd });
+  expect([status, stderr]).toEqual([0, ""]);
+  return JSON.parse(stdout) as {
+    shafts: number;
+    changes: number;
+    threading: string;
+    picture: string[];
+    proved: boolean;
+  };
+};
+
+describe("drawcord chart", () => {
+  it("reads text, both kinds of PBM, and PNG by the square or by the pixel", async () => {
+    const asText = await json("moth.txt");
+    expect(asText).toMatchObject({ shafts: 4, changes: 0, threading: "1-3 2 1 X 4" });
+    const { file: _, ...expected } = { file: "", ...asText };
+    for (const argv of [
+      ["moth.pbm"],
+      ["plain.pbm"],
+      ["moth.png", "--scale", "5"],
+      ["red.png"],
+      ["red.png", "--ink", "#b02028"],
+    ]) {
+      expect(await json(...argv)).toMatchObject({ ...expected, file: argv[0] });
+    }
+    expect(asText.picture.reverse().join("\n")).toBe(moth);
+  });
+
+  it("writes a recipe that weaves the chart and that check accepts", async () => {
+    const { status, stdout } = await run(
+      ["chart", "moth.txt", "--unit-ends", "4", "-o", "moth.recipe.yaml"],
+      { cwd },
+    );
+    expect([status, stdout.includes("moth.recipe.yaml was written; drawcord check finds nothing")]).toEqual([
+      0,
+      true,
+    ]);
+    const recipe = readRecipe(readFileSync(join(cwd, "moth.recipe.yaml")), "moth.recipe.yaml");
+    expect(recipe.title).toBe("Moth");
+    expect(recipe.draft.unitEnds).toBe(4);
+    expect(recipe.draft.picksPerRow).toBe(4);
+    expect(toText(chartOf(recipe.draft))).toBe(moth);
+    expect(check(recipe.draft, checkOptions(recipe)).findings).toEqual([]);
+    const checked = await run(["check", "moth.recipe.yaml"], { cwd });
+    expect(checked.status).toBe(0);
+  });
+
+  it("replaces a file only when told to", async () => {
+    writeFileSync(join(cwd, "kept.yaml"), "mine");
+    const refused = await run(["chart", "moth.txt", "-o", "kept.yaml"], { cwd });
+    expect([refused.status, readFileSync(join(cwd, "kept.yaml"), "utf8")]).toEqual([2, "mine"]);
+    expect((await run(["chart", "moth.txt", "-o", "kept.yaml", "--force"], { cwd })).status).toBe(0);
+    expect(readFileSync(join(cwd, "kept.yaml"), "utf8")).toContain("recipe: 1");
+  });
+
+  it("finds the nearest picture with fewer shafts and shows the squares", async () => {
+    const { shafts, changes, proved, picture } = await json("moth.txt", "--shafts", "2");
+    expect(shafts).toBe(2);
+    expect(proved).toBe(true);
+    expect(picture.join("").replace(/[#.]/g, "")).toHaveLength(changes);
+    const drawn = picture.map((row) => row.replaceAll("-", "#").replaceAll("+", "."));
+    expect(drawn.reverse().join("\n")).toBe(moth);
+  });
+
+  it("takes a threading that is on the loom, a cord a unit, points, a mirror, fewer lifts and more units", async () => {
+    expect((await json("moth.txt", "--threading", "1-7")).changes).toBe(0);
+    expect((await json("moth.txt", "--single-unit")).threading).toBe("1-7");
+    expect((await json("moth.txt", "--symmetry", "point", "--shafts", "4")).threading).toMatch(/4/);
+    const mirrored = await json("moth.txt", "--symmetry", "mirror", "--units", "9");
+    expect(mirrored.threading).toMatch(/^X/);
+    expect((await json("moth.txt", "--lifts", "3")).changes).toBeGreaterThan(0);
+  });
+});
+
+describe("a picture or means that cannot be used", () => {
+  const refused = [
+    [
+      ["inks.png"],
+      "inks.png:1:1: the picture has no clear ink among #00a000 (1 square), #c80000 (1 square), #ffffff (1 square); name the colour of the ink",
+    ],
+    [["moth.txt", "--units", "6"], "moth.txt: the chart is 7 units wide; there are 6 units"],
+    [["moth.txt", "--threading", "(1-3)*2"], "moth.txt: the chart is 7 units wide; there are 6 units"],
+    [["moth.txt", "--shafts", "201"], `--shafts takes a whole number from 1 to 200, not "201"`],
+    [
+      ["wide.txt"],
+      "the chart takes 300 pattern shafts, more than the 200 that are worked out; ask for fewer with --shafts, or for a cord a unit with --single-unit",
+    ],
+    [["empty.txt"], "empty"],
+    [["blank.txt"], "blank.txt: the chart draws nothing; expected one square or more"],
+    [["noise.bin"], "noise.bin: this is no chart; a text of # and ., a PBM or a PNG picture was expected"],
+    [["cut.png"], "cut.png:1:"],
+    [["huge.png"], "60000"],
+    [["none.png"], "none.png: there is no such file"],
+    [["moth.txt", "--shafts", "2", "--single-unit"], "--threading and --single-unit say how the units hang"],
+    [["moth.txt", "--symmetry", "point"], "--symmetry point needs a number of shafts, --shafts N"],
+    [["moth.txt", "--threading", "1-3*2"], `"*" was found after a run of shafts`],
+    [["moth.txt", "--weave", "houndstooth"], "houndstooth"],
+    [["moth.png", "--scale", "4"], "do not make whole squares of 4"],
+  ] as const;
+
+  it.each(refused)("%j: a sentence, and nothing is written", async (argv, sentence) => {
+    const before = readdirSync(cwd);
+    const { status, stdout, stderr } = await run(["chart", ...argv, "-o", "never.yaml"], { cwd });
+    expect(stderr).toContain(sentence);
+    expect([status, stdout, stderr.split("\n").length]).toEqual([2, "", 2]);
+    expect(stderr).not.toMatch(/ {4}at |Error:/);
+    expect(readdirSync(cwd)).toEqual(before);
+  });
+});
