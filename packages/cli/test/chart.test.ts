@@ -124,7 +124,10 @@ describe("a picture or means that cannot be used", () => {
     ],
     [["moth.txt", "--units", "6"], "moth.txt: the chart is 7 units wide; there are 6 units"],
     [["moth.txt", "--threading", "(1-3)*2"], "moth.txt: the chart is 7 units wide; there are 6 units"],
-    [["moth.txt", "--shafts", "201"], `--shafts takes a whole number from 1 to 200, not "201"`],
+    [
+      ["moth.txt", "--shafts", "201"],
+      `drawcord chart: --shafts takes a whole number from 1 to 200, not "201"`,
+    ],
     [
       ["wide.txt"],
       "the chart takes 300 pattern shafts, more than the 200 that are worked out; ask for fewer with --shafts, or for a cord a unit with --single-unit",

@@ -98,10 +98,13 @@ describe("drawcord threading", () => {
 
 describe("lists that cannot be", () => {
   it.each([
-    [["threading", "lantern.yaml", "--group", "0"], `--group takes a whole number from 1 to 1000, not "0"`],
+    [
+      ["threading", "lantern.yaml", "--group", "0"],
+      `drawcord threading: --group takes a whole number from 1 to 1000, not "0"`,
+    ],
     [
       ["lifts", "lantern.yaml", "--lingo", "heavy"],
-      `--lingo takes a whole number from 1 to 100000, not "heavy"`,
+      `drawcord lifts: --lingo takes a whole number from 1 to 100000, not "heavy"`,
     ],
     [["lifts", "none.yaml"], "none.yaml: there is no such file"],
   ])("%j are refused with a sentence", async (argv, sentence) => {

@@ -9,8 +9,8 @@ import { type ChartMeans, onUnits, shaftsOf, weaveChart } from "../chart/weave-c
 import { defineCommand } from "../command.js";
 import { CliError } from "../error.js";
 import { input } from "../inputs.js";
+import { wholeNumber } from "../number-option.js";
 import { toJson } from "../printable.js";
-import { wholeNumber } from "../whole-number.js";
 import { writeWhole } from "../write-whole.js";
 
 export const command = defineCommand({
@@ -83,16 +83,16 @@ With -o it writes a recipe that drawcord check reads, whole or not at all.`,
   async run({ operands, options }, io) {
     const source = input(operands[0]!, io);
     const means = meansOf(options);
-    const unitEnds = wholeNumber("--unit-ends", options["unit-ends"], 1, 1000)!;
+    const unitEnds = wholeNumber("chart", "unit-ends", options["unit-ends"], 1000)!;
     const ground = {
       title: options.title ?? titleOf(source.name),
       weave: options.weave,
       unitEnds,
-      picks: wholeNumber("--picks", options.picks, 1, 1000) ?? unitEnds,
+      picks: wholeNumber("chart", "picks", options.picks, 1000) ?? unitEnds,
     };
-    const units = wholeNumber("--units", options.units, 1, 100_000) ?? means.threading?.length;
-    const scale = wholeNumber("--scale", options.scale, 1, 256)!;
-    const threshold = wholeNumber("--threshold", options.threshold, 1, 99);
+    const units = wholeNumber("chart", "units", options.units, 100_000) ?? means.threading?.length;
+    const scale = wholeNumber("chart", "scale", options.scale, 256)!;
+    const threshold = wholeNumber("chart", "threshold", options.threshold, 99);
 
     const drawn = await readChart(source, { scale, ink: options.ink, threshold });
     const wanted = units === undefined ? drawn : onUnits(drawn, units, source.name);
@@ -126,8 +126,8 @@ function meansOf(options: {
   readonly threading: string | undefined;
   readonly "single-unit": boolean;
 }): ChartMeans {
-  const shafts = wholeNumber("--shafts", options.shafts, 1, MOST_CHART_SHAFTS);
-  const lifts = wholeNumber("--lifts", options.lifts, 1, 1_000_000);
+  const shafts = wholeNumber("chart", "shafts", options.shafts, MOST_CHART_SHAFTS);
+  const lifts = wholeNumber("chart", "lifts", options.lifts, 1_000_000);
   const { symmetry, threading, "single-unit": singleUnit } = options;
   const asked = shafts !== undefined || lifts !== undefined || symmetry !== "none";
   if ([threading !== undefined, singleUnit, asked].filter(Boolean).length > 1) {

@@ -4,8 +4,8 @@ import { toMetric } from "@drawcord/yarn/quantity";
 import { defineCommand } from "../command.js";
 import { input } from "../inputs.js";
 import { liftCsv, liftJson, liftText } from "../loom/lift-list.js";
+import { wholeNumber } from "../number-option.js";
 import { toJson } from "../printable.js";
-import { wholeNumber } from "../whole-number.js";
 
 /** Past this many shafts their order is not weighed. */
 const MOST_ORDERED = 200;
@@ -30,7 +30,7 @@ The weight of a lingo is the recipe's loom: lingo-weight, or --lingo. For FILE, 
     },
   },
   async run({ operands, options }, io) {
-    const lingo = wholeNumber("--lingo", options.lingo, 1, 100_000);
+    const lingo = wholeNumber("lifts", "lingo", options.lingo, 100_000);
     const source = input(operands[0]!, io);
     const { draft, loom, title } = readRecipe(await source.read(), source.name);
     const lingoGrams = lingo ?? (loom.lingoWeight && toMetric(loom.lingoWeight).value);

@@ -3,8 +3,8 @@ import { threadingList } from "@drawcord/units";
 import { defineCommand } from "../command.js";
 import { input } from "../inputs.js";
 import { threadingCsv, threadingJson, threadingText } from "../loom/threading-list.js";
+import { wholeNumber } from "../number-option.js";
 import { toJson } from "../printable.js";
-import { wholeNumber } from "../whole-number.js";
 
 export const command = defineCommand({
   operands: "FILE",
@@ -34,7 +34,7 @@ For FILE, - is standard input.`,
   },
   async run({ operands, options }, io) {
     const { from, format } = options;
-    const group = wholeNumber("--group", options.group, 1, 1000)!;
+    const group = wholeNumber("threading", "group", options.group, 1000)!;
     const source = input(operands[0]!, io);
     const { draft, title } = readRecipe(await source.read(), source.name);
     const { threading } = draft;
