@@ -1,5 +1,4 @@
-import { mkdtempSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
-import { tmpdir } from "node:os";
+import { readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { crc32 } from "node:zlib";
 import { check } from "@drawcord/check";
@@ -8,11 +7,12 @@ import { fromText, toText } from "@drawcord/grid";
 import { chartOf } from "@drawcord/units";
 import { encode } from "fast-png";
 import { describe, expect, it } from "vitest";
+import { folder } from "../../../tests/support/folder.js";
 import { run } from "./run.js";
 
 const moth = "..#....\n.###...\n##.##.#\n#.#.#..\n.#.#..#";
 const grid = fromText(moth);
-const cwd = mkdtempSync(join(tmpdir(), "drawcord-chart-"));
+const cwd = folder();
 writeFileSync(join(cwd, "moth.txt"), moth);
 writeFileSync(join(cwd, "moth.pbm"), writePbm(grid));
 writeFileSync(join(cwd, "plain.pbm"), writePbm(grid, { kind: "P1" }));

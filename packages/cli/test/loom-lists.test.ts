@@ -1,11 +1,11 @@
-import { mkdtempSync, writeFileSync } from "node:fs";
-import { tmpdir } from "node:os";
+import { writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { parseThreading } from "@drawcord/units";
 import { describe, expect, it } from "vitest";
+import { folder } from "../../../tests/support/folder.js";
 import { run } from "./run.js";
 
-const cwd = mkdtempSync(join(tmpdir(), "drawcord-lists-"));
+const cwd = folder();
 writeFileSync(
   join(cwd, "lantern.yaml"),
   `recipe: 1
