@@ -13,8 +13,11 @@ export { nearest } from "./nearest.js";
 export type { Place } from "./place.js";
 export { printable } from "./printable.js";
 export { projectOf } from "./project.js";
+export { type FileKind, kindOf, type Reading, read } from "./read.js";
 export { checkOptions } from "./recipe/check-options.js";
+export { formatRecipe } from "./recipe/format.js";
 export { readRecipe } from "./recipe/read.js";
+export { starterRecipe } from "./recipe/starter.js";
 export type {
   Placed,
   Recipe,

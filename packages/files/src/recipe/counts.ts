@@ -13,6 +13,7 @@ export function readCounts(of: Spot): number | readonly number[] {
   if (typeof plain === "number") return plain;
 
   const text = textOf(of);
+  if (/^\s*\d+\s*$/.test(text) && Number(text) >= 1 && Number(text) <= most) return Number(text);
   const counts: number[] = [];
   for (const word of text.matchAll(/[^\s,]+/g)) {
     const match = /^(\d{1,7})(?:\*(\d{1,7}))?$/.exec(word[0]);

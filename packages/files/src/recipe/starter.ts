@@ -1,0 +1,75 @@
+import { stringify } from "yaml";
+
+/**
+ * A recipe to begin from: a small figured cloth, with a comment at each thing to change. It checks clean.
+ * @example readRecipe(starterRecipe("Moth"), "moth.recipe.yaml").title // "Moth"
+ */
+export function starterRecipe(title = "A first figured cloth"): string {
+  return `# A recipe for figured cloth on a drawloom. Change what is here, then run: drawcord check
+# yaml-language-server: $schema=node_modules/@drawcord/files/recipe.schema.json
+
+recipe: 1
+
+title: ${stringify(title, { lineWidth: 0, blockQuote: false }).trimEnd()}
+
+# What the front harness weaves where nothing is drawn: broken twill, twill 1/3, satin 8 step 3, ...
+ground:
+  weave: broken twill
+  ends: 4
+
+# A unit is the ends on one leash. The threading gives the pattern shaft of each, from the left:
+# X is a static unit that always weaves ground, 1-8 goes up and 7-1 down, (...)*3 comes three times.
+units:
+  ends: 4
+  threading: X*2 9 (1-8 7-2)*3 1 9 X*2
+
+# The pattern shafts drawn, row by row; the row that is woven first stands first.
+lifts:
+  picks: 4 # picks for each row
+  blocks:
+    border: { rows: [ none, 9, none ] }
+    # A picture: the last line is row 1, the columns are shafts 1 to 9.
+    lozenge:
+      picture: |
+        #.......#
+        ##......#
+        .##.....#
+        ..##....#
+        ...##...#
+        ....##..#
+        .....##.#
+        ......###
+        .......##
+  # Woven from first to last; upside-down, mirrored on 1-8 and exchanged on 1-8 change a block.
+  order:
+    - border
+    - lozenge
+    - lozenge upside-down
+    - lozenge
+    - lozenge upside-down
+    - border
+
+yarns:
+  warp: { count: 16/2 Ne, fibre: cotton }
+  weft: { count: 16/2 Ne, fibre: cotton }
+
+cloth:
+  sett: 24 per inch
+  picks: 24 per inch
+  reed: 12 per inch
+  draw-in: 6 %
+  take-up: 10 %
+  shrinkage: 8 %
+
+project:
+  pieces: 2
+  length: 60 cm
+  hems: 6 cm
+  sampling: 20 cm
+  waste: 70 cm
+
+# The longest float that may be.
+limits:
+  float: 9
+`;
+}
