@@ -11,6 +11,7 @@ export type CliErrorCode =
   | "missing-operand"
   | "unwanted-operand"
   | "nothing-matches"
+  | "no-plan"
   | "no-rule"
   | "no-chart"
   | "too-wide"

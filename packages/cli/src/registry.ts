@@ -32,5 +32,13 @@ export const registry: Registry = {
     summary: "list the threading to have at the loom",
     load: () => import("./commands/threading.js"),
   },
+  plan: {
+    summary: "work out warp, weft, reed, widths and pieces",
+    load: () => import("./commands/plan.js"),
+  },
   rules: { summary: "explain what is checked, and why", load: () => import("./commands/rules.js") },
+  yarn: {
+    summary: "print a yarn in every system, with its diameter and setts",
+    load: () => import("./commands/yarn.js"),
+  },
 };

@@ -1,4 +1,4 @@
-export { readYarn } from "./count/read.js";
+export { readCountSystem, readYarn } from "./count/read.js";
 export { type CountSystem, type CountSystemId, countSystems } from "./count/systems.js";
 export { writeYarn } from "./count/write.js";
 export type { Yarn } from "./count/yarn.js";

@@ -107,7 +107,7 @@ function badNotation(text: string, why: string): YarnError {
   return new YarnError("bad-notation", `"${text}": ${why}`, { column: 1, text });
 }
 
-/** The system of a name; the error says which is nearest. */
+/** The system of a name in a yarn's text. */
 function systemNamed(text: string, name: string | undefined): CountSystemId {
   if (name === undefined) {
     throw new YarnError("unknown-system", `"${text}" names no yarn system; ${EXPECTED}`, {
@@ -115,17 +115,48 @@ function systemNamed(text: string, name: string | undefined): CountSystemId {
       text,
     });
   }
-  const plain = name.trim().toLowerCase().replace(/\s+/g, " ");
-  const all = Object.entries(countSystems) as [CountSystemId, (typeof countSystems)[CountSystemId]][];
-  for (const [id, { names }] of all)
-    if (names.some((one) => one.toLowerCase() === plain) || id === plain) return id;
+  const system = systemOf(name);
+  if (system !== undefined) return system;
+  throw unknownSystem(`"${text}": no`, name, EXPECTED, { column: text.indexOf(name.trim()) + 1, text });
+}
+
+/**
+ * A yarn system by any of its names.
+ * @throws {YarnError} `unknown-system`, which names the nearest
+ * @example readCountSystem("Ne") // "cotton"
+ */
+export function readCountSystem(name: string): CountSystemId {
+  const system = systemOf(name);
+  if (system !== undefined) return system;
+  const known = Object.values(countSystems).map(({ names }) => names[0]);
+  throw unknownSystem("no", name, `there are ${known.join(", ")}`, {});
+}
+
+function unknownSystem(
+  lead: string,
+  name: string,
+  otherwise: string,
+  facts: Readonly<Record<string, string | number>>,
+): YarnError {
   const like = nearest(
-    plain,
-    all.flatMap(([, { names }]) => names),
+    plainName(name),
+    Object.values(countSystems).flatMap(({ names }) => names),
   );
-  throw new YarnError(
-    "unknown-system",
-    `"${text}": no yarn system is called "${name.trim()}"; ${like === undefined ? EXPECTED : `is it ${like}?`}`,
-    { column: text.indexOf(name.trim()) + 1, text, system: name.trim() },
-  );
+  const hint = like === undefined ? otherwise : `is it ${like}?`;
+  return new YarnError("unknown-system", `${lead} yarn system is called "${name.trim()}"; ${hint}`, {
+    ...facts,
+    system: name.trim(),
+  });
+}
+
+function plainName(name: string): string {
+  return name.trim().toLowerCase().replace(/\s+/g, " ");
+}
+
+function systemOf(name: string): CountSystemId | undefined {
+  const plain = plainName(name);
+  for (const [id, { names }] of Object.entries(countSystems)) {
+    if (id === plain || names.some((one) => one.toLowerCase() === plain)) return id as CountSystemId;
+  }
+  return undefined;
 }

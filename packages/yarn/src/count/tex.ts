@@ -1,8 +1,10 @@
+import { YarnError } from "../error.js";
 import { calculate, type Result } from "../formula/calculate.js";
 import type { Input } from "../formula/input.js";
 import type { Quantity } from "../quantity/units.js";
 import { readYarn } from "./read.js";
 import { type CountSystemId, countSystems } from "./systems.js";
+import { writeYarn } from "./write.js";
 import type { Yarn } from "./yarn.js";
 
 /** A yarn, its text in the notation of the trade, or its weight for a length. */
@@ -24,9 +26,14 @@ export function tex(yarn: YarnInput, options?: PlyOptions): Quantity;
 export function tex(yarn: YarnInput, options: PlyOptions = {}): Quantity {
   if (typeof yarn === "object" && "unit" in yarn) return yarn;
   const read = typeof yarn === "string" ? readYarn(yarn) : yarn;
-  const one = texOfCount(read.count, read.system);
-  if (read.plies === 1 || read.resultant) return one;
-  return calculate("tex-of-like-plies", { n: read.plies, T_1: one, c: options.twistTakeUp });
+  try {
+    const one = texOfCount(read.count, read.system);
+    if (read.plies === 1 || read.resultant) return one;
+    return calculate("tex-of-like-plies", { n: read.plies, T_1: one, c: options.twistTakeUp });
+  } catch (failure) {
+    if (!(failure instanceof YarnError)) throw failure;
+    throw new YarnError(failure.code, `${writeYarn(read)}: ${failure.message}`, failure.facts);
+  }
 }
 
 /** One count in tex, plies aside. */

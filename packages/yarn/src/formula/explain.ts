@@ -105,7 +105,7 @@ function data(formula: Formula, result: Result): Working {
 function text(formula: Formula, result: Result): string {
   const node = parse(formula.expression);
   const printed = (given: Given): string =>
-    given.unit === "" ? figures(given.value) : `(${written(given)})`;
+    given.kind === "number" ? figures(given.value) : `(${written(given)})`;
   const valuesOf = (symbol: string) => listOf(result.given[symbol] ?? []).map(printed);
   const general = printText(
     node,

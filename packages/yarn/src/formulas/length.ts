@@ -79,7 +79,7 @@ export const lengthFormulas = {
     title: "pieces from a warp",
     expression: "max(0, floor((L - q - w + g) / (p + g)))",
     symbols: { L: warp, q: sampling, w: waste, g: gap, p: warpOfPiece },
-    result: { symbol: "N", kind: "number", decimals: 0 },
+    result: { symbol: "N", kind: "number", unit: "pieces", decimals: 0 },
     source: COMMON,
   },
   "warp-left-over": {
@@ -110,7 +110,7 @@ export const lengthFormulas = {
       P: { meaning: "picks", kind: "sett", positive: true },
       c: { meaning: "length of cloth on the loom", kind: "length" },
     },
-    result: { symbol: "p", kind: "number", decimals: 0 },
+    result: { symbol: "p", kind: "number", unit: "picks", decimals: 0 },
     source: BY_DEFINITION,
   },
   "length-of-picks": {
@@ -131,7 +131,7 @@ export const lengthFormulas = {
       a: { meaning: "picks of this weft in the draft", kind: "number" },
       b: { meaning: "picks in the draft", kind: "number", positive: true },
     },
-    result: { symbol: "p", kind: "number", decimals: 1 },
+    result: { symbol: "p", kind: "number", unit: "picks", decimals: 1 },
     source: BY_DEFINITION,
     validity: "the draft is woven over and over",
   },

@@ -42,7 +42,7 @@ export const reedFormulas = {
     title: "ends for a width in the reed",
     expression: "round(W S)",
     symbols: { W: { meaning: "width in the reed", kind: "length", positive: true }, S: sett },
-    result: { symbol: "n", kind: "number", decimals: 0 },
+    result: { symbol: "n", kind: "number", unit: "ends", decimals: 0 },
     source: BY_DEFINITION,
   },
   "width-of-dents": {
@@ -66,7 +66,7 @@ export const reedFormulas = {
     title: "units",
     expression: "ceil(n / e)",
     symbols: { n: ends, e: { ...ends, meaning: "ends in a unit" } },
-    result: { symbol: "u", kind: "number", decimals: 0 },
+    result: { symbol: "u", kind: "number", unit: "units", decimals: 0 },
     source: BY_DEFINITION,
     validity: "units of one size; the last may be smaller",
   },
@@ -77,7 +77,7 @@ export const reedFormulas = {
       u: { meaning: "units", kind: "number", whole: true },
       g: { ...ends, meaning: "lingos on a unit" },
     },
-    result: { symbol: "l", kind: "number", decimals: 0 },
+    result: { symbol: "l", kind: "number", unit: "lingos", decimals: 0 },
     source: BY_DEFINITION,
   },
 } as const satisfies FormulaSet;

@@ -1,0 +1,125 @@
+import {
+  assumptions,
+  type Plan,
+  type PlanReed,
+  type PlanYarn,
+  writeQuantity,
+  writeReed,
+  writeSley,
+} from "@drawcord/yarn";
+import type { Paint } from "../paint.js";
+import { oneLine } from "../printable.js";
+import { wrap } from "../text.js";
+import { both, metric } from "./measures.js";
+
+/** A heading and its lines; a heading without lines is not printed. */
+type Section = readonly [heading: string, lines: readonly string[]];
+
+/** A plan as a weaver reads it, in lines of at most `width` characters where words allow. */
+export function planText(plan: Plan, width: number, paint: Paint): string {
+  const sections: readonly Section[] = [
+    ["threads", [threads(plan)]],
+    ["reed", plan.reed === undefined ? [] : reedLines(plan.reed)],
+    [
+      "width",
+      named(plan, { widthInReed: "in the reed", clothWidth: "on the loom", finishedWidth: "finished" }),
+    ],
+    ["length", lengths(plan)],
+    ["warp", named(plan, { warpOfPiece: "a piece", warpLength: "in all", leftOver: "left over" })],
+    ["pieces", [`${plan.pieces.value}`]],
+    [
+      "yarn",
+      [plan.warpYarn, ...plan.weftYarn].flatMap((yarn) => (yarn === undefined ? [] : [yarnLine(yarn)])),
+    ],
+    ["cloth", plan.clothWeight === undefined ? [] : [both(plan.clothWeight)]],
+    [
+      "assumed",
+      assumptions(plan).map(({ meaning, value, why }) => `${meaning}: ${writeQuantity(value)} (${why})`),
+    ],
+    ["missing", plan.missing],
+    ["note", plan.notes],
+  ];
+  return sections
+    .filter(([, lines]) => lines.length > 0)
+    .map(([heading, lines]) => section(heading, lines, width, paint))
+    .join("");
+}
+
+const INDENT = 10;
+
+function section(heading: string, lines: readonly string[], width: number, paint: Paint): string {
+  const wrapped = lines.flatMap((line) =>
+    wrap(oneLine(line), Math.max(20, width - INDENT - 2)).map((part, i) => (i === 0 ? part : `  ${part}`)),
+  );
+  return wrapped
+    .map(
+      (line, i) =>
+        `${i === 0 ? `${paint.strong(heading)}${" ".repeat(INDENT - heading.length)}` : " ".repeat(INDENT)}${line}\n`,
+    )
+    .join("");
+}
+
+function threads({ ends, lingos, picks, units }: Plan): string {
+  const counted = [ends, units, lingos].flatMap((one) => (one === undefined ? [] : [writeQuantity(one)]));
+  return `${counted.join(", ")}; ${metric(picks).value} picks in a piece`;
+}
+
+type Measured =
+  | "widthInReed"
+  | "clothWidth"
+  | "finishedWidth"
+  | "warpOfPiece"
+  | "warpLength"
+  | "leftOver"
+  | "clothLength"
+  | "finishedLength";
+
+function named(plan: Plan, names: Readonly<Partial<Record<Measured, string>>>): string[] {
+  return (Object.keys(names) as Measured[]).flatMap((name) => {
+    const found = plan[name];
+    return found === undefined ? [] : [`${both(found)} ${names[name]}`];
+  });
+}
+
+function lengths(plan: Plan): string[] {
+  return named(plan, { clothLength: "woven for a piece", finishedLength: "finished" });
+}
+
+function reedLines({
+  dents,
+  dentsUsed,
+  error,
+  others,
+  printed,
+  reed,
+  sett,
+  sley,
+  width,
+}: PlanReed): string[] {
+  const off = error === undefined || Math.abs(error) < 0.005 ? "" : `, ${signed(error)} of the sett`;
+  return [
+    `${writeReed(reed)}: ${both(dents)} dents`,
+    `sleyed ${writeSley(sley)}: ${both(sett)} ends${off}`,
+    `${dentsUsed} dents, ${both(width)}: ${printed}`,
+    ...others.map(
+      (other) => `or ${writeSley(other.sley)}: ${both(other.sett)} ends, ${signed(other.error)} of the sett`,
+    ),
+  ];
+}
+
+function signed(error: number): string {
+  return `${Math.abs(error).toFixed(1)} % ${error > 0 ? "above that" : "below that"}`;
+}
+
+function yarnLine({ enough, length, mass, name, packages, picks }: PlanYarn): string {
+  const parts = [
+    ...(picks === undefined ? [] : [`${metric(picks).value} picks a piece`]),
+    both(length),
+    ...(mass === undefined ? [] : [both(mass)]),
+    ...(packages === undefined
+      ? []
+      : [`${packages.value} ${packages.value === 1 ? "package" : "packages"} to buy`]),
+    ...(enough === undefined ? [] : [enough ? "the stock is enough" : "the stock is not enough"]),
+  ];
+  return `${name}: ${parts.join(", ")}`;
+}

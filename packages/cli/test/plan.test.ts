@@ -1,0 +1,185 @@
+import { mkdtempSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { describe, expect, it } from "vitest";
+import { run } from "./run.js";
+
+/** The towels of common practice: 564 ends at 40 an inch, 4 to a unit, cotton 16/2 and 8/2, 6 yards of warp. */
+const towels = `recipe: 1
+title: Towels
+ground: { weave: broken twill }
+units: { ends: 4, threading: X*2 (1-10)*13 1-7 X*2 }
+lifts: { picks: 4, rows: [1*50, 2*50, 3*70] }
+yarns:
+  warp: { count: 16/2 Ne, package: 8400 yd }
+  weft: { count: 8/2 Ne, package: 1 lb, stock: 2 oz }
+cloth:
+  sett: 40 per inch
+  picks: 30 per inch
+  reed: 20 per inch
+  draw-in: 5 %
+  take-up: 10 %
+  shrinkage: 10 %
+project: { warp: 6 yd, length: 17 in }
+`;
+
+const bare = `recipe: 1
+ground: { weave: broken twill }
+units: { ends: 4, threading: X 1 X }
+lifts: { picks: 4, rows: [1] }
+`;
+
+const cwd = mkdtempSync(join(tmpdir(), "drawcord-plan-"));
+writeFileSync(join(cwd, "towels.yaml"), towels);
+writeFileSync(join(cwd, "bare.yaml"), bare);
+writeFileSync(join(cwd, "shrunk.yaml"), towels.replace("shrinkage: 10 %", "shrinkage: 100 %"));
+writeFileSync(join(cwd, "slip.yaml"), towels.replace("16/2 Ne", "16/2 Nee"));
+
+const json = async (...argv: string[]) =>
+  JSON.parse((await run([...argv, "--format", "json"], { cwd })).stdout);
+
+describe("drawcord plan", () => {
+  it("gives a script metric numbers, each with its unit (common practice: 14.1 in, 141 units and lingos, 8 pieces)", async () => {
+    const plan = await json("plan", "towels.yaml");
+    expect(plan).toMatchObject({
+      file: "towels.yaml",
+      title: "Towels",
+      ends: { value: 564, unit: "ends" },
+      units: { value: 141, unit: "units" },
+      lingos: { value: 141, unit: "lingos" },
+      widthInReed: { value: 358.1, unit: "mm" },
+      pieces: { value: 8, unit: "pieces" },
+      warpLength: { value: 5486.4, unit: "mm" },
+      reed: { value: 7.874, unit: "per cm", sley: "2", dents: 282, ends: "(2) 282 times" },
+      missing: [],
+      notes: [],
+    });
+    // Finished about 12 inches wide.
+    expect(plan.finishedWidth).toEqual({ value: 306.2, unit: "mm" });
+    expect(plan.leftOver.value).toBeGreaterThan(0);
+    expect(plan.leftOver.unit).toBe("mm");
+    // 564 ends of 6 yards: 3384 yards of 6720 in a pound.
+    expect(plan.warpYarn).toEqual({
+      length: { value: 3094, unit: "m" },
+      mass: { value: 228.4, unit: "g" },
+      packages: 1,
+    });
+    expect(plan.weftYarn).toHaveLength(1);
+    expect(plan.weftYarn[0]).toMatchObject({
+      name: "weft",
+      packages: 1,
+      enough: false,
+      picks: { unit: "picks" },
+    });
+    expect(plan.clothWeight.unit).toBe("g/m2");
+  });
+
+  it("prints the project for a weaver, and what was assumed", async () => {
+    const { status, stdout } = await run(["plan", "towels.yaml"], { cwd });
+    expect(status).toBe(0);
+    expect(stdout).toContain("threads   564 ends, 141 units, 141 lingos");
+    expect(stdout).toContain("358.1 mm (14.1 in) in the reed");
+    expect(stdout).toContain("pieces    8");
+    expect(stdout).toContain("loom waste: 36 in (a floor loom, common practice)");
+    expect(stdout).not.toContain("shrinkage in the wash:");
+    expect(stdout).not.toContain("n = 564");
+  });
+
+  it("adds the working of each number, in text and in json", async () => {
+    const { stdout } = await run(["plan", "towels.yaml", "--explain"], { cwd });
+    expect(stdout).toContain(
+      "  W = 564 / (40 per inch) = 358.14 mm = 14.1 in\n  to 1 decimal: 358.1 mm\n  n = 564: ends",
+    );
+    const { working } = await json("plan", "towels.yaml", "--explain");
+    const formulas = (working as { formula: string; source: string; tex: string }[]).map(
+      ({ formula }) => formula,
+    );
+    expect(formulas).toEqual(
+      expect.arrayContaining(["width-in-reed", "pieces-of-warp", "cloth-weight-of-piece"]),
+    );
+    // What a number rests on stands before it.
+    expect(formulas.indexOf("width-in-reed")).toBeLessThan(formulas.indexOf("width-after-draw-in"));
+    for (const { source, tex } of working)
+      expect([source, tex].every((text: string) => text !== "")).toBe(true);
+    expect((await json("plan", "towels.yaml")).working).toBeUndefined();
+  });
+
+  it("says what is missing, and still gives what it can", async () => {
+    const plan = await json("plan", "bare.yaml");
+    expect(plan.ends).toEqual({ value: 12, unit: "ends" });
+    expect(plan.widthInReed).toBeUndefined();
+    expect(plan.missing).toEqual([
+      "widths and weft need a sett, or a reed with its sley",
+      "lengths need the length of a piece, or the picks of the cloth",
+      "weights of the warp need its yarn",
+      "weights of the weft need its yarn",
+    ]);
+  });
+
+  it("keeps to the width of the terminal", async () => {
+    const { stdout } = await run(["plan", "towels.yaml"], { cwd, width: 60 });
+    for (const line of stdout.split("\n")) expect(line.length).toBeLessThanOrEqual(60);
+  });
+
+  it("refuses what cannot be in one sentence, and exits with 2", async () => {
+    expect(await run(["plan", "shrunk.yaml"], { cwd })).toEqual({
+      status: 2,
+      stdout: "",
+      stderr: "shrunk.yaml: size after the wash: shrinkage in the wash is 100 %; expected at most 75 %\n",
+    });
+    expect(await run(["plan", "slip.yaml"], { cwd })).toMatchObject({
+      status: 2,
+      stderr: 'slip.yaml:7:23: yarns.warp.count: "16/2 Nee": no yarn system is called "Nee"; is it Ne?\n',
+    });
+  });
+});
+
+describe("drawcord yarn", () => {
+  it("prints one number", async () => {
+    expect(await run(["yarn", "16/2 Ne", "--to", "tex"])).toEqual({
+      status: 0,
+      stdout: "73.8177\n",
+      stderr: "",
+    });
+    expect((await run(["yarn", "2/20 worsted", "--to", "Nm"])).stdout).toBe("11.2891\n");
+    expect((await run(["yarn", "20 tex x 2", "--to", "tex", "--format", "json"])).stdout).toBe("40\n");
+  });
+
+  it("prints a yarn in every system with its diameter and setts", async () => {
+    const { stdout } = await run(["yarn", "16/2 Ne"]);
+    expect(stdout).toMatch(/^16\/2 Ne\n/);
+    expect(stdout).toMatch(/yards a pound +6720$/m);
+    expect(stdout).toMatch(/cotton count +8$/m);
+    // 73.78 diameters an inch and 36.9 in plain at k 0.90 (derived).
+    expect(stdout).toMatch(/73\.78 per inch\) side by side/);
+    expect(stdout).toMatch(/plain .*\(36\.89 per inch\)/);
+    const { counts, setts } = await json("yarn", "16/2 Ne");
+    expect(counts).toMatchObject({ tex: 73.8177, cotton: 8, "yards-a-pound": 6720 });
+    expect(setts[0]).toEqual({
+      weave: "plain",
+      closest: { value: 14.52, unit: "per cm" },
+      working: { value: 11.62, unit: "per cm" },
+    });
+  });
+
+  it("shows how a number was found", async () => {
+    const { stdout } = await run(["yarn", "16/2 Ne", "--to", "tex", "--explain"]);
+    expect(stdout).toContain("T = (1 lb) / (16 × (840 yd)) = 36.9088 tex");
+  });
+
+  it.each([
+    [["yarn", "16/2"], '"16/2" names no yarn system; expected one such as'],
+    [["yarn", "2/20 wosted"], 'no yarn system is called "wosted"; is it worsted?'],
+    [
+      ["yarn", "10000 Ne"],
+      "10000 Ne: yarn in tex from a count of lengths in a weight comes out as 0.05905 tex; expected",
+    ],
+    [["yarn", "16/2 Ne", "--to", "wosted"], 'no yarn system is called "wosted"; is it worsted?'],
+    [["yarn", "16/2 Ne", "--fibre", "coton"], 'no fibre is called "coton"; is it cotton?'],
+  ])("%j is refused in one sentence", async (argv, sentence) => {
+    const { status, stderr, stdout } = await run(argv);
+    expect([status, stdout]).toEqual([2, ""]);
+    expect(stderr).toContain(sentence);
+    expect(stderr.trimEnd().split("\n")).toHaveLength(1);
+  });
+});
