@@ -168,7 +168,9 @@ describe("the name of a drawdown", () => {
       property(anyCloth, (grid) => {
         const name = nameOf(grid);
         if (name === undefined) return;
-        expect(sameCloth(leastRepeat(drawdownOf(weaveOf(name))), leastRepeat(grid))).toBe(true);
+        const named = drawdownOf(weaveOf(name));
+        expect(sameCloth(leastRepeat(named), leastRepeat(grid))).toBe(true);
+        expect(nameOf(named)).toBe(name);
       }),
     ));
 

@@ -15,6 +15,9 @@ export type Action = "countermarch" | "pulleys" | "jack" | "sinking" | "list";
 /** Every action. */
 export const ACTIONS: readonly Action[] = ["countermarch", "pulleys", "jack", "sinking", "list"];
 
+const LAMMS =
+  "a treadle is tied to the lower lamm of a shaft that it raises, and to the upper lamm of one that it sinks";
+
 /** What one treadle, or one bar of a list, is tied to. */
 export interface Tie {
   readonly raise: ShaftSet;
@@ -73,7 +76,7 @@ export function tieUpOf(ground: Ground, action: Action): TieUp | NoTieUp {
     feet,
     notes,
   });
-  if (action === "countermarch") return tied(treadles, restNotes(ground));
+  if (action === "countermarch") return tied(treadles, [LAMMS, ...restNotes(ground)]);
   if (action === "pulleys") {
     const found = pulleyPairs(ground);
     if ("why" in found) return { possible: false, action, why: found.why };

@@ -1,9 +1,7 @@
-import { commonDivisor, compareLists, modulo, upTo } from "../arithmetic.js";
+import { commonDivisor, compareLists, upTo } from "../arithmetic.js";
 import type { Ground, ShaftSet } from "../types.js";
 import { borderCut, type FigureSize, type PlanCut } from "./cut.js";
-
-/** What a ground harness raises or sinks, pick by pick. */
-export type Lifts = readonly ShaftSet[];
+import { type Lifts, matrix, openLengthways, openSideways, shareShaft } from "./open-pairs.js";
 
 /** One way to lay the warp-faced weave of the drawn units against the weft-faced ground. */
 export interface Arrangement {
@@ -19,16 +17,21 @@ export interface Candidate {
   readonly opposite: boolean;
 }
 
+/** As many kinds of cut are laid out; what cuts worse than all these is no rival. */
+const MOST_KINDS = 24;
+
+/** A kind of cut that was found, the candidate that makes it, and where the figure then begins. */
 interface Found {
-  readonly opposite: boolean;
+  readonly candidate: Candidate;
   readonly side: number;
   readonly length: number;
-  /** The ground as it is then woven. */
-  readonly ground: Ground;
+  readonly endStarts: readonly number[];
+  readonly pickStarts: readonly number[];
 }
 
 /**
- * Every arrangement of a ground with the candidates, begun at every end and pick, one for each kind of cut, the best first.
+ * Every arrangement of a ground with the candidates, begun at every end and pick, one for each kind of cut, the best first,
+ * 24 at the most.
  * A candidate that would raise and sink the same shaft on a pick is left out.
  *
  * How a border between units cuts depends on the end at which the figure begins, and not on the pick; how a border between
@@ -47,92 +50,56 @@ export function arrange(
   const row = commonDivisor(size.picksPerRow ?? raise.length, raise.length);
   const sidePairs = 2 * (threading.length / unit) * raise.length;
   const lengthPairs = 2 * (raise.length / row) * threading.length;
-  const best = new Map<string, Found>();
+  const weight = ({ side, length }: Found) => side * lengthPairs + length * sidePairs;
+  const kinds = new Map<string, Found[]>();
+  let least = Number.POSITIVE_INFINITY;
 
   for (const candidate of candidates) {
     const down = matrix(candidate.sink, shafts);
-    if (up.some((bit, i) => bit === 1 && down[i] === 1)) continue;
+    if (shareShaft(up, down)) continue;
     const sides = byOpen(openSideways(up, down, threading, shafts, unit));
     const lengths = byOpen(openLengthways(up, down, threading, shafts, row));
     for (const [side, length] of worthTrying([...sides.keys()], [...lengths.keys()])) {
+      const found = {
+        candidate,
+        side,
+        length,
+        endStarts: sides.get(side)!,
+        pickStarts: lengths.get(length)!,
+      };
+      least = Math.min(least, weight(found));
       const key = `${candidate.opposite} ${side} ${length}`;
-      for (const endStart of sides.get(side)!) {
-        for (const pickStart of lengths.get(length)!) {
-          const ground = begun(threading, shafts, raise, candidate.sink, endStart, pickStart);
-          const rival = best.get(key);
-          if (rival && !comesFirst(ground, rival.ground)) continue;
-          best.set(key, { opposite: candidate.opposite, side, length, ground });
-        }
-      }
+      const alike = kinds.get(key);
+      if (!alike) kinds.set(key, [found]);
+      // Of the best, all are kept to choose from; of the others a few will do.
+      else if (weight(found) === least || alike.length < 4) alike.push(found);
     }
   }
-  return [...best.values()]
+  return [...kinds.values()]
     .sort(
-      (a, b) =>
-        a.side * lengthPairs + a.length * sidePairs - (b.side * lengthPairs + b.length * sidePairs) ||
-        Number(b.opposite) - Number(a.opposite) ||
-        a.side - b.side,
+      ([a], [b]) =>
+        weight(a!) - weight(b!) ||
+        Number(b!.candidate.opposite) - Number(a!.candidate.opposite) ||
+        a!.side - b!.side,
     )
-    .map((found) => ({
-      ground: found.ground,
-      opposite: found.opposite,
+    .slice(0, MOST_KINDS)
+    .map((alike) => ({
+      ground: firstOf(alike.flatMap((found) => groundsOf(threading, shafts, raise, found))),
+      opposite: alike[0]!.candidate.opposite,
       cut: {
-        sideways: borderCut(found.side, sidePairs),
-        lengthways: borderCut(found.length, lengthPairs),
+        sideways: borderCut(alike[0]!.side, sidePairs),
+        lengthways: borderCut(alike[0]!.length, lengthPairs),
       },
     }));
 }
 
-/** Shafts by pick, a row a pick, as 0 and 1. */
-function matrix(lifts: Lifts, shafts: number): Uint8Array {
-  const bits = new Uint8Array(lifts.length * shafts);
-  for (const [pick, set] of lifts.entries()) for (const shaft of set) bits[pick * shafts + shaft - 1] = 1;
-  return bits;
-}
-
-/** Pairs left open between units, for a figure begun at each end of one unit. */
-function openSideways(
-  up: Uint8Array,
-  down: Uint8Array,
-  threading: readonly number[],
-  shafts: number,
-  unit: number,
-): number[] {
-  const open = new Array<number>(unit).fill(0);
-  for (let end = 0; end < threading.length; end++) {
-    const right = threading[end]! - 1;
-    const left = threading[modulo(end - 1, threading.length)]! - 1;
-    let pairs = 0;
-    for (let pick = 0; pick < up.length; pick += shafts) {
-      if (up[pick + left] !== down[pick + right]) pairs += 1;
-      if (down[pick + left] !== up[pick + right]) pairs += 1;
-    }
-    open[end % unit]! += pairs;
-  }
-  return open;
-}
-
-/** Pairs left open between rows, for a figure begun at each pick of one row. */
-function openLengthways(
-  up: Uint8Array,
-  down: Uint8Array,
-  threading: readonly number[],
-  shafts: number,
-  row: number,
-): number[] {
-  const open = new Array<number>(row).fill(0);
-  const picks = up.length / shafts;
-  for (let pick = 0; pick < picks; pick++) {
-    const before = modulo(pick - 1, picks) * shafts - 1;
-    const after = pick * shafts - 1;
-    let pairs = 0;
-    for (const shaft of threading) {
-      if (up[before + shaft] !== down[after + shaft]) pairs += 1;
-      if (down[before + shaft] !== up[after + shaft]) pairs += 1;
-    }
-    open[pick % row]! += pairs;
-  }
-  return open;
+/** The grounds of a candidate, begun at each of its places. */
+function groundsOf(threading: readonly number[], shafts: number, raise: Lifts, found: Found): Ground[] {
+  return found.endStarts.flatMap((endStart) =>
+    found.pickStarts.map((pickStart) =>
+      begun(threading, shafts, raise, found.candidate.sink, endStart, pickStart),
+    ),
+  );
 }
 
 /** Of all meetings of sides and lengths those where one of the two is the least: what a wrong start costs. */
@@ -179,11 +146,12 @@ function begun(
   };
 }
 
-/** Whether one ground raises lower shafts earlier than another; a mere order, so that the choice between equals is fixed. */
-function comesFirst(a: Ground, b: Ground): boolean {
-  const numbers = ({ steps }: Ground) => [
-    ...steps.flatMap(({ raise }) => raise),
-    ...steps.flatMap(({ sink }) => sink),
-  ];
-  return compareLists(numbers(a), numbers(b)) < 0;
+/** The ground that raises the lower shafts earlier; a mere order, so that the choice between equals is fixed. */
+function firstOf(grounds: readonly Ground[]): Ground {
+  const ranked = grounds.map((ground) => ({ ground, numbers: numbersOf(ground) }));
+  return ranked.reduce((a, b) => (compareLists(b.numbers, a.numbers) < 0 ? b : a)).ground;
+}
+
+function numbersOf({ steps }: Ground): number[] {
+  return [...steps.flatMap(({ raise }) => raise), ...steps.flatMap(({ sink }) => sink)];
 }

@@ -1,7 +1,8 @@
 import { modulo, upTo } from "../arithmetic.js";
 import type { ShaftSet } from "../types.js";
 import type { Weave } from "../weave/weave.js";
-import type { Candidate, Lifts } from "./arrange.js";
+import type { Candidate } from "./arrange.js";
+import type { Lifts } from "./open-pairs.js";
 
 /**
  * The warp-faced counterparts of a weft-faced weave: it and its mirrors, begun on every shaft and every pick.

@@ -2,6 +2,7 @@ import { type BitGrid, columnCounts, complement, rowCounts, toBooleans, transpos
 import { compareLists, leastRound, modulo, upTo } from "../arithmetic.js";
 import type { BaseWeave } from "../description/description.js";
 import { printWeave } from "../description/print.js";
+import { LARGEST } from "../size.js";
 import { looseThread } from "../weave/bound.js";
 import { baseWeave } from "../weave/build.js";
 import { ratioOf } from "../weave/ratio.js";
@@ -67,9 +68,9 @@ function groupsOf(keys: readonly string[]): [number, number] | undefined {
 
 /** Twills, satins of a constant step and corkscrews: each pick is the one before it moved on. */
 function movingNames(repeat: BitGrid): BaseWeave[] {
-  const move = moveOf(repeat);
-  if (move === undefined) return [];
   const n = repeat.columns;
+  const move = n > LARGEST.shafts ? undefined : moveOf(repeat);
+  if (move === undefined) return [];
   const [first] = toBooleans(repeat);
   const raised = first!.filter(Boolean).length;
   const left = move > n / 2;
@@ -86,7 +87,7 @@ function movingNames(repeat: BitGrid): BaseWeave[] {
 /** Satins of no constant step: each pick and each end bound once, and no two binding points touching. */
 function irregularNames(repeat: BitGrid): BaseWeave[] {
   const n = repeat.rows;
-  if (n !== repeat.columns || n < 4) return [];
+  if (n !== repeat.columns || n < 4 || n > LARGEST.shafts) return [];
   const once = (grid: BitGrid) => [...rowCounts(grid), ...columnCounts(grid)].every((raised) => raised === 1);
   const weftFaced = once(repeat);
   if (!weftFaced && !once(complement(repeat))) return [];
