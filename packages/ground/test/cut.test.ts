@@ -295,6 +295,9 @@ describe("all starts and both directions", () => {
     [[1, 2, 4, 5, 3], 5, 4],
     [[1, 3, 5, 2, 6, 4], 4, 4],
     [[1, 4, 2, 3, 6, 5], 6, 6],
+    // Here only the mirror left for right, and there only the order end for end, reaches the best.
+    [[1, 5, 4, 6, 3, 2], 6, 5],
+    [[1, 5, 4, 6, 3, 2], 5, 6],
   ])(
     "of the order %j, units of %i and rows of %i, no other cuts better than the plan",
     (order, unitEnds, picksPerRow) => {

@@ -1,4 +1,14 @@
-import { type BitGrid, columnCounts, fromBooleans, fromCells, rowCounts, tile, toText } from "@drawcord/grid";
+import {
+  type BitGrid,
+  columnCounts,
+  fromBooleans,
+  fromCells,
+  fromText,
+  rowCounts,
+  tile,
+  toBooleans,
+  toText,
+} from "@drawcord/grid";
 import fc, { assert, property } from "fast-check";
 import { describe, expect, it } from "vitest";
 import {
@@ -32,6 +42,13 @@ const cloth = fc
       minLength: rows,
       maxLength: rows,
     }),
+  )
+  .map(fromBooleans);
+
+const square = fc
+  .integer({ min: 1, max: 4 })
+  .chain((n) =>
+    fc.array(fc.array(fc.boolean(), { minLength: n, maxLength: n }), { minLength: n, maxLength: n }),
   )
   .map(fromBooleans);
 
@@ -364,6 +381,23 @@ describe("isonemal weaves", () => {
     }
   });
 
+  it("may need the cloth turned over", () => {
+    expect(isIsonemal(fromText("#...\n.#..\n###.\n##.#"))).toBe(true);
+  });
+
+  it("are found by carrying labelled threads about, the slow way", () =>
+    assert(
+      property(
+        fc.oneof(
+          square,
+          described.filter(({ rows, columns }) => rows * columns <= 64),
+        ),
+        (grid) => {
+          expect(isIsonemal(grid)).toBe(isonemalSlowly(grid));
+        },
+      ),
+    ));
+
   it("stay so however the cloth is turned or mirrored", () =>
     assert(
       property(anyCloth, (grid) => {
@@ -375,6 +409,54 @@ describe("isonemal weaves", () => {
       { numRuns: 60 },
     ));
 });
+
+/** One crossing with the names of its two threads, `e3` for an end and `p3` for a pick. */
+interface Crossing {
+  readonly up: boolean;
+  readonly upright: string;
+  readonly lying: string;
+}
+
+/** Lays a labelled square in every way and at every place on itself, and follows the names. */
+function isonemalSlowly(grid: BitGrid): boolean {
+  const least = leastRepeat(grid);
+  if (least.rows !== least.columns) return false;
+  const start = toBooleans(least).map((row, p) =>
+    row.map((up, e): Crossing => ({ up, upright: `e${e}`, lying: `p${p}` })),
+  );
+  const n = start.length;
+  const flipped = (cloth: Crossing[][]) => cloth.map((row) => row.toReversed());
+  // Turned a quarter, what stood upright lies.
+  const quarter = (cloth: Crossing[][]) =>
+    cloth.map((_, p) =>
+      cloth.map((_, e) => ({
+        up: cloth[n - 1 - e]![p]!.up,
+        upright: cloth[n - 1 - e]![p]!.lying,
+        lying: cloth[n - 1 - e]![p]!.upright,
+      })),
+    );
+  const reached = new Map<string, Set<string>>();
+  let cloth = start;
+  for (let way = 0; way < 8; way++) {
+    cloth = way === 4 ? flipped(quarter(cloth)) : quarter(cloth);
+    for (let up = 0; up < n; up++) {
+      for (let right = 0; right < n; right++) {
+        const laid = cloth.map((_, p) => cloth.map((_, e) => cloth[(p + up) % n]![(e + right) % n]!));
+        const differing = laid.flatMap((row, p) =>
+          row.filter((crossing, e) => crossing.up !== start[p]![e]!.up),
+        ).length;
+        if (differing !== 0 && differing !== n * n) continue;
+        for (let i = 0; i < n; i++) {
+          const to = (from: string, name: string) =>
+            reached.set(from, (reached.get(from) ?? new Set()).add(name));
+          to(laid[0]![i]!.upright, `e${i}`);
+          to(laid[i]![0]!.lying, `p${i}`);
+        }
+      }
+    }
+  }
+  return reached.get("e0")!.size === 2 * n;
+}
 
 /** Floats by starting at a change on each thread and going once round. */
 function floatsByHand(grid: BitGrid) {
