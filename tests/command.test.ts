@@ -47,7 +47,7 @@ describe("the built command", () => {
       ["expand", "not.yaml", "-o", "out.txt"],
       "not.yaml:1:11: a bracket before this is not closed; expected ]\n",
     ],
-    [["wind"], 'drawcord has no command "wind"; there are check, expand, rules\n'],
+    [["chekc"], 'drawcord has no command "chekc"; did you mean "check"?\n'],
   ])("%j ends with 2, one sentence and nothing written", async (argv, sentence) => {
     expect(await drawcord(argv, { cwd })).toEqual({ status: 2, stdout: "", stderr: sentence });
     expect(readdirSync(cwd).sort()).toEqual(["binary.yaml", "not.yaml"]);

@@ -21,11 +21,21 @@ export function figuredDraft(side, faults = 0, rows = side / 4) {
   const drawn = Array.from({ length: rows }, (_, row) => {
     const lift = [];
     for (let unit = 0; unit < units; unit++) {
-      const wave = Math.sin(unit / 17) + Math.sin(row / 13) + Math.sin((unit + row) / 29) + Math.cos((unit - 2 * row) / 41);
+      const wave =
+        Math.sin(unit / 17) +
+        Math.sin(row / 13) +
+        Math.sin((unit + row) / 29) +
+        Math.cos((unit - 2 * row) / 41);
       if (wave > 0.2) lift.push(unit + 1);
     }
     return lift;
   });
   const lifts = Array.from({ length: units }, (_, row) => drawn[row % rows]);
-  return { ground, unitEnds: 4, threading: Array.from({ length: units }, (_, unit) => [unit + 1]), lifts, picksPerRow: 4 };
+  return {
+    ground,
+    unitEnds: 4,
+    threading: Array.from({ length: units }, (_, unit) => [unit + 1]),
+    lifts,
+    picksPerRow: 4,
+  };
 }

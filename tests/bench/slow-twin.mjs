@@ -73,7 +73,8 @@ function cuts({ ends, picks, raised, drawn }) {
   for (let pick = 0; pick < picks; pick++) {
     for (let end = 0; end < ends; end++) {
       const at = pick * ends + end;
-      if (end + 1 < ends && drawn[at] !== drawn[at + 1]) side[raised[at] === raised[at + 1] ? "open" : "cutting"]++;
+      if (end + 1 < ends && drawn[at] !== drawn[at + 1])
+        side[raised[at] === raised[at + 1] ? "open" : "cutting"]++;
       if (pick + 1 < picks && drawn[at] !== drawn[at + ends]) {
         across[raised[at] === raised[at + ends] ? "open" : "cutting"]++;
       }

@@ -22,7 +22,7 @@ export function list(parts: readonly string[]): string {
  * A stretch of threads, units or rows.
  * @example span("end", [4, 7]) // "ends 4-7"
  */
-export function span(one: string, [first, last]: Span): string {
+function span(one: string, [first, last]: Span): string {
   return first === last ? `${one} ${first}` : `${one}s ${first}-${last}`;
 }
 

@@ -6,7 +6,7 @@ import type { Repeat } from "../src/index.js";
 type Ground = UnitDraft["ground"];
 
 /** Thread counts where rows of words and of pieces are most likely to break, and any other. */
-export const side = fc.oneof(
+const side = fc.oneof(
   { weight: 3, arbitrary: fc.integer({ min: 1, max: 12 }) },
   { weight: 1, arbitrary: fc.constantFrom(15, 16, 17, 31, 32, 33, 63, 64, 65) },
   { weight: 1, arbitrary: fc.integer({ min: 1, max: 90 }) },

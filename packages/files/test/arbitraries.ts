@@ -7,7 +7,7 @@ import type { Colour, ShaftDraft, Shedding, ThreadLook, ThreadUnit } from "../sr
 export type Json = null | boolean | number | string | readonly Json[] | { readonly [key: string]: Json };
 
 /** Values that a recipe might hold by mistake: the right ones of other keys among them. */
-export function jsonValue(): fc.Arbitrary<Json> {
+function jsonValue(): fc.Arbitrary<Json> {
   const text = fc.constantFrom(
     "",
     " ",
@@ -36,7 +36,7 @@ export function jsonValue(): fc.Arbitrary<Json> {
 }
 
 /** Keys that a recipe has somewhere, and some that it has nowhere. */
-export function key(): fc.Arbitrary<string> {
+function key(): fc.Arbitrary<string> {
   return fc.constantFrom(
     ...[
       "recipe",
@@ -56,7 +56,7 @@ export function key(): fc.Arbitrary<string> {
 }
 
 /** A document with one value replaced, left out or added somewhere. */
-export function slipIn(document: Json): fc.Arbitrary<Json> {
+function slipIn(document: Json): fc.Arbitrary<Json> {
   const paths = pathsOf(document);
   return fc
     .tuple(fc.constantFrom(...paths), fc.constantFrom("replace", "leave out", "add"), key(), jsonValue())

@@ -10,7 +10,7 @@ export function drawdown(...rows: readonly string[]): Drawdown {
 }
 
 /** A counted weave: one raised end a pick, moved by a step. */
-export function counted(ends: number, step: number): Drawdown {
+function counted(ends: number, step: number): Drawdown {
   return { rows: ends, columns: ends, get: (row, column) => (row * step) % ends === column };
 }
 

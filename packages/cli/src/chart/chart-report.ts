@@ -53,7 +53,7 @@ function changed(changes: number, atLeast: number, squares: number): string {
 }
 
 /** One row as it is woven, with what was changed. */
-export function pictureLine({ chart, changed }: NearestCloth, wanted: BitGrid, row: number): string {
+function pictureLine({ chart, changed }: NearestCloth, wanted: BitGrid, row: number): string {
   return Array.from({ length: wanted.columns }, (_, unit) => {
     const drawn = chart.get(row, unit);
     return changed.get(row, unit) ? (drawn ? "+" : "-") : drawn ? "#" : ".";
