@@ -17,6 +17,7 @@ export { type FileKind, kindOf, type Reading, read } from "./read.js";
 export { checkOptions } from "./recipe/check-options.js";
 export { formatRecipe } from "./recipe/format.js";
 export { readRecipe } from "./recipe/read.js";
+export { type RecipeValue, type Revision, reviseRecipe } from "./recipe/revise.js";
 export { starterRecipe } from "./recipe/starter.js";
 export type {
   Placed,

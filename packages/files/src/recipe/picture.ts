@@ -1,5 +1,5 @@
 import type { ShaftSet } from "@drawcord/ground";
-import { codeName, isControl } from "../printable.js";
+import { printable } from "../printable.js";
 import { type Spot, textOf, wayTo, wrong } from "../tree/spot.js";
 
 /**
@@ -15,9 +15,8 @@ export function readPicture(of: Spot): readonly ShaftSet[] {
   const rows = lines.map(({ text, index }) => {
     const stranger = text.search(/[^#.]/);
     if (stranger >= 0) {
-      const code = text.codePointAt(stranger)!;
-      const found = isControl(code) ? codeName(code) : `"${String.fromCodePoint(code)}"`;
-      const sentence = `${wayTo(of.path)}: ${found} was found; a picture is made of # (drawn) and . (not)`;
+      const found = printable(String.fromCodePoint(text.codePointAt(stranger)!));
+      const sentence = `${wayTo(of.path)}: "${found}" was found; a picture is made of # (drawn) and . (not)`;
       throw wrong(of, "bad-notation", sentence, index + stranger);
     }
     if (text.length !== columns) {

@@ -77,7 +77,8 @@ export function numbered(
   return [...section.entries.values()].map((entry) => {
     const number = /^\d+$/.test(entry.key) ? Number(entry.key) : Number.NaN;
     if (number >= 1 && number <= most) return [number, entry] as const;
-    const sentence = `${printable(entry.key, 40)} is none of the ${things} 1 to ${most} of [${printable(section.name)}]`;
+    const key = Number.isNaN(number) ? `"${printable(entry.key, 40)}"` : entry.key;
+    const sentence = `${key} is none of the ${things} 1 to ${most} of [${printable(section.name)}]`;
     throw badValue(ini, entry, sentence);
   });
 }
