@@ -11,7 +11,7 @@ export type {
   LoomOptions,
   Repeat,
   Sett,
-  StatedNumbers,
+  StatedNumber,
   StretchLimit,
   Waiver,
 } from "./options.js";

@@ -46,14 +46,19 @@ export interface AreaLimit {
   readonly mm?: number;
 }
 
-/** Numbers that a printed recipe claims of a cloth. */
-export interface StatedNumbers {
-  readonly ends?: number;
-  readonly picks?: number;
-  readonly units?: number;
-  readonly rows?: number;
-  /** The longest float in threads, in either system and on either side. */
-  readonly longestFloat?: number;
+/** A number that a printed recipe claims. */
+export interface StatedNumber {
+  /** `ends`, `picks`, `units`, `rows`, `longest-float`, or a number of the project, such as `width-in-reed`. */
+  readonly name: string;
+  readonly claim: number;
+  /** The unit of the claim; the things themselves where they are counted, such as `ends`. */
+  readonly unit: string;
+  /** What it comes out as, in the same unit; left out for the first five, which the cloth tells itself. */
+  readonly found?: number;
+  /** How far the two may differ, because the claim was rounded where it was printed; default 0. */
+  readonly within?: number;
+  /** The line of the recipe, from 1. */
+  readonly line?: number;
 }
 
 /** How far the cloth repeats; where it does, its last thread lies beside its first. */
@@ -91,7 +96,7 @@ export interface CheckOptions {
   /** The side from which the first pick of each weft is thrown; default `left`. */
   readonly firstPickFrom?: "left" | "right";
   /** Default: none are stated. */
-  readonly stated?: StatedNumbers;
+  readonly stated?: readonly StatedNumber[];
   /** The weight of a rule's findings by the rule's name, or `off`; default: each rule's own. */
   readonly levels?: Readonly<Record<string, Severity | "off">>;
   /** Findings that are accepted; default none. */

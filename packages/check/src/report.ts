@@ -28,6 +28,8 @@ export interface Finding {
   /** The shaft that a finding of the plan is about, and its harness. */
   readonly shaft?: number;
   readonly harness?: "ground" | "pattern";
+  /** The stated number that a finding is about, by its name in the recipe. */
+  readonly stated?: string;
   /** Whether the finding is about drawn or undrawn squares, where it is about one of them. */
   readonly drawn?: boolean;
   /** The rule whose waiver the finding is about. */

@@ -147,17 +147,42 @@ describe("thin-area", () => {
 describe("stated-number", () => {
   it("is silent on the report's own numbers, and tells of any other", () => {
     fc.assert(
-      fc.property(draft(), fc.constantFrom("ends", "picks", "units", "rows", "longestFloat"), (one, name) => {
+      fc.property(draft(), fc.nat(4), (one, place) => {
         const { size, floats } = check(one);
-        const longestFloat = Math.max(...Object.values(floats).map(({ longest }) => longest));
-        const stated = { ...size, longestFloat };
+        const longest = Math.max(...Object.values(floats).map((tally) => tally.longest));
+        const stated = [
+          ...Object.entries(size).map(([name, claim]) => ({ name, claim, unit: name })),
+          { name: "longest-float", claim: longest, unit: "threads" },
+        ];
         expect(found("stated-number", one, { stated })).toEqual([]);
-        const wrong = { ...stated, [name]: stated[name] + 1 };
+        const wrong = stated.map((number, i) =>
+          i === place ? { ...number, claim: number.claim + 1 } : number,
+        );
+        const { claim, name } = stated[place]!;
         expect(found("stated-number", one, { stated: wrong })).toMatchObject([
-          { measured: stated[name], limit: stated[name] + 1 },
+          { measured: claim, limit: claim + 1, stated: name },
         ]);
       }),
     );
+  });
+
+  it("lets a claim be off by as much as it was rounded, and no more", () => {
+    const told = (claim: number, within: number) =>
+      checkGrid(fromText("#.\n.#"), {
+        stated: [{ name: "width-in-reed", claim, unit: "in", found: 14.08, within, line: 9 }],
+      }).findings.map(({ message }) => message);
+    expect(told(14.1, 0.05)).toEqual([]);
+    expect(told(14.13, 0.05)).toEqual([]);
+    expect(told(14.2, 0.05)).toEqual([
+      "line 9 states 14.2 in as width in reed, and it comes out as 14.08 in, 0.12 in less",
+    ]);
+  });
+
+  it("names both numbers, the difference and the line", () => {
+    const [finding] = checkGrid(fromText("#.\n.#"), {
+      stated: [{ name: "ends", claim: 5, unit: "ends", line: 3 }],
+    }).findings;
+    expect(finding?.message).toBe("line 3 states 5 ends, and there are 2, 3 fewer");
   });
 });
 

@@ -30,6 +30,7 @@ export type {
   StatedName,
 } from "./recipe/types.js";
 export { recipeSchema, recipeVersion } from "./schema/recipe.js";
+export { statedNumbers, statedOfCloth } from "./stated.js";
 export { largestFile } from "./text.js";
 export type { Schema } from "./tree/json-schema.js";
 export type { Path } from "./tree/spot.js";

@@ -1,62 +1,97 @@
 import type { Cloth } from "../cloth.js";
+import type { StatedNumber } from "../options.js";
 import { onTabby } from "./examples.js";
-import type { Rule } from "./rule.js";
+import type { Fact, Rule } from "./rule.js";
 
-/** A number that the printed recipe claims and the cloth does not bear out. */
+/** A number that the printed recipe claims and that comes out otherwise. */
 export const statedNumber: Rule = {
   name: "stated-number",
   severity: "warning",
-  summary: "a number that the recipe states is not the cloth's",
+  summary: "a number that the recipe states is not what it comes out as",
   meaning:
-    "The recipe claims a number of ends, picks, units or rows, or a longest float, and the cloth worked out from it has another.",
+    "The recipe claims a number, such as its ends, its width in the reed or its warp yarn, and the number worked out from its plan is another. A claim may be off by as much as it was rounded where it was printed.",
   reason:
     "Whoever buys yarn or winds a warp by the printed number comes out wrong; or the plan has lost or gained something since.",
-  mend: "Count again: correct the number, or the threading or lift plan that was to have it.",
+  mend: "Count again: correct the number, or the part of the plan that was to have it. `drawcord plan --explain` shows how the numbers of the project are found.",
   source: "common practice",
   examples: {
     passes: [
       {
         title: "2 units of 2 ends are 4 ends",
         cloth: { ...onTabby, threading: [[1], [2]], lifts: [[1], [2]] },
-        options: { stated: { ends: 4, picks: 4, units: 2, rows: 2, longestFloat: 1 } },
+        options: {
+          stated: [
+            { name: "ends", claim: 4, unit: "ends" },
+            { name: "longest-float", claim: 1, unit: "threads" },
+          ],
+        },
+      },
+      {
+        title: "14.1 in is stated for 14.08 in: it was rounded",
+        cloth: { ...onTabby, threading: [[1], [2]], lifts: [[1], [2]] },
+        options: { stated: [{ name: "width-in-reed", claim: 14.1, unit: "in", found: 14.08, within: 0.05 }] },
       },
     ],
     fails: [
       {
         title: "6 ends stated where there are 4",
         cloth: { ...onTabby, threading: [[1], [2]], lifts: [[1], [2]] },
-        options: { stated: { ends: 6 } },
+        options: { stated: [{ name: "ends", claim: 6, unit: "ends", line: 12 }] },
+      },
+      {
+        title: "14.5 in stated for a width of 14.08 in",
+        cloth: { ...onTabby, threading: [[1], [2]], lifts: [[1], [2]] },
+        options: { stated: [{ name: "width-in-reed", claim: 14.5, unit: "in", found: 14.08, within: 0.05 }] },
       },
     ],
   },
   *find(cloth) {
-    const { stated = {} } = cloth.options;
-    const found = numbersOf(cloth);
-    for (const name of ["ends", "picks", "units", "rows", "longestFloat"] as const) {
-      const claim = stated[name];
-      if (claim === undefined || claim === found[name]) continue;
-      yield { measured: found[name], limit: claim, unit: name === "longestFloat" ? "threads" : name };
+    for (const { claim, found, name, unit, within = 0 } of cloth.options.stated ?? []) {
+      const measured = found ?? numberOf(cloth, name);
+      // A claim of just the allowed rounding passes, whatever the last binary digit says.
+      if (measured === undefined || Math.abs(measured - claim) <= within + 1e-9 * Math.abs(claim)) continue;
+      yield { measured, limit: claim, unit, stated: name };
     }
   },
-  say: ({ measured, limit, unit }) =>
-    unit === "threads"
-      ? `the recipe states a longest float of ${limit}, and the cloth's passes ${measured}`
-      : `the recipe states ${limit} ${unit}, and the cloth has ${measured}`,
+  say: (fact, { options }) => sentence(fact, options.stated?.find(({ name }) => name === fact.stated)?.line),
 };
 
-function numbersOf({
-  warp,
-  weft,
-  plan,
-}: Cloth): Record<"ends" | "picks" | "units" | "rows" | "longestFloat", number> {
-  const longest = [warp, weft].map(({ threads }) =>
-    threads.longest.reduce((most, one) => Math.max(most, one), 0),
-  );
-  return {
-    ends: warp.grid.rows,
-    picks: weft.grid.rows,
-    units: plan?.draft.threading.length ?? 0,
-    rows: plan?.draft.lifts.length ?? 0,
-    longestFloat: Math.max(...longest),
-  };
+function sentence(
+  { limit = 0, measured = 0, stated = "", unit = "" }: Fact,
+  line: number | undefined,
+): string {
+  const who = line === undefined ? "the recipe states" : `line ${line} states`;
+  const off = figure(Math.abs(measured - limit));
+  if (unit === stated) {
+    return `${who} ${limit} ${unit}, and there are ${figure(measured)}, ${off} ${measured < limit ? "fewer" : "more"}`;
+  }
+  const than = measured < limit ? "less" : "more";
+  const name = stated.replaceAll("-", " ");
+  return `${who} ${limit} ${unit} as ${name}, and it comes out as ${figure(measured)} ${unit}, ${off} ${unit} ${than}`;
+}
+
+/** As close as a weaver measures. */
+function figure(value: number): number {
+  return Number(value.toFixed(2));
+}
+
+/** What the cloth has of a stated number; undefined for what it cannot tell. */
+function numberOf({ plan, warp, weft }: Cloth, name: StatedNumber["name"]): number | undefined {
+  switch (name) {
+    case "ends":
+      return warp.grid.rows;
+    case "picks":
+      return weft.grid.rows;
+    case "units":
+      return plan?.draft.threading.length;
+    case "rows":
+      return plan?.draft.lifts.length;
+    case "longest-float":
+      return [warp, weft].reduce(
+        (most, { threads }) => threads.longest.reduce((longest, one) => Math.max(longest, one), most),
+        0,
+      );
+    default:
+      return undefined;
+  }
 }

@@ -1,14 +1,17 @@
 import type { CheckOptions, LoomOptions, Sett } from "@drawcord/check";
 import { type Quantity, toMetric } from "@drawcord/yarn/quantity";
+import { statedOfCloth } from "../stated.js";
 import type { Recipe } from "./types.js";
 
 /**
- * How the checker is to look at the cloth of a recipe: its sett, limits, repeat, static shaft, loom, levels and waivers.
+ * How the checker is to look at the cloth of a recipe: its sett, limits, repeat, static shaft, loom, levels and waivers, and
+ * of its stated numbers those that the cloth tells itself; `statedNumbers` has all of them.
  * @example checkOptions(readRecipe(text, "least")).sett // {}
  */
 export function checkOptions(recipe: Recipe): CheckOptions {
   const { cloth, limits, levels, waive, staticShaft } = recipe;
   const sett: Sett = { ...perCm("endsPerCm", cloth.sett), ...perCm("picksPerCm", cloth.picks) };
+  const stated = statedOfCloth(recipe);
   const { patternShafts, groundShafts, treadles } = recipe.loom;
   const loom: LoomOptions = {
     ...(patternShafts === undefined ? {} : { patternShafts }),
@@ -21,6 +24,7 @@ export function checkOptions(recipe: Recipe): CheckOptions {
     loom,
     levels,
     waive,
+    ...(stated.length === 0 ? {} : { stated }),
     ...(cloth.repeat === undefined ? {} : { repeat: cloth.repeat }),
     ...(staticShaft === undefined ? {} : { staticShaft }),
   };

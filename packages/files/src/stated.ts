@@ -1,0 +1,101 @@
+import type { StatedNumber } from "@drawcord/check";
+import type { Plan, PlanYarn } from "@drawcord/yarn";
+import { convert, type Quantity, quantity } from "@drawcord/yarn/quantity";
+import { projectOf } from "./project.js";
+import type { Recipe, Stated, StatedName } from "./recipe/types.js";
+
+/** The stated numbers that the cloth tells itself, with their units. */
+const ofCloth: Readonly<Partial<Record<StatedName, string>>> = {
+  ends: "ends",
+  picks: "picks",
+  units: "units",
+  rows: "rows",
+  "longest-float": "threads",
+};
+
+/**
+ * The numbers stated in a recipe that its cloth tells by itself: ends, picks, units, rows and the longest float.
+ * @example statedOfCloth(readRecipe(text, "least")) // []
+ */
+export function statedOfCloth({ stated }: Pick<Recipe, "stated">): StatedNumber[] {
+  return stated.flatMap(({ claim, line, name }) => {
+    const unit = ofCloth[name];
+    return unit === undefined ? [] : [{ name, claim: claim.value, unit, line }];
+  });
+}
+
+/**
+ * All numbers stated in a recipe, those of the project (widths, lengths, pieces, yarn, weight) worked out beside them. Only
+ * where one of these is stated, the formulas of `@drawcord/yarn` are loaded.
+ * @throws {YarnError} when the project's numbers cannot be, such as a shrinkage of 100 %
+ * @example (await statedNumbers(readRecipe(text, "least"))).length // 0
+ */
+export async function statedNumbers(recipe: Recipe): Promise<readonly StatedNumber[]> {
+  const known = statedOfCloth(recipe);
+  if (known.length === recipe.stated.length) return known;
+  const { plan } = await import("@drawcord/yarn");
+  const project = plan(projectOf(recipe));
+  return recipe.stated.flatMap((one) => {
+    const told = known.find(({ name }) => name === one.name);
+    if (told !== undefined) return [told];
+    const found = numberOf(project, one);
+    return found === undefined ? [] : [comparison(one, found)];
+  });
+}
+
+/** A claim beside the number that it is about, both in the unit of the claim. */
+function comparison({ claim, line, name }: Stated, found: Quantity): StatedNumber {
+  const counted = found.kind === "number";
+  return {
+    name,
+    claim: claim.value,
+    unit: counted ? name : claim.unit,
+    found: counted ? found.value : convert(found, claim.unit).value,
+    within: counted ? 0 : rounding(claim.value),
+    line,
+  };
+}
+
+/** Half of the last digit in which a number is printed: 0.05 for 14.1. */
+function rounding(value: number): number {
+  const decimals = `${value}`.split(".")[1]?.length ?? 0;
+  return 0.5 * 10 ** -decimals;
+}
+
+/** The number of a plan that a claim is about; undefined where it cannot be worked out. */
+function numberOf(plan: Plan, { claim, name }: Stated): Quantity | undefined {
+  switch (name) {
+    case "lingos":
+      return plan.lingos;
+    case "pieces":
+      return plan.pieces;
+    case "width-in-reed":
+      return plan.widthInReed;
+    case "finished-width":
+      return plan.finishedWidth;
+    case "finished-length":
+      return plan.finishedLength;
+    case "warp-length":
+      return plan.warpLength;
+    case "left-over":
+      return plan.leftOver;
+    case "warp-yarn":
+      return plan.warpYarn && ofYarns([plan.warpYarn], claim);
+    case "weft-yarn":
+      return ofYarns(plan.weftYarn, claim);
+    case "cloth-weight":
+      return plan.clothWeight;
+    default:
+      return undefined;
+  }
+}
+
+/** Length or weight of yarns together, whichever is claimed; undefined where it is not known of each. */
+function ofYarns(yarns: readonly PlanYarn[], { kind, unit }: Quantity): Quantity | undefined {
+  const parts = yarns.map(({ length, mass }) => (kind === "mass" ? mass : length));
+  if (parts.length === 0 || parts.some((part) => part === undefined)) return undefined;
+  return quantity(
+    parts.reduce((sum, part) => sum + convert(part!, unit).value, 0),
+    unit,
+  );
+}

@@ -1,0 +1,67 @@
+import { check } from "@drawcord/check";
+import { plan } from "@drawcord/yarn";
+import { describe, expect, it } from "vitest";
+import { projectOf } from "../../src/project.js";
+import { checkOptions } from "../../src/recipe/check-options.js";
+import { readRecipe } from "../../src/recipe/read.js";
+import { statedNumbers } from "../../src/stated.js";
+import { leastRecipe, wholeRecipe } from "../samples.js";
+
+const stating = (claims: string) =>
+  readRecipe(wholeRecipe.replace(/^stated: .*$/m, `stated: { ${claims} }`), "stating");
+
+const findings = async (claims: string): Promise<string[]> => {
+  const recipe = stating(claims);
+  const report = check(recipe.draft, { ...checkOptions(recipe), stated: await statedNumbers(recipe) });
+  return report.findings.filter(({ rule }) => rule === "stated-number").map(({ message }) => message);
+};
+
+const line = wholeRecipe.split("\n").findIndex((text) => text.startsWith("stated:")) + 1;
+
+describe("stated numbers", () => {
+  it("are none where none are stated, and then no formula is loaded", async () => {
+    expect(await statedNumbers(readRecipe(leastRecipe, "least"))).toEqual([]);
+    expect(checkOptions(readRecipe(leastRecipe, "least")).stated).toBeUndefined();
+  });
+
+  it("agree with what the plan says, to the rounding in which they are printed", async () => {
+    const project = plan(projectOf(stating("ends: 1")));
+    const claims = [
+      `ends: ${project.ends.value}`,
+      `lingos: ${project.lingos!.value}`,
+      `pieces: ${project.pieces.value}`,
+      `width-in-reed: ${(project.widthInReed!.value / 25.4).toFixed(1)} in`,
+      `finished-width: ${project.finishedWidth!.value.toFixed(0)} mm`,
+      "finished-length: 120 cm",
+      `warp-length: ${(project.warpLength!.value / 1000).toFixed(2)} m`,
+      `left-over: ${project.leftOver!.value.toFixed(0)} mm`,
+      `warp-yarn: ${project.warpYarn!.mass!.value.toFixed(0)} g`,
+      `weft-yarn: ${project.weftYarn.reduce((sum, { length }) => sum + length.value, 0).toFixed(0)} m`,
+      `cloth-weight: ${project.clothWeight!.value.toFixed(0)} g/m2`,
+    ];
+    expect(await findings(claims.join(", "))).toEqual([]);
+    expect(await statedNumbers(stating(claims.join(", ")))).toHaveLength(claims.length);
+  });
+
+  it("that disagree are named with what they come out as, the difference and the line", async () => {
+    const project = projectOf(stating("ends: 1"));
+    const width = plan(project).widthInReed!.value / 25.4;
+    expect(new Set(await findings("ends: 900, width-in-reed: 20 in, pieces: 9"))).toEqual(
+      new Set([
+        `line ${line} states 900 ends, and there are ${project.ends}, ${900 - project.ends} fewer`,
+        `line ${line} states 20 in as width in reed, and it comes out as ${round(width)} in, ${round(20 - width)} in less`,
+        `line ${line} states 9 pieces, and there are 4, 5 fewer`,
+      ]),
+    );
+  });
+
+  it("are left out where the recipe does not say enough to work them out", async () => {
+    const recipe = readRecipe(`${leastRecipe}stated: { width-in-reed: 12 in, units: 2 }`, "bare");
+    expect(await statedNumbers(recipe)).toEqual([{ name: "units", claim: 2, unit: "units", line: 5 }]);
+  });
+});
+
+/** To the second decimal, as findings print it. */
+function round(value: number): number {
+  return Number(value.toFixed(2));
+}
