@@ -22,5 +22,5 @@ export default defineConfig([
   preset("units", ["index"]),
   preset("check", ["index"]),
   preset("files", ["index"]),
-  preset("cli", ["bin"], "node"),
+  preset("cli", ["bin", "worker"], "node"),
 ]);

@@ -41,7 +41,7 @@ describe("the built command", () => {
     ],
     [
       ["check", "--format", "xml", "x"],
-      'drawcord check: --format takes one of pretty, json, ndjson, not "xml"\n',
+      'drawcord check: --format takes one of pretty, json, ndjson, sarif, github, markdown, not "xml"\n',
     ],
     [
       ["expand", "not.yaml", "-o", "out.txt"],

@@ -1,7 +1,10 @@
 import type { Io } from "./io.js";
 
-/** 0 nothing that fails, 1 findings that fail, 2 a file or an option that cannot be used. */
-export type ExitStatus = 0 | 1 | 2;
+/**
+ * 0 nothing that fails, 1 findings that fail, 2 a file or an option that cannot be used, 141 the reader of the output
+ * went away before all was checked (128 and the number of SIGPIPE, as of any program in a pipe).
+ */
+export type ExitStatus = 0 | 1 | 2 | 141;
 
 /** An option that is given or not. */
 export interface Flag {

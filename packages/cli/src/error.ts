@@ -8,6 +8,7 @@ export type CliErrorCode =
   | "unwanted-value"
   | "unwanted-option"
   | "bad-number"
+  | "bad-shard"
   | "missing-operand"
   | "unwanted-operand"
   | "nothing-matches"

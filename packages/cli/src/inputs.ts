@@ -1,6 +1,6 @@
 import { createReadStream } from "node:fs";
 import { readdir, stat } from "node:fs/promises";
-import { basename, dirname, resolve } from "node:path";
+import { basename, dirname, join, resolve } from "node:path";
 import { largestFile } from "@drawcord/files";
 import { didYouMean } from "./did-you-mean.js";
 import { CliError } from "./error.js";
@@ -13,57 +13,78 @@ const STANDARD_INPUT = "standard input";
 export interface Input {
   /** As it was named, or found by a pattern; `standard input` for `-`. */
   readonly name: string;
+  /** Whether anyone who knows the name can read it. */
+  readonly onDisk?: boolean;
   /**
    * Its bytes.
-   * @throws {CliError} `unreadable`; `too-large` over 16 MiB, found without reading on
+   * @throws {CliError} `unreadable`; `too-large` over 16 MiB, found without reading on; `nothing-matches` for a pattern or
+   * a folder without a recipe
    */
   read(): Promise<Uint8Array>;
 }
 
 /**
- * The files that the words on the command line stand for: names as they are, patterns such as `*.recipe.yaml` filled
- * in and sorted, `-` for standard input.
- * @throws {CliError} `nothing-matches` when a pattern fits no file
+ * The files that the words on the command line stand for: names as they are, patterns such as `*.recipe.yaml` and the
+ * recipes in a folder filled in and sorted, `-` for standard input. What stands for no file fails when it is read, so that
+ * the others have their turn.
  */
 export async function inputs(operands: readonly string[], io: Io): Promise<readonly Input[]> {
-  const named = await Promise.all(operands.map((operand) => namesOf(operand, io.cwd)));
-  return named.flat().map((name) => input(name, io));
+  const named = await Promise.all(operands.map((operand) => inputsOf(operand, io)));
+  return named.flat();
 }
 
-/** One file, as above; a pattern is not filled in. */
+/** One file, as above; neither a pattern nor a folder is filled in. */
 export function input(operand: string, io: Io): Input {
-  if (operand !== "-") return { name: operand, read: () => readFile(operand, io.cwd) };
-  return { name: STANDARD_INPUT, read: () => collect(io.stdin, STANDARD_INPUT) };
+  if (operand !== "-") return fileInput(operand, io.cwd);
+  return { name: STANDARD_INPUT, read: () => readAll(io.stdin, STANDARD_INPUT) };
 }
 
-async function namesOf(operand: string, cwd: string): Promise<readonly string[]> {
-  if (!/[*?[{(!]/.test(operand) || (await exists(resolve(cwd, operand)))) return [operand];
-  const { glob } = await import("tinyglobby");
-  const found = await glob(operand, { cwd, expandDirectories: false });
-  if (found.length === 0) {
-    throw new CliError("nothing-matches", `${operand}: no file has a name like this`, { pattern: operand });
+/** A file on the disk. */
+export function fileInput(name: string, cwd: string): Input {
+  return { name, onDisk: true, read: () => readFile(name, cwd) };
+}
+
+async function inputsOf(operand: string, io: Io): Promise<readonly Input[]> {
+  if (operand === "-") return [input(operand, io)];
+  const there = await stat(resolve(io.cwd, operand)).catch(() => undefined);
+  if (there?.isDirectory()) {
+    const found = await filesLike(RECIPES, resolve(io.cwd, operand));
+    if (found.length === 0) return [nothing(operand, `no recipe (${RECIPES.join(", ")}) in this folder`)];
+    return found.map((name) => fileInput(join(operand, name), io.cwd));
   }
-  return found.sort();
+  if (there !== undefined || !/[*?[{(!]/.test(operand)) return [input(operand, io)];
+  const found = await filesLike([operand], io.cwd);
+  if (found.length === 0) return [nothing(operand, "no file has a name like this")];
+  return found.map((name) => fileInput(name, io.cwd));
 }
 
-async function exists(path: string): Promise<boolean> {
-  return stat(path).then(
-    () => true,
-    () => false,
-  );
+/** What a folder's recipes are called, at any depth. */
+const RECIPES = ["**/*.recipe.yaml", "**/*.recipe.yml"];
+
+async function filesLike(patterns: readonly string[], cwd: string): Promise<readonly string[]> {
+  // Loaded only when there is something to look for.
+  const { glob } = await import("tinyglobby");
+  return (await glob([...patterns], { cwd, expandDirectories: false })).sort();
 }
 
-async function readFile(name: string, cwd: string): Promise<Uint8Array> {
+function nothing(operand: string, why: string): Input {
+  const error = new CliError("nothing-matches", `${operand}: ${why}`, { pattern: operand });
+  return { name: operand, read: () => Promise.reject(error) };
+}
+
+function readFile(name: string, cwd: string): Promise<Uint8Array> {
   const path = resolve(cwd, name);
+  return readAll(createReadStream(path), name, path);
+}
+
+async function readAll(stream: AsyncIterable<Uint8Array>, name: string, path = ""): Promise<Uint8Array> {
   try {
-    return await collect(createReadStream(path), name);
+    return await collect(stream, name);
   } catch (error) {
     if (error instanceof CliError) throw error;
-    const code = (error as NodeJS.ErrnoException).code ?? "unknown";
-    throw new CliError("unreadable", `${name}: ${await whyUnreadable(code, path, name)}`, {
-      file: name,
-      code,
-    });
+    const { code = "unknown" } = error as NodeJS.ErrnoException;
+    const why = await whyUnreadable(code, path);
+    throw new CliError("unreadable", `${name}: ${why}`, { file: name, code });
   }
 }
 
@@ -81,14 +102,14 @@ async function collect(stream: AsyncIterable<Uint8Array>, name: string): Promise
   return Buffer.concat(chunks);
 }
 
-async function whyUnreadable(code: string, path: string, name: string): Promise<string> {
+async function whyUnreadable(code: string, path: string): Promise<string> {
   switch (code) {
     case "ENOENT": {
       const beside = await readdir(dirname(path)).catch(() => []);
       return `there is no such file${await didYouMean(basename(path), beside)}`;
     }
     case "EISDIR":
-      return `this is a folder; for every recipe in it: ${name.replace(/\/$/, "")}/*.recipe.yaml`;
+      return "this is a folder; name a file in it";
     case "EACCES":
     case "EPERM":
       return "you may not read this file";

@@ -1,4 +1,3 @@
-import { readFile } from "node:fs/promises";
 import { readArgs } from "./args.js";
 import type { ExitStatus } from "./command.js";
 import { complain } from "./complain.js";
@@ -32,6 +31,7 @@ async function run(argv: readonly string[], io: Io, commands: Registry): Promise
     return 2;
   }
   if (first === "--version") {
+    const { version } = await import("./version.js");
     await io.stdout.write(`${await version()}\n`);
     return 0;
   }
@@ -66,9 +66,4 @@ async function runCommand(
   if (!help) return command.run(args, io);
   await io.stdout.write(commandHelp(name, command));
   return 0;
-}
-
-async function version(): Promise<string> {
-  const text = await readFile(new URL("../package.json", import.meta.url), "utf8");
-  return (JSON.parse(text) as { readonly version: string }).version;
 }

@@ -1,19 +1,24 @@
 import { CliError } from "./error.js";
 
+const NINE_DIGITS = 999_999_999;
+
 /**
- * The whole number that an option was given, 1 or more, and at the most `most`; default: any of nine digits.
+ * The whole number that an option was given.
+ * @param most default: any of nine digits
+ * @param least default 1
  * @throws {CliError} `bad-number`
  */
 export function wholeNumber(
   command: string,
   option: string,
   value: string | undefined,
-  most = 999_999_999,
+  most = NINE_DIGITS,
+  least = 1,
 ): number | undefined {
   if (value === undefined) return undefined;
-  const number = /^\d{1,9}$/.test(value) ? Number(value) : 0;
-  if (number >= 1 && number <= most) return number;
-  const bounds = most === 999_999_999 ? "of at least 1" : `from 1 to ${most}`;
+  const number = /^\d{1,9}$/.test(value) ? Number(value) : -1;
+  if (number >= least && number <= most) return number;
+  const bounds = most === NINE_DIGITS ? `of at least ${least}` : `from ${least} to ${most}`;
   const sentence = `drawcord ${command}: --${option} takes a whole number ${bounds}, not "${value}"`;
   throw new CliError("bad-number", sentence, { option, value });
 }

@@ -13,8 +13,17 @@ export interface Paint {
 }
 
 /** Colour on a terminal only, and not when `NO_COLOR` is set (to anything) or the terminal is `dumb`. */
+export function wantsColour(io: Pick<Io, "isTerminal" | "env">): boolean {
+  return io.isTerminal && !io.env["NO_COLOR"] && io.env["TERM"] !== "dumb";
+}
+
+/** The paint for a terminal, or none. */
 export function paintFor(io: Pick<Io, "isTerminal" | "env">): Paint {
-  const wanted = io.isTerminal && !io.env["NO_COLOR"] && io.env["TERM"] !== "dumb";
+  return paintIn(wantsColour(io));
+}
+
+/** Paint in colour, or one that leaves text as it is. */
+export function paintIn(wanted: boolean): Paint {
   const as = (style: Parameters<typeof styleText>[0]) => (text: string) =>
     wanted && text !== "" ? styleText(style, text, { validateStream: false }) : text;
   return {

@@ -1,6 +1,8 @@
 import { randomBytes } from "node:crypto";
-import { open, realpath, rename, stat, unlink } from "node:fs/promises";
+import { unlinkSync } from "node:fs";
+import { open, realpath, rename, stat } from "node:fs/promises";
 import { basename, dirname, join, resolve } from "node:path";
+import process from "node:process";
 import { CliError } from "./error.js";
 import { whyUnwritable } from "./why-unwritable.js";
 
@@ -27,6 +29,15 @@ export async function writeWhole(
   const path = straight
     ? target
     : join(dirname(target), `.${basename(target).slice(0, 100)}.${randomBytes(6).toString("hex")}`);
+  const drop = () => {
+    try {
+      if (!straight) unlinkSync(path);
+    } catch {
+      // It was never there, or has its name by now.
+    }
+  };
+  // When the process is told to end meanwhile, nothing half-written stays behind.
+  process.once("exit", drop);
   try {
     const file = await open(path, straight ? "w" : "wx", there?.mode);
     try {
@@ -37,12 +48,14 @@ export async function writeWhole(
     }
     if (!straight) await rename(path, target);
   } catch (error) {
-    if (!straight) await unlink(path).catch(() => undefined);
+    drop();
     if (!(error instanceof Error && "syscall" in error)) throw error;
     const { code = "nothing" } = error as NodeJS.ErrnoException;
     throw straight
       ? new CliError("unwritable", `${name}: ${whyUnwritable(code)}`, { file: name, code })
       : unwritable(name, whyUnwritable(code), code);
+  } finally {
+    process.off("exit", drop);
   }
 }
 

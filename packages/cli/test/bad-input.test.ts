@@ -209,14 +209,26 @@ describe("a file that cannot be read", () => {
   it.each([
     ["runer.recipe.yaml", 'runer.recipe.yaml: there is no such file; did you mean "runner.recipe.yaml"?'],
     ["no/such/folder.yaml", "no/such/folder.yaml: there is no such file"],
-    ["folder", "folder: this is a folder; for every recipe in it: folder/*.recipe.yaml"],
-    ["folder/", "folder/: this is a folder; for every recipe in it: folder/*.recipe.yaml"],
     ["runner.recipe.yaml/x", "runner.recipe.yaml/x: a part of this path is a file, not a folder"],
     ["no\u001bM", "no<U+001B>M: there is no such file"],
   ])("%j is answered with a sentence by every command", async (name, sentence) => {
     for (const command of ["check", "expand"]) {
       expect(await run([command, name], { cwd })).toEqual({ status: 2, stdout: "", stderr: `${sentence}\n` });
     }
+  });
+
+  it("a folder is looked through for recipes, and is none itself", async () => {
+    expect(await run(["check", "folder/"], { cwd })).toEqual({
+      status: 2,
+      stdout: "",
+      stderr: "folder/: no recipe (**/*.recipe.yaml, **/*.recipe.yml) in this folder\n",
+    });
+    const expanded = await run(["expand", "folder"], { cwd });
+    expect(expanded).toEqual({
+      status: 2,
+      stdout: "",
+      stderr: "folder: this is a folder; name a file in it\n",
+    });
   });
 
   it("a pattern that fits nothing is said to", async () => {
@@ -253,7 +265,7 @@ describe("a file that cannot be read", () => {
     });
     expect(status).toBe(2);
     expect(stdout).toMatch(
-      /^runner\.recipe\.yaml {2}Small diamond\n[\s\S]*\n0 findings, \d+ of \d+ rules ran\n$/,
+      /^runner\.recipe\.yaml {2}Small diamond\n[\s\S]*\n0 findings in 1 file, 2 files not usable, (\d+) of \1 rules ran\n$/,
     );
     expect(stderr.split("\n")).toHaveLength(3);
   });
@@ -263,7 +275,7 @@ describe("an option that cannot be used", () => {
   it.each([
     [
       ["check", "bad.yaml", "--format", "xml"],
-      'drawcord check: --format takes one of pretty, json, ndjson, not "xml"',
+      'drawcord check: --format takes one of pretty, json, ndjson, sarif, github, markdown, not "xml"',
     ],
     [
       ["expand", "bad.yaml", "--format", "pdf"],
@@ -299,6 +311,6 @@ describe("what looks odd and is no fault", () => {
   it("a pattern shaft that no unit hangs on is a finding and no refusal", async () => {
     const { status, stdout, stderr } = await told(good.replace("[1, 2, 3,", "[1, 2 9, 3,"));
     expect([status, stderr]).toEqual([1, ""]);
-    expect(stdout).toContain("error  unknown-shaft\n");
+    expect(stdout).toContain("error  unknown-shaft  line 9\n");
   });
 });

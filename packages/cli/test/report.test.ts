@@ -1,12 +1,18 @@
 import type { Finding, Report } from "@drawcord/check";
 import { fromCells } from "@drawcord/grid";
 import { describe, expect, it } from "vitest";
+import type { Cloth } from "../src/checking/cloth.js";
+import { NOT_ASKED_FOR } from "../src/checking/selection.js";
+import { addTo, countsOf, emptyTally } from "../src/checking/tally.js";
+import type { Look } from "../src/formats/format.js";
 import { paintFor } from "../src/paint.js";
 import { lastLine } from "../src/pretty/last-line.js";
-import { type Cloth, reportText } from "../src/pretty/report.js";
+import { reportText as textOf } from "../src/pretty/report.js";
 import { list } from "../src/pretty/words.js";
 
 const plain = paintFor({ isTerminal: false, env: {} });
+const look: Look = { width: 80, colour: false, all: false };
+const reportText = (cloth: Cloth, more: Partial<Look> = {}) => textOf(cloth, { ...look, ...more }, plain);
 
 const report: Report = {
   ok: false,
@@ -43,14 +49,15 @@ const cloth = (findings: readonly Finding[]): Cloth => ({
   file: "small.recipe.yaml",
   title: "Small",
   report: { ...report, findings },
+  places: findings.map(() => ({ line: 7, column: 3 })),
   drawdown: () => fromCells(4, 8, (pick, end) => (end - pick + 4) % 4 === 0),
 });
 
 describe("the report as a weaver reads it", () => {
   it("names the file and its size, draws each finding, and lists the numbers", () => {
-    expect(reportText(cloth([finding]), 80, plain)).toBe(`small.recipe.yaml  Small
+    expect(reportText(cloth([finding]))).toBe(`small.recipe.yaml  Small
 
-error  float-length
+error  float-length  line 7
   weft float of 3 ends on the face at ends 2-4, pick 2 (units 1, row 1), where 2 are allowed
 
   pick 4   ...#...#
@@ -72,55 +79,53 @@ integrity    the cloth falls apart into 3 layers; 4 loose ends: 1-3 7; 1 loose p
 `);
   });
 
-  it("shows a few findings of a rule and counts the rest", () => {
-    const many = Array.from({ length: 30 }, () => finding);
-    const text = reportText(cloth(many), 80, plain);
-    expect(text.match(/error {2}float-length/g)).toHaveLength(5);
-    expect(text).toContain("\n\nand 25 more of float-length; --format json lists them all\n");
+  it("shows the worst few findings of a rule and counts the rest, unless all are asked for", () => {
+    const many = Array.from({ length: 190 }, () => finding);
+    const text = reportText(cloth(many));
+    expect(text.match(/error {2}float-length/g)).toHaveLength(3);
+    expect(text).toContain("\n\nand 187 more of float-length; --all shows them\n\nsize ");
+    const all = reportText(cloth(many), { all: true });
+    expect(all.match(/error {2}float-length/g)).toHaveLength(190);
+    expect(all).not.toContain("more of");
+  });
+
+  it("counts each rule for itself, right after what it shows of it, and what is waived last", () => {
+    const waived = { ...finding, waived: "the fringe covers it" };
+    const cut: Finding = { rule: "open-cut", severity: "warning", message: "open" };
+    const text = reportText(cloth([...Array(4).fill(finding), waived, waived, ...Array(5).fill(cut)]));
+    const heads = text.match(/^(error|warning|waived|and) .*/gm);
+    expect(heads).toEqual([
+      ...Array(3).fill("error  float-length  line 7"),
+      "and 1 more of float-length; --all shows them",
+      ...Array(3).fill("warning  open-cut  line 7"),
+      "and 2 more of open-cut; --all shows them",
+      ...Array(2).fill("waived  float-length: the fringe covers it"),
+    ]);
+  });
+
+  it("shows with --quiet only what fails, without the numbers", () => {
+    const cut: Finding = { rule: "open-cut", severity: "warning", message: "open" };
+    const waived = { ...finding, waived: "the fringe covers it" };
+    const text = reportText(cloth([cut, waived]), { least: "warning" });
+    expect(text).toBe("small.recipe.yaml  Small\n\nwarning  open-cut  line 7\n  open\n");
   });
 
   it("works the cloth out only when there is something to draw", () => {
-    const never = {
+    const text = reportText({
       ...cloth([
         { rule: "idle-shaft", severity: "note", message: "pattern shaft 3 is idle", shaft: 3, picks: [1, 4] },
       ]),
-    };
-    const text = reportText(
-      {
-        ...never,
-        drawdown: () => {
-          throw new Error("drawn");
-        },
+      places: [null],
+      drawdown: () => {
+        throw new Error("drawn");
       },
-      80,
-      plain,
-    );
+    });
     expect(text).toContain("note  idle-shaft\n  pattern shaft 3 is idle\n\n");
-  });
-
-  it("tells a finding that is accepted by its reason, and names a rule that did not run", () => {
-    const waived = { ...finding, waived: "the fringe covers it" };
-    const rules = { ran: ["float-length"], skipped: [{ rule: "open-cut", reason: "it is switched off" }] };
-    const { drawdown } = cloth([]);
-    const text = reportText(
-      { file: "a", title: undefined, report: { ...report, rules, findings: [waived] }, drawdown },
-      80,
-      plain,
-    );
-    expect(text).toMatch(
-      /^a\n\nwaived {2}float-length: the fringe covers it\n {2}weft float of 3 ends .*\n\nsize /,
-    );
-    expect(text).toMatch(/\n\nopen-cut did not run: it is switched off\n$/);
   });
 
   it("never prints what a terminal would obey, from a title, a name or a message", () => {
     const evil = "\u001b]0;owned\u0007\u009b2J\u202e\r";
-    const { drawdown } = cloth([]);
-    const text = reportText(
-      { file: evil, title: evil, report: { ...report, findings: [{ ...finding, message: evil }] }, drawdown },
-      80,
-      plain,
-    );
+    const text = reportText({ ...cloth([{ ...finding, message: evil }]), file: evil, title: evil });
     expect(text.replaceAll("\n", "")).not.toMatch(/[\p{Cc}\u202e]/u);
     expect(text.split("<U+001B>]0;owned<U+0007><U+009B>2J<U+202E><U+000D>")).toHaveLength(4);
   });
@@ -128,26 +133,49 @@ integrity    the cloth falls apart into 3 layers; 4 loose ends: 1-3 7; 1 loose p
 
 describe("the last line", () => {
   const ran = { ran: ["layers", "float-length", "open-cut"], skipped: [] };
+  const off = { rule: "open-cut", reason: "it is switched off" };
+  const part = { ran: ["layers", "float-length"], skipped: [off] };
   const none = { error: 0, warning: 0, note: 0 };
+  const tallyOf = (...reports: Partial<Report>[]) => {
+    const tally = emptyTally();
+    for (const one of reports) addTo(tally, countsOf({ ...report, summary: none, rules: ran, ...one }));
+    return tally;
+  };
 
-  it("says what was found and what ran", () => {
-    expect(lastLine([{ summary: none, waived: 0, rules: ran }])).toBe("0 findings, 3 of 3 rules ran\n");
-    expect(lastLine([{ summary: { error: 1, warning: 2, note: 0 }, waived: 2, rules: ran }])).toBe(
-      "3 findings (1 error, 2 warnings), 2 waived, 3 of 3 rules ran\n",
+  it("says what was found, what was waived, and what ran", () => {
+    expect(lastLine(tallyOf({}))).toBe("0 findings, 3 of 3 rules ran");
+    const waived = { ...finding, waived: "the fringe covers it" };
+    const cut = { ...waived, rule: "open-cut" };
+    const found = { summary: { error: 1, warning: 2, note: 0 }, findings: [waived, cut, finding, waived] };
+    expect(lastLine(tallyOf(found))).toBe(
+      "3 findings (1 error, 2 warnings), 3 waived (2 of float-length, 1 of open-cut), 3 of 3 rules ran",
     );
   });
 
-  it("adds files up, and a rule ran when it looked at all of them", () => {
-    const part = {
-      ran: ["layers", "float-length"],
-      skipped: [{ rule: "open-cut", reason: "it is switched off" }],
-    };
-    expect(
-      lastLine([
-        { summary: { ...none, note: 1 }, waived: 0, rules: part },
-        { summary: none, waived: 0, rules: ran },
-      ]),
-    ).toBe("1 finding (1 note) in 2 files, 2 of 3 rules ran\n");
+  it("names the rules that did not run, and why", () => {
+    expect(lastLine(tallyOf({ rules: part }))).toBe(
+      "0 findings, 2 of 3 rules ran; not open-cut: it is switched off",
+    );
+    const skipped = [off, { rule: "layers", reason: "it is switched off" }, { rule: "x", reason: "no plan" }];
+    expect(lastLine(tallyOf({ rules: { ran: ["y"], skipped } }))).toBe(
+      "0 findings, 1 of 4 rules ran; not open-cut, layers: it is switched off; not x: no plan",
+    );
+  });
+
+  it("counts only the rules that were asked for", () => {
+    const skipped = [{ rule: "layers", reason: NOT_ASKED_FOR }, off];
+    expect(lastLine(tallyOf({ rules: { ran: ["float-length"], skipped } }))).toBe(
+      "0 findings, 1 of 2 rules asked for ran; not open-cut: it is switched off",
+    );
+  });
+
+  it("adds files up; a rule ran when it looked at all of them", () => {
+    const tally = tallyOf({ rules: part, summary: { ...none, note: 1 } }, {});
+    expect(lastLine(tally)).toBe(
+      "1 finding (1 note) in 2 files, 2 of 3 rules ran; not open-cut at 1 file: it is switched off",
+    );
+    tally.failures.push({ file: "bad", message: "bad: there is no such file" });
+    expect(lastLine(tally)).toContain("in 2 files, 1 file not usable, 2 of 3");
   });
 });
 

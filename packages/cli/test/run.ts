@@ -15,6 +15,9 @@ export interface World {
   readonly cwd?: string;
   readonly stdin?: string | AsyncIterable<Uint8Array>;
   readonly isTerminal?: boolean;
+  readonly stderrIsTerminal?: boolean;
+  /** How many pieces of standard output are taken before its reader goes away. */
+  readonly takes?: number;
   readonly width?: number;
   readonly env?: Io["env"];
   readonly commands?: Registry;
@@ -22,7 +25,7 @@ export interface World {
 
 /** Runs `drawcord ARGV...` in this process. */
 export async function run(argv: readonly string[], world: World = {}): Promise<Outcome> {
-  const stdout = sink();
+  const stdout = sink(world.takes);
   const stderr = sink();
   const io: Io = {
     stdout,
@@ -30,6 +33,7 @@ export async function run(argv: readonly string[], world: World = {}): Promise<O
     stdin: typeof world.stdin === "object" ? world.stdin : piped(world.stdin ?? ""),
     cwd: world.cwd ?? import.meta.dirname,
     isTerminal: world.isTerminal ?? false,
+    stderrIsTerminal: world.stderrIsTerminal ?? false,
     width: world.width ?? 80,
     env: world.env ?? {},
   };
@@ -37,11 +41,14 @@ export async function run(argv: readonly string[], world: World = {}): Promise<O
   return { status, stdout: stdout.text(), stderr: stderr.text() };
 }
 
-function sink(): Output & { text(): string } {
+function sink(takes = Number.POSITIVE_INFINITY): Output & { text(): string } {
   const chunks: Uint8Array[] = [];
   return {
     write: async (chunk) => {
-      chunks.push(Buffer.from(chunk));
+      if (chunks.length < takes) chunks.push(Buffer.from(chunk));
+    },
+    get closed() {
+      return chunks.length >= takes;
     },
     text: () => Buffer.concat(chunks).toString("utf8"),
   };

@@ -1,32 +1,50 @@
-import { check, type Report, type Severity } from "@drawcord/check";
-import { checkOptions, readRecipe } from "@drawcord/files";
-import { expand } from "@drawcord/units";
-import { defineCommand } from "../command.js";
+import type { CachePlace } from "../checking/cache.js";
+import { type Checker, checkerFor, type Settings } from "../checking/checker.js";
+import { inOrder } from "../checking/in-order.js";
+import { ruleNames } from "../checking/selection.js";
+import { addTo, emptyTally, exitStatus, type Strictness } from "../checking/tally.js";
+import { defineCommand, type ExitStatus } from "../command.js";
 import { complain } from "../complain.js";
-import { CliError } from "../error.js";
+import { formatNames, loadFormat } from "../formats/formats.js";
 import { type Input, inputs } from "../inputs.js";
-import type { Cloth } from "../pretty/report.js";
-import { printers } from "../printers.js";
+import type { Io } from "../io.js";
+import { wholeNumber } from "../number-option.js";
+import { wantsColour } from "../paint.js";
+import { progressFor } from "../progress.js";
 
 export const command = defineCommand({
   operands: "FILE...",
   help: `Works each recipe out to every end and pick and says what cloth it makes: how long the floats are, where figure and ground do not cut, how evenly the threads are bound, and whether the cloth hangs together. Each fault is named with its ends and picks, its units and rows, and drawn.
 
-For FILE, - is standard input, and a pattern such as 'drafts/*.yaml' is every file that fits it.
+For FILE, - is standard input, a folder is every recipe in it (*.recipe.yaml), and a pattern such as 'drafts/*.yaml' is every file that fits it. Reports come in the order of the files, and one bad file never stops the rest.
 
-The exit status is 1 when there is an error (or what --fail-on says), 2 when a file or an option cannot be used, else 0.`,
+The exit status is 1 when there is an error (or what --fail-on and --max-warnings say), 2 when a file or an option cannot be used, else 0; it is the same in every format.`,
   examples: [
     ["drawcord check runner.recipe.yaml", "reports on one recipe"],
-    ["drawcord check '*.recipe.yaml' --format ndjson", "reports on many, a line of JSON each"],
+    ["drawcord check runner.recipe.yaml --rule open-cut --all", "shows every border that does not cut"],
+    ["drawcord check drafts --format ndjson", "reports on every recipe in a folder, a line of JSON each"],
+    ["drawcord check drafts --shard 2/8 --format ndjson", "does the second eighth of them"],
     ["drawcord check runner.recipe.yaml --fail-on warning", "is stricter than usual"],
   ],
   options: {
     format: {
       type: "string",
       value: "FORMAT",
-      choices: ["pretty", "json", "ndjson"],
+      choices: formatNames,
       default: "pretty",
       help: "how to print the report",
+    },
+    rule: {
+      type: "string",
+      value: "RULE",
+      multiple: true,
+      help: "look for this only; may be given several times",
+    },
+    all: { type: "boolean", help: "show every finding, instead of the worst few of each rule" },
+    quiet: {
+      type: "boolean",
+      short: "q",
+      help: "show only findings at the level that fails, and nothing of a cloth without one (pretty, github and markdown)",
     },
     "fail-on": {
       type: "string",
@@ -35,40 +53,125 @@ The exit status is 1 when there is an error (or what --fail-on says), 2 when a f
       default: "error",
       help: "the least level of finding that makes the exit status 1",
     },
+    "max-warnings": {
+      type: "string",
+      value: "NUMBER",
+      help: "the most warnings, in all files together, that do not make the exit status 1",
+    },
+    shard: {
+      type: "string",
+      value: "PART",
+      help: "do one part of the files, such as 2/8, the second of eight",
+    },
+    cache: {
+      type: "string",
+      value: "FOLDER",
+      help: "keep reports in this folder, and work out only what has changed",
+    },
+    workers: {
+      type: "string",
+      value: "NUMBER",
+      help: "check so many files at a time (as many as there are cores, when not given)",
+    },
   },
   async run({ operands, options }, io) {
-    const files = await inputs(operands, io);
-    const printer = printers[options.format](io, files.length);
-    let unusable = false;
-    let failed = false;
-    for (const file of files) {
-      try {
-        const cloth = await checked(file);
-        failed ||= fails(cloth.report, options["fail-on"]);
-        await printer.cloth(cloth);
-      } catch (error) {
-        unusable = true;
-        await complain(io, error);
-      }
-    }
-    await printer.end();
-    if (unusable) return 2;
-    return failed ? 1 : 0;
+    const strictness: Strictness = {
+      failOn: options["fail-on"],
+      maxWarnings:
+        wholeNumber("check", "max-warnings", options["max-warnings"], undefined, 0) ??
+        Number.POSITIVE_INFINITY,
+    };
+    const workers = wholeNumber("check", "workers", options.workers);
+    const rules = await ruleNames(options.rule);
+    const asked = await inputs(operands, io);
+    const files = await partOf(options.shard, asked);
+    const look = {
+      width: io.width,
+      colour: wantsColour(io),
+      all: options.all,
+      ...(options.quiet ? { least: strictness.failOn } : {}),
+    };
+    const settings: Settings = {
+      cwd: io.cwd,
+      format: options.format,
+      look,
+      rules,
+      ...(options.cache === undefined ? {} : { cache: await cacheIn(options.cache, io.cwd, rules) }),
+    };
+    return tell(files, { settings, strictness, workers, asked: asked.length }, io);
   },
 });
 
-async function checked(file: Input): Promise<Cloth> {
-  const recipe = readRecipe(await file.read(), file.name);
-  const report = check(recipe.draft, checkOptions(recipe));
-  if (report.rules.ran.length === 0) {
-    throw new CliError("no-rule", `${file.name}: every rule is switched off, so nothing was checked`, {
-      file: file.name,
-    });
-  }
-  return { file: file.name, title: recipe.title, report, drawdown: () => expand(recipe.draft).drawdown };
+/** What `check` was asked to do with its files. */
+interface Task {
+  readonly settings: Settings;
+  readonly strictness: Strictness;
+  /** Files to check at a time; as many as are worth while when not given. */
+  readonly workers: number | undefined;
+  /** How many files were asked for, in all shards. */
+  readonly asked: number;
 }
 
-function fails({ summary }: Report, level: Severity): boolean {
-  if (level === "error") return summary.error > 0;
-  return summary.error + summary.warning > 0 || (level === "note" && summary.note > 0);
+/** Checks the files, prints what came of each as it comes, and gives the exit status. */
+async function tell(files: readonly Input[], task: Task, io: Io): Promise<ExitStatus> {
+  const { asked, settings, strictness } = task;
+  const format = await loadFormat(settings.format);
+  const { checkers, end } = await checkersFor(files.length, task);
+  const progress = progressFor(io, files.length);
+  const tally = emptyTally();
+  await print(io, await format.head?.(asked));
+  await progress.show(0);
+  let between = "";
+  for await (const { counts, failure, piece } of inOrder(files, checkers)) {
+    if (counts !== undefined) addTo(tally, counts);
+    if (failure !== undefined) {
+      tally.failures.push(failure);
+      await progress.clear();
+      await complain(io, failure.message);
+    }
+    if (piece !== "") {
+      await progress.clear();
+      await io.stdout.write(between + piece);
+      between = format.between ?? "";
+    }
+    const done = tally.files + tally.failures.length;
+    if (io.stdout.closed && done < files.length) {
+      await end();
+      return 141;
+    }
+    await progress.show(done);
+  }
+  await progress.clear();
+  await end();
+  const status = exitStatus(tally, strictness);
+  await print(io, format.tail?.({ tally, status, files: asked, look: settings.look }));
+  return status;
+}
+
+async function print(io: Io, text = ""): Promise<void> {
+  if (text !== "") await io.stdout.write(text);
+}
+
+/** As many checkers as the run is worth: in this thread for a few files, in threads of their own for many. */
+async function checkersFor(
+  files: number,
+  { settings, workers }: Task,
+): Promise<{ readonly checkers: readonly Checker[]; end(): Promise<void> }> {
+  if (files > 1 && workers !== 1) {
+    const { startThreads, threadsFor } = await import("../threads.js");
+    const count = threadsFor(files, workers);
+    if (count > 1) return startThreads(count, settings);
+  }
+  return { checkers: [await checkerFor(settings)], end: async () => {} };
+}
+
+async function partOf(shard: string | undefined, files: readonly Input[]): Promise<readonly Input[]> {
+  if (shard === undefined) return files;
+  const { itemsOf, readShard } = await import("../checking/shard.js");
+  return itemsOf(readShard(shard), files);
+}
+
+async function cacheIn(folder: string, cwd: string, rules: readonly string[]): Promise<CachePlace> {
+  const { openCache } = await import("../checking/cache.js");
+  return openCache(folder, cwd, rules);
 }

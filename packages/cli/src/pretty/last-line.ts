@@ -1,21 +1,41 @@
-import type { Report, Severity } from "@drawcord/check";
+import { NOT_ASKED_FOR } from "../checking/selection.js";
+import { LEVELS, type Tally } from "../checking/tally.js";
+import { oneLine } from "../printable.js";
 import { count } from "./words.js";
 
-/** `3 findings (1 error, 2 warnings), 1 waived, 7 of 7 rules ran`; a rule ran when it looked at every file. */
-export function lastLine(reports: readonly Pick<Report, "summary" | "waived" | "rules">[]): string {
-  const severities: readonly Severity[] = ["error", "warning", "note"];
-  const sums = severities.map((severity) => sum(reports.map(({ summary }) => summary[severity])));
-  const total = sum(sums);
-  const kinds = severities.flatMap((severity, i) => (sums[i] === 0 ? [] : [count(sums[i]!, severity)]));
+/**
+ * What came of a run: findings, files that could not be used, what was waived, which rules ran, and which did not and
+ * why: `3 findings (1 error, 2 warnings), 1 waived (open-cut), 6 of 7 rules ran; not layers: it is switched off`. A rule
+ * ran when it looked at every file.
+ */
+export function lastLine(tally: Tally): string {
+  const { failures, files, ran, skipped, summary, waived } = tally;
+  const total = summary.error + summary.warning + summary.note;
+  const kinds = LEVELS.flatMap((level) => (summary[level] === 0 ? [] : [count(summary[level], level)]));
   const split = total === 0 ? "" : ` (${kinds.join(", ")})`;
-  const where = reports.length === 1 ? "" : ` in ${count(reports.length, "file")}`;
-  const accepted = sum(reports.map(({ waived }) => waived));
-  const waived = accepted === 0 ? "" : `, ${accepted} waived`;
-  const skipped = new Set(reports.flatMap(({ rules }) => rules.skipped.map(({ rule }) => rule)));
-  const all = new Set([...skipped, ...reports.flatMap(({ rules }) => rules.ran)]);
-  return `${count(total, "finding")}${split}${where}${waived}, ${all.size - skipped.size} of ${all.size} rules ran\n`;
+  const where = files === 1 && failures.length === 0 ? "" : ` in ${count(files, "file")}`;
+  const asked = [...skipped].filter(([reason]) => reason !== NOT_ASKED_FOR);
+  const out = new Set(asked.flatMap(([, byRule]) => [...byRule.keys()]));
+  const all = new Set([...ran, ...out]);
+  const parts = [
+    `${count(total, "finding")}${split}${where}`,
+    ...(failures.length === 0 ? [] : [`${count(failures.length, "file")} not usable`]),
+    ...(waived.size === 0 ? [] : [waivedText(waived)]),
+    `${all.size - out.size} of ${all.size} rules${skipped.has(NOT_ASKED_FOR) ? " asked for" : ""} ran`,
+  ];
+  const reasons = asked.map(([reason, byRule]) => `; not ${rulesOut(byRule, files)}: ${oneLine(reason)}`);
+  return parts.join(", ") + reasons.join("");
 }
 
-function sum(numbers: readonly number[]): number {
-  return numbers.reduce((total, number) => total + number, 0);
+/** `3 waived (2 of open-cut, 1 of layers)`. */
+function waivedText(waived: ReadonlyMap<string, number>): string {
+  const total = [...waived.values()].reduce((sum, number) => sum + number, 0);
+  return `${total} waived (${[...waived].map(([rule, number]) => `${number} of ${rule}`).join(", ")})`;
+}
+
+/** The rules that did not look at every file; with the number of files where they looked at some. */
+function rulesOut(byRule: ReadonlyMap<string, number>, files: number): string {
+  return [...byRule]
+    .map(([rule, number]) => (number === files ? rule : `${rule} at ${count(number, "file")}`))
+    .join(", ");
 }

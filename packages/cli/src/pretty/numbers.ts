@@ -3,8 +3,15 @@ import { count, list } from "./words.js";
 
 /** The numbers of a report, a line or two each, with their names in a column. */
 export function numbers(report: Report): readonly string[] {
+  const pairs = numberRows(report);
+  const left = Math.max(...pairs.map(([name]) => name.length)) + 2;
+  return pairs.map(([name, text]) => `${name.padEnd(left)}${text}`);
+}
+
+/** The numbers of a report with their names; no name where a line goes on with the one before. */
+export function numberRows(report: Report): readonly (readonly [name: string, text: string])[] {
   const { balance, cut, floats, integrity, size } = report;
-  return rows([
+  return [
     [
       "size",
       `${count(size.ends, "end")} x ${count(size.picks, "pick")}, ${count(size.units, "unit")} x ${count(size.rows, "row")}`,
@@ -23,12 +30,7 @@ export function numbers(report: Report): readonly string[] {
       `intersections: ${spread(balance.intersections.ends, "end")}; ${spread(balance.intersections.picks, "pick")}`,
     ],
     ["integrity", hangs(integrity)],
-  ]);
-}
-
-function rows(pairs: readonly (readonly [name: string, text: string])[]): string[] {
-  const left = Math.max(...pairs.map(([name]) => name.length)) + 2;
-  return pairs.map(([name, text]) => `${name.padEnd(left)}${text}`);
+  ];
 }
 
 /** `up to 7 (5120 of 3, 12 of 7)`: how many floats there are of each length, the longest lengths last. */

@@ -1,0 +1,61 @@
+import type { Format, Look } from "../formats/format.js";
+import { type FormatName, loadFormat } from "../formats/formats.js";
+import type { Input } from "../inputs.js";
+import type { CachePlace } from "./cache.js";
+import { checkFile, clothOf, type Kept } from "./check-file.js";
+import type { Failure } from "./cloth.js";
+import { type Counts, countsOf } from "./tally.js";
+
+/** How every file of a run is checked and told. Plain data, so that it can be handed to a worker. */
+export interface Settings {
+  /** The folder that relative names start from. */
+  readonly cwd: string;
+  readonly format: FormatName;
+  readonly look: Look;
+  /** The rules asked for. */
+  readonly rules: readonly string[];
+  readonly cache?: CachePlace;
+}
+
+/** What came of one file: its piece of the output, and what counts of it or why it could not be used. */
+export interface Outcome {
+  readonly piece: string;
+  readonly counts?: Counts;
+  readonly failure?: Failure;
+}
+
+/** Checks one file; never rejects, for one bad file must not stop the rest. */
+export type Checker = (input: Input) => Promise<Outcome>;
+
+/** A checker at work in this thread. */
+export async function checkerFor(settings: Settings): Promise<Checker> {
+  const format = await loadFormat(settings.format);
+  const keep = await keeper(settings.cache);
+  return async (input) => {
+    try {
+      const bytes = await input.read();
+      const found = await keep(bytes, () => checkFile(bytes, input.name, settings.rules));
+      const cloth = clothOf(found, bytes, input.name);
+      return { piece: format.cloth(cloth, settings.look), counts: countsOf(found.report) };
+    } catch (error) {
+      return failed(input.name, error, format);
+    }
+  };
+}
+
+/** What came of a file that could not be used. */
+export function failed(file: string, error: unknown, format: Pick<Format, "failure">): Outcome {
+  const message = error instanceof Error ? error.message : String(error);
+  const { line, column } = error as { readonly line?: unknown; readonly column?: unknown };
+  const placed = typeof line === "number" && typeof column === "number";
+  const failure: Failure = { file, message, ...(placed ? { place: { line, column } } : {}) };
+  return { piece: format.failure?.(failure) ?? "", failure };
+}
+
+type Keeper = (content: Uint8Array, make: () => Kept) => Kept | Promise<Kept>;
+
+async function keeper(cache: CachePlace | undefined): Promise<Keeper> {
+  if (cache === undefined) return (_, make) => make();
+  const { kept } = await import("./cache.js");
+  return (content, make) => kept(cache, content, make);
+}

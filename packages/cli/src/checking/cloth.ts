@@ -1,0 +1,24 @@
+import type { Report } from "@drawcord/check";
+import type { Place } from "@drawcord/files";
+import type { BitGrid } from "@drawcord/grid";
+
+/** What there is to say of one cloth. */
+export interface Cloth {
+  /** The name the file was asked for by. */
+  readonly file: string;
+  readonly title: string | undefined;
+  readonly report: Report;
+  /** Where in the file each finding can be mended, in the order of `report.findings`; null where no place is known. */
+  readonly places: readonly (Place | null)[];
+  /** The drawdown, worked out when a finding needs its picture. */
+  readonly drawdown: () => BitGrid;
+}
+
+/** A file that could not be used, and why. */
+export interface Failure {
+  readonly file: string;
+  /** The whole sentence, the file's name and place in front. */
+  readonly message: string;
+  /** Where in the file the trouble is, when it is in the text. */
+  readonly place?: Place;
+}

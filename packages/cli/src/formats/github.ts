@@ -1,0 +1,46 @@
+import type { Place } from "@drawcord/files";
+import { oneLine } from "../printable.js";
+import type { Format } from "./format.js";
+import { isShown } from "./worst.js";
+
+const COMMANDS = { error: "error", warning: "warning", note: "notice" };
+
+/**
+ * Workflow commands that GitHub shows beside the lines of a recipe, one a finding; what is waived is left out.
+ * Source: GitHub Docs, "Workflow commands for GitHub Actions", Setting an error message.
+ */
+export const github: Format = {
+  cloth: ({ file, places, report }, { least }) =>
+    report.findings
+      .flatMap((finding, i) =>
+        finding.waived !== undefined || !isShown(finding, least)
+          ? []
+          : [annotation(COMMANDS[finding.severity], file, places[i], finding.rule, finding.message)],
+      )
+      .join(""),
+  failure: ({ file, message, place }) => annotation("error", file, place, "not usable", message),
+};
+
+function annotation(
+  command: string,
+  file: string,
+  place: Place | null | undefined,
+  title: string,
+  message: string,
+): string {
+  const properties = [
+    ["file", file],
+    ...(place ? [["line", String(place.line)] as const, ["col", String(place.column)] as const] : []),
+    ["title", title],
+  ];
+  const listed = properties.map(([name = "", value = ""]) => `${name}=${property(value)}`).join(",");
+  return `::${command} ${listed}::${escaped(oneLine(message))}\n`;
+}
+
+function escaped(text: string): string {
+  return text.replaceAll("%", "%25").replaceAll("\r", "%0D").replaceAll("\n", "%0A");
+}
+
+function property(text: string): string {
+  return escaped(text).replaceAll(":", "%3A").replaceAll(",", "%2C");
+}

@@ -1,0 +1,25 @@
+import type { Cloth } from "../checking/cloth.js";
+import { toJson } from "../printable.js";
+import type { Format } from "./format.js";
+
+/** One object when one file was asked for, else an array. Always says all there is. */
+export const json: Format = {
+  cloth: (cloth) => toJson(reportObject(cloth), 2),
+  head: (files) => (files === 1 ? "" : "[\n"),
+  between: ",\n",
+  tail: ({ files, tally }) => (tally.files === 0 ? "" : "\n") + (files === 1 ? "" : "]\n"),
+};
+
+/** A line for each file. Always says all there is. */
+export const ndjson: Format = {
+  cloth: (cloth) => `${toJson(reportObject(cloth))}\n`,
+};
+
+/** The report with the file's name, and with the place in the file of each finding. */
+function reportObject({ file, places, report }: Cloth): object {
+  const findings = report.findings.map((finding, i) => {
+    const place = places[i];
+    return place ? { ...finding, line: place.line, column: place.column } : finding;
+  });
+  return { file, ...report, findings };
+}

@@ -1,0 +1,62 @@
+import type { Cloth } from "../checking/cloth.js";
+import { paintIn } from "../paint.js";
+import { lastLine } from "../pretty/last-line.js";
+import { numberRows } from "../pretty/numbers.js";
+import { picture } from "../pretty/picture.js";
+import { count } from "../pretty/words.js";
+import { oneLine } from "../printable.js";
+import type { Format, Look } from "./format.js";
+import { isSeen, isSilent, type Placed, worstOfEach } from "./worst.js";
+
+/** Characters in a line of a picture: a page scrolls no further. */
+const WIDTH = 80;
+
+/** A section a cloth, for a page: its findings with their pictures, and its numbers in a table. */
+export const markdown: Format = {
+  cloth(cloth, look) {
+    if (isSilent(cloth.report, look.least)) return "";
+    return `${[heading(cloth), ...findings(cloth, look), ...numbers(cloth, look)].join("\n\n")}\n\n`;
+  },
+  failure: ({ file, message }) => `## ${escaped(file)}\n\nCould not be used: ${escaped(message)}\n\n`,
+  tail({ look, status, tally }) {
+    if (tally.files === 0 || (look.least !== undefined && status === 0)) return "";
+    return `**${escaped(lastLine(tally))}**\n`;
+  },
+};
+
+function heading({ file, title }: Cloth): string {
+  return title === undefined ? `## ${escaped(file)}` : `## ${escaped(title)}\n\n${escaped(file)}`;
+}
+
+function findings(cloth: Cloth, look: Look): readonly string[] {
+  return worstOfEach(cloth, look).flatMap(({ more, rule, shown, waived }) => [
+    ...shown.map((placed) => findingText(placed, cloth)),
+    ...(more === 0 ? [] : [`and ${more} more of ${rule}${waived ? ", waived" : ""}`]),
+  ]);
+}
+
+function findingText({ finding, place }: Placed, cloth: Cloth): string {
+  const { message, rule, severity, waived } = finding;
+  const line = place === null ? "" : ` (line ${place.line})`;
+  if (waived !== undefined) return `*waived* ${rule}${line}: ${escaped(waived)}  \n${escaped(message)}`;
+  const drawn = isSeen(finding) ? picture(cloth.drawdown(), finding, WIDTH, paintIn(false)) : [];
+  return [
+    `### ${severity}: ${rule}${line}\n\n${escaped(message)}`,
+    ...(drawn.length === 0 ? [] : [`\`\`\`text\n${drawn.join("\n")}\n\`\`\``]),
+  ].join("\n\n");
+}
+
+function numbers({ report }: Cloth, { least }: Look): readonly string[] {
+  if (least !== undefined) return [];
+  const { error, note, warning } = report.summary;
+  const rows = [
+    ["findings", [count(error, "error"), count(warning, "warning"), count(note, "note")].join(", ")],
+    ...numberRows(report),
+  ];
+  return [["| | |", "| --- | --- |", ...rows.map((cells) => `| ${cells.join(" | ")} |`)].join("\n")];
+}
+
+/** Text as a page shows it as it stands: one line, nothing in it taken for a mark or a tag. */
+function escaped(text: string): string {
+  return oneLine(text).replace(/[\\`*_{}[\]<>#|~&]/g, "\\$&");
+}

@@ -1,0 +1,99 @@
+import { isAbsolute, sep } from "node:path";
+import { pathToFileURL } from "node:url";
+import { type Finding, rules } from "@drawcord/check";
+import type { Place } from "@drawcord/files";
+import type {
+  Invocation,
+  Location,
+  Notification,
+  PhysicalLocation,
+  ReportingDescriptor,
+  Result,
+  ToolComponent,
+} from "sarif";
+import type { Failure } from "../checking/cloth.js";
+import { NOT_ASKED_FOR } from "../checking/selection.js";
+import { oneLine, toJson } from "../printable.js";
+import { version } from "../version.js";
+import type { Format } from "./format.js";
+
+const SCHEMA = "https://docs.oasis-open.org/sarif/sarif/v2.1.0/errata01/os/schemas/sarif-schema-2.1.0.json";
+
+/**
+ * One log with one run: the rules, a result for each finding, and what could not be looked at. Always says all there is.
+ * Source: OASIS, Static Analysis Results Interchange Format (SARIF) Version 2.1.0.
+ */
+export const sarif: Format = {
+  cloth: ({ file, places, report }) =>
+    report.findings.map((finding, i) => toJson(result(finding, file, places[i] ?? null))).join(",\n"),
+  head: async () =>
+    `{"$schema":"${SCHEMA}","version":"2.1.0","runs":[{"tool":{"driver":${toJson(driver(await version()))}},\n"columnKind":"utf16CodeUnits",\n"results":[\n`,
+  between: ",\n",
+  tail: ({ status, tally: { failures, skipped } }) => {
+    const invocation: Invocation = {
+      executionSuccessful: status !== 2,
+      exitCode: status,
+      toolExecutionNotifications: failures.map(notification),
+      toolConfigurationNotifications: [...skipped].flatMap(([reason, byRule]) =>
+        reason === NOT_ASKED_FOR ? [] : [...byRule].map(([rule, files]) => notRun(rule, reason, files)),
+      ),
+    };
+    return `],\n"invocations":[${toJson(invocation)}]}]}\n`;
+  },
+};
+
+function driver(version: string): ToolComponent {
+  return { name: "Drawcord", semanticVersion: version, rules: rules.map(descriptor) };
+}
+
+function descriptor(rule: (typeof rules)[number]): ReportingDescriptor {
+  return {
+    id: rule.name,
+    shortDescription: { text: rule.summary },
+    fullDescription: { text: `${rule.meaning} ${rule.reason}` },
+    help: { text: `${rule.mend} (Source: ${rule.source})` },
+    defaultConfiguration: { level: rule.severity },
+  };
+}
+
+function result(finding: Finding, file: string, place: Place | null): Result {
+  const { message, rule, severity, waived, ...measured } = finding;
+  return {
+    ruleId: rule,
+    ruleIndex: rules.findIndex(({ name }) => name === rule),
+    level: severity,
+    message: { text: oneLine(message) },
+    locations: [location(file, place)],
+    ...(waived === undefined
+      ? {}
+      : { suppressions: [{ kind: "inSource", status: "accepted", justification: oneLine(waived) }] }),
+    properties: measured,
+  };
+}
+
+function location(file: string, place: Place | null): Location {
+  const region = place && { startLine: place.line, startColumn: place.column };
+  const physicalLocation: PhysicalLocation = {
+    artifactLocation: { uri: uriOf(file) },
+    ...(region ? { region } : {}),
+  };
+  return { physicalLocation };
+}
+
+/** A relative name stays relative, so that the log fits wherever the folder is checked out. */
+function uriOf(file: string): string {
+  if (isAbsolute(file)) return pathToFileURL(file).href;
+  return file.split(sep).map(encodeURIComponent).join("/");
+}
+
+function notification({ file, message, place }: Failure): Notification {
+  return { level: "error", message: { text: oneLine(message) }, locations: [location(file, place ?? null)] };
+}
+
+function notRun(rule: string, reason: string, files: number): Notification {
+  return {
+    level: "note",
+    message: { text: `${rule} did not look at ${files} ${files === 1 ? "file" : "files"}: ${reason}` },
+    associatedRule: { id: rule, index: rules.findIndex(({ name }) => name === rule) },
+  };
+}

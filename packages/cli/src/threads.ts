@@ -1,0 +1,77 @@
+import { availableParallelism } from "node:os";
+import { Worker } from "node:worker_threads";
+import { type Checker, failed, type Outcome, type Settings } from "./checking/checker.js";
+import { loadFormat } from "./formats/formats.js";
+import type { Input } from "./inputs.js";
+
+/** Files that make it worth while to start one more thread. */
+const FILES_A_THREAD = 12;
+
+/** What a worker is told: which file, and its bytes where it is none on the disk. */
+export interface Order {
+  readonly name: string;
+  readonly bytes?: Uint8Array;
+}
+
+/** Checkers in threads of their own. */
+export interface Threads {
+  readonly checkers: readonly Checker[];
+  /** Ends them, whatever they do. */
+  end(): Promise<void>;
+}
+
+/** How many threads a run is worth; 1 is this thread alone. */
+export function threadsFor(files: number, wanted: number | undefined): number {
+  return Math.min(wanted ?? Math.min(availableParallelism(), Math.floor(files / FILES_A_THREAD)), files);
+}
+
+/** Starts checkers in `count` threads. */
+export async function startThreads(count: number, settings: Settings): Promise<Threads> {
+  const format = await loadFormat(settings.format);
+  const workers = new Set<Worker>();
+
+  function checkerInThread(): Checker {
+    let worker: Worker | undefined;
+    return async (input: Input): Promise<Outcome> => {
+      try {
+        const order: Order = input.onDisk
+          ? { name: input.name }
+          : { name: input.name, bytes: await input.read() };
+        worker ??= start();
+        return await answer(worker, order);
+      } catch (error) {
+        if (worker?.threadId === -1) worker = undefined;
+        return failed(input.name, error, format);
+      }
+    };
+  }
+
+  function start(): Worker {
+    const worker = new Worker(new URL("./worker.js", import.meta.url), { workerData: settings });
+    workers.add(worker);
+    return worker;
+  }
+
+  return {
+    checkers: Array.from({ length: count }, checkerInThread),
+    end: async () => {
+      await Promise.all([...workers].map((worker) => worker.terminate()));
+    },
+  };
+}
+
+/** The answer to one order; a thread that ends without one (it has no memory left) costs only this file. */
+function answer(worker: Worker, order: Order): Promise<Outcome> {
+  return new Promise((resolve, reject) => {
+    const done = (settle: () => void) => {
+      worker.off("message", onMessage).off("error", onError).off("exit", onExit);
+      settle();
+    };
+    const onMessage = (outcome: Outcome) => done(() => resolve(outcome));
+    const onError = (error: Error) =>
+      done(() => reject(new Error(`${order.name}: this file could not be checked (${error.message})`)));
+    const onExit = () => done(() => reject(new Error(`${order.name}: this file could not be checked`)));
+    worker.on("message", onMessage).on("error", onError).on("exit", onExit);
+    worker.postMessage(order);
+  });
+}

@@ -1,0 +1,220 @@
+import { writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { check, type Finding, rules } from "@drawcord/check";
+import { checkOptions, readRecipe } from "@drawcord/files";
+import schema from "@microsoft/jest-sarif/lib/schemas/sarif-2.1.0-rtm.5.json" with { type: "json" };
+import * as draft04 from "ajv-draft-04";
+import { array, assert, constantFrom, property } from "fast-check";
+import type { Log, Result } from "sarif";
+import { describe, expect, it } from "vitest";
+import { folder } from "../../../tests/support/folder.js";
+import { github } from "../src/formats/github.js";
+import { run } from "./run.js";
+
+/** Warnings at every border, a float that is waived, and a lift that draws a shaft on which nothing hangs. */
+const faulty = `recipe: 1
+title: "Moth | lantern *one*"
+ground: { weave: broken twill }
+units:
+  ends: 4
+  threading: X 1 1 X 1 2 X
+lifts:
+  picks: 3
+  rows:
+    - none
+    - 1
+    - 1 9
+    - 2
+    - none
+limits:
+  float: 2
+  levels: { idle-shaft: off, layers: off }
+waive:
+  - { rule: float-length, reason: "the fringe covers it" }
+`;
+const clean = `recipe: 1
+ground: { weave: broken twill }
+units: { ends: 4, threading: X 1-3 2-1 X }
+lifts: { picks: 4, rows: [1, 2, 3, 2, 1] }
+`;
+
+const cwd = folder();
+const names = { faulty: "a faulty, one: 100%.yaml", clean: "clean.yaml", bad: "bad.yaml" };
+writeFileSync(join(cwd, names.faulty), faulty);
+writeFileSync(join(cwd, names.clean), clean);
+writeFileSync(join(cwd, names.bad), "recipe: 1\ntitel: x\n");
+
+const findingsOf = (text: string): readonly Finding[] => {
+  const recipe = readRecipe(text, "x");
+  return check(recipe.draft, checkOptions(recipe)).findings;
+};
+const findings = findingsOf(faulty);
+const waived = findings.filter((finding) => finding.waived !== undefined);
+
+const told = (format: string, ...more: string[]) =>
+  run(["check", names.faulty, names.bad, names.clean, "--format", format, ...more], { cwd });
+
+it("the recipe of these tests has findings of each kind", () => {
+  expect(waived.length).toBeGreaterThan(0);
+  expect(new Set(findings.map(({ rule }) => rule)).size).toBeGreaterThan(2);
+  expect(findingsOf(clean)).toEqual([]);
+});
+
+describe("sarif", () => {
+  // The schema as published with the standard, in JSON Schema draft 4; its formats (uri, date-time) are left aside.
+  const validate = new draft04.default.default({
+    strict: false,
+    unicodeRegExp: false,
+    validateFormats: false,
+  }).compile(schema);
+  const logOf = async (...argv: string[]) => JSON.parse((await run(argv, { cwd })).stdout) as Log;
+  const log = async () => JSON.parse((await told("sarif")).stdout) as Log;
+
+  it("is a log by the published schema, with findings, without, and of no usable file at all", async () => {
+    const logs = [
+      await log(),
+      await logOf("check", names.clean, "--format", "sarif"),
+      await logOf("check", names.bad, "none", "--format", "sarif"),
+      await logOf("check", names.faulty, "--format", "sarif", "--rule", "open-cut"),
+    ];
+    for (const one of logs) {
+      validate(one);
+      expect(validate.errors ?? []).toEqual([]);
+    }
+  });
+
+  it("would not pass the schema with a level or a line that there cannot be", async () => {
+    const one = await log();
+    const [first] = one.runs[0]!.results!;
+    expect(validate({ ...one, runs: [{ ...one.runs[0], results: [{ ...first, level: "fatal" }] }] })).toBe(
+      false,
+    );
+    const nowhere = [{ physicalLocation: { region: { startLine: 0 } } }];
+    expect(
+      validate({ ...one, runs: [{ ...one.runs[0], results: [{ ...first, locations: nowhere }] }] }),
+    ).toBe(false);
+  });
+
+  it("has a result for every finding, with its rule, level, sentence, measure and waiver", async () => {
+    const [only] = (await log()).runs;
+    const told = only!.results!.map(({ level, message, properties, ruleId, suppressions }: Result) => ({
+      rule: ruleId,
+      severity: level,
+      message: message.text,
+      ...(suppressions === undefined ? {} : { waived: suppressions[0]!.justification }),
+      ...properties,
+    }));
+    expect(told).toEqual(JSON.parse(JSON.stringify(findings)));
+    const listed = only!.tool.driver.rules!;
+    expect(listed.map(({ id }) => id)).toEqual(rules.map(({ name }) => name));
+    for (const { ruleId, ruleIndex } of only!.results!) expect(listed[ruleIndex!]!.id).toBe(ruleId);
+  });
+
+  it("points at the lines of the recipe", async () => {
+    const { results } = (await log()).runs[0]!;
+    const lines = faulty.split("\n");
+    const pointed = new Map(
+      results!.map(({ locations, ruleId }) => {
+        const { artifactLocation, region } = locations![0]!.physicalLocation!;
+        expect(decodeURIComponent(artifactLocation!.uri!)).toBe(names.faulty);
+        return [ruleId, lines[region!.startLine! - 1]!.slice(region!.startColumn! - 1)];
+      }),
+    );
+    expect(pointed.get("open-cut")).toBe("broken twill }");
+    expect(pointed.get("unknown-shaft")).toBe("1 9");
+    expect(lines.slice(9, 14).map((line) => line.slice(6))).toContain(pointed.get("float-length"));
+  });
+
+  it("tells which file could not be used and which rules did not look", async () => {
+    const [invocation] = (await log()).runs[0]!.invocations!;
+    expect(invocation).toMatchObject({ executionSuccessful: false, exitCode: 2 });
+    expect(invocation!.toolExecutionNotifications).toMatchObject([
+      {
+        message: { text: 'bad.yaml:2:1: unknown key "titel"; did you mean "title"?' },
+        locations: [
+          {
+            physicalLocation: {
+              artifactLocation: { uri: "bad.yaml" },
+              region: { startLine: 2, startColumn: 1 },
+            },
+          },
+        ],
+      },
+    ]);
+    const skipped = invocation!.toolConfigurationNotifications!.map(
+      ({ associatedRule }) => associatedRule!.id,
+    );
+    expect(skipped).toEqual(expect.arrayContaining(["layers", "idle-shaft"]));
+  });
+});
+
+describe("github", () => {
+  it("has a workflow command for each finding that is not waived, and for each unusable file", async () => {
+    const { stdout } = await told("github");
+    const lines = stdout.trimEnd().split("\n");
+    expect(lines).toHaveLength(findings.length - waived.length + 1);
+    for (const line of lines) {
+      expect(line).toMatch(
+        /^::(error|warning|notice) file=[^:,]+,line=\d+,col=\d+,title=[a-z -]+::[a-z\d].*$/,
+      );
+    }
+    expect(stdout).toContain(
+      "::error file=a faulty%2C one%3A 100%25.yaml,line=12,col=7,title=unknown-shaft::",
+    );
+    expect(lines.at(-1)).toBe(
+      '::error file=bad.yaml,line=2,col=1,title=not usable::bad.yaml:2:1: unknown key "titel"; did you mean "title"?',
+    );
+  });
+
+  it("never lets a file's name or a sentence begin a command or a property of its own", () => {
+    const evil = array(constantFrom("::", ",", ":", "%", "\n", "\r", "%0A", "error", "line=1", "a")).map(
+      (parts) => parts.join(""),
+    );
+    assert(
+      property(evil, evil, (file, message) => {
+        const text = github.failure!({ file, message, place: { line: 1, column: 2 } });
+        const [, name, said] = /^::error file=([^:,\r\n]*),line=1,col=2,title=not usable::([^\r\n]*)\n$/.exec(
+          text,
+        )!;
+        const plain = (escaped: string) => decodeURIComponent(escaped);
+        expect(plain(name!)).toBe(file);
+        expect(plain(said!).replaceAll("<U+000A>", "\n").replaceAll("<U+000D>", "\r")).toBe(message);
+      }),
+    );
+  });
+});
+
+describe("markdown", () => {
+  it("has a section for each file, its findings with pictures, and its numbers in a table", async () => {
+    const { stdout } = await told("markdown");
+    expect(stdout.match(/^## .*/gm)).toEqual([
+      "## Moth \\| lantern \\*one\\*",
+      "## bad.yaml",
+      "## clean.yaml",
+    ]);
+    expect(stdout).toContain("### error: unknown-shaft (line 12)\n\na lift draws pattern shaft 9");
+    const drawn = findings.filter(
+      ({ ends, picks, shaft, waived }) => (ends ?? picks) && shaft === undefined && waived === undefined,
+    );
+    expect(stdout.match(/^```text\n[ \d]*pick/gm)).toHaveLength(drawn.length);
+    expect(stdout).toContain("| size | 28 ends x 20 picks, 7 units x 5 rows |");
+    expect(stdout).toContain("Could not be used: bad.yaml:2:1: unknown key");
+    expect(stdout).toMatch(
+      /\n\*\*\d+ findings \(.*\) in 2 files, 1 file not usable, .* rules ran; not .*\*\*\n$/,
+    );
+  });
+});
+
+describe("json and ndjson", () => {
+  it("always say all, with the line and column of each finding", async () => {
+    for (const more of [[], ["--quiet"], ["--all"]]) {
+      const lines = (await told("ndjson", ...more)).stdout.trimEnd().split("\n");
+      const reports = lines.map((line) => JSON.parse(line) as { file: string; findings: Finding[] });
+      expect(reports.map(({ file }) => file)).toEqual([names.faulty, names.clean]);
+      expect(reports[0]!.findings).toEqual(
+        findings.map((finding) => ({ ...finding, line: expect.any(Number), column: expect.any(Number) })),
+      );
+      expect(JSON.parse((await told("json", ...more)).stdout)).toEqual(reports);
+    }
+  });
+});
