@@ -31,3 +31,18 @@ export function shaftCount(value: number, weave: string): number {
   }
   return value;
 }
+
+/**
+ * Hands the number of threads in a repeat back when it is not too long to work with.
+ * @throws {GroundError} `too-large`
+ */
+export function repeatLength(value: number, what: string): number {
+  if (value > LARGEST.repeat) {
+    throw new GroundError(
+      "too-large",
+      `${what} repeats on ${value} threads; a repeat may have ${LARGEST.repeat} at the most`,
+      { repeat: value, most: LARGEST.repeat },
+    );
+  }
+  return value;
+}

@@ -104,6 +104,11 @@ describe("a weave that cannot be read", () => {
       'column 1: "velvet" is no weave known here; the weaves are plain, hopsack, warp rib, weft rib, twill, pointed twill, undulating twill, herringbone twill, broken twill, satin, crepe, corkscrew',
     );
     expectRefusal(
+      () => parseWeave(`plain ${"x".repeat(1e6)}`),
+      "bad-description",
+      `column 7: found "${"x".repeat(40)}…" where "plus", "with" or the end of the description was expected`,
+    );
+    expectRefusal(
       () => parseWeave(" "),
       "unknown-weave",
       'column 1: the description is empty; a weave was expected, such as "plain", "twill 1/3" or "satin 8 step 3"',

@@ -254,12 +254,32 @@ describe("a weave that cannot be", () => {
       "unbound",
       "undulating twill 2/2 moves 0 never binds pick 1 of its repeat; every end and every pick must go over and under",
     ],
+    [
+      "broken twill 2/2 take 999999 skip 2",
+      "too-large",
+      "a twill broken by taking 999999 and skipping 2 repeats on 3999996 threads; a repeat may have 1024 at the most",
+    ],
+    [
+      `undulating twill 2/2 moves ${Array(1025).fill(4).join(" ")}`,
+      "too-large",
+      "an undulating order of these moves repeats on 1025 threads; a repeat may have 1024 at the most",
+    ],
+    [
+      `satin order ${Array(65).fill(1).join(" ")}`,
+      "too-large",
+      `satin order ${"1 ".repeat(24)}… needs 65 ground shafts; a ground harness may have 64 at the most`,
+    ],
+    [
+      "hopsack 9999/1",
+      "too-large",
+      "this grouped weave repeats on 10000 threads; a repeat may have 1024 at the most",
+    ],
     ["corkscrew 6", "bad-ends", "a corkscrew needs an uneven number of ends, at least 5, not 6; 7 would do"],
     ["satin 200", "too-large", "satin 200 needs 200 ground shafts; a ground harness may have 64 at the most"],
     [
       "herringbone twill 2/2 after 900",
       "too-large",
-      "herringbone twill 2/2 after 900 repeats on 1800 threads; a repeat may have 1024 at the most",
+      "a herringbone repeats on 1800 threads; a repeat may have 1024 at the most",
     ],
   ] as const)("%s", (text, code, sentence) => {
     expectRefusal(() => weaveOf(text), code, sentence);

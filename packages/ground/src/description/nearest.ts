@@ -1,8 +1,12 @@
+/** No name is as long as this, so that nothing longer is near one. */
+const LONGEST = 40;
+
 /**
  * The name nearest to what was written, or nothing when none is near.
  * @returns the name that takes the fewest letters changed, added or left out, two at the most
  */
 export function nearest(written: string, names: readonly string[]): string | undefined {
+  if (written.length > LONGEST) return undefined;
   const ranked = names
     .map((name) => ({ name, distance: distance(written, name.split(" ")[0]!) }))
     .sort((a, b) => a.distance - b.distance);

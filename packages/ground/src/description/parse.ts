@@ -1,7 +1,7 @@
 import { GroundError } from "../error.js";
 import type { AddedPoint, BaseWeave, Break, Direction, Pair, WeaveDescription } from "./description.js";
 import { nearest } from "./nearest.js";
-import { Words } from "./words.js";
+import { clipped, Words } from "./words.js";
 
 const KINDS = [
   "plain",
@@ -48,7 +48,7 @@ function baseWeave(words: Words): BaseWeave {
       "unknown-weave",
       first === ""
         ? `column ${start}: the description is empty; a weave was expected, such as "plain", "twill 1/3" or "satin 8 step 3"`
-        : `column ${start}: "${first}" is no weave known here; ${near ? `did you mean "${near}"?` : `the weaves are ${KINDS.join(", ")}`}`,
+        : `column ${start}: "${clipped(first)}" is no weave known here; ${near ? `did you mean "${near}"?` : `the weaves are ${KINDS.join(", ")}`}`,
       { column: start, weave: first },
     );
   }

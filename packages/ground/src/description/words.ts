@@ -91,7 +91,7 @@ export class Words {
    */
   fail(expected?: string): never {
     const column = this.column;
-    const found = this.done ? "the description ends" : `found "${this.peek}"`;
+    const found = this.done ? "the description ends" : `found "${clipped(this.peek)}"`;
     const wanted = [...this.#asked, ...(expected ? [expected] : [])];
     const last = wanted.pop();
     const all = wanted.length > 0 ? `${wanted.join(", ")} or ${last}` : last;
@@ -111,4 +111,9 @@ export class Words {
     this.#asked = [];
     return word;
   }
+}
+
+/** Text short enough to stand in a sentence. */
+export function clipped(text: string, most = 40): string {
+  return text.length > most ? `${text.slice(0, most)}…` : text;
 }

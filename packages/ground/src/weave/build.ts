@@ -2,8 +2,9 @@ import { sum } from "../arithmetic.js";
 import type { BaseWeave, Break, Pair, WeaveDescription } from "../description/description.js";
 import { parseWeave } from "../description/parse.js";
 import { printWeave } from "../description/print.js";
+import { clipped } from "../description/words.js";
 import { GroundError } from "../error.js";
-import { count, LARGEST, shaftCount } from "../size.js";
+import { count, repeatLength, shaftCount } from "../size.js";
 import { withAdded } from "./added.js";
 import { boundWeave } from "./bound.js";
 import { corkscrew } from "./corkscrew.js";
@@ -37,18 +38,10 @@ export interface WeaveOptions {
  */
 export function weaveOf(description: string | WeaveDescription, options: WeaveOptions = {}): Weave {
   const read = typeof description === "string" ? parseWeave(description) : description;
-  const name = printWeave(read);
+  const name = clipped(printWeave(read), 60);
   checkShafts(read.base, name, options.ends, options.loomShafts);
   const base = baseWeave(read.base, options.ends);
   const weave = read.plus ? withAdded(base, read.plus) : base;
-  const longest = Math.max(weave.threading.length, weave.raised.length);
-  if (longest > LARGEST.repeat) {
-    throw new GroundError(
-      "too-large",
-      `${name} repeats on ${longest} threads; a repeat may have ${LARGEST.repeat} at the most`,
-      { repeat: longest, most: LARGEST.repeat },
-    );
-  }
   return boundWeave(agreeing(weave, name, options.ends), name);
 }
 
@@ -87,7 +80,8 @@ export function baseWeave(base: BaseWeave, ends?: number): Weave {
 /** Plain weave with its picks and its ends taken in groups; spread over more shafts where a recipe counts on more ends. */
 function grouped(picks: Pair, ends: Pair, countedOn: number | undefined): Weave {
   for (const group of [...picks, ...ends]) count(group, "a group of threads");
-  const repeat = sum(ends);
+  const repeat = repeatLength(sum(ends), "this grouped weave");
+  repeatLength(sum(picks), "this grouped weave");
   const shafts =
     countedOn !== undefined && repeat === 2 && countedOn % 2 === 0 ? shaftCount(countedOn, "plain weave") : 2;
   const uneven = straight(shafts).filter((shaft) => shaft % 2 === 1);

@@ -1,6 +1,6 @@
 import { commonDivisor, modulo, sum, upTo } from "../arithmetic.js";
 import { GroundError } from "../error.js";
-import { count } from "../size.js";
+import { count, repeatLength } from "../size.js";
 
 /**
  * Straight order: 1, 2, ... n.
@@ -23,15 +23,16 @@ export function pointed(n: number): number[] {
 /**
  * Undulating order: each place moves on by the next of `moves`, begun again until the order closes on itself.
  * A move of 0 repeats the shaft, so the line of the twill steepens; a greater move lays it flat.
- * @throws {GroundError} `bad-order` without moves
+ * @throws {GroundError} `bad-order` without moves; `too-large` for more than 1024 places
  * @example undulating(4, [1, 1, 0]) // [1, 2, 3, 3, 4, 1]
  */
 export function undulating(n: number, moves: readonly number[]): number[] {
   if (moves.length === 0) throw new GroundError("bad-order", "an undulating order needs at least one move");
   const rounds = n / commonDivisor(sum(moves), n);
+  const length = repeatLength(rounds * moves.length, "an undulating order of these moves");
   const order: number[] = [];
   let at = 0;
-  for (let i = 0; i < rounds * moves.length; i++) {
+  for (let i = 0; i < length; i++) {
     order.push(modulo(at, n) + 1);
     at += moves[i % moves.length]!;
   }
@@ -41,12 +42,13 @@ export function undulating(n: number, moves: readonly number[]): number[] {
 /**
  * Herringbone: `after` places up, then as many down, each turn broken by half the shafts so that floats are cut there.
  * 2 x `after` places.
- * @throws {GroundError} `bad-size` when `after` is below 2
+ * @throws {GroundError} `bad-size` when `after` is below 2; `too-large` for more than 1024 places
  * Common practice.
  * @example herringbone(4, 4) // [1, 2, 3, 4, 2, 1, 4, 3]
  */
 export function herringbone(n: number, after: number): number[] {
-  const up = upTo(count(after, "the ends before a herringbone turns", 2));
+  repeatLength(2 * count(after, "the ends before a herringbone turns", 2), "a herringbone");
+  const up = upTo(after);
   const half = Math.floor(n / 2);
   return [...up, ...up.map((i) => i + half).reverse()].map((place) => modulo(place, n) + 1);
 }
@@ -83,12 +85,13 @@ export function brokenByFourths(n: number): number[] {
 
 /**
  * Broken by skipping: `take` shafts straight on, then `skip` left out, until the order closes on itself.
- * @throws {GroundError} `bad-size` when `take` or `skip` is below 1
+ * @throws {GroundError} `bad-size` when `take` or `skip` is below 1; `too-large` for more than 1024 places
  * Common practice.
  * @example brokenBySkipping(4, 2, 1) // [1, 2, 4, 1, 3, 4, 2, 3]
  */
 export function brokenBySkipping(n: number, take: number, skip: number): number[] {
   const move = count(take, "the ends taken") + count(skip, "the ends skipped");
   const rounds = n / commonDivisor(move, n);
+  repeatLength(rounds * take, `a twill broken by taking ${take} and skipping ${skip}`);
   return upTo(rounds).flatMap((round) => upTo(take).map((i) => modulo(round * move + i, n) + 1));
 }

@@ -1,3 +1,4 @@
+import { compareLists } from "../arithmetic.js";
 import { GroundError } from "../error.js";
 import { count } from "../size.js";
 import { type Ratio, ratioOf } from "./ratio.js";
@@ -47,7 +48,7 @@ export function twillsOn(ends: number, { upToFace = false }: TwillsOptions = {})
   }
   return listed
     .map((raised) => ratioOf(Array.from({ length: n }, (_, end) => ((raised >>> end) & 1) === 1)))
-    .sort((a, b) => a.length - b.length || a.join("/").localeCompare(b.join("/"), "en", { numeric: true }));
+    .sort((a, b) => a.length - b.length || compareLists(a, b));
 }
 
 /** A round of raised and lowered ends, as bits, begun at each end; as many as differ. */
