@@ -79,6 +79,7 @@ export interface LoomOptions {
   readonly patternShafts?: number;
   readonly groundShafts?: number;
   readonly treadles?: number;
+  readonly lingos?: number;
 }
 
 /** How a cloth is to be checked. */

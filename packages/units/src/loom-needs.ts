@@ -53,7 +53,8 @@ export function loomNeeds(draft: UnitDraft): LoomNeeds {
   const { threading, lifts, ground } = draft;
   const { ends, picks, units } = draftSize(draft);
   const leashes = loads(threading.flat());
-  const used = new Set([...threading, ...lifts].flatMap((shafts) => [...shafts]));
+  const used = new Set<number>();
+  for (const shafts of [...threading, ...lifts]) for (const shaft of shafts) used.add(shaft);
   const treadles = unlikeSteps(ground);
   return {
     ends,

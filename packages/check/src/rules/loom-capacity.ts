@@ -1,4 +1,4 @@
-import type { Plan } from "../cloth.js";
+import { loomNeeds, type UnitDraft } from "@drawcord/units";
 import { onTabby } from "./examples.js";
 import type { Rule } from "./rule.js";
 
@@ -8,8 +8,9 @@ export const loomCapacity: Rule = {
   severity: "error",
   summary: "the loom has not what the plan asks for",
   meaning:
-    "The plan uses a pattern shaft or a ground shaft beyond the last one of the loom, or more treadles than it has.",
-  reason: "It cannot be threaded or tied as it is written.",
+    "The plan uses a pattern shaft or a ground shaft beyond the last one of the loom, or more treadles or lingos than it has.",
+  reason:
+    "It cannot be threaded or tied as it is written. A unit takes one lingo, a static unit too; a pick of the figure alone takes no treadle.",
   mend: "Thread alike units on one shaft, choose a ground on fewer shafts or with a shorter treadling, or another loom.",
   source: "common practice",
   examples: {
@@ -17,7 +18,7 @@ export const loomCapacity: Rule = {
       {
         title: "as many shafts and treadles as there are",
         cloth: { ...onTabby, threading: [[1], [2]], lifts: [[1], [2]] },
-        options: { loom: { patternShafts: 2, groundShafts: 2, treadles: 2 } },
+        options: { loom: { patternShafts: 2, groundShafts: 2, treadles: 2, lingos: 2 } },
       },
     ],
     fails: [
@@ -31,35 +32,32 @@ export const loomCapacity: Rule = {
         cloth: { ...onTabby, threading: [[1], [2]], lifts: [[1], [2]] },
         options: { loom: { treadles: 1 } },
       },
+      {
+        title: "three units on two lingos",
+        cloth: { ...onTabby, threading: [[1], [], [1]], lifts: [[1], []] },
+        options: { loom: { lingos: 2 } },
+      },
     ],
   },
   cannot: ({ plan }) => (plan === undefined ? "a drawdown alone asks for no shafts" : undefined),
   *find({ plan, options }) {
     if (plan === undefined) return;
-    const asked = needs(plan, options.staticShaft);
-    const { loom = {} } = options;
-    for (const [part, has] of [
-      ["pattern shafts", loom.patternShafts],
-      ["ground shafts", loom.groundShafts],
-      ["treadles", loom.treadles],
+    const { loom = {}, staticShaft } = options;
+    const needs = loomNeeds(withoutStatic(plan.draft, staticShaft));
+    for (const [unit, asked, has] of [
+      ["pattern shafts", needs.highestPatternShaft, loom.patternShafts],
+      ["ground shafts", needs.groundShafts, loom.groundShafts],
+      ["treadles", needs.treadles, loom.treadles],
+      ["lingos", needs.lingos, loom.lingos],
     ] as const) {
-      if (has !== undefined && asked[part] > has) yield { measured: asked[part], limit: has, unit: part };
+      if (has !== undefined && asked > has) yield { measured: asked, limit: has, unit };
     }
   },
   say: ({ measured, limit, unit }) => `the plan asks for ${measured} ${unit}, and the loom has ${limit}`,
 };
 
-/** What a plan needs: its highest shafts, and a treadle for each different step of the ground. */
-function needs(
-  { draft, shafts: uses }: Plan,
-  staticShaft: number | undefined,
-): Record<"pattern shafts" | "ground shafts" | "treadles", number> {
-  const used = uses.filter(({ shaft }) => shaft !== staticShaft);
-  const { shafts, steps } = draft.ground;
-  const different = new Set(steps.map(({ raise, sink }) => `${raise.join(" ")} / ${sink.join(" ")}`));
-  return {
-    "pattern shafts": used.at(-1)?.shaft ?? 0,
-    "ground shafts": shafts,
-    treadles: different.size,
-  };
+/** The draft without the shaft that only stands for static units. */
+function withoutStatic(draft: UnitDraft, staticShaft: number | undefined): UnitDraft {
+  if (staticShaft === undefined) return draft;
+  return { ...draft, lifts: draft.lifts.map((lift) => lift.filter((shaft) => shaft !== staticShaft)) };
 }

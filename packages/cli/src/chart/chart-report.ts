@@ -6,6 +6,8 @@ import {
   printShafts,
   printThreading,
 } from "@drawcord/units";
+import { count } from "../loom/words.js";
+import { oneLine } from "../printable.js";
 import { wrap } from "../text.js";
 import { shaftsOf } from "./weave-chart.js";
 
@@ -29,7 +31,7 @@ export function* chartText(
   const taken = shafts === shaftsTaken ? "" : `; the chart as it is takes ${shaftsTaken}`;
   yield facts(
     [
-      ["chart", `${file}, ${wanted.rows} rows x ${wanted.columns} units`],
+      ["chart", `${oneLine(file)}, ${wanted.rows} rows x ${wanted.columns} units`],
       ["shafts", `${shafts}${still === 0 ? "" : `, and ${count(still, "static unit")}`}${taken}`],
       ["changed", changed(changes, atLeast, wanted.rows * wanted.columns)],
       ["threading", printThreading(threading)],
@@ -85,8 +87,4 @@ function facts(rows: readonly (readonly [name: string, text: string])[], width: 
         `${name.padEnd(11)}${wrap(text, Math.max(40, Math.min(width, 100) - 11)).join(`\n${" ".repeat(11)}`)}\n`,
     )
     .join("");
-}
-
-function count(number: number, thing: string): string {
-  return `${number} ${thing}${number === 1 ? "" : "s"}`;
 }

@@ -1,6 +1,8 @@
 import { type HandleOrder, type LiftWork, printShafts, type RowWork, WEIGHT_CAUTION } from "@drawcord/units";
 import { wrap } from "../text.js";
 import { csvLine } from "./csv.js";
+import { heading } from "./heading.js";
+import { count, weight } from "./words.js";
 
 /** The lifts of a recipe, and what they ask. */
 export interface LiftList {
@@ -45,7 +47,7 @@ export function* liftText({ file, title, work, order }: LiftList, width: number)
       .join("  ")
       .trimEnd();
 
-  yield `${file}${title === undefined ? "" : `  ${title}`}\n`;
+  yield `${heading(file, title)}\n`;
   yield `woven from the bottom up\n\n      ${row(heads)}\n`;
   for (const line of lines.toReversed()) yield `[ ]   ${row(line)}\n`;
 
@@ -114,14 +116,6 @@ function changes({ pulled, released }: RowWork): string {
   return signed.join("  ");
 }
 
-function weight(grams: number): string {
-  return grams < 1000 ? `${Number(grams.toFixed(1))} g` : `${(grams / 1000).toFixed(2)} kg`;
-}
-
 function span(first: number, last: number): string {
   return first === last ? `${first}` : `${first}-${last}`;
-}
-
-function count(number: number, thing: string): string {
-  return `${number} ${thing}${number === 1 ? "" : "s"}`;
 }

@@ -1,6 +1,7 @@
 import { describeThreading, printThreading, type ThreadingGroup, type UnitShafts } from "@drawcord/units";
 import { wrap } from "../text.js";
 import { csvLine } from "./csv.js";
+import { heading } from "./heading.js";
 
 /** The threading of a recipe, listed. */
 export interface ThreadingSheet {
@@ -16,7 +17,7 @@ export function* threadingText(sheet: ThreadingSheet, width: number): Iterable<s
   const { file, title, threading, from, groups } = sheet;
   const other = from === "right" ? "left" : "right";
   const line = Math.min(width, 100);
-  yield `${file}${title === undefined ? "" : `  ${title}`}\n\n`;
+  yield `${heading(file, title)}\n\n`;
   yield `threading  ${wrap(printThreading(threading), line - 11).join(`\n${" ".repeat(11)}`)}\n`;
   yield `           ${wrap(describeThreading(threading), line - 11).join(`\n${" ".repeat(11)}`)}\n\n`;
   yield `from ${from} to ${other}, as seen from the weaver's bench; X is a static unit\n\n`;

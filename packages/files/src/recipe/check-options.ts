@@ -12,11 +12,12 @@ export function checkOptions(recipe: Recipe): CheckOptions {
   const { cloth, limits, levels, waive, staticShaft } = recipe;
   const sett: Sett = { ...perCm("endsPerCm", cloth.sett), ...perCm("picksPerCm", cloth.picks) };
   const stated = statedOfCloth(recipe);
-  const { patternShafts, groundShafts, treadles } = recipe.loom;
+  const { patternShafts, groundShafts, treadles, lingos } = recipe.loom;
   const loom: LoomOptions = {
     ...(patternShafts === undefined ? {} : { patternShafts }),
     ...(groundShafts === undefined ? {} : { groundShafts }),
     ...(treadles === undefined ? {} : { treadles }),
+    ...(lingos === undefined ? {} : { lingos }),
   };
   return {
     sett,

@@ -84,7 +84,7 @@ describe("a recipe with every section", () => {
       floatOfWeft: { gold: { threads: 11 } },
       openCuts: 2,
     });
-    expect(options.loom).toEqual({ patternShafts: 20, groundShafts: 4, treadles: 6 });
+    expect(options.loom).toEqual({ patternShafts: 20, groundShafts: 4, treadles: 6, lingos: 150 });
     expect(options.repeat).toBe("picks");
     expect(options.staticShaft).toBe(10);
     expect(options.levels).toEqual({ "idle-shaft": "off" });
