@@ -3,6 +3,7 @@ import { type Plan, plan, planNumbers, YarnError } from "@drawcord/yarn";
 import { defineCommand } from "../command.js";
 import { CliError } from "../error.js";
 import { input } from "../inputs.js";
+import { loomJson, loomPlanOf, loomText } from "../loom/loom-needs.js";
 import { paintFor } from "../paint.js";
 import { planJson } from "../plan/json.js";
 import { planText } from "../plan/text.js";
@@ -11,7 +12,7 @@ import { oneLine, toJson } from "../printable.js";
 
 export const command = defineCommand({
   operands: "FILE",
-  help: `Works out the numbers of a recipe's project: ends, units and lingos, reed and sley, widths in the reed, on the loom and finished, the length of the warp, the pieces, the yarn by colour with its weight and the packages to buy, and the weight of the cloth.
+  help: `Works out the numbers of a recipe's project: ends, units and lingos, reed and sley, widths in the reed, on the loom and finished, the length of the warp, the pieces, the yarn by colour with its weight and the packages to buy, and the weight of the cloth; then what the loom must have (lingos, leashes, heddles, cords, treadles, ties) against what the section loom says it has, and what the heaviest lift weighs.
 
 It takes what the sections yarns, cloth and project say. Where the trade has a usual value and the recipe has none, that is taken and listed under "assumed"; what cannot be worked out is listed under "missing".
 
@@ -41,6 +42,7 @@ For FILE, - is standard input.`,
         file: source.name,
         title: recipe.title,
         ...planJson(found),
+        loom: loomJson(loomPlanOf(recipe)),
         ...(options.explain ? { working: workingJson(numbers) } : {}),
       };
       await io.stdout.write(`${toJson(whole, 2)}\n`);
@@ -49,7 +51,7 @@ For FILE, - is standard input.`,
     const title = recipe.title === undefined ? "" : `  ${oneLine(recipe.title)}`;
     const paint = paintFor(io);
     await io.stdout.write(
-      `${oneLine(source.name)}${paint.strong(title)}\n\n${planText(found, io.width, paint)}`,
+      `${oneLine(source.name)}${paint.strong(title)}\n\n${planText(found, io.width, paint)}\n${loomText(loomPlanOf(recipe), io.width)}`,
     );
     if (options.explain) await io.stdout.write(`\n${workingText(numbers)}`);
     return 0;

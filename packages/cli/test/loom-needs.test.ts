@@ -1,0 +1,77 @@
+import { writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { describe, expect, it } from "vitest";
+import { folder } from "../../../tests/support/folder.js";
+import { run } from "./run.js";
+
+const cwd = folder();
+/** Common practice: 10 shafts for the figure, 1 for the borders, a static one besides; 141 units. */
+const towels = `recipe: 1
+ground: { weave: broken twill }
+units: { ends: 4, threading: "X 11*2 6-2 (1-10 9-2)*7 1 11*2 X" }
+lifts: { picks: 4, rows: ["1-11", "11", "1 3 *2"] }
+cloth: { sett: 12 per cm, picks: 12 per cm, reed: 60 per 10 cm }
+yarns: { warp: { count: 16/2 Ne }, weft: { count: 8/2 Ne } }
+project: { pieces: 1, length: 50 cm }
+`;
+const sizes =
+  "loom: { pattern-shafts: 10, ground-shafts: 4, treadles: 4, lingos: 150, lingo-weight: 20 g }\n";
+writeFileSync(join(cwd, "towels.yaml"), `${towels}${sizes}`);
+writeFileSync(join(cwd, "unknown.yaml"), towels);
+writeFileSync(join(cwd, "cords.yaml"), `${towels.replace(/"X.*X"/, "1-30")}${sizes}`);
+
+const lines = async (file: string) => (await run(["plan", file], { cwd })).stdout.split("\n");
+
+describe("what the loom must have, in drawcord plan", () => {
+  it("is counted against what the recipe says it has", async () => {
+    const printed = await lines("towels.yaml");
+    expect(printed).toContain("lingos    138 of 150");
+    expect(printed).toContain("pattern   11 pattern shafts (the loom has only 10), 11 cords, 2 units static");
+    expect(printed).toContain("ground    4 ground shafts of 4, heddles 138 on each of shafts 1-4");
+    expect(printed).toContain("treadles  4 of 4, 8 ties; 4 with damask pulleys");
+    expect(printed).toContain("lifts     4 rows, 13 pulls, 24 handle changes, 16 picks");
+    expect(printed).toContain("heaviest  row 1, 136 units, 2.72 kg of lingos");
+    expect(printed.join(" ")).toContain("the maker of your loom says it may carry");
+  });
+
+  it("is told alone where nothing is known of the loom", async () => {
+    const printed = await lines("unknown.yaml");
+    expect(printed).toContain("lingos    138");
+    expect(printed).toContain("heaviest  row 1, 136 units");
+  });
+
+  it("is a cord a unit in single-unit draw", async () => {
+    const printed = await lines("cords.yaml");
+    expect(printed).toContain("pattern   30 cords (the loom has only 10), one a unit");
+    expect(printed).toContain("leashes   one on each cord");
+  });
+
+  it("is data for a script", async () => {
+    const { stdout } = await run(["plan", "towels.yaml", "--format", "json"], { cwd });
+    const { loom } = JSON.parse(stdout) as { loom: { needs: object; lifts: object; has: object } };
+    expect(loom.needs).toMatchObject({
+      units: 138,
+      lingos: 138,
+      patternShafts: 11,
+      treadles: 4,
+      tiesWithPulleys: 4,
+    });
+    expect(loom.lifts).toEqual({
+      rows: 4,
+      picks: 16,
+      pulls: 13,
+      changes: 24,
+      heaviest: { row: 1, units: 136, grams: 2720 },
+    });
+    expect(loom.has).toMatchObject({ patternShafts: 10 });
+  });
+
+  it("is a finding of drawcord check where the loom has less", async () => {
+    const { status, stdout } = await run(["check", "towels.yaml", "--format", "json"], { cwd });
+    const { findings } = JSON.parse(stdout) as { findings: { rule: string; message: string }[] };
+    expect(status).toBe(1);
+    expect(findings.filter(({ rule }) => rule === "loom-capacity").map(({ message }) => message)).toEqual([
+      "the plan asks for 11 pattern shafts, and the loom has 10",
+    ]);
+  });
+});
