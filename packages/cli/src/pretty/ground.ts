@@ -76,7 +76,7 @@ function propertyRows({ repeat, shafts, treadles, floats, ...rest }: Properties)
     ["weft floats", side(floats.weftFace, floats.weftBack)],
     [
       "mean float",
-      `${count(round(rest.meanFloat), "thread")}; ${round(rest.firmness.crossing)} crossings an interlacement`,
+      `${count(round(rest.meanFloat), "thread")}; ${count(round(rest.firmness.crossing), "crossing")} an interlacement`,
     ],
     ["balance", `warp on ${round(100 * rest.warpFaceShare)} % of the face`],
     ...(line
