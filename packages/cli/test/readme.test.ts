@@ -9,8 +9,8 @@ const cwd = folder();
 for (const [, file, text] of readme.matchAll(/^```(?:yaml recipe|text chart)=(\S+)\n([\s\S]*?)^```/gm)) {
   writeFileSync(join(cwd, file!), text!);
 }
-const sessions = [...readme.matchAll(/^```console\n([\s\S]*?)^```/gm)].flatMap(([, session]) =>
-  session!
+const calls = [...readme.matchAll(/^```console\n([\s\S]*?)^```/gm)].flatMap(([, example]) =>
+  example!
     .split(/^(?=\$ )/m)
     .map((call) => [call.split("\n")[0]!.replace("$ drawcord ", ""), call.replace(/^.*\n/, "")] as const),
 );
@@ -19,10 +19,10 @@ const sessions = [...readme.matchAll(/^```console\n([\s\S]*?)^```/gm)].flatMap((
 const counted = (text: string) => text.replace(/(\d+) of \1 rules ran$/m, "all rules ran");
 
 it("the README shows the command at work", () => {
-  expect(sessions.length).toBeGreaterThan(1);
+  expect(calls.length).toBeGreaterThan(1);
 });
 
-it.each(sessions)("drawcord %s prints what the README says", async (line, printed) => {
+it.each(calls)("drawcord %s prints what the README says", async (line, printed) => {
   const { stdout, stderr } = await run(line.split(" "), { cwd });
   expect(counted(stdout + stderr)).toBe(counted(printed!));
 });
