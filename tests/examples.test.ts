@@ -30,15 +30,11 @@ async function namesFor(library: Package): Promise<Record<string, unknown>> {
 }
 
 describe("the runner of examples", () => {
-  const results = async (code: string) =>
-    (await runExample(code, { half: (x: number) => x / 2 }, load)).map(({ check }) => {
-      try {
-        check();
-        return "kept";
-      } catch {
-        return "broken";
-      }
-    });
+  const results = async (code: string) => {
+    const promises = await runExample(code, { half: (x: number) => x / 2 }, load);
+    const outcomes = await Promise.allSettled(promises.map(({ check }) => check()));
+    return outcomes.map(({ status }) => (status === "fulfilled" ? "kept" : "broken"));
+  };
 
   it("compares numbers to the digits shown, and whole numbers as such", async () => {
     expect(
@@ -97,7 +93,7 @@ describe.each(libraries)("$specifier", (library) => {
   it.each(examples)("$file: $code", async ({ path, code }) => {
     const promises = await runExample(code, { ...names, ...(await load(path)) }, load);
     expect(promises.length, "promises in the example").toBeGreaterThan(0);
-    keep(promises);
+    await keep(promises);
   });
 
   it("has examples in its README, and they are true", async () => {
@@ -107,7 +103,7 @@ describe.each(libraries)("$specifier", (library) => {
       )
     ).flat();
     expect(promises.length).toBeGreaterThan(0);
-    keep(promises);
+    await keep(promises);
   });
 });
 
@@ -115,9 +111,9 @@ it("the examples of the project's README are true", async () => {
   const fences = fencedExamples(readFileSync(join(root, "README.md"), "utf8"));
   const promises = (await Promise.all(fences.map((code) => runExample(code, {}, load)))).flat();
   expect(promises.length).toBeGreaterThan(0);
-  keep(promises);
+  await keep(promises);
 });
 
-function keep(promises: readonly Promised[]): void {
-  for (const { check } of promises) check();
+async function keep(promises: readonly Promised[]): Promise<void> {
+  for (const { check } of promises) await check();
 }

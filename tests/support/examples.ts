@@ -13,7 +13,7 @@ export interface Promised {
   /** The result, as it is written. */
   readonly result: string;
   /** Compares the two. @throws the test runner's assertion error when they differ */
-  readonly check: () => void;
+  readonly check: () => Promise<void>;
 }
 
 /** The examples in the docstrings of one source file. */
@@ -60,7 +60,7 @@ export async function runExample(
     const wanted = printed === undefined ? asLiteral(result) : asPrinted(result);
     const actual = (printed ?? expression).getText();
     const before = ts.isExpressionStatement(statement) ? "" : statement.getText();
-    return `${before}\npromise(${JSON.stringify(actual)}, ${JSON.stringify(result)}, () => (${actual}), () => (${wanted}));`;
+    return `${before}\npromise(${JSON.stringify(actual)}, ${JSON.stringify(result)}, async () => (${actual}), () => (${wanted}));`;
   });
   const text = ts.transpile(`{\n${body.join("\n")}\n}`, {
     target: ts.ScriptTarget.ES2022,
@@ -144,14 +144,12 @@ function near(shown: number, digits: number): unknown {
   return expect.closeTo(shown, digits);
 }
 
-function kept(result: string, actual: () => unknown, wanted: () => unknown): () => void {
+function kept(result: string, actual: () => unknown, wanted: () => unknown): () => Promise<void> {
   if (result.startsWith("throws ")) {
-    return () => {
-      expect(actual).toThrow(expect.objectContaining({ code: wanted() }));
-    };
+    return () => expect(actual()).rejects.toEqual(expect.objectContaining({ code: wanted() }));
   }
-  return () => {
-    expect(plain(actual())).toEqual(wanted());
+  return async () => {
+    expect(plain(await actual())).toEqual(wanted());
   };
 }
 

@@ -18,10 +18,7 @@ export function list(parts: readonly string[]): string {
   return `${parts.slice(0, -1).join(", ")} and ${parts.at(-1)}`;
 }
 
-/**
- * A stretch of threads, units or rows.
- * @example span("end", [4, 7]) // "ends 4-7"
- */
+/** A stretch of threads, units or rows: `ends 4-7`. */
 function span(one: string, [first, last]: Span): string {
   return first === last ? `${one} ${first}` : `${one}s ${first}-${last}`;
 }
