@@ -134,6 +134,21 @@ describe("drawcord plan", () => {
   });
 });
 
+describe("drawcord check", () => {
+  it("compares the numbers that a recipe states with those of its plan", async () => {
+    const check = async (claims: string) => {
+      const { findings } = JSON.parse(
+        (await run(["check", "-", "--format", "json"], { stdin: `${towels}stated: { ${claims} }\n` })).stdout,
+      ) as { findings: { rule: string; message: string }[] };
+      return findings.filter(({ rule }) => rule === "stated-number").map(({ message }) => message);
+    };
+    expect(await check("ends: 564, units: 141, lingos: 141, width-in-reed: 14.1 in, pieces: 8")).toEqual([]);
+    expect(await check("width-in-reed: 15 in")).toEqual([
+      "line 17 states 15 in as width in reed, and it comes out as 14.1 in, 0.9 in less",
+    ]);
+  });
+});
+
 describe("drawcord yarn", () => {
   it("prints one number", async () => {
     expect(await run(["yarn", "16/2 Ne", "--to", "tex"])).toEqual({

@@ -1,6 +1,8 @@
 import type { StatedNumber } from "@drawcord/check";
 import type { Plan, PlanYarn } from "@drawcord/yarn";
-import { convert, type Quantity, quantity } from "@drawcord/yarn/quantity";
+import { convert, type Quantity, quantity, YarnError } from "@drawcord/yarn/quantity";
+import { FileError } from "./error.js";
+import { top } from "./place.js";
 import { projectOf } from "./project.js";
 import type { Recipe, Stated, StatedName } from "./recipe/types.js";
 
@@ -27,20 +29,30 @@ export function statedOfCloth({ stated }: Pick<Recipe, "stated">): StatedNumber[
 /**
  * All numbers stated in a recipe, those of the project (widths, lengths, pieces, yarn, weight) worked out beside them. Only
  * where one of these is stated, the formulas of `@drawcord/yarn` are loaded.
- * @throws {YarnError} when the project's numbers cannot be, such as a shrinkage of 100 %
+ * @throws {FileError} `bad-value` when the project's numbers cannot be, such as a shrinkage of 100 %
  * @example (await statedNumbers(readRecipe(text, "least"))).length // 0
  */
 export async function statedNumbers(recipe: Recipe): Promise<readonly StatedNumber[]> {
   const known = statedOfCloth(recipe);
   if (known.length === recipe.stated.length) return known;
-  const { plan } = await import("@drawcord/yarn");
-  const project = plan(projectOf(recipe));
+  const project = await planned(recipe);
   return recipe.stated.flatMap((one) => {
     const told = known.find(({ name }) => name === one.name);
     if (told !== undefined) return [told];
     const found = numberOf(project, one);
     return found === undefined ? [] : [comparison(one, found)];
   });
+}
+
+/** The plan of a recipe's project; where a number of it cannot be, the stated numbers are what asked for it. */
+async function planned(recipe: Recipe): Promise<Plan> {
+  const { plan } = await import("@drawcord/yarn");
+  try {
+    return plan(projectOf(recipe));
+  } catch (error) {
+    if (!(error instanceof YarnError)) throw error;
+    throw new FileError("bad-value", error.message, recipe.file, recipe.place(["stated"]) ?? top);
+  }
 }
 
 /** A claim beside the number that it is about, both in the unit of the claim. */

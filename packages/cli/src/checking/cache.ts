@@ -39,7 +39,7 @@ export async function openCache(name: string, cwd: string, asked: readonly strin
 export async function kept(
   { folder, seed }: CachePlace,
   content: Uint8Array,
-  make: () => Kept,
+  make: () => Promise<Kept>,
 ): Promise<Kept> {
   const key = createHash("sha256").update(seed).update("\0").update(content).digest("hex");
   const path = join(folder, `${key}.json`);
@@ -48,7 +48,7 @@ export async function kept(
     () => undefined,
   );
   if (found !== undefined) return found;
-  const made = make();
+  const made = await make();
   const aside = join(folder, `.${key}.${randomBytes(6).toString("hex")}`);
   try {
     await writeFile(aside, JSON.stringify({ key, ...made }), { flag: "wx" });

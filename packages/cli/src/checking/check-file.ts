@@ -1,5 +1,5 @@
 import { check, type Report } from "@drawcord/check";
-import { checkOptions, type Place, readRecipe } from "@drawcord/files";
+import { checkOptions, type Place, readRecipe, statedNumbers } from "@drawcord/files";
 import { expand } from "@drawcord/units";
 import { CliError } from "../error.js";
 import type { Cloth } from "./cloth.js";
@@ -18,9 +18,10 @@ export interface Kept {
  * @throws {FileError} with its place, for what cannot be read
  * @throws {CliError} `no-rule` when the recipe switches all of them off
  */
-export function checkFile(bytes: Uint8Array, file: string, rules: readonly string[]): Kept {
+export async function checkFile(bytes: Uint8Array, file: string, rules: readonly string[]): Promise<Kept> {
   const recipe = readRecipe(bytes, file);
-  const report = withReasons(check(recipe.draft, onlyRules(checkOptions(recipe), rules)), rules);
+  const options = { ...checkOptions(recipe), stated: await statedNumbers(recipe) };
+  const report = withReasons(check(recipe.draft, onlyRules(options, rules)), rules);
   if (report.rules.ran.length === 0) {
     throw new CliError("no-rule", `${file}: every rule is switched off, so nothing was checked`, { file });
   }

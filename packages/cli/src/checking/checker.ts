@@ -52,7 +52,7 @@ export function failed(file: string, error: unknown, format: Pick<Format, "failu
   return { piece: format.failure?.(failure) ?? "", failure };
 }
 
-type Keeper = (content: Uint8Array, make: () => Kept) => Kept | Promise<Kept>;
+type Keeper = (content: Uint8Array, make: () => Promise<Kept>) => Promise<Kept>;
 
 async function keeper(cache: CachePlace | undefined): Promise<Keeper> {
   if (cache === undefined) return (_, make) => make();

@@ -43,7 +43,7 @@ function pathsOf(finding: Finding, listed: boolean): readonly Path[] {
     case "loom-capacity":
       return [["loom", unit.replace(" ", "-")], ["loom"]];
     case "stated-number":
-      return [["stated", unit === "threads" ? "longest-float" : unit], ["stated"]];
+      return [["stated", finding.stated ?? ""], ["stated"]];
     case "unused-waiver":
       return [["waive"]];
     case "threading-slip":

@@ -55,6 +55,13 @@ describe("stated numbers", () => {
     );
   });
 
+  it("cannot be compared with a plan that cannot be", async () => {
+    const text = wholeRecipe.replace("length: 8 %", "length: 100 %");
+    await expect(statedNumbers(readRecipe(text, "shrunk"))).rejects.toThrow(
+      `shrunk:${line}:1: cloth woven for one piece: shrinkage in the wash is 100 %; expected at most 75 %`,
+    );
+  });
+
   it("are left out where the recipe does not say enough to work them out", async () => {
     const recipe = readRecipe(`${leastRecipe}stated: { width-in-reed: 12 in, units: 2 }`, "bare");
     expect(await statedNumbers(recipe)).toEqual([{ name: "units", claim: 2, unit: "units", line: 5 }]);
