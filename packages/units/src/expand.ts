@@ -50,7 +50,8 @@ export function expand(draft: UnitDraft): Expansion {
     const sameLift = firstOfLift.get(lift);
     if (sameLift === undefined) {
       firstOfLift.set(lift, start);
-      for (const shaft of lifts.distinct[lift]!) raise(drawn, start, endsDrawn.get(shaft));
+      const lifted = lifts.distinct[lift]!;
+      for (let i = 0; i < lifted.length; i++) raise(drawn, start, endsDrawn[lifted[i]!]);
     } else {
       drawn.copyWithin(start, sameLift, sameLift + stride);
     }
@@ -101,10 +102,10 @@ function layRows(draft: UnitDraft, picks: number): Int32Array {
 }
 
 /** The ends on each ground shaft. */
-function groundShafts(draft: UnitDraft, unitOfEnd: Int32Array, ends: number): Map<number, SparseRow> {
+function groundShafts(draft: UnitDraft, unitOfEnd: Int32Array, ends: number): SparseRow[] {
   const { threading } = draft.ground;
   const { left = [], right = [] } = draft.selvedge ?? {};
-  const rows = new Map<number, SparseRow>();
+  const rows: SparseRow[] = [];
   for (let end = 0; end < ends; end++) {
     const ofUnits = end - left.length;
     const shaft =
@@ -117,8 +118,8 @@ function groundShafts(draft: UnitDraft, unitOfEnd: Int32Array, ends: number): Ma
 }
 
 /** The ends that each pattern shaft draws. */
-function patternShafts(draft: UnitDraft, unitOfEnd: Int32Array): Map<number, SparseRow> {
-  const rows = new Map<number, SparseRow>();
+function patternShafts(draft: UnitDraft, unitOfEnd: Int32Array): SparseRow[] {
+  const rows: SparseRow[] = [];
   unitOfEnd.forEach((unit, end) => {
     if (unit !== -1) for (const shaft of draft.threading[unit]!) addEnd(rows, shaft, end);
   });
@@ -126,11 +127,11 @@ function patternShafts(draft: UnitDraft, unitOfEnd: Int32Array): Map<number, Spa
 }
 
 /** Adds `end`, which lies right of every end added before, to the row of `shaft`. */
-function addEnd(rows: Map<number, SparseRow>, shaft: number, end: number): void {
-  let row = rows.get(shaft);
+function addEnd(rows: SparseRow[], shaft: number, end: number): void {
+  let row = rows[shaft];
   if (row === undefined) {
     row = { at: [], bits: [] };
-    rows.set(shaft, row);
+    rows[shaft] = row;
   }
   const word = end >>> 5;
   const bit = 1 << (end & 31);
@@ -143,9 +144,9 @@ function addEnd(rows: Map<number, SparseRow>, shaft: number, end: number): void 
 }
 
 /** The ends on any of `shafts`. */
-function unite(shafts: ShaftSet, ends: Map<number, SparseRow>, stride: number): Uint32Array {
+function unite(shafts: ShaftSet, ends: SparseRow[], stride: number): Uint32Array {
   const words = new Uint32Array(stride);
-  for (const shaft of shafts) raise(words, 0, ends.get(shaft));
+  for (const shaft of shafts) raise(words, 0, ends[shaft]);
   return words;
 }
 

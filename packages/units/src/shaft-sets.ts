@@ -20,7 +20,7 @@ export function distinctSets(sets: readonly ShaftSet[]): DistinctSets {
   const byHash = new Map<number, number[]>();
   const indexOf = Int32Array.from(sets, (set) => {
     let hash = set.length;
-    for (const shaft of set) hash = Math.imul(hash ^ shaft, 0x01000193);
+    for (let i = 0; i < set.length; i++) hash = Math.imul(hash ^ set[i]!, 0x01000193);
     const alike = byHash.get(hash) ?? [];
     if (alike.length === 0) byHash.set(hash, alike);
     let index = alike.find((candidate) => sameShafts(distinct[candidate]!, set));
