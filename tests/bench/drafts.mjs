@@ -13,29 +13,42 @@ const ground = {
 /**
  * A single-unit draw of `side` ends by `side` picks, in units of 4 ends and rows of 4 picks.
  * @param side ends, and picks
- * @param faults how many squares are spoilt so that each makes a finding of its own
- * @param rows different rows; the others repeat them
+ * @param rows how many rows come before they repeat
+ * @param faults how many squares are set alone on plain ground, each a finding of its own
  */
-export function figuredDraft(side, faults = 0, rows = side / 4) {
+export function figuredDraft(side, { rows = side / 4, faults = 0 } = {}) {
   const units = side / 4;
+  const lone = loneSquares(units, faults);
   const drawn = Array.from({ length: rows }, (_, row) => {
     const lift = [];
     for (let unit = 0; unit < units; unit++) {
-      const wave =
-        Math.sin(unit / 17) +
-        Math.sin(row / 13) +
-        Math.sin((unit + row) / 29) +
-        Math.cos((unit - 2 * row) / 41);
-      if (wave > 0.2) lift.push(unit + 1);
+      if (wave(unit, row) || lone.has(row * units + unit)) lift.push(unit + 1);
     }
     return lift;
   });
-  const lifts = Array.from({ length: units }, (_, row) => drawn[row % rows]);
   return {
     ground,
     unitEnds: 4,
     threading: Array.from({ length: units }, (_, unit) => [unit + 1]),
-    lifts,
+    lifts: Array.from({ length: units }, (_, row) => drawn[row % rows]),
     picksPerRow: 4,
   };
+}
+
+function wave(unit, row) {
+  const sum =
+    Math.sin(unit / 17) + Math.sin(row / 13) + Math.sin((unit + row) / 29) + Math.cos((unit - 2 * row) / 41);
+  return sum > 0.2;
+}
+
+/** Squares with nothing drawn round them, three apart, as many as are asked for. */
+function loneSquares(units, count) {
+  const squares = new Set();
+  for (let row = 3; row + 3 < units && squares.size < count; row += 3) {
+    for (let unit = 3; unit + 3 < units && squares.size < count; unit += 3) {
+      const around = [-1, 0, 1].some((down) => [-1, 0, 1].some((right) => wave(unit + right, row + down)));
+      if (!around) squares.add(row * units + unit);
+    }
+  }
+  return squares;
 }

@@ -1,28 +1,42 @@
 /**
- * The check written plainly: a byte for every interlacement, and a pass over the bytes for every number. It is what the
- * words are measured against, and finds the same numbers.
+ * The check written plainly: a byte for every interlacement, and a pass over the bytes for every number. It finds the
+ * numbers of the report, and is what the words are measured against.
  */
 
-/** The numbers of the report that need a pass over the cloth. */
 export function slowCheck(draft) {
   const cloth = expandToBytes(draft);
-  return { floats: floats(cloth), cut: cuts(cloth), balance: balance(cloth), integrity: integrity(cloth) };
+  const warpRuns = runsAlongEnds(cloth);
+  const weftRuns = runsAlongPicks(cloth);
+  return {
+    floats: {
+      warpFace: tally(warpRuns[1]),
+      warpBack: tally(warpRuns[0]),
+      weftFace: tally(weftRuns[0]),
+      weftBack: tally(weftRuns[1]),
+    },
+    cut: cuts(cloth),
+    balance: {
+      warpFaceShare: share(cloth, cloth.raised),
+      drawnShare: share(cloth, cloth.drawn),
+      intersections: intersections(cloth),
+      areas: areas(draft),
+    },
+    layers: layers(cloth),
+  };
 }
 
-/** Works a draft out to one byte an interlacement: bit 0 raised, and apart from it the drawn state. */
+/** Works a draft out to two bytes an interlacement: whether it is raised, and whether its unit is drawn. */
 function expandToBytes({ ground, unitEnds, threading, lifts, picksPerRow }) {
   const ends = threading.length * unitEnds;
   const picks = lifts.length * picksPerRow;
   const raised = new Uint8Array(ends * picks);
   const drawn = new Uint8Array(ends * picks);
-  const lifted = new Uint8Array(1 + Math.max(...threading.flat(), ...lifts.map((lift) => lift.at(-1) ?? 0)));
   for (let pick = 0; pick < picks; pick++) {
     const { raise, sink } = ground.steps[pick % ground.steps.length];
-    lifted.fill(0);
-    for (const shaft of lifts[Math.floor(pick / picksPerRow)]) lifted[shaft] = 1;
+    const lift = new Set(lifts[Math.floor(pick / picksPerRow)]);
     for (let end = 0; end < ends; end++) {
       const shaft = ground.threading[end % ground.threading.length];
-      const isDrawn = threading[Math.floor(end / unitEnds)].some((one) => lifted[one] === 1);
+      const isDrawn = threading[Math.floor(end / unitEnds)].some((one) => lift.has(one));
       drawn[pick * ends + end] = isDrawn ? 1 : 0;
       raised[pick * ends + end] = raise.includes(shaft) || (isDrawn && !sink.includes(shaft)) ? 1 : 0;
     }
@@ -30,30 +44,36 @@ function expandToBytes({ ground, unitEnds, threading, lifts, picksPerRow }) {
   return { ends, picks, raised, drawn };
 }
 
-/** A run-length pass along the picks and one along the ends. */
-function floats({ ends, picks, raised }) {
-  const weft = runs(raised, picks, ends, ends, 1);
-  const warp = runs(raised, ends, picks, 1, ends);
-  return { warpFace: warp[1], warpBack: warp[0], weftFace: weft[0], weftBack: weft[1] };
+function runsAlongPicks({ ends, picks, raised }) {
+  const counts = [new Float64Array(ends + 1), new Float64Array(ends + 1)];
+  for (let pick = 0; pick < picks; pick++) {
+    let run = 1;
+    for (let end = 1; end < ends; end++) {
+      if (raised[pick * ends + end] === raised[pick * ends + end - 1]) run++;
+      else {
+        counts[raised[pick * ends + end - 1]][run]++;
+        run = 1;
+      }
+    }
+    counts[raised[pick * ends + ends - 1]][run]++;
+  }
+  return counts;
 }
 
-function runs(cells, threads, length, threadStep, step) {
-  const counts = [new Float64Array(length + 1), new Float64Array(length + 1)];
-  for (let thread = 0; thread < threads; thread++) {
-    let at = thread * threadStep;
-    let state = cells[at];
-    let run = 0;
-    for (let i = 0; i < length; i++, at += step) {
-      if (cells[at] !== state) {
-        counts[state][run]++;
-        state = cells[at];
-        run = 0;
+function runsAlongEnds({ ends, picks, raised }) {
+  const counts = [new Float64Array(picks + 1), new Float64Array(picks + 1)];
+  for (let end = 0; end < ends; end++) {
+    let run = 1;
+    for (let pick = 1; pick < picks; pick++) {
+      if (raised[pick * ends + end] === raised[(pick - 1) * ends + end]) run++;
+      else {
+        counts[raised[(pick - 1) * ends + end]][run]++;
+        run = 1;
       }
-      run++;
     }
-    counts[state][run]++;
+    counts[raised[(picks - 1) * ends + end]][run]++;
   }
-  return counts.map(tally);
+  return counts;
 }
 
 function tally(counts) {
@@ -83,24 +103,89 @@ function cuts({ ends, picks, raised, drawn }) {
   return { side, across };
 }
 
-function balance({ ends, picks, raised, drawn }) {
-  const sum = (cells) => cells.reduce((total, cell) => total + cell, 0);
-  return { warpFaceShare: sum(raised) / (ends * picks), drawnShare: sum(drawn) / (ends * picks) };
+function share({ ends, picks }, cells) {
+  let sum = 0;
+  for (let i = 0; i < cells.length; i++) sum += cells[i];
+  return sum / (ends * picks);
 }
 
-/** Loose threads, by looking along each. */
-function integrity({ ends, picks, raised }) {
-  const looseEnds = [];
-  const loosePicks = [];
-  for (let end = 0; end < ends; end++) {
-    let pick = 1;
-    while (pick < picks && raised[pick * ends + end] === raised[end]) pick++;
-    if (pick >= picks) looseEnds.push(end + 1);
-  }
+function intersections({ ends, picks, raised }) {
+  const ofEnds = new Array(ends).fill(0);
+  const ofPicks = new Array(picks).fill(0);
   for (let pick = 0; pick < picks; pick++) {
-    let end = 1;
-    while (end < ends && raised[pick * ends + end] === raised[pick * ends]) end++;
-    if (end >= ends) loosePicks.push(pick + 1);
+    for (let end = 0; end < ends; end++) {
+      const at = pick * ends + end;
+      if (end > 0 && raised[at] !== raised[at - 1]) ofPicks[pick]++;
+      if (pick > 0 && raised[at] !== raised[at - ends]) ofEnds[end]++;
+    }
   }
-  return { looseEnds, loosePicks };
+  return { ends: spread(ofEnds), picks: spread(ofPicks) };
+}
+
+function spread(counts) {
+  const sum = counts.reduce((a, b) => a + b, 0);
+  return { least: Math.min(...counts), most: Math.max(...counts), mean: sum / counts.length };
+}
+
+/** Floods each patch of units x rows in turn. */
+function areas({ threading, lifts }) {
+  const units = threading.length;
+  const drawn = new Uint8Array(units * lifts.length);
+  lifts.forEach((shafts, row) => {
+    const lift = new Set(shafts);
+    threading.forEach((own, unit) => {
+      drawn[row * units + unit] = own.some((shaft) => lift.has(shaft)) ? 1 : 0;
+    });
+  });
+  const seen = new Uint8Array(drawn.length);
+  let count = 0;
+  let largest = 0;
+  for (let start = 0; start < drawn.length; start++) {
+    if (seen[start]) continue;
+    count++;
+    let size = 0;
+    const stack = [start];
+    seen[start] = 1;
+    while (stack.length > 0) {
+      const at = stack.pop();
+      size++;
+      const unit = at % units;
+      const beside = [at - units, at + units];
+      if (unit > 0) beside.push(at - 1);
+      if (unit < units - 1) beside.push(at + 1);
+      for (const other of beside) {
+        if (other < 0 || other >= drawn.length || seen[other] || drawn[other] !== drawn[at]) continue;
+        seen[other] = 1;
+        stack.push(other);
+      }
+    }
+    largest = Math.max(largest, size);
+  }
+  return { count, largest };
+}
+
+/** The layers by the sorted sums (Clapham 1980): one more than the (i, j) at which the cloth falls apart. */
+function layers({ ends, picks, raised }) {
+  const over = new Array(picks).fill(0);
+  const under = new Array(ends).fill(0);
+  for (let pick = 0; pick < picks; pick++) {
+    for (let end = 0; end < ends; end++) {
+      if (raised[pick * ends + end]) continue;
+      over[pick]++;
+      under[end]++;
+    }
+  }
+  over.sort((a, b) => b - a);
+  under.sort((a, b) => a - b);
+  let apart = 0;
+  let left = 0;
+  for (let i = 0; i <= picks; i++) {
+    if (i > 0) left += over[i - 1];
+    let right = 0;
+    for (let j = 0; j <= ends; j++) {
+      if (j > 0) right += under[j - 1];
+      if (left - right === i * (ends - j)) apart++;
+    }
+  }
+  return apart - 1;
 }

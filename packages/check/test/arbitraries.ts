@@ -108,3 +108,50 @@ export const draft = (): fc.Arbitrary<UnitDraft> =>
         { requiredKeys: ["ground", "threading", "lifts", "unitEnds", "picksPerRow"] },
       );
     });
+
+/** Clean twill: raise 1 2 3 4 while 4 3 2 1 is sunk cuts on all sides. */
+const twill: Ground = {
+  shafts: 4,
+  threading: [1, 2, 3, 4],
+  steps: [1, 2, 3, 4].map((shaft) => ({ raise: [shaft], sink: [5 - shaft] })),
+};
+
+/** A good draft as weavers make them: a point threading, a figure mirrored along the cloth, a ground that cuts clean. */
+export const goodDraft: fc.Arbitrary<UnitDraft> = fc
+  .tuple(
+    fc.uniqueArray(fc.integer({ min: 1, max: 9 }), { minLength: 5, maxLength: 9 }),
+    fc.array(shaftSet(9), { minLength: 5, maxLength: 8 }),
+  )
+  .map(([half, rows]) => ({
+    ground: twill,
+    unitEnds: 4,
+    threading: [...half, ...half.toReversed().slice(1)].map((shaft) => [shaft]),
+    lifts: [...rows, ...rows.toReversed().slice(1)],
+    picksPerRow: 4,
+  }));
+
+/** A good draft with one slip in it, of the kinds that weavers make. */
+export const slippedDraft: fc.Arbitrary<UnitDraft> = fc
+  .tuple(goodDraft, fc.constantFrom("ground", "unit", "unit twice", "lift", "row twice"), fc.nat(), fc.nat())
+  .map(([good, slip, a, b]) => {
+    const unit = a % good.threading.length;
+    const row = a % good.lifts.length;
+    const shaft = 1 + (b % 9);
+    const { steps } = twill;
+    const late = 1 + 2 * (b % 2);
+    if (slip === "ground")
+      return { ...good, ground: { ...twill, steps: [...steps.slice(late), ...steps.slice(0, late)] } };
+    if (slip === "unit") return { ...good, threading: good.threading.with(unit, [shaft]) };
+    if (slip === "unit twice")
+      return { ...good, threading: good.threading.toSpliced(unit, 0, good.threading[unit]!) };
+    if (slip === "row twice") return { ...good, lifts: good.lifts.toSpliced(row, 0, good.lifts[row]!) };
+    const lift = new Set(good.lifts[row]);
+    if (!lift.delete(shaft)) lift.add(shaft);
+    return {
+      ...good,
+      lifts: good.lifts.with(
+        row,
+        [...lift].sort((x, y) => x - y),
+      ),
+    };
+  });

@@ -36,13 +36,15 @@ type Rows = Pick<ShaftUse, "rows" | "firstRow" | "lastRow">;
 const COUNTED = 2 ** 16;
 
 function rowsOfShafts(lifts: UnitDraft["lifts"]): Map<number, Rows> {
-  const times = new Int32Array(COUNTED);
-  const first = new Int32Array(COUNTED);
-  const last = new Int32Array(COUNTED);
+  // A lift is in ascending order.
+  const counted = lifts.reduce((most, lift) => Math.max(most, Math.min(COUNTED, 1 + (lift.at(-1) ?? 0))), 0);
+  const times = new Int32Array(counted);
+  const first = new Int32Array(counted);
+  const last = new Int32Array(counted);
   const found = new Map<number, Rows>();
   lifts.forEach((lift, row) => {
     for (const shaft of lift) {
-      if (shaft < COUNTED) {
+      if (shaft < counted) {
         if (times[shaft]!++ === 0) first[shaft] = row + 1;
         last[shaft] = row + 1;
       } else {

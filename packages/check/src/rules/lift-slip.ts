@@ -86,14 +86,14 @@ export const liftSlip: Rule = {
     const { plan, figure } = cloth;
     if (plan === undefined || figure === undefined) return;
     const { first, last } = rowEdges(plan);
-    const slip = slipOf(figure);
+    const slip = slipOfLifts(figure);
     const rows = slip === undefined ? lopsided(figure) : [slip.at];
     for (const row of rows) {
       yield { rows: [row + 1, row + 1], picks: [first[row]! + 1, last[row]! + 1] };
     }
   },
   say({ rows = [1, 1] }, { figure }) {
-    const slip = figure && slipOf(figure);
+    const slip = figure && slipOfLifts(figure);
     const row = rows[0];
     if (figure === undefined) return "";
     if (slip === undefined) {
@@ -109,7 +109,8 @@ export const liftSlip: Rule = {
   },
 };
 
-function slipOf({ squares }: Figure): Slip | undefined {
+/** The slip in the lift plan of a figure. */
+export function slipOfLifts({ squares }: Figure): Slip | undefined {
   return findSlip([...kindsOf(squares).kindOf]);
 }
 

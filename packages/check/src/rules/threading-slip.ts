@@ -1,4 +1,4 @@
-import type { Cloth } from "../cloth.js";
+import type { UnitDraft } from "@drawcord/units";
 import { unitEdges } from "../measure/squares.js";
 import { findSlip, type Slip } from "../symmetry.js";
 import { onTabby } from "./examples.js";
@@ -78,7 +78,7 @@ export const threadingSlip: Rule = {
   },
   cannot: ({ plan }) => (plan === undefined ? "a drawdown alone has no units" : undefined),
   *find(cloth) {
-    const slip = slipOf(cloth);
+    const slip = cloth.plan && slipOfThreading(cloth.plan.draft);
     if (slip === undefined || cloth.plan === undefined) return;
     const { first, last } = unitEdges(cloth.plan);
     yield {
@@ -87,7 +87,7 @@ export const threadingSlip: Rule = {
     };
   },
   say(_, cloth) {
-    const slip = slipOf(cloth);
+    const slip = cloth.plan && slipOfThreading(cloth.plan.draft);
     if (slip === undefined || cloth.plan === undefined) return "";
     const { threading } = cloth.plan.draft;
     const shafts = (unit: number) => shaftsInWords(threading[unit]!);
@@ -102,8 +102,9 @@ export const threadingSlip: Rule = {
   },
 };
 
-function slipOf({ plan }: Cloth): Slip | undefined {
-  return plan && findSlip(plan.draft.threading.map((shafts) => shafts.join("+")));
+/** The slip in the threading of a draft. */
+export function slipOfThreading({ threading }: UnitDraft): Slip | undefined {
+  return findSlip(threading.map((shafts) => shafts.join("+")));
 }
 
 function shaftsInWords(shafts: readonly number[]): string {
