@@ -117,7 +117,7 @@ const twill: Ground = {
 };
 
 /** A good draft as weavers make them: a point threading, a figure mirrored along the cloth, a ground that cuts clean. */
-export const goodDraft: fc.Arbitrary<UnitDraft> = fc
+const goodDraft: fc.Arbitrary<UnitDraft> = fc
   .tuple(
     fc.uniqueArray(fc.integer({ min: 1, max: 9 }), { minLength: 5, maxLength: 9 }),
     fc.array(shaftSet(9), { minLength: 5, maxLength: 8 }),
