@@ -38,16 +38,21 @@ cloth:
   draw-in: 6 %
   take-up: 10 %
   shrinkage: { width: 6 %, length: 8 % }
+  first-pick-from: right
   repeat: picks
 project: { pieces: 4, width: 40 cm, length: 1.2 m, hems: 6 cm, fringe: 0 cm, gaps: 3 cm, sampling: 30 cm, waste: 36 in }
 loom: { pattern-shafts: 20, ground-shafts: 4, treadles: 6, lingos: 150, lingo-weight: 30 g, action: countermarch }
 limits:
   float: { warp: 7, weft: 6 mm, gold: 11 }
   open-cuts: 2 %
+  take-up: 20 %
+  stretch: 200
+  area: 12 cm
+  face-share: 25 %
   levels: { idle-shaft: off }
 waive:
   - { rule: open-cut, rows: 3-5, ends: 7, reason: the ground shows through on purpose }
-stated: { ends: 288, width-in-reed: 12 in, warp-yarn: 210 g }
+stated: { ends: 288, longest-float: 7, width-in-reed: 12 in, warp-yarn: 210 g }
 notes: |
   Weave the border first.
 `;

@@ -4,7 +4,7 @@ import { statedOfCloth } from "../stated.js";
 import type { Recipe } from "./types.js";
 
 /**
- * How the checker is to look at the cloth of a recipe: its sett, limits, repeat, static shaft, loom, levels and waivers, and
+ * How the checker is to look at the cloth of a recipe: its sett, limits, repeat, first pick, static shaft, loom, levels and waivers, and
  * of its stated numbers those that the cloth tells itself; `statedNumbers` has all of them.
  * @example checkOptions(readRecipe(text, "least")).sett // {}
  */
@@ -26,6 +26,7 @@ export function checkOptions(recipe: Recipe): CheckOptions {
     levels,
     waive,
     ...(stated.length === 0 ? {} : { stated }),
+    ...(cloth.firstPickFrom === undefined ? {} : { firstPickFrom: cloth.firstPickFrom }),
     ...(cloth.repeat === undefined ? {} : { repeat: cloth.repeat }),
     ...(staticShaft === undefined ? {} : { staticShaft }),
   };

@@ -7,6 +7,7 @@ import type { Placed, RecipeCloth } from "./types.js";
 /** The section `cloth`, whose shape was checked. */
 export function readCloth(section: Spot | undefined): RecipeCloth {
   const repeat = textAt(section, "repeat");
+  const side = textAt(section, "first-pick-from");
   return {
     ...quantityAt(section, "sett", "sett", "sett"),
     ...quantityAt(section, "picks", "picks", "sett"),
@@ -15,6 +16,7 @@ export function readCloth(section: Spot | undefined): RecipeCloth {
     ...quantityAt(section, "draw-in", "drawIn", "share"),
     ...quantityAt(section, "take-up", "takeUp", "share"),
     ...readShrinkage(section),
+    ...(side === undefined ? {} : { firstPickFrom: side === "right" ? "right" : "left" }),
     ...(repeat === undefined ? {} : { repeat: repeat as Repeat }),
   };
 }

@@ -1,10 +1,8 @@
-import { type FloatLimit, type Limits, rules, type Severity, type Span, type Waiver } from "@drawcord/check";
+import type { FloatLimit, Limits } from "@drawcord/check";
 import type { Ground } from "@drawcord/ground";
 import { toMetric } from "@drawcord/yarn/quantity";
-import { nearest } from "../nearest.js";
-import { printable } from "../printable.js";
 import { unknownKey } from "../tree/shape.js";
-import { at, entries, isSection, items, type Spot, textAt, textOf, wayTo, wrong } from "../tree/spot.js";
+import { at, entries, isSection, type Spot, textOf, wayTo, wrong } from "../tree/spot.js";
 import { quantityOf } from "./notation.js";
 import { weftsOf } from "./yarns.js";
 
@@ -12,11 +10,25 @@ import { weftsOf } from "./yarns.js";
 export function readLimits(section: Spot | undefined, ground: Ground): Limits {
   if (section === undefined) return {};
   const float = at(section, "float");
-  const openCuts = at(section, "open-cuts");
   return {
     ...(float === undefined ? {} : readFloats(float, weftsOf(ground))),
-    ...(openCuts === undefined ? {} : { openCuts: readOpenCuts(openCuts) }),
+    ...limitAt(section, "open-cuts", "openCuts", readShare),
+    ...limitAt(section, "take-up", "takeUp", readShare),
+    ...limitAt(section, "stretch", "stretch", (of) => readSize(of, "picks")),
+    ...limitAt(section, "area", "area", (of) => readSize(of, "squares")),
+    ...limitAt(section, "face-share", "faceShare", readShare),
   };
+}
+
+/** A limit that may be left out, as a part of an object. */
+function limitAt<Name extends keyof Limits>(
+  section: Spot,
+  key: string,
+  name: Name,
+  read: (of: Spot) => NonNullable<Limits[Name]>,
+): Pick<Limits, Name> {
+  const value = at(section, key);
+  return value === undefined ? ({} as Pick<Limits, Name>) : ({ [name]: read(value) } as Pick<Limits, Name>);
 }
 
 function readFloats(float: Spot, wefts: readonly string[]): Limits {
@@ -39,83 +51,27 @@ function readFloats(float: Spot, wefts: readonly string[]): Limits {
 }
 
 function readFloat(of: Spot): FloatLimit {
-  const limit = quantityOf(of, ["number", "length"]);
-  if (limit.kind === "length" && limit.value > 0) return { mm: toMetric(limit).value };
-  if (Number.isInteger(limit.value) && limit.value >= 1) return { threads: limit.value };
-  throw wrong(
-    of,
-    "bad-value",
-    `${wayTo(of.path)} is ${textOf(of)}; expected a whole number of threads from 1, or a length above 0`,
-  );
+  return readSize(of, "threads");
 }
 
-function readOpenCuts(of: Spot): number {
+/** A size as a number of things from 1, or as a length. */
+function readSize<Things extends string>(
+  of: Spot,
+  things: Things,
+): { readonly mm?: number } & { readonly [key in Things]?: number } {
+  const size = quantityOf(of, ["number", "length"]);
+  if (size.kind === "length" && size.value > 0) {
+    return { mm: toMetric(size).value } as { mm: number } & { [key in Things]?: number };
+  }
+  if (size.kind === "number" && Number.isInteger(size.value) && size.value >= 1) {
+    return { [things]: size.value } as { mm?: number } & { [key in Things]: number };
+  }
+  const sentence = `${wayTo(of.path)} is ${textOf(of)}; expected a whole number of ${things} from 1, or a length above 0`;
+  throw wrong(of, "bad-value", sentence);
+}
+
+function readShare(of: Spot): number {
   const { value } = quantityOf(of, ["share"]);
   if (value <= 100) return value;
   throw wrong(of, "bad-value", `${wayTo(of.path)} is ${textOf(of)}; a share goes up to 100 %`);
-}
-
-/**
- * The levels of the section `limits`, by the rule's name.
- * @throws {FileError} `unknown-rule`
- */
-export function readLevels(section: Spot | undefined): Readonly<Record<string, Severity | "off">> {
-  const levels = section === undefined ? undefined : at(section, "levels");
-  if (levels === undefined) return {};
-  return Object.fromEntries(
-    entries(levels).map(([rule, level]) => {
-      checkRule({ ...level, node: level.key ?? level.node }, rule);
-      return [rule, textOf(level) as Severity | "off"];
-    }),
-  );
-}
-
-/**
- * The section `waive`, whose shape was checked.
- * @throws {FileError} `unknown-rule`; `bad-notation` for a place that is none
- */
-export function readWaivers(section: Spot | undefined): readonly Waiver[] {
-  if (section === undefined) return [];
-  return items(section).map((waiver) => {
-    const rule = at(waiver, "rule")!;
-    checkRule(rule, textOf(rule));
-    return {
-      rule: textOf(rule),
-      reason: textAt(waiver, "reason")!,
-      ...spanAt(waiver, "ends"),
-      ...spanAt(waiver, "picks"),
-      ...spanAt(waiver, "units"),
-      ...spanAt(waiver, "rows"),
-    };
-  });
-}
-
-/** Refuses a rule that the checker does not have. */
-function checkRule(of: Spot, name: string): void {
-  const known = rules.map((rule) => rule.name);
-  if (known.includes(name)) return;
-  const meant = nearest(name, known);
-  const hint = meant === undefined ? `the rules are ${known.join(", ")}` : `did you mean "${meant}"?`;
-  throw wrong(of, "unknown-rule", `no rule is called "${printable(name)}"; ${hint}`);
-}
-
-/** `7` or `3-9`, as a part of a waiver. */
-function spanAt<Name extends "ends" | "picks" | "units" | "rows">(
-  waiver: Spot,
-  name: Name,
-): { readonly [key in Name]?: Span } {
-  const value = at(waiver, name);
-  if (value === undefined) return {};
-  const match = /^\s*(\d{1,10})\s*(?:-\s*(\d{1,10}))?\s*$/.exec(textOf(value));
-  const first = Number(match?.[1]);
-  const last = Number(match?.[2] ?? first);
-  if (match === null || first < 1 || last < first) {
-    throw wrong(
-      value,
-      "bad-notation",
-      `${wayTo(value.path)} must be one number, or the first and the last: 3-9`,
-    );
-  }
-  const span: Span = [first, last];
-  return { [name]: span } as { [key in Name]: Span };
 }

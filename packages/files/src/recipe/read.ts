@@ -8,10 +8,11 @@ import { readCloth } from "./cloth.js";
 import { readCounts } from "./counts.js";
 import { readGround, readSelvedge } from "./ground.js";
 import { readLifts } from "./lifts.js";
-import { readLevels, readLimits, readWaivers } from "./limits.js";
+import { readLimits } from "./limits.js";
 import { notation, notationError } from "./notation.js";
 import { readLoom, readProject, readStated } from "./project.js";
 import type { Recipe } from "./types.js";
+import { readLevels, readWaivers } from "./waive.js";
 import { readYarns } from "./yarns.js";
 
 /**

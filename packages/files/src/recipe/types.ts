@@ -36,6 +36,8 @@ export interface RecipeCloth {
   /** On the length of the cloth (crimp). */
   readonly takeUp?: Quantity;
   readonly shrinkage?: { readonly width?: Quantity; readonly length?: Quantity };
+  /** The side from which the first pick of each weft is thrown. */
+  readonly firstPickFrom?: "left" | "right";
   readonly repeat?: Repeat;
 }
 

@@ -71,6 +71,12 @@ export const clothSchema: Schema = {
       minProperties: 1,
       properties: { width: measure("Across the cloth.", "6 %"), length: measure("Along the cloth.", "10 %") },
     },
+    "first-pick-from": {
+      description: "The side from which the first pick of each weft is thrown; left when left out.",
+      examples: ["right"],
+      type: "string",
+      enum: ["left", "right"],
+    },
     repeat: {
       description: "Which ways the cloth goes on after its last thread with its first.",
       examples: ["picks"],

@@ -9,6 +9,13 @@ const limit: Schema = {
   pattern: "\\S",
 };
 
+const share = (description: string, example: string): Schema => ({
+  description,
+  examples: [example],
+  type: "string",
+  pattern: "\\S",
+});
+
 /** The section `limits`. */
 export const limitsSchema: Schema = {
   title: "Limits",
@@ -26,13 +33,29 @@ export const limitsSchema: Schema = {
       properties: { warp: limit, weft: limit },
       additionalProperties: limit,
     },
-    "open-cuts": {
-      description:
-        "Share of the threads along a border of the figure that may slip, because they do not cut.",
-      examples: ["2 %"],
-      type: "string",
-      pattern: "\\S",
+    "open-cuts": share(
+      "Share of the threads along a border of the figure that may slip, because they do not cut.",
+      "2 %",
+    ),
+    "take-up": share(
+      "How far the intersections of a thread may lie from the mean of its system, or of its weft.",
+      "15 %",
+    ),
+    stretch: {
+      ...limit,
+      description: "How long a unit may stay drawn, or undrawn: in picks or as a length.",
+      examples: [200, "20 cm"],
     },
+    area: {
+      ...limit,
+      description:
+        "How large an area of one drawn state may be: in squares (units x rows), or its longest side.",
+      examples: [400, "12 cm"],
+    },
+    "face-share": share(
+      "How far the share of warp on the face of a band may lie from the whole cloth's, in percentage points.",
+      "30 %",
+    ),
     levels: {
       description: "The weight of a rule's findings, by the rule's name.",
       examples: [{ "idle-shaft": "off", "open-cut": "error" }],

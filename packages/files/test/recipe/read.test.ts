@@ -68,6 +68,7 @@ describe("a recipe with every section", () => {
     expect(recipe.loom.action).toBe("countermarch");
     expect(recipe.stated.map(({ name, claim }) => [name, claim.value, claim.unit])).toEqual([
       ["ends", 288, ""],
+      ["longest-float", 7, ""],
       ["width-in-reed", 12, "in"],
       ["warp-yarn", 210, "g"],
     ]);
@@ -83,9 +84,18 @@ describe("a recipe with every section", () => {
       weftFloat: { mm: 6 },
       floatOfWeft: { gold: { threads: 11 } },
       openCuts: 2,
+      takeUp: 20,
+      stretch: { picks: 200 },
+      area: { mm: 120 },
+      faceShare: 25,
     });
     expect(options.loom).toEqual({ patternShafts: 20, groundShafts: 4, treadles: 6, lingos: 150 });
     expect(options.repeat).toBe("picks");
+    expect(options.firstPickFrom).toBe("right");
+    expect(options.stated?.map(({ name, claim }) => [name, claim])).toEqual([
+      ["ends", 288],
+      ["longest-float", 7],
+    ]);
     expect(options.staticShaft).toBe(10);
     expect(options.levels).toEqual({ "idle-shaft": "off" });
     expect(options.waive).toEqual([
@@ -116,7 +126,13 @@ describe("a recipe", () => {
     expect(recipe.title).toBeUndefined();
     expect(recipe.yarns).toEqual([]);
     expect(recipe.cloth).toEqual({});
-    expect(checkOptions(recipe)).toEqual({ sett: {}, limits: {}, loom: {}, levels: {}, waive: [] });
+    expect(checkOptions(recipe)).toEqual({
+      sett: {},
+      limits: {},
+      loom: {},
+      levels: {},
+      waive: [],
+    });
   });
 
   it.each([

@@ -1,0 +1,69 @@
+import { rules, type Severity, type Span, type Waiver } from "@drawcord/check";
+import { nearest } from "../nearest.js";
+import { printable } from "../printable.js";
+import { at, entries, items, type Spot, textAt, textOf, wayTo, wrong } from "../tree/spot.js";
+
+/**
+ * The levels of the section `limits`, by the rule's name.
+ * @throws {FileError} `unknown-rule`
+ */
+export function readLevels(section: Spot | undefined): Readonly<Record<string, Severity | "off">> {
+  const levels = section === undefined ? undefined : at(section, "levels");
+  if (levels === undefined) return {};
+  return Object.fromEntries(
+    entries(levels).map(([rule, level]) => {
+      checkRule({ ...level, node: level.key ?? level.node }, rule);
+      return [rule, textOf(level) as Severity | "off"];
+    }),
+  );
+}
+
+/**
+ * The section `waive`, whose shape was checked.
+ * @throws {FileError} `unknown-rule`; `bad-notation` for a place that is none
+ */
+export function readWaivers(section: Spot | undefined): readonly Waiver[] {
+  if (section === undefined) return [];
+  return items(section).map((waiver) => {
+    const rule = at(waiver, "rule")!;
+    checkRule(rule, textOf(rule));
+    return {
+      rule: textOf(rule),
+      reason: textAt(waiver, "reason")!,
+      ...spanAt(waiver, "ends"),
+      ...spanAt(waiver, "picks"),
+      ...spanAt(waiver, "units"),
+      ...spanAt(waiver, "rows"),
+    };
+  });
+}
+
+/** Refuses a rule that the checker does not have. */
+function checkRule(of: Spot, name: string): void {
+  const known = rules.map((rule) => rule.name);
+  if (known.includes(name)) return;
+  const meant = nearest(name, known);
+  const hint = meant === undefined ? `the rules are ${known.join(", ")}` : `did you mean "${meant}"?`;
+  throw wrong(of, "unknown-rule", `no rule is called "${printable(name)}"; ${hint}`);
+}
+
+/** `7` or `3-9`, as a part of a waiver. */
+function spanAt<Name extends "ends" | "picks" | "units" | "rows">(
+  waiver: Spot,
+  name: Name,
+): { readonly [key in Name]?: Span } {
+  const value = at(waiver, name);
+  if (value === undefined) return {};
+  const match = /^\s*(\d{1,10})\s*(?:-\s*(\d{1,10}))?\s*$/.exec(textOf(value));
+  const first = Number(match?.[1]);
+  const last = Number(match?.[2] ?? first);
+  if (match === null || first < 1 || last < first) {
+    throw wrong(
+      value,
+      "bad-notation",
+      `${wayTo(value.path)} must be one number, or the first and the last: 3-9`,
+    );
+  }
+  const span: Span = [first, last];
+  return { [name]: span } as { [key in Name]: Span };
+}
