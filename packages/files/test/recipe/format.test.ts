@@ -79,7 +79,7 @@ describe("a recipe laid out", () => {
         expect(formatRecipe(once, "recipe")).toBe(once);
         for (const comment of comments) expect(once).toContain(comment);
       }),
-      { numRuns: 60 },
+      { numRuns: 40 },
     );
   });
 

@@ -85,9 +85,9 @@ describe("a recipe revised", () => {
         made++;
         expect(parse(revised)).toEqual(withValue(parse(text) as Json, path, value as Json));
       }),
-      { numRuns: 400 },
+      { numRuns: 250 },
     );
-    expect(made).toBeGreaterThan(25);
+    expect(made).toBeGreaterThan(15);
   });
 
   it("keeps every line that has no part in the change, comments and all", () => {

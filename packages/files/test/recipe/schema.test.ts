@@ -54,11 +54,11 @@ describe("the published schema", () => {
         seen[accepted ? "accepted" : "refused"]++;
         expect(byReader(document)).toBe(accepted);
       }),
-      { numRuns: 1000 },
+      { numRuns: 500 },
     );
     // Both happen often enough to mean something.
-    expect(seen.accepted).toBeGreaterThan(100);
-    expect(seen.refused).toBeGreaterThan(100);
+    expect(seen.accepted).toBeGreaterThan(50);
+    expect(seen.refused).toBeGreaterThan(50);
   });
 
   it("explains every key, and its examples are what it asks for", () => {
