@@ -1,6 +1,6 @@
 import { readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import { expect, it } from "vitest";
+import { describe, expect, it } from "vitest";
 import { folder } from "../../../tests/support/folder.js";
 import { run } from "./run.js";
 
@@ -32,4 +32,20 @@ it("the README's table names every command", async () => {
   const names = [...stdout.matchAll(/^ {2}(\w+) {2,}\S/gm)].map(([, name]) => name!);
   expect(names).toContain("check");
   for (const name of names) expect(readme).toContain(`\`drawcord ${name}`);
+});
+
+describe("the README of the project", () => {
+  const project = readFileSync(join(import.meta.dirname, "../../../README.md"), "utf8");
+  const recipes = [...project.matchAll(/^```yaml\n([\s\S]*?)^```/gm)].map(([, recipe]) => recipe!);
+  const lines = [...project.matchAll(/^npx drawcord ([^#\n]*)/gm)].map(([, line]) => line!.trim());
+
+  it("shows a recipe that checks clean", async () => {
+    expect(recipes.length).toBeGreaterThan(0);
+    for (const stdin of recipes) expect(await run(["check", "-"], { stdin })).toMatchObject({ status: 0 });
+  });
+
+  it("calls only commands and options that there are", async () => {
+    expect(lines.length).toBeGreaterThan(2);
+    for (const line of lines) expect(await run([...line.split(" "), "--help"])).toMatchObject({ status: 0 });
+  });
 });
