@@ -22,5 +22,6 @@ export default defineConfig([
   preset("units", ["index"]),
   preset("check", ["index"]),
   preset("files", ["index"]),
+  preset("sheet", ["index", "print"]),
   preset("cli", ["bin", "worker"], "node"),
 ]);

@@ -1,0 +1,19 @@
+import type { Text, Words } from "./types.js";
+
+/** A text as stretches. */
+export function wordsOf(text: Text): readonly Words[] {
+  return typeof text === "string" ? (text === "" ? [] : [{ text }]) : text;
+}
+
+/**
+ * A text without its dress.
+ * @example plainText([{ text: "12", strong: true }, { text: " ends" }]) // "12 ends"
+ */
+export function plainText(text: Text): string {
+  return wordsOf(text)
+    .map((words) => words.text)
+    .join("");
+}
+
+/** What stands for an answer that a class is to find. */
+export const BLANK = "________";

@@ -1,0 +1,108 @@
+/**
+ * The one model behind every format. A sheet is a list of parts, a part is a list of blocks; HTML, SVG, PDF, PNG and
+ * Markdown are renderings of it and add nothing.
+ */
+import type { Drawing } from "../drawing/shape.js";
+import type { Formula } from "../formula/types.js";
+
+/** The parts of a sheet in their order; each is usable alone. */
+export const partNames = [
+  "cloth",
+  "chart",
+  "lifts",
+  "threading",
+  "ground",
+  "corner",
+  "project",
+  "working",
+  "findings",
+  "cautions",
+] as const;
+
+export type PartName = (typeof partNames)[number];
+
+/** A stretch of text. */
+export interface Words {
+  readonly text: string;
+  readonly strong?: boolean;
+  /** What a class is to find out: left blank on an exercise. */
+  readonly answer?: boolean;
+}
+
+/** Running text: plain, or in stretches. */
+export type Text = string | readonly Words[];
+
+export interface Paragraph {
+  readonly kind: "paragraph";
+  readonly text: Text;
+  /** `lead` opens a part, `note` is small, `caution` is set apart. Default: plain. */
+  readonly tone?: "lead" | "note" | "caution";
+}
+
+export interface Column {
+  readonly title: string;
+  /** `number` is set to the right, `tick` is a box to tick, `head` names its row. Default `text`. */
+  readonly kind?: "text" | "number" | "tick" | "head";
+  /** Share of the width that the column takes beside the others; default by its text. */
+  readonly share?: number;
+}
+
+/** A list that may be as long as it likes; its head is repeated on every page. */
+export interface Table {
+  readonly kind: "table";
+  /** A name to find it by, unique in the sheet. */
+  readonly id: string;
+  readonly caption: string;
+  readonly columns: readonly Column[];
+  /** As many texts in each as there are columns; that of a `tick` column is empty. */
+  readonly rows: readonly (readonly Text[])[];
+  /** Whether short tables may stand in several columns on a page; default false. */
+  readonly narrow?: boolean;
+}
+
+export interface Picture {
+  /** A name to find it by, unique in the sheet, fit for a file's name. */
+  readonly id: string;
+  readonly caption: string;
+  /** What it shows, for those who do not see it. */
+  readonly alt: string;
+  readonly drawing: Drawing;
+  /** The same without its answers, for a class to fill in; default: nothing in it is an answer. */
+  readonly blank?: Drawing;
+}
+
+/** Pictures that stand side by side where they fit. */
+export interface Pictures {
+  readonly kind: "pictures";
+  readonly pictures: readonly Picture[];
+}
+
+/** A number worked out: formula, formula with its numbers, result, and where the formula is from. */
+export interface Working {
+  readonly kind: "working";
+  readonly id: string;
+  readonly title: string;
+  readonly formula: Formula;
+  readonly substitution: Formula;
+  /** With its unit, as printed elsewhere on the sheet. */
+  readonly result: string;
+  /** What the letters stand for, one text a letter. */
+  readonly symbols: readonly string[];
+  readonly source: string;
+  readonly blank?: boolean;
+}
+
+export type Block = Paragraph | Table | Pictures | Working;
+
+export interface Part {
+  readonly name: PartName;
+  readonly title: string;
+  readonly blocks: readonly Block[];
+}
+
+export interface Sheet {
+  readonly title: string;
+  /** One line under the title. */
+  readonly subtitle: string;
+  readonly parts: readonly Part[];
+}

@@ -1,0 +1,7 @@
+/**
+ * A length for a drawing, to a thousandth of a millimetre: finer is never seen, and the text of a picture stays short.
+ * @example round(1 / 3) // 0.333
+ */
+export function round(value: number): number {
+  return Math.round(value * 1000) / 1000 + 0;
+}

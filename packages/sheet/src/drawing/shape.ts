@@ -1,0 +1,74 @@
+/**
+ * A drawing is plain data: shapes in millimetres, x to the right and y downwards, later shapes over earlier ones. Every
+ * format is a rendering of these few kinds.
+ */
+
+/** The five cuts of type a sheet is set in. */
+export type Face = "serif" | "serif-bold" | "serif-italic" | "sans" | "sans-bold";
+
+/** Where the cells of a path lie: the path counts in cells, and each cell is `sx` by `sy` mm from `x`, `y` on. */
+export interface Frame {
+  readonly x: number;
+  readonly y: number;
+  readonly sx: number;
+  readonly sy: number;
+}
+
+export interface PathShape {
+  readonly kind: "path";
+  /** Path data of SVG: `M`, `L`, `C`, `h`, `v`, `m`, `l`, `a` and `z` only. */
+  readonly d: string;
+  readonly fill?: string;
+  readonly stroke?: string;
+  /** Stroke width in mm; default 0.1. */
+  readonly width?: number;
+  readonly dash?: readonly number[];
+  /** Default: the path is in mm as it stands. A path with a frame has no stroke. */
+  readonly frame?: Frame;
+  /** What the path stands for, so that it can be read back out of a picture: `raised`, `drawn`, `weft`. */
+  readonly role?: string;
+}
+
+export interface RectShape {
+  readonly kind: "rect";
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+  readonly fill?: string;
+  readonly stroke?: string;
+  readonly strokeWidth?: number;
+  readonly dash?: readonly number[];
+}
+
+export interface TextShape {
+  readonly kind: "text";
+  /** Where the text starts, ends or has its middle, and its baseline. */
+  readonly x: number;
+  readonly y: number;
+  readonly text: string;
+  /** Size of the type in mm. */
+  readonly size: number;
+  readonly face: Face;
+  readonly fill: string;
+  /** Default `start`. */
+  readonly anchor?: "start" | "middle" | "end";
+}
+
+interface GroupShape {
+  readonly kind: "group";
+  readonly x: number;
+  readonly y: number;
+  /** Default 1. */
+  readonly scale?: number;
+  readonly shapes: readonly Shape[];
+}
+
+export type Shape = PathShape | RectShape | TextShape | GroupShape;
+
+/** Shapes on a sheet of their own, its size in mm. */
+export interface Drawing {
+  readonly width: number;
+  readonly height: number;
+  readonly shapes: readonly Shape[];
+}

@@ -1,0 +1,139 @@
+import { plainText, wordsOf } from "../document/text.js";
+import type { Block, Column, Part, Pictures, Sheet, Table, Text, Working } from "../document/types.js";
+import { escapeText } from "../drawing/escape.js";
+import { round } from "../drawing/round.js";
+import { toSvg } from "../drawing/svg.js";
+import { toMathml } from "../formula/mathml.js";
+import { style } from "./style.js";
+
+/** How a page is made. */
+export interface HtmlOptions {
+  /** The paper a browser prints it on; default `a4`. */
+  readonly paper?: "a4" | "letter";
+}
+
+/**
+ * A sheet as one HTML page that needs nothing else: no script, no font or picture from elsewhere, and a policy that lets
+ * none in.
+ * @example toHtml(sheet).startsWith("<!doctype html>") // true
+ */
+export function toHtml(sheet: Sheet, options: HtmlOptions = {}): string {
+  const page = options.paper === "letter" ? "letter" : "a4";
+  const title = escapeText(sheet.title);
+  return `<!doctype html>
+<html lang="en">
+<head>
+<meta charset="utf-8">
+<meta name="viewport" content="width=device-width, initial-scale=1">
+<meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'">
+<title>${title}</title>
+<style>
+${style}
+@page{size:${page};margin:18mm 20mm}
+</style>
+</head>
+<body>
+<header>
+<h1 dir="auto">${title}</h1>
+<p>${escapeText(sheet.subtitle)}</p>
+</header>
+${contents(sheet)}<main>
+${sheet.parts.map(section).join("\n")}
+</main>
+</body>
+</html>
+`;
+}
+
+function contents({ parts }: Sheet): string {
+  if (parts.length < 2) return "";
+  const items = parts.map(({ name, title }) => `<li><a href="#${name}">${escapeText(title)}</a></li>`);
+  return `<nav aria-label="Parts of the sheet"><ul>\n${items.join("\n")}\n</ul></nav>\n`;
+}
+
+function section({ name, title, blocks }: Part): string {
+  return `<section id="${name}" aria-labelledby="${name}-title">
+<h2 id="${name}-title">${escapeText(title)}</h2>
+${blocks.map(block).join("\n")}
+</section>`;
+}
+
+function block(from: Block): string {
+  switch (from.kind) {
+    case "paragraph": {
+      const tone = from.tone === undefined || from.tone === "lead" ? "" : ` class="${from.tone}"`;
+      return `<p${tone} dir="auto">${inline(from.text)}</p>`;
+    }
+    case "table":
+      return table(from);
+    case "pictures":
+      return pictures(from);
+    case "working":
+      return working(from);
+  }
+}
+
+function inline(text: Text): string {
+  return wordsOf(text)
+    .map((words) => {
+      const body = /^_+$/.test(words.text)
+        ? '<span class="blank"><span class="unseen">to fill in</span>&nbsp;</span>'
+        : escapeText(words.text);
+      return words.strong ? `<strong>${body}</strong>` : body;
+    })
+    .join("");
+}
+
+function table({ id, caption, columns, rows }: Table): string {
+  const head = columns.map(({ title, kind }) => `<th scope="col"${classOf(kind)}>${escapeText(title)}</th>`);
+  const body = rows.map((row) => {
+    const name = plainText(row[columns.findIndex(({ kind }) => kind === "head")] ?? "");
+    return `<tr>${row.map((text, i) => cell(text, columns[i]!, name)).join("")}</tr>`;
+  });
+  return `<div class="table scroll" role="region" tabindex="0" aria-labelledby="${id}-caption">
+<table id="${id}"><caption id="${id}-caption">${escapeText(caption)}</caption>
+<thead><tr>${head.join("")}</tr></thead>
+<tbody>
+${body.join("\n")}
+</tbody></table></div>`;
+}
+
+function cell(text: Text, { title, kind }: Column, name: string): string {
+  if (kind === "tick") {
+    return `<td class="tick"><input type="checkbox" aria-label="${escapeText(`${name}: ${title.toLowerCase()}`)}"></td>`;
+  }
+  return kind === "head"
+    ? `<th scope="row">${inline(text)}</th>`
+    : `<td${classOf(kind)}>${inline(text)}</td>`;
+}
+
+function classOf(kind: Column["kind"]): string {
+  return kind === "number" || kind === "tick" ? ` class="${kind}"` : "";
+}
+
+/** A wide picture may shrink on a phone to seven tenths of its size; past that it is moved sideways. */
+function pictures({ pictures: list }: Pictures): string {
+  const figures = list.map(({ id, caption, alt, drawing }) => {
+    const width = round(drawing.width);
+    const least = Math.min(width, Math.max(84, round(width * 0.7)));
+    const svg = toSvg(drawing, { alt, id, standalone: false }).replace(
+      /style="[^"]*"/,
+      `style="width:${width}mm;max-width:100%;min-width:${least}mm"`,
+    );
+    return `<figure id="${id}"><div class="scroll" role="region" tabindex="0" aria-label="${escapeText(`Picture: ${caption}`)}">${svg}</div><figcaption>${escapeText(caption)}</figcaption></figure>`;
+  });
+  return `<div class="pictures">\n${figures.join("\n")}\n</div>`;
+}
+
+function working(from: Working): string {
+  const given = from.blank
+    ? `<p>${inline("________")} = ${inline("________")}</p>`
+    : `<p>${toMathml(from.substitution)}</p>\n<p><strong>${escapeText(from.result)}</strong></p>`;
+  return `<div class="working" id="${from.id}">
+<h3>${escapeText(from.title)}</h3>
+<p>${toMathml(from.formula)}</p>
+${given}
+<ul>${from.symbols.map((symbol) => `<li>${escapeText(symbol)}</li>`).join("")}</ul>
+<p class="note">Source: ${escapeText(from.source)}</p>
+</div>`;
+}

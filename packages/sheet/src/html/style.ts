@@ -1,0 +1,51 @@
+import { palette } from "../drawing/palette.js";
+
+/** The dress of a page: a quiet column of type, one accent, and rules for a printer and a phone. */
+export const style = `
+:root{color-scheme:light;--ink:${palette.ink};--muted:${palette.muted};--rule:${palette.rule};--hair:${palette.hair};--wash:${palette.wash};--accent:${palette.accent}}
+*{box-sizing:border-box}
+html{font:400 1.0625rem/1.55 "Source Serif 4","Source Serif Pro",Charter,"Iowan Old Style","Palatino Linotype",Georgia,serif;color:var(--ink);background:#fff;-webkit-text-size-adjust:100%;font-variant-numeric:lining-nums tabular-nums}
+body{margin:0 auto;max-width:52rem;padding:clamp(1.25rem,5vw,4rem) clamp(1rem,5vw,3rem) 5rem}
+h1,h2,p,figcaption,caption,td,th,li{overflow-wrap:anywhere}
+h1{font-weight:600;font-size:clamp(1.6rem,5vw,2.3rem);line-height:1.2;margin:0 0 .4rem}
+h2{font-weight:600;font-size:1.35rem;line-height:1.3;margin:0 0 .8rem}
+h3{font-weight:600;font-size:1.05rem;margin:1.6rem 0 .3rem}
+header{border-bottom:2px solid var(--accent);padding-bottom:1.2rem;margin-bottom:1.6rem}
+header p{margin:0;color:var(--muted)}
+nav ul{list-style:none;display:flex;flex-wrap:wrap;gap:.3rem 1.3rem;margin:0;padding:0}
+a{color:var(--accent)}
+nav a{display:inline-block;padding:.2rem 0}
+section{margin-top:3.4rem}
+p{margin:0 0 1rem;max-width:40rem}
+.note{color:var(--muted);font-size:.92rem}
+.caution{border-left:3px solid var(--accent);padding:.1rem 0 .1rem 1rem}
+.pictures{display:flex;flex-wrap:wrap;gap:1.4rem 2rem;align-items:flex-start;margin:1.4rem 0}
+figure{margin:0;max-width:100%;min-width:min(14rem,100%)}
+figure .scroll{overflow-x:auto}
+svg{display:block;height:auto}
+figcaption,caption{font:400 .88rem/1.45 "Source Sans 3","Source Sans Pro","Segoe UI","Helvetica Neue",Arial,sans-serif;color:var(--muted);text-align:left}
+figcaption{margin-top:.5rem;width:0;min-width:100%}
+caption{padding-bottom:.5rem}
+.scroll{overflow-x:auto;max-width:100%}
+.table{margin:1.5rem 0}
+table{border-collapse:collapse;font-size:.95rem;line-height:1.4}
+th,td{padding:.28rem .9rem .28rem 0;text-align:left;vertical-align:top;border-bottom:1px solid var(--hair)}
+thead th{font:600 .82rem/1.3 "Source Sans 3","Source Sans Pro","Segoe UI","Helvetica Neue",Arial,sans-serif;color:var(--muted);border-bottom:1px solid var(--rule);vertical-align:bottom}
+tbody th{font-weight:600;white-space:nowrap}
+.number{text-align:right;white-space:nowrap}
+.tick{text-align:center}
+input[type=checkbox]{accent-color:var(--accent);width:1.1rem;height:1.1rem;margin:.1rem 0}
+strong{font-weight:600}
+.blank{display:inline-block;min-width:5em;border-bottom:1px solid var(--muted)}
+.unseen{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%);white-space:nowrap}
+.working{margin:1.8rem 0;padding-top:.8rem;border-top:1px solid var(--hair)}
+.working h3{margin:0 0 .5rem}
+.working p{margin:.35rem 0}
+.working ul{margin:.4rem 0;padding-left:1.2rem;font-size:.92rem;color:var(--muted)}
+math{font-size:1.08rem}
+@media print{
+ html{font-size:10pt}body{max-width:none;padding:0}nav{display:none}
+ section{margin-top:1.6rem}h2,h3,caption{break-after:avoid}figure,tr,.working{break-inside:avoid}
+ .scroll,figure .scroll{overflow:visible}a{color:inherit;text-decoration:none}
+}
+`.trim();

@@ -1,0 +1,183 @@
+import { plainText } from "../document/text.js";
+import type { Column, Table, Text } from "../document/types.js";
+import { textWidth } from "../drawing/metrics.js";
+import { palette } from "../drawing/palette.js";
+import { round } from "../drawing/round.js";
+import type { Shape } from "../drawing/shape.js";
+import type { Box, Flow } from "./flow.js";
+import { type } from "./types-of-text.js";
+import { linesHeight, runsLeft, setLines, wrap } from "./wrap.js";
+
+const GAP = 4;
+const NARROW_GAP = 2.6;
+const ABOVE = 1.1;
+const BETWEEN = 8;
+
+/** Sets a table, its head again on every page and in every column of pages. */
+export function layTable(table: Table, flow: Flow): void {
+  const gap = table.narrow ? NARROW_GAP : GAP;
+  const columns = placed(columnWidths(table, flow.width, gap), gap);
+  const width = columns.at(-1)!.x + columns.at(-1)!.width;
+  const across = table.narrow ? Math.max(1, Math.floor((flow.width + BETWEEN) / (width + BETWEEN))) : 1;
+  const head = headBox(table, columns, width);
+  const rows = table.rows.map((row) => rowBox(row, table.columns, columns, width));
+  const caption = captionBox(table.caption, flow.width);
+  flow.space(5);
+  flow.put(caption, head.height + (rows[0]?.height ?? 0) * 3);
+  for (let at = 0; at < rows.length; ) {
+    if (head.height + rows[at]!.height > flow.room) flow.nextPage();
+    const { boxes, next } = fillColumns(rows, at, across, flow.room - head.height);
+    const tall = Math.max(...boxes.map((column) => sum(column)));
+    flow.put({
+      height: head.height + tall,
+      shapes: boxes.map(
+        (column, i): Shape => ({
+          kind: "group",
+          x: i * (width + BETWEEN),
+          y: 0,
+          shapes: stacked([head, ...column]),
+        }),
+      ),
+    });
+    at = next;
+    if (at < rows.length) flow.nextPage();
+  }
+}
+
+/** As many rows as fit into columns side by side; where all that is left fits, the columns end level. */
+function fillColumns(
+  rows: readonly Box[],
+  first: number,
+  across: number,
+  room: number,
+): { boxes: Box[][]; next: number } {
+  const left = rows.slice(first);
+  const level = Math.max(sum(left) / across, Math.max(...left.map(({ height }) => height)));
+  const fits = Number.isFinite(room) ? room : Number.POSITIVE_INFINITY;
+  for (const most of [level, level * 1.05 + 4, fits]) {
+    const { boxes, count } = fill(left, across, Math.min(most, fits));
+    if (count === left.length || most === fits) return { boxes, next: first + Math.max(1, count) };
+  }
+  return { boxes: [left], next: rows.length };
+}
+
+function fill(rows: readonly Box[], across: number, most: number): { boxes: Box[][]; count: number } {
+  const boxes: Box[][] = [];
+  let at = 0;
+  for (let column = 0; column < across && at < rows.length; column++) {
+    const box: Box[] = [];
+    let height = 0;
+    while (at < rows.length && (box.length === 0 || height + rows[at]!.height <= most + 1e-6)) {
+      height += rows[at]!.height;
+      box.push(rows[at++]!);
+    }
+    boxes.push(box);
+  }
+  return { boxes, count: at };
+}
+
+function sum(boxes: readonly Box[]): number {
+  return boxes.reduce((total, { height }) => total + height, 0);
+}
+
+function stacked(boxes: readonly Box[]): Shape[] {
+  let y = 0;
+  return boxes.map((box): Shape => {
+    const group: Shape = { kind: "group", x: 0, y, shapes: box.shapes };
+    y += box.height;
+    return group;
+  });
+}
+
+/** Each column as wide as its text asks; where that is too much, the widest give way. */
+function columnWidths({ columns, rows }: Table, room: number, gap: number): number[] {
+  const asked = columns.map(({ title, kind }, i) => {
+    const head = textWidth(title, type.head.size, type.head.face);
+    const cells =
+      kind === "tick" ? 4 : rows.reduce((most, row) => Math.max(most, cellWidth(row[i]!, kind)), 0);
+    return Math.max(head, cells) * 1.04 + 0.4;
+  });
+  let over = asked.reduce((total, one) => total + one, 0) + gap * (columns.length - 1) - room;
+  const widths = [...asked];
+  while (over > 0.01) {
+    const widest = Math.max(...widths);
+    const second = Math.max(12, ...widths.filter((one) => one < widest - 0.01));
+    const many = widths.filter((one) => one >= widest - 0.01).length;
+    const cut = Math.min(over / many, Math.max(widest - second, 1));
+    for (const [i, one] of widths.entries()) if (one >= widest - 0.01) widths[i] = one - cut;
+    over -= cut * many;
+  }
+  return widths;
+}
+
+function cellWidth(text: Text, kind: Column["kind"]): number {
+  return textWidth(plainText(text), type.cell.size, kind === "head" ? type.cell.strong : type.cell.face);
+}
+
+/** Where a column stands. */
+interface Place {
+  readonly x: number;
+  readonly width: number;
+}
+
+function placed(widths: readonly number[], gap: number): Place[] {
+  let x = 0;
+  return widths.map((width) => {
+    const place = { x, width };
+    x += width + gap;
+    return place;
+  });
+}
+
+function headBox({ columns }: Table, places: readonly Place[], width: number): Box {
+  const cells = columns.map(({ title }, i) => wrap(title, places[i]!.width, type.head));
+  const height = Math.max(...cells.map((lines) => linesHeight(lines, type.head))) + 2;
+  const shapes = cells.flatMap((lines, i) => {
+    const top = height - 1.4 - linesHeight(lines, type.head);
+    return aligned(setLines(lines, places[i]!.x, top, places[i]!.width, type.head), columns[i]!, places[i]!);
+  });
+  return { height, shapes: [...shapes, hairline(width, height, palette.rule)] };
+}
+
+function rowBox(
+  row: readonly Text[],
+  columns: readonly Column[],
+  places: readonly Place[],
+  width: number,
+): Box {
+  const cells = row.map((text, i) => {
+    const strong = columns[i]!.kind === "head";
+    return wrap(strong ? [{ text: plainText(text), strong }] : text, places[i]!.width, type.cell);
+  });
+  const height =
+    Math.max(type.cell.size * 1.1, ...cells.map((lines) => linesHeight(lines, type.cell))) + 2 * ABOVE;
+  const shapes = cells.flatMap((lines, i): Shape[] => {
+    const { x, width: room } = places[i]!;
+    if (columns[i]!.kind === "tick") {
+      const box = { x: x + 1, y: ABOVE + 0.25, width: 2.6, height: 2.6 };
+      return [{ kind: "rect", ...box, stroke: palette.muted, strokeWidth: 0.18 }];
+    }
+    const rtl = runsLeft(plainText(row[i]!));
+    return aligned(setLines(lines, x, ABOVE, room, type.cell, rtl), columns[i]!, places[i]!);
+  });
+  return { height, shapes: [...shapes, hairline(width, height, palette.hair)] };
+}
+
+/** Numbers stand against the right edge of their column. */
+function aligned(shapes: readonly Shape[], { kind }: Column, { x, width }: Place): Shape[] {
+  return shapes.map((shape) =>
+    kind === "number" && shape.kind === "text" ? { ...shape, x: x + width, anchor: "end" } : shape,
+  );
+}
+
+function hairline(width: number, y: number, stroke: string): Shape {
+  return { kind: "path", d: `M0 ${round(y)}h${round(width)}`, stroke, width: 0.12 };
+}
+
+function captionBox(caption: string, width: number): Box {
+  const lines = wrap(caption, width, type.caption);
+  return {
+    height: linesHeight(lines, type.caption) + 1.2,
+    shapes: setLines(lines, 0, 0, width, type.caption),
+  };
+}

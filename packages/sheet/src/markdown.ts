@@ -1,0 +1,80 @@
+import { plainText, wordsOf } from "./document/text.js";
+import type { Block, Column, Picture, Sheet, Table, Text } from "./document/types.js";
+import { showable } from "./drawing/escape.js";
+import { formulaText } from "./formula/text.js";
+
+/** Where the pictures of a page of Markdown lie. */
+export interface MarkdownOptions {
+  /** The file of a picture, beside the page; default its id with the ending `.svg`. */
+  readonly fileOf?: (picture: Picture) => string;
+}
+
+/**
+ * A sheet as Markdown (CommonMark, with the tables of GitHub); its pictures are files beside it.
+ * @example toMarkdown(sheet).startsWith("# ") // true
+ */
+export function toMarkdown(sheet: Sheet, options: MarkdownOptions = {}): string {
+  const { fileOf = ({ id }: Picture) => `${id}.svg` } = options;
+  const parts = sheet.parts.flatMap(({ title, blocks }) => [
+    `## ${escaped(title)}`,
+    ...blocks.flatMap((block) => written(block, fileOf)),
+  ]);
+  return `${[`# ${escaped(sheet.title)}`, escaped(sheet.subtitle), ...parts].join("\n\n")}\n`;
+}
+
+function written(block: Block, fileOf: (picture: Picture) => string): string[] {
+  switch (block.kind) {
+    case "paragraph":
+      return [block.tone === "caution" ? `> ${inline(block.text)}` : inline(block.text)];
+    case "table":
+      return table(block);
+    case "pictures":
+      return block.pictures.flatMap((picture) => [
+        `![${escaped(picture.alt)}](<${encodeURI(fileOf(picture))}>)`,
+        `*${escaped(picture.caption)}*`,
+      ]);
+    case "working":
+      return [
+        `### ${escaped(block.title)}`,
+        escaped(formulaText(block.formula)),
+        ...(block.blank
+          ? ["\\_\\_\\_\\_\\_\\_\\_\\_"]
+          : [escaped(formulaText(block.substitution)), `**${escaped(block.result)}**`]),
+        block.symbols.map((symbol) => `- ${escaped(symbol)}`).join("\n"),
+        `Source: ${escaped(block.source)}`,
+      ];
+  }
+}
+
+function inline(text: Text): string {
+  return wordsOf(text)
+    .map((words) => (words.strong ? `**${escaped(words.text)}**` : escaped(words.text)))
+    .join("");
+}
+
+function table({ caption, columns, rows }: Table): string[] {
+  const line = (cells: readonly string[]) => `| ${cells.join(" | ")} |`;
+  const head = line(columns.map(({ title }) => escaped(title)));
+  const rule = line(columns.map(({ kind }) => (kind === "number" ? "---:" : "---")));
+  const body = rows.map((row) => line(row.map((text, i) => cell(text, columns[i]!.kind))));
+  return [`*${escaped(caption)}*`, [head, rule, ...body].join("\n")];
+}
+
+function cell(text: Text, kind: Column["kind"]): string {
+  if (kind === "tick") return "☐";
+  return kind === "head" ? `**${escaped(plainText(text))}**` : inline(text);
+}
+
+/** Text in which nothing is markup; a line end becomes a blank. */
+function escaped(text: string): string {
+  return showable(text)
+    .replace(/\s*\n\s*/g, " ")
+    .replace(/[\\`*_{}[\]<>()#+\-.!|~&$^=]/g, (mark, at: number) =>
+      /[+\-.#=()]/.test(mark) && !startsLine(text, at) ? mark : `\\${mark}`,
+    );
+}
+
+/** Some marks are markup only where a line begins with them. */
+function startsLine(text: string, at: number): boolean {
+  return /^\s*\d*$/.test(text.slice(0, at));
+}

@@ -1,0 +1,6 @@
+import type { Words } from "../document/types.js";
+
+/** A text that a class is to find out. */
+export function answer(text: string): Words[] {
+  return [{ text, answer: true }];
+}

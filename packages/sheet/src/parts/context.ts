@@ -1,0 +1,106 @@
+import { check, type Report } from "@drawcord/check";
+import { checkOptions, projectOf, type Recipe } from "@drawcord/files";
+import { type Plan, plan } from "@drawcord/yarn";
+import { toMetric } from "@drawcord/yarn/quantity";
+import { type Rgb, readColour } from "../colour.js";
+import { palette } from "../drawing/palette.js";
+import type { Closeness } from "../pictures/cloth.js";
+import type { Corner } from "../pictures/corner.js";
+import type { ThreadColours } from "../pictures/threads.js";
+import type { Reading } from "../pictures/unit-threading.js";
+import type { Woven } from "../woven.js";
+
+/** In which units lengths, weights and setts are printed. */
+export type UnitSystem = "metric" | "imperial" | "both";
+
+/** How a sheet is made. */
+export interface SheetOptions {
+  /** Default `metric`. */
+  readonly units?: UnitSystem;
+  /** Which way the unit threading is read; default `right-to-left`, as from the weaver's bench. */
+  readonly reading?: Reading;
+  /** The corner that the drawdown shows; default `bottom-left`. */
+  readonly corner?: Corner;
+}
+
+/** What every part is made from. */
+export interface Context {
+  readonly recipe: Recipe;
+  readonly woven: Woven;
+  readonly report: Report;
+  readonly plan: Plan;
+  readonly colours: ThreadColours;
+  readonly closeness: Closeness;
+  readonly options: Required<SheetOptions>;
+  /** What the recipe leaves open that the pictures had to choose, a sentence each. */
+  readonly chosen: readonly string[];
+}
+
+/** The recipe looked at once for all parts. */
+export function contextOf(recipe: Recipe, woven: Woven, options: SheetOptions): Context {
+  const { closeness, missing } = closenessOf(recipe);
+  const { colours, unknown } = coloursOf(recipe, woven);
+  return {
+    recipe,
+    woven,
+    report: check(recipe.draft, checkOptions(recipe)),
+    plan: plan(projectOf(recipe)),
+    colours,
+    closeness,
+    options: {
+      units: options.units ?? "metric",
+      reading: options.reading ?? "right-to-left",
+      corner: options.corner ?? "bottom-left",
+    },
+    chosen: [...unknown, ...missing],
+  };
+}
+
+function closenessOf({ cloth }: Recipe): { closeness: Closeness; missing: string[] } {
+  const endsPerCm = cloth.sett === undefined ? undefined : toMetric(cloth.sett).value;
+  const picksPerCm = cloth.picks === undefined ? undefined : toMetric(cloth.picks).value;
+  const missing =
+    endsPerCm === undefined && picksPerCm === undefined
+      ? [
+          "The recipe gives neither sett nor picks, so the cloth is drawn with square interlacements and not to scale.",
+        ]
+      : endsPerCm === undefined
+        ? ["The recipe gives no sett; the cloth is drawn as close in the warp as in the weft."]
+        : picksPerCm === undefined
+          ? ["The recipe gives no picks; the cloth is drawn as close in the weft as in the warp."]
+          : [];
+  return {
+    closeness: {
+      ...(endsPerCm === undefined ? {} : { endsPerCm }),
+      ...(picksPerCm === undefined ? {} : { picksPerCm }),
+    },
+    missing,
+  };
+}
+
+function coloursOf({ yarns }: Recipe, woven: Woven): { colours: ThreadColours; unknown: string[] } {
+  const unknown: string[] = [];
+  const colourOf = (name: string, fallback: string): Rgb => {
+    const colour = yarns.find((yarn) => yarn.name === name)?.colour;
+    const read = colour === undefined ? undefined : readColour(colour);
+    if (read !== undefined) return read;
+    unknown.push(
+      colour === undefined
+        ? `The recipe names no colour for the ${threadName(name)}; the sheet drew one of its own.`
+        : `The sheet does not know the colour "${colour}" of the ${threadName(name)}; it drew one of its own.`,
+    );
+    return readColour(fallback)!;
+  };
+  const warp = colourOf("warp", palette.warp);
+  const wefts = new Map<string, Rgb>();
+  for (const { weft = "weft" } of woven.draft.ground.steps) {
+    if (!wefts.has(weft)) wefts.set(weft, colourOf(weft, weft === "weft" ? palette.weft : palette.accent));
+  }
+  const { steps } = woven.draft.ground;
+  const weft = [...woven.expansion.stepOfPick].map((step) => wefts.get(steps[step]!.weft ?? "weft")!);
+  return { colours: { warp, weft }, unknown };
+}
+
+function threadName(name: string): string {
+  return name === "warp" || name === "weft" ? name : `${name} weft`;
+}

@@ -1,0 +1,75 @@
+import {
+  explain,
+  isResult,
+  planNumbers,
+  type Quantity,
+  type Result,
+  steps,
+  type WorkingValue,
+  writeQuantity,
+} from "@drawcord/yarn";
+import type { Block, Part, Working } from "../document/types.js";
+import { readTex, sides } from "../formula/read-tex.js";
+import type { Formula } from "../formula/types.js";
+import type { Context } from "./context.js";
+import { printed } from "./measure.js";
+
+/** The working of every number of the project, each after those it rests on; a part without blocks where there is none. */
+export function workingPart({ plan, options }: Context): Part {
+  const results = allSteps(planNumbers(plan).map(({ value }) => value));
+  const workings = results.map((result, i): Working => working(result, i + 1, options.units));
+  const lead: Block = {
+    kind: "paragraph",
+    tone: "lead",
+    text: "Each number of the project: the formula, the formula with its numbers, the result as it is printed, and where the formula is from. Shares such as take-up enter as hundredths.",
+  };
+  return {
+    name: "working",
+    title: "How each number was found",
+    blocks: workings.length === 0 ? [] : [lead, ...workings],
+  };
+}
+
+/** Every result that the numbers rest on, each once, what it rests on before it. */
+function allSteps(numbers: readonly Quantity[]): Result[] {
+  const told = new Map<string, Result>();
+  for (const number of numbers) {
+    if (!isResult(number)) continue;
+    for (const step of steps(number)) {
+      const key = JSON.stringify(explain(step).data);
+      if (!told.has(key)) told.set(key, step);
+    }
+  }
+  return [...told.values()];
+}
+
+function working(result: Result, number: number, units: Context["options"]["units"]): Working {
+  const { data, tex } = explain(result);
+  const [left, general, substituted] = sides(readTex(tex)) as [Formula, Formula, Formula];
+  const equal: Formula = { kind: "operator", text: "=" };
+  return {
+    kind: "working",
+    id: `working-${number}`,
+    title: `${number}. ${data.title.charAt(0).toUpperCase()}${data.title.slice(1)}`,
+    formula: { kind: "row", items: [left, equal, general] },
+    substitution: { kind: "row", items: [left, equal, substituted] },
+    result: printed(result, units),
+    symbols: data.values.map(symbolText),
+    source: data.validity === undefined ? data.source : `${data.source}. Holds for: ${data.validity}`,
+  };
+}
+
+function symbolText({ symbol, meaning, values, assumed }: WorkingValue): string {
+  const written = values.map(({ value, ...rest }) =>
+    writeQuantity({ ...rest, value: Number(value.toPrecision(6)) }),
+  );
+  const why = assumed === undefined ? "" : ` (assumed: ${assumed})`;
+  return `${lowered(symbol)} = ${written.join(", ")}: ${meaning}${why}`;
+}
+
+/** `T_1` as it is set in running text: T₁. */
+function lowered(symbol: string): string {
+  return symbol.replace(/_(\d+)$/, (_, digits: string) =>
+    [...digits].map((digit) => String.fromCharCode(0x2080 + Number(digit))).join(""),
+  );
+}

@@ -1,0 +1,85 @@
+import { type BitGrid, onesIn } from "@drawcord/grid";
+import { hexOf, mixed, type Rgb } from "../colour.js";
+import type { Frame, Shape } from "../drawing/shape.js";
+import type { Stretch } from "../woven.js";
+import type { ThreadColours } from "./threads.js";
+
+/** Where a cloth is cut into blocks: stretches of ends and of picks, in order. */
+export interface BlockCuts {
+  readonly ends: readonly Stretch[];
+  readonly picks: readonly Stretch[];
+}
+
+/**
+ * Cloth from where its threads run together to the eye: block by block in the colour that they mix to, one path a colour.
+ * @param grid picks x ends as they are seen, 1 where the end lies on top
+ * @param frame the cell of one interlacement
+ */
+export function blocks(grid: BitGrid, colours: ThreadColours, cuts: BlockCuts, frame: Frame): Shape[] {
+  const mix = mixer(colours);
+  const paths = new Map<string, string[]>();
+  for (const picks of cuts.picks) {
+    for (const band of joined(cuts.ends.map((ends) => ({ ...ends, colour: mix(grid, ends, picks) })))) {
+      const width = band.end - band.start;
+      const d = `M${band.start} ${grid.rows - picks.end}h${width}v${picks.end - picks.start}h-${width}z`;
+      const path = paths.get(band.colour);
+      if (path === undefined) paths.set(band.colour, [d]);
+      else path.push(d);
+    }
+  }
+  return [...paths]
+    .sort(([a], [b]) => (a < b ? -1 : 1))
+    .map(([fill, parts]): Shape => ({ kind: "path", d: parts.join(""), fill, frame, role: "block" }));
+}
+
+interface Band extends Stretch {
+  readonly colour: string;
+}
+
+/** Neighbours of one colour as one. */
+function joined(bands: readonly Band[]): Band[] {
+  const result: Band[] = [];
+  for (const band of bands) {
+    const last = result.at(-1);
+    if (last?.colour === band.colour) result[result.length - 1] = { ...last, end: band.end };
+    else result.push(band);
+  }
+  return result;
+}
+
+/** The colour of a block. The same counts over the same wefts mix to the same colour, so each is worked out once. */
+function mixer({ warp, weft }: ThreadColours): (grid: BitGrid, ends: Stretch, picks: Stretch) => string {
+  const hexes = weft.map(hexOf);
+  const known = new Map<string, string>();
+  return (grid, ends, picks) => {
+    const shares = new Map<string, { readonly colour: Rgb; count: number }>();
+    let raised = 0;
+    for (let pick = picks.start; pick < picks.end; pick++) {
+      const up = raisedIn(grid, pick, ends);
+      raised += up;
+      const share = shares.get(hexes[pick]!) ?? { colour: weft[pick]!, count: 0 };
+      share.count += ends.end - ends.start - up;
+      shares.set(hexes[pick]!, share);
+    }
+    const key = `${raised} ${[...shares].map(([hex, { count }]) => `${hex}${count}`).join(" ")}`;
+    const before = known.get(key);
+    if (before !== undefined) return before;
+    const lowered = [...shares.values()].map(({ colour, count }) => [colour, count] as const);
+    const colour = hexOf(mixed([[warp, raised], ...lowered]));
+    known.set(key, colour);
+    return colour;
+  };
+}
+
+/** Ends of a stretch that are raised on a pick, counted a word at a time. */
+function raisedIn(grid: BitGrid, pick: number, { start, end }: Stretch): number {
+  let count = 0;
+  for (let bit = start; bit < end; ) {
+    const low = bit & 31;
+    const take = Math.min(32 - low, end - bit);
+    const mask = take === 32 ? -1 : ((1 << take) - 1) << low;
+    count += onesIn(grid.words[pick * grid.stride + (bit >>> 5)]! & mask);
+    bit += take;
+  }
+  return count;
+}

@@ -1,0 +1,178 @@
+import { type BitGrid, complement, crop, mirror } from "@drawcord/grid";
+import type { Picture } from "../document/types.js";
+import { palette } from "../drawing/palette.js";
+import { round } from "../drawing/round.js";
+import type { Shape } from "../drawing/shape.js";
+import type { Stretch, Woven } from "../woven.js";
+import { type BlockCuts, blocks } from "./blocks.js";
+import { label } from "./label.js";
+import { roomHigh, roomWide } from "./size.js";
+import { type ThreadColours, threads } from "./threads.js";
+
+/** How close the threads lie, in threads a centimetre; a side left out is not known. */
+export interface Closeness {
+  readonly endsPerCm?: number;
+  readonly picksPerCm?: number;
+}
+
+/** Threads finer than this run together: the cloth is then drawn in blocks of mixed colour. */
+const FINEST = 0.24;
+
+/** A stretch of cloth, and which side of it. */
+interface View {
+  readonly id: string;
+  readonly name: string;
+  readonly ends: Stretch;
+  readonly picks: Stretch;
+  readonly side: "face" | "back";
+}
+
+/** Face and back of one repeat of the figure, thread by thread where they can be told apart. */
+export function repeatPictures(woven: Woven, colours: ThreadColours, closeness: Closeness): Picture[] {
+  const { repeat, unitSpans, rowSpans } = woven;
+  const ends = spanOf(unitSpans, repeat.units);
+  const picks = spanOf(rowSpans, repeat.rows);
+  const { across, along } = pitch(closeness);
+  const most = 1.3;
+  const fit = Math.min(
+    80 / (lengthOf(ends) * across),
+    110 / (lengthOf(picks) * along),
+    most / Math.max(across, along),
+  );
+  // A repeat too fine for half a page takes the whole of its width.
+  const scale =
+    fit * Math.min(across, along) >= FINEST
+      ? fit
+      : Math.min((roomWide - 2) / (lengthOf(ends) * across), (roomHigh - 20) / (lengthOf(picks) * along));
+  return (["face", "back"] as const).map((side) =>
+    clothPicture(woven, colours, { id: `repeat-${side}`, name: "One repeat", ends, picks, side }, [
+      across * scale,
+      along * scale,
+    ]),
+  );
+}
+
+/** Face and back of the whole piece at scale, with a rule beside it where the sett is known. */
+export function piecePictures(woven: Woven, colours: ThreadColours, closeness: Closeness): Picture[] {
+  const { ends, picks } = woven;
+  const { across, along, known } = pitch(closeness);
+  const scale = Math.min(80 / (ends * across), 180 / (picks * along), known ? 1 : 2);
+  const view = { name: "The whole piece", ends: { start: 0, end: ends }, picks: { start: 0, end: picks } };
+  return (["face", "back"] as const).map((side) =>
+    clothPicture(
+      woven,
+      colours,
+      { ...view, id: `piece-${side}`, side },
+      [across * scale, along * scale],
+      known ? scale : undefined,
+    ),
+  );
+}
+
+/** The size of an interlacement in mm as the cloth lies on the loom; a square mm where the sett is not known. */
+function pitch({ endsPerCm, picksPerCm }: Closeness): { across: number; along: number; known: boolean } {
+  const known = endsPerCm !== undefined || picksPerCm !== undefined;
+  const across = 10 / (endsPerCm ?? picksPerCm ?? 10);
+  return { across, along: picksPerCm === undefined ? across : 10 / picksPerCm, known };
+}
+
+function clothPicture(
+  woven: Woven,
+  colours: ThreadColours,
+  view: View,
+  [sx, sy]: readonly [number, number],
+  scale?: number,
+): Picture {
+  const grid = seen(woven.expansion.drawdown, view);
+  const seenColours = { warp: colours.warp, weft: colours.weft.slice(view.picks.start, view.picks.end) };
+  const ruler = scale === undefined ? [] : rule(scale, grid.columns * sx, grid.rows * sy);
+  const frame = { x: 0.2, y: 0.2, sx, sy };
+  const fine = Math.min(sx, sy) < FINEST;
+  const cloth = fine
+    ? blocks(grid, seenColours, cutsOf(woven, view), frame)
+    : threads(grid, seenColours, frame);
+  const width = grid.columns * sx + 0.4;
+  const height = grid.rows * sy + 0.4;
+  const edge: Shape = {
+    kind: "rect",
+    x: 0.2,
+    y: 0.2,
+    width: width - 0.4,
+    height: height - 0.4,
+    stroke: palette.rule,
+    strokeWidth: 0.15,
+  };
+  const shown = fine ? ". The threads run together: each block has the colour they mix to" : "";
+  const sized = scale === undefined ? "" : `, ${scaleText(scale)}`;
+  const turned = view.side === "back" ? ", turned over sideways" : "";
+  return {
+    id: view.id,
+    caption: `${view.name}, ${view.side}${turned}${sized}${shown}`,
+    alt: `${view.name} of the cloth, seen from the ${view.side}: ${grid.columns} ends by ${grid.rows} picks, first pick at the bottom.`,
+    drawing: {
+      width: Math.max(width, ruler.length > 0 ? 26 : 0),
+      height: height + (ruler.length > 0 ? 7 : 0),
+      shapes: [...cloth, edge, ...ruler],
+    },
+    blank: { width, height, shapes: [edge] },
+  };
+}
+
+/** What the eye meets: on the back, left and right change places and what was on top lies below. */
+function seen(drawdown: BitGrid, { ends, picks, side }: View): BitGrid {
+  const part = crop(drawdown, {
+    row: picks.start,
+    column: ends.start,
+    rows: lengthOf(picks),
+    columns: lengthOf(ends),
+  });
+  return side === "face" ? part : mirror(complement(part));
+}
+
+/** Units and rows are the blocks; selvedge ends are blocks of their own. */
+function cutsOf({ unitSpans, rowSpans, ends: all }: Woven, { ends, picks, side }: View): BlockCuts {
+  const first = unitSpans[0]!.start;
+  const last = unitSpans.at(-1)!.end;
+  const columns = [{ start: 0, end: first }, ...unitSpans, { start: last, end: all }];
+  const inside = columns
+    .filter(({ start, end }) => end > start && start >= ends.start && end <= ends.end)
+    .map(({ start, end }) => ({ start: start - ends.start, end: end - ends.start }));
+  const width = lengthOf(ends);
+  return {
+    ends:
+      side === "face"
+        ? inside
+        : inside.map(({ start, end }) => ({ start: width - end, end: width - start })).reverse(),
+    picks: rowSpans
+      .filter(({ start, end }) => start >= picks.start && end <= picks.end)
+      .map(({ start, end }) => ({ start: start - picks.start, end: end - picks.start })),
+  };
+}
+
+/** A rule of a round length of cloth, drawn under it. */
+function rule(scale: number, width: number, y: number): Shape[] {
+  const long =
+    [1, 2, 5, 10, 20, 50, 100, 200, 500].findLast((cm) => cm * 10 * scale <= Math.max(12, width)) ?? 1;
+  const length = round(long * 10 * scale);
+  return [
+    {
+      kind: "path",
+      d: `M0.2 ${round(y + 2)}v1.6m0 -0.8h${length}m0 -0.8v1.6`,
+      stroke: palette.muted,
+      width: 0.2,
+    },
+    label(0.2, y + 6.4, `${long} cm of cloth on the loom`),
+  ];
+}
+
+function scaleText(scale: number): string {
+  return scale === 1 ? "at full size" : `1 : ${Number((1 / scale).toPrecision(2))}`;
+}
+
+function spanOf(spans: readonly Stretch[], { start, end }: Stretch): Stretch {
+  return { start: spans[start]!.start, end: spans[end - 1]!.end };
+}
+
+function lengthOf({ start, end }: Stretch): number {
+  return end - start;
+}

@@ -1,0 +1,2 @@
+export { type Paper, papers, toPdf } from "./print/pdf.js";
+export { type PngOptions, toPng } from "./print/png.js";

@@ -1,0 +1,123 @@
+import type { Sheet } from "../document/types.js";
+import { textWidth } from "../drawing/metrics.js";
+import { palette } from "../drawing/palette.js";
+import type { Shape } from "../drawing/shape.js";
+import type { FilledPage } from "../layout/flow.js";
+import { laySheet } from "../layout/sheet.js";
+import { type } from "../layout/types-of-text.js";
+import { runsLeft } from "../layout/wrap.js";
+import { roomWide } from "../pictures/size.js";
+import { fontFile, fontNames } from "./fonts.js";
+import { paint } from "./paint.js";
+
+/** Papers by name, in mm. */
+export const papers = {
+  a4: { width: 210, height: 297 },
+  letter: { width: 215.9, height: 279.4 },
+} as const;
+
+export type Paper = keyof typeof papers;
+
+const PT = 72 / 25.4;
+const TOP = 22;
+const BOTTOM = 20;
+
+/**
+ * A sheet as a PDF: vector pictures, real text in embedded fonts, a running head with the sheet and the part, page
+ * numbers, bookmarks. The same sheet gives the same bytes: nothing in it tells of the time or the machine.
+ * @param paper default `a4`
+ */
+export async function toPdf(sheet: Sheet, paper: Paper = "a4"): Promise<Uint8Array> {
+  const { default: PdfDocument } = await import("pdfkit");
+  const { width, height } = papers[paper];
+  const { pages } = laySheet(sheet, roomWide, height - TOP - BOTTOM);
+  const doc = new PdfDocument({
+    size: [width * PT, height * PT],
+    margin: 0,
+    autoFirstPage: false,
+    pdfVersion: "1.7",
+    lang: "en",
+    displayTitle: true,
+    info: { Title: sheet.title, Creator: "Drawcord", Producer: "Drawcord", CreationDate: new Date(0) },
+  });
+  const bytes = collect(doc);
+  for (const name of fontNames) doc.registerFont(name, fontFile(name));
+  const left = (width - roomWide) / 2;
+  let part = "";
+  for (const [i, page] of pages.entries()) {
+    doc.addPage();
+    if (page.part !== part) doc.outline.addItem(page.part);
+    part = page.part;
+    doc.save();
+    doc.scale(PT);
+    paint(doc, [
+      ...(i === 0 ? [] : head(sheet, page, left)),
+      { kind: "group", x: left, y: TOP, shapes: page.shapes },
+      foot(i + 1, pages.length, width, height),
+    ]);
+    doc.restore();
+  }
+  doc.end();
+  return bytes;
+}
+
+function collect(doc: PDFKit.PDFDocument): Promise<Uint8Array> {
+  return new Promise((resolve, reject) => {
+    const chunks: Uint8Array[] = [];
+    doc.on("data", (chunk: Uint8Array) => chunks.push(chunk));
+    doc.on("end", () => resolve(joined(chunks)));
+    doc.on("error", reject);
+  });
+}
+
+function joined(chunks: readonly Uint8Array[]): Uint8Array {
+  const bytes = new Uint8Array(chunks.reduce((sum, { length }) => sum + length, 0));
+  let at = 0;
+  for (const chunk of chunks) {
+    bytes.set(chunk, at);
+    at += chunk.length;
+  }
+  return bytes;
+}
+
+/** The sheet's title, cut where it is long, and the part. */
+function head({ title }: Sheet, { part }: FilledPage, left: number): Shape[] {
+  const { size, face, fill } = type.running;
+  const partWidth = textWidth(part, size, face);
+  const shown = fitted(title, roomWide - partWidth - 12);
+  const rtl = runsLeft(title);
+  const running = { kind: "text", y: 14, size, face, fill } as const;
+  return [
+    { ...running, x: left, text: rtl ? part : shown },
+    { ...running, x: left + roomWide, text: rtl ? shown : part, anchor: "end" },
+    { kind: "path", d: `M${left} 16h${roomWide}`, stroke: palette.hair, width: 0.15 },
+  ];
+}
+
+function fitted(text: string, width: number): string {
+  const { size, face } = type.running;
+  if (textWidth(text, size, face) <= width) return text;
+  const chars = [...text];
+  let used = textWidth("…", size, face);
+  let kept = 0;
+  while (kept < chars.length) {
+    used += textWidth(chars[kept]!, size, face);
+    if (used > width) break;
+    kept++;
+  }
+  return `${chars.slice(0, kept).join("").trimEnd()}…`;
+}
+
+function foot(number: number, of: number, width: number, height: number): Shape {
+  const { size, face, fill } = type.running;
+  return {
+    kind: "text",
+    x: width / 2,
+    y: height - 11,
+    text: `${number} / ${of}`,
+    size,
+    face,
+    fill,
+    anchor: "middle",
+  };
+}

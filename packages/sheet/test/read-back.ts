@@ -1,0 +1,113 @@
+/**
+ * A weaver who has nothing but the printed page: reads threading, lifts, ground and treadling out of the tables of an HTML
+ * sheet and makes a draft of them. She knows none of the package's own types or functions.
+ */
+import { type DefaultTreeAdapterTypes, parse } from "parse5";
+
+type Node = DefaultTreeAdapterTypes.ChildNode;
+type Element = DefaultTreeAdapterTypes.Element;
+
+const isElement = (node: Node): node is Element => "tagName" in node;
+
+function* elements(node: DefaultTreeAdapterTypes.ParentNode): Iterable<Element> {
+  for (const child of node.childNodes) {
+    if (!isElement(child)) continue;
+    yield child;
+    yield* elements(child);
+  }
+}
+
+export function textOf(node: DefaultTreeAdapterTypes.ParentNode): string {
+  return node.childNodes
+    .map((child) =>
+      child.nodeName === "#text"
+        ? (child as DefaultTreeAdapterTypes.TextNode).value
+        : isElement(child)
+          ? textOf(child)
+          : "",
+    )
+    .join("");
+}
+
+const attribute = (element: Element, name: string) => element.attrs.find((one) => one.name === name)?.value;
+
+export function pageOf(html: string): DefaultTreeAdapterTypes.Document {
+  return parse(html);
+}
+
+export function byTag(page: DefaultTreeAdapterTypes.ParentNode, tag: string): Element[] {
+  return [...elements(page)].filter(({ tagName }) => tagName === tag);
+}
+
+/** The rows of a table by its id, each as texts by the titles of their columns. */
+export function tableOf(page: DefaultTreeAdapterTypes.ParentNode, id: string): Record<string, string>[] {
+  const table = byTag(page, "table").find((one) => attribute(one, "id") === id);
+  if (table === undefined) throw new Error(`the page has no table ${id}`);
+  const [head, ...rows] = byTag(table, "tr").map((row) =>
+    row.childNodes.filter(isElement).map((cell) => textOf(cell).trim()),
+  );
+  return rows.map((cells) => Object.fromEntries(cells.map((cell, i) => [head![i]!, cell])));
+}
+
+/** `1 3-5` as numbers; `none` as no numbers. */
+function numbers(text: string): number[] {
+  if (text === "none" || text === "") return [];
+  return text.split(/\s+/).flatMap((part) => run(part));
+}
+
+/** `8-5` as 8 7 6 5. */
+function run(text: string): number[] {
+  const [from, to] = text.split(/[-–]/).map(Number) as [number, number?];
+  if (to === undefined) return [from];
+  const step = from <= to ? 1 : -1;
+  return Array.from({ length: Math.abs(to - from) + 1 }, (_, i) => from + i * step);
+}
+
+/** The draft as the page tells it. */
+export function draftOnPage(html: string) {
+  const page = pageOf(html);
+  const units = new Map<number, { shafts: number[]; ends: number }>();
+  for (const group of tableOf(page, "unit-threading-list")) {
+    const order = run(group["Units"]!);
+    const shafts = group["Pattern shafts in order"]!;
+    for (const [i, unit] of order.entries()) {
+      const on =
+        shafts === "X"
+          ? []
+          : shafts.includes("+")
+            ? shafts.split("+").map(Number)
+            : [run(shafts)[i] ?? run(shafts)[0]!];
+      units.set(unit, { shafts: on, ends: Number(group["Ends a unit"]) });
+    }
+  }
+  const inOrder = [...units.entries()].sort(([a], [b]) => a - b).map(([, unit]) => unit);
+
+  const lifts: number[][] = [];
+  const picksPerRow: number[] = [];
+  for (const entry of tableOf(page, "lift-list")) {
+    for (const row of run(entry["Row"]!)) {
+      lifts[row - 1] = numbers(entry["Pull handles"]!);
+      picksPerRow[row - 1] = run(entry["Picks"]!).length / run(entry["Row"]!).length;
+    }
+  }
+
+  const threads = tableOf(page, "ground-threading");
+  const at = (where: string) =>
+    numbers(threads.find((row) => row["Where"] === where)?.["Ground shafts in order"] ?? "");
+  const treadles = tableOf(page, "tie-up").map((row) => ({
+    raise: numbers(row["Raises shafts"]!),
+    sink: numbers(row["Sinks shafts"]!),
+  }));
+  const steps = tableOf(page, "treadling")[0]!
+    ["Treadles in order"]!.split(" ")
+    .map((treadle) => (treadle === "rest" ? { raise: [], sink: [] } : treadles[Number(treadle) - 1]!));
+  const shafts = Number(/on (\d+) ground shafts?/.exec(textOf(page))![1]);
+  return {
+    ground: { shafts, threading: at("From the first end of unit 1"), steps },
+    unitEnds: inOrder.map(({ ends }) => ends),
+    threading: inOrder.map((unit) => unit.shafts),
+    lifts,
+    picksPerRow,
+    selvedge: { left: at("Left selvedge"), right: at("Right selvedge") },
+  };
+}

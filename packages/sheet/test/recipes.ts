@@ -1,0 +1,46 @@
+import { readFileSync } from "node:fs";
+import { type Recipe, readRecipe } from "@drawcord/files";
+import type { UnitDraft } from "@drawcord/units";
+
+/** A recipe of a draft and nothing else. */
+export function bareRecipe(draft: UnitDraft, more: Partial<Recipe> = {}): Recipe {
+  return {
+    file: "test.recipe.yaml",
+    version: 1,
+    draft,
+    yarns: [],
+    cloth: {},
+    project: {},
+    loom: {},
+    limits: {},
+    levels: {},
+    waive: [],
+    stated: [],
+    place: () => undefined,
+    ...more,
+  };
+}
+
+/** An example recipe of the repository. */
+export function exampleRecipe(name: "runner" | "napkin" | "band" | "faulty-runner"): Recipe {
+  const url = new URL(`../../../shared/recipes/${name}.recipe.yaml`, import.meta.url);
+  return readRecipe(readFileSync(url), `${name}.recipe.yaml`);
+}
+
+/** A small cloth with a figure that repeats: eight units on three shafts, six rows of four picks. */
+export const smallDraft: UnitDraft = {
+  ground: {
+    shafts: 4,
+    threading: [1, 2, 3, 4],
+    steps: [
+      { raise: [1], sink: [4] },
+      { raise: [3], sink: [2] },
+      { raise: [2], sink: [3] },
+      { raise: [4], sink: [1] },
+    ],
+  },
+  unitEnds: 4,
+  threading: [[], [1], [2], [3], [2], [1], [2], [3], [2], []],
+  lifts: [[1], [2], [1, 3], [2], [1, 3], []],
+  picksPerRow: 4,
+};
