@@ -125,6 +125,17 @@ describe("drawcord ground WEAVE", () => {
   it("does not draw what does not fit a page", async () => {
     const { stdout } = await run(["ground", "satin 40 step 7"]);
     expect(stdout).not.toContain("drawn corner to corner");
+    expect(stdout).not.toContain("\n\n\n");
+    const wide = await run(["ground", "herringbone twill 2/2 after 100"]);
+    expect(wide.stdout).toContain("(72 of 200 ends)");
+    expect(
+      Math.max(
+        ...wide.stdout
+          .split("\n\n")[0]!
+          .split("\n")
+          .map((line) => line.length),
+      ),
+    ).toBe(74);
   });
 });
 

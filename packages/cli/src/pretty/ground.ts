@@ -13,7 +13,8 @@ import {
 } from "@drawcord/ground";
 import { expand } from "@drawcord/units";
 import type { Paint } from "../paint.js";
-import { table, wrap } from "../text.js";
+import { indent, rowsOf, sentences } from "./layout.js";
+import { tiesPart } from "./ties.js";
 import { count } from "./words.js";
 
 /** One weave with all that was worked out of it. */
@@ -32,6 +33,8 @@ export interface StudiedGround {
 
 /** Threads that a small picture has at the most, unless one repeat has more. */
 const PICTURE = 16;
+/** What a page holds. */
+const PAGE = { ends: 72, picks: 48 };
 /** Rivals that are shown. */
 const MOST_RIVALS = 4;
 
@@ -39,24 +42,30 @@ const MOST_RIVALS = 4;
 export function groundPage(studied: StudiedGround, paint: Paint, width: number): string {
   const { weave, drawdown, plan, ties } = studied;
   const parts = [
-    [paint.strong(weave), ...indent(picture(drawdown))],
-    indentTable([...otherName(studied), ...propertyRows(studied.properties)], width),
-    [
-      paint.strong(planHeading(studied)),
-      ...indentTable(planRows(plan), width),
-      ...sentences(plan.reasons, width),
-    ],
+    [paint.strong(weave), ...indent(picture(drawdown, width))],
+    rowsOf([...otherName(studied), ...propertyRows(studied.properties)], width),
+    [paint.strong(planHeading(studied)), ...rowsOf(planRows(plan), width), ...sentences(plan.reasons, width)],
     ...(plan.kind === "ground alone" ? [] : [meeting(studied, paint)]),
     ...rivals(plan, paint, width),
     ...(ties ? [tiesPart(ties, paint, width)] : []),
   ];
-  return `${parts.map((lines) => lines.join("\n")).join("\n\n")}\n`;
+  const told = parts.filter((lines) => lines.length > 0);
+  return `${told.map((lines) => lines.join("\n")).join("\n\n")}\n`;
 }
 
-/** A whole number of repeats, as many as a small picture holds. */
-function picture(drawdown: BitGrid): string[] {
+/** A whole number of repeats, as many as a small picture holds; of a repeat larger than a page its first ends and picks. */
+function picture(drawdown: BitGrid, width: number): string[] {
   const times = (repeat: number) => repeat * Math.max(1, Math.floor(PICTURE / repeat));
-  return toText(tile(drawdown, times(drawdown.rows), times(drawdown.columns))).split("\n");
+  const rows = Math.min(times(drawdown.rows), PAGE.picks);
+  const columns = Math.min(times(drawdown.columns), Math.max(8, Math.min(PAGE.ends, width - 2)));
+  const rest = [
+    ...(columns < drawdown.columns ? [`${columns} of ${count(drawdown.columns, "end")}`] : []),
+    ...(rows < drawdown.rows ? [`${rows} of ${count(drawdown.rows, "pick")}`] : []),
+  ];
+  return [
+    ...toText(tile(drawdown, rows, columns)).split("\n"),
+    ...(rest.length > 0 ? [`(${rest.join(", ")})`] : []),
+  ];
 }
 
 function otherName({ weave, name, plan }: StudiedGround): [string, string][] {
@@ -136,7 +145,7 @@ function meeting({ plan, unitEnds, picksPerRow }: StudiedGround, paint: Paint): 
     threading: [[1], [2]],
     lifts: [[2], [1]],
   });
-  if (drawdown.columns > 72 || drawdown.rows > 48) return [];
+  if (drawdown.columns > PAGE.ends || drawdown.rows > PAGE.picks) return [];
   return [
     paint.strong("Two units and two rows, drawn corner to corner"),
     ...indent(toText(drawdown).split("\n")),
@@ -154,7 +163,7 @@ function rivals({ rivals: all, cleaner }: Plan, paint: Paint, width: number): st
       ? [
           [
             paint.strong("An irregular pair is clean all round"),
-            ...indentTable(orderRows(cleaner.ground), width),
+            ...rowsOf(orderRows(cleaner.ground), width),
             ...sentences(
               [
                 `its price: ${price.touching.undrawn} touching binding points in a repeat of the ground and ${price.touching.drawn} in the figure; floats are up to ${price.longestFloat} and ${round(price.meanFloat)} on average`,
@@ -171,52 +180,6 @@ function rivalLine({ ground, opposite, cut }: Arrangement): string {
   const [raise, sink] = orderRows(ground);
   const figures = `${cut.sideways.open} open sideways, ${cut.lengthways.open} lengthways`;
   return `${figures}, ${opposite ? "opposite directions" : "one direction"}: raise ${raise![1]}, sink ${sink![1]}`;
-}
-
-function tiesPart(ties: TieUp | NoTieUp, paint: Paint, width: number): string[] {
-  if (!ties.possible)
-    return [paint.strong(`Ties, ${ties.action}: not possible`), ...sentences([ties.why], width)];
-  const bars = ties.action === "list";
-  const rows = ties.ties.map(({ raise, sink }, i): [string, string] => {
-    const up = raise.length > 0 ? [`raise ${raise.join(" ")}`] : [];
-    const down = sink.length > 0 ? [`sink ${sink.join(" ")}`] : [];
-    return [`${bars ? "bar" : "treadle"} ${i + 1}`, [...up, ...down].join(", ") || "nothing moves"];
-  });
-  const { feet, pairs } = ties;
-  return [
-    paint.strong(`Ties, ${ties.action}: ${count(ties.count, bars ? "peg" : "tie")}`),
-    ...indentTable(
-      [
-        ...(pairs ? [["pairs", pairs.map((pair) => pair.join("-")).join(" ")] as [string, string]] : []),
-        ...rows,
-        ...(bars
-          ? []
-          : [["treadling", ties.treadling.map((treadle) => treadle || "-").join(" ")] as [string, string]]),
-        ...(feet?.alternate
-          ? [
-              [
-                "feet",
-                `left ${feet.left.join(" ")}, right ${feet.right.join(" ")}; hang the treadles ${feet.hanging.join(" ")}`,
-              ] as [string, string],
-            ]
-          : []),
-      ],
-      width,
-    ),
-    ...sentences([...(feet && !feet.alternate ? [feet.why] : []), ...ties.notes], width),
-  ];
-}
-
-function indent(lines: readonly string[]): string[] {
-  return lines.map((line) => `  ${line}`);
-}
-
-function indentTable(rows: readonly (readonly [string, string])[], width: number): string[] {
-  return table(rows, width).split("\n");
-}
-
-function sentences(all: readonly string[], width: number): string[] {
-  return all.flatMap((sentence) => indent(wrap(sentence, Math.min(width, 80) - 2)));
 }
 
 function round(value: number): number {
