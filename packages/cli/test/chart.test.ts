@@ -106,6 +106,15 @@ describe("drawcord chart", () => {
     expect(drawn.reverse().join("\n")).toBe(moth);
   });
 
+  it("says which units quarrel where a threading that is on the loom cannot weave the chart", async () => {
+    const { stdout } = await run(["chart", "moth.txt", "--threading", "1-3 2 1 X*2"], { cwd });
+    expect(stdout).toContain(
+      "This threading cannot weave the chart as it is:\n  row 1: unit 7 should be drawn and is static\n  row 3: unit 7 should be drawn and is static\n",
+    );
+    const { stdout: fits } = await run(["chart", "moth.txt", "--threading", "1-7"], { cwd });
+    expect(fits).not.toContain("cannot weave");
+  });
+
   it("takes a threading that is on the loom, a cord a unit, points, a mirror, fewer lifts and more units", async () => {
     expect((await json("moth.txt", "--threading", "1-7")).changes).toBe(0);
     expect((await json("moth.txt", "--single-unit")).threading).toBe("1-7");

@@ -5,6 +5,8 @@ import {
   printLifts,
   printShafts,
   printThreading,
+  type Quarrel,
+  quarrelSentence,
 } from "@drawcord/units";
 import { count } from "../loom/words.js";
 import { oneLine } from "../printable.js";
@@ -18,11 +20,13 @@ export interface ChartResult {
   readonly cloth: NearestCloth;
   /** Pattern shafts that the chart takes as it is. */
   readonly shaftsTaken: number;
+  /** Why a threading that was given cannot weave the chart as it is; none where it can, or none was given. */
+  readonly quarrels: readonly Quarrel[];
 }
 
 /** The result for people: shafts, squares changed, the notation, and the changed squares drawn. */
 export function* chartText(
-  { file, wanted, cloth, shaftsTaken }: ChartResult,
+  { file, wanted, cloth, shaftsTaken, quarrels }: ChartResult,
   width: number,
 ): Iterable<string> {
   const { threading, changes, atLeast } = cloth;
@@ -41,8 +45,19 @@ export function* chartText(
     width,
   );
   if (changes === 0) return;
+  yield* quarrelLines(quarrels);
   yield `\nThe cloth, the last row on top: # drawn, . not; + drawn and - not drawn against the chart\n`;
   for (let row = wanted.rows - 1; row >= 0; row--) yield `${pictureLine(cloth, wanted, row)}\n`;
+}
+
+/** The most quarrels that are told. */
+const MOST_TOLD = 8;
+
+function* quarrelLines(quarrels: readonly Quarrel[]): Iterable<string> {
+  if (quarrels.length === 0) return;
+  yield "\nThis threading cannot weave the chart as it is:\n";
+  for (const quarrel of quarrels.slice(0, MOST_TOLD)) yield `  ${quarrelSentence(quarrel)}\n`;
+  if (quarrels.length > MOST_TOLD) yield `  and ${quarrels.length - MOST_TOLD} more\n`;
 }
 
 function changed(changes: number, atLeast: number, squares: number): string {
@@ -63,7 +78,7 @@ function pictureLine({ chart, changed }: NearestCloth, wanted: BitGrid, row: num
 }
 
 /** The result for a script; units and rows count from 1. */
-export function chartJson({ file, wanted, cloth, shaftsTaken }: ChartResult): object {
+export function chartJson({ file, wanted, cloth, shaftsTaken, quarrels }: ChartResult): object {
   return {
     file,
     rows: wanted.rows,
@@ -75,6 +90,7 @@ export function chartJson({ file, wanted, cloth, shaftsTaken }: ChartResult): ob
     proved: cloth.changes === cloth.atLeast,
     threading: printThreading(cloth.threading),
     lifts: printLifts(cloth.lifts),
+    quarrels: quarrels.map(quarrelSentence),
     picture: Array.from({ length: wanted.rows }, (_, row) => pictureLine(cloth, wanted, row)),
   };
 }

@@ -1,7 +1,7 @@
 import { basename, extname } from "node:path";
 import { check } from "@drawcord/check";
 import { checkOptions, readRecipe } from "@drawcord/files";
-import { MOST_CHART_SHAFTS, parseThreading, threadedChart } from "@drawcord/units";
+import { MOST_CHART_SHAFTS, parseThreading, threadedChart, weavable } from "@drawcord/units";
 import { chartRecipe } from "../chart/chart-recipe.js";
 import { chartJson, chartText } from "../chart/chart-report.js";
 import { readChart } from "../chart/read-chart.js";
@@ -103,7 +103,13 @@ With -o it writes a recipe that drawcord check reads, whole or not at all.`,
       await writeWhole(options.output, io.cwd, [recipe], { force: options.force });
     }
 
-    const result = { file: source.name, wanted, cloth, shaftsTaken: shaftsOf(threadedChart(wanted)) };
+    const result = {
+      file: source.name,
+      wanted,
+      cloth,
+      shaftsTaken: shaftsOf(threadedChart(wanted)),
+      quarrels: means.threading === undefined ? [] : weavable(means.threading, wanted).quarrels,
+    };
     if (options.format === "json") {
       await io.stdout.write(`${toJson(chartJson(result), 2)}\n`);
       return 0;
