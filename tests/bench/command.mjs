@@ -1,0 +1,69 @@
+/** The command as a weaver calls it, in processes of its own. */
+import { spawnSync } from "node:child_process";
+import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { fileURLToPath } from "node:url";
+
+const bin = fileURLToPath(new URL("../../packages/cli/dist/bin.js", import.meta.url));
+
+/** A recipe of 400 x 400, unlike every other. */
+function recipe(number) {
+  const rows = Array.from({ length: 100 }, (_, row) => {
+    const shafts = Array.from({ length: 20 }, (_, i) => i + 1);
+    const drawn = shafts.filter(
+      (shaft) => Math.sin(shaft / 3 + number) + Math.sin(row / 7 + number / 9) > 0.3,
+    );
+    return drawn.length === 0 ? "none" : drawn.join(" ");
+  });
+  return `recipe: 1
+title: Cloth ${number}
+ground:
+  weave: broken twill
+  ends: 4
+units:
+  ends: 4
+  threading: (1-20)*5
+lifts:
+  picks: 4
+  rows:
+${rows.map((row) => `    - ${row}`).join("\n")}
+`;
+}
+
+function withFolder(work) {
+  const folder = mkdtempSync(join(tmpdir(), "drawcord-bench-"));
+  try {
+    return work(folder);
+  } finally {
+    rmSync(folder, { recursive: true });
+  }
+}
+
+/** Checks so many recipes at once, and says how long it took. */
+export function command(files) {
+  return withFolder((folder) => {
+    for (let i = 0; i < files; i++) writeFileSync(join(folder, `cloth-${i}.recipe.yaml`), recipe(i));
+    const start = performance.now();
+    const { status, stderr } = spawnSync(process.execPath, [bin, "check", folder, "--format", "ndjson"], {
+      maxBuffer: 2 ** 30,
+    });
+    if (status !== 0 && status !== 1) throw new Error(`the command failed: ${stderr}`);
+    return { files, seconds: (performance.now() - start) / 1000 };
+  });
+}
+
+/** How much longer checking a small recipe takes than Node takes to start and do nothing, in ms: the median of some runs. */
+export function startUp(runs) {
+  return withFolder((folder) => {
+    const file = join(folder, "small.recipe.yaml");
+    writeFileSync(file, recipe(1).replace("(1-20)*5", "1-20"));
+    const timed = (args) => {
+      const start = performance.now();
+      spawnSync(process.execPath, args);
+      return performance.now() - start;
+    };
+    const times = Array.from({ length: runs }, () => timed([bin, "check", file]) - timed(["-e", "0"]));
+    return times.sort((a, b) => a - b)[Math.floor(runs / 2)];
+  });
+}
