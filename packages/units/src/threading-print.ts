@@ -10,6 +10,7 @@ const MOST_SEARCHED = 2000;
  * @example printThreading(parseThreading("1 2 3 2 1 2 3 2 X X")) // "(1-3 2)*2 X*2"
  */
 export function printThreading(threading: readonly UnitShafts[]): string {
+  if (threading.length === 0) return "";
   const texts = threading.map(unitText);
   const steps = threading.map((_, unit) => stepAfter(threading, unit));
   if (threading.length <= MOST_SEARCHED) return shortestText(scriptOf(texts, steps));

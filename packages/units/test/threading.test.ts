@@ -182,6 +182,20 @@ describe("a threading in words", () => {
     );
   });
 
+  it("tells any threading by its size, and each point by its unit", () => {
+    expect(printThreading([])).toBe("");
+    expect(describeThreading(parseThreading("1-3 2 1 X*2"))).toContain("Right border of 2 units: X*2.");
+    fc.assert(
+      fc.property(threading(), (units) => {
+        const words = describeThreading(units);
+        expect(words).toMatch(
+          new RegExp(`^${units.length} units? on ${new Set(units.flat()).size} pattern shafts?[.,]`),
+        );
+        expect(/[Pp]oints? on shaft/.test(words)).toBe(threadingPoints(units).length > 0);
+      }),
+    );
+  });
+
   it("tells a straight one, a mended one and one that never repeats", () => {
     expect(describeThreading(parseThreading("(1-4)*3"))).toBe(
       "12 units on 4 pattern shafts. The order is 3 repeats of 4 units: 1-4.",
