@@ -142,7 +142,7 @@ describe("two regular orders on n ends", () => {
     }
   });
 
-  it("cut clean sideways and lengthways exactly when the design's two conditions hold", () => {
+  it("cut clean sideways exactly when outer shafts meet, and lengthways when each order begins where the other ends", () => {
     for (const n of [4, 5, 6, 7, 8]) {
       for (const a of coprime(n)) {
         for (const b of coprime(n)) {
