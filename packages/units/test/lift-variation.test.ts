@@ -94,6 +94,12 @@ describe("a lift plan varied", () => {
       fc.property(lifts(evenRows), (plan) => {
         const dropped = gridFromLifts(halfDropLifts(plan, [1, 2, 3, 4], [5, 6, 7, 8]), SHAFTS);
         const half = plan.length / 2;
+        const back = halfDropLifts(
+          halfDropLifts(plan, [1, 2, 3, 4], [5, 6, 7, 8]),
+          [5, 6, 7, 8],
+          [1, 2, 3, 4],
+        );
+        expect(only(back, [1, 2, 3, 4])).toEqual(only(plan, [1, 2, 3, 4]));
         for (let row = 0; row < plan.length; row++) {
           for (let column = 0; column < 4; column++) {
             expect(dropped.get(row, column)).toBe(plan[row]!.includes(column + 1));
