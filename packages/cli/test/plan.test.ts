@@ -72,6 +72,9 @@ describe("drawcord plan", () => {
       picks: { unit: "picks" },
     });
     expect(plan.clothWeight.unit).toBe("g/m2");
+    // 40 an inch of 49.2 at k 0.90 in a broken twill.
+    expect(plan.firmness.share.value).toBeCloseTo(81.3, 1);
+    expect(plan.firmness.words).toBe("a balanced working sett");
   });
 
   it("prints the project for a weaver, and what was assumed", async () => {

@@ -1,3 +1,4 @@
+import type { Ground } from "@drawcord/ground";
 import { draftSize } from "@drawcord/units";
 import type { Project, ProjectWeft, ProjectYarn } from "@drawcord/yarn";
 import type { Recipe, RecipeYarn } from "./recipe/types.js";
@@ -22,6 +23,7 @@ export function projectOf(recipe: Recipe): Project {
     units,
     // One for each unit, the static ones too.
     lingos: units,
+    ...groundOf(draft.ground),
     ...(warp === undefined ? {} : { warp: yarnOf(warp) }),
     wefts: weftsOf(recipe, picks),
     ...known({ sett, pickSett, drawIn, takeUp, shrinkage }),
@@ -44,8 +46,21 @@ function weftsOf({ draft, yarns }: Recipe, picks: number): ProjectWeft[] {
   });
 }
 
-function yarnOf({ count, package: one, stock }: RecipeYarn): ProjectYarn {
-  return { yarn: count.value, ...known({ package: one, stock }) };
+/** One repeat of the ground where no unit is drawn; picks of a pattern weft are no part of it. */
+function groundOf({ steps, threading }: Ground): Pick<Project, "ground"> {
+  const picks = steps.filter(({ weft }) => weft === undefined).map(({ raise }) => new Set(raise));
+  if (picks.length === 0 || threading.length === 0) return {};
+  return {
+    ground: {
+      rows: picks.length,
+      columns: threading.length,
+      get: (pick, end) => picks[pick]!.has(threading[end]!),
+    },
+  };
+}
+
+function yarnOf({ colour, count, fibre, package: one, stock }: RecipeYarn): ProjectYarn {
+  return { yarn: count.value, ...known({ fibre, colour, package: one, stock }) };
 }
 
 /** The parts of an object that are known. */

@@ -17,7 +17,15 @@ export { type FormulaId, formulas } from "./formulas/registry.js";
 export { type Change, changeSett, type SettChangeOptions } from "./project/compare.js";
 export { type Assumption, assumptions, type PlanNumber, planNumbers } from "./project/numbers.js";
 export { plan } from "./project/plan.js";
-export type { Plan, PlanReed, PlanYarn, Project, ProjectWeft, ProjectYarn } from "./project/types.js";
+export type {
+  Plan,
+  PlanFirmness,
+  PlanReed,
+  PlanYarn,
+  Project,
+  ProjectWeft,
+  ProjectYarn,
+} from "./project/types.js";
 export { type EndsForWidth, endsForWidth, type WidthLosses } from "./project/width.js";
 export * from "./quantity.js";
 export {

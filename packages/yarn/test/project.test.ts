@@ -16,6 +16,7 @@ import {
   readQuantity,
   readReed,
   rounded,
+  settByRoot,
   steps,
   tex,
   YarnError,
@@ -23,6 +24,7 @@ import {
 } from "../src/index.js";
 import { length, reed, share, yarn } from "./arbitraries.js";
 import { near } from "./near.js";
+import { twill13 } from "./weaves.js";
 
 /** The towels of common practice: 564 ends at 40 an inch, cotton 16/2 and 8/2, finished 12 by 17 inches. */
 const towels: Project = {
@@ -130,6 +132,24 @@ describe("a plan", () => {
   it("shares the weft by the picks really woven", () => {
     const [ground, gold] = plan(towels).weftYarn;
     near(ground!.length.value, 3 * gold!.length.value);
+  });
+
+  it("says how firm the sett is for the yarn in the ground weave", () => {
+    const found = plan({ ...towels, warp: { yarn: "16/2 Ne", fibre: "cotton" }, ground: twill13 }).firmness!;
+    near(
+      found.closest.value,
+      settByRoot("16/2 Ne", { threads: 4, intersections: 2 }, { fibre: "cotton" }).value,
+    );
+    near(found.share.value, (100 * convert(towels.sett!, "per cm").value) / found.closest.value);
+    expect(found.words).toBe("a balanced working sett");
+    // A yarn of two fibres has no constant of its own: it counts as a firm yarn, and that is shown.
+    const other = plan({ ...towels, warp: { yarn: "16/2 Ne", fibre: "cottolin" }, ground: twill13 });
+    expect(assumptions(other)).toContainEqual({
+      meaning: "fibre constant",
+      value: quantity(0.9, ""),
+      why: "a firm yarn",
+    });
+    expect(plan(towels).firmness).toBeUndefined();
   });
 
   it("assumes nothing that it does not show", () => {

@@ -1,11 +1,20 @@
-import { assumptions, type Plan, type PlanReed, type PlanYarn, writeReed, writeSley } from "@drawcord/yarn";
+import {
+  assumptions,
+  type Plan,
+  type PlanFirmness,
+  type PlanReed,
+  type PlanYarn,
+  writeReed,
+  writeSley,
+} from "@drawcord/yarn";
 import { type Measure, measure } from "./measures.js";
 
 /** The numbers of a plan by the names of its JSON; what cannot be worked out is left out. */
 export function planJson(plan: Plan): Record<string, unknown> {
-  const { reed, warpYarn, weftYarn } = plan;
+  const { firmness, reed, warpYarn, weftYarn } = plan;
   return {
     ...measures(plan, ["ends", "units", "lingos", "sett"]),
+    ...(firmness === undefined ? {} : { firmness: firmnessJson(firmness) }),
     ...(reed === undefined ? {} : { reed: reedJson(reed) }),
     ...measures(plan, ["widthInReed", "clothWidth", "finishedWidth"]),
     ...measures(plan, ["picks", "clothLength", "finishedLength", "warpOfPiece"]),
@@ -19,7 +28,7 @@ export function planJson(plan: Plan): Record<string, unknown> {
   };
 }
 
-type Name = Exclude<keyof Plan, "reed" | "warpYarn" | "weftYarn" | "missing" | "notes">;
+type Name = Exclude<keyof Plan, "firmness" | "reed" | "warpYarn" | "weftYarn" | "missing" | "notes">;
 
 function measures(plan: Plan, names: readonly Name[]): Record<string, Measure> {
   return Object.fromEntries(
@@ -28,6 +37,10 @@ function measures(plan: Plan, names: readonly Name[]): Record<string, Measure> {
       return found === undefined ? [] : [[name, measure(found)]];
     }),
   );
+}
+
+function firmnessJson({ closest, share, words }: PlanFirmness) {
+  return { closest: measure(closest), share: measure(share), words };
 }
 
 function reedJson({ dents, dentsUsed, error, others, printed, reed, sett, sley, width }: PlanReed) {
@@ -48,8 +61,9 @@ function reedJson({ dents, dentsUsed, error, others, printed, reed, sett, sley, 
   };
 }
 
-function yarnJson({ enough, length, mass, packages, picks }: PlanYarn) {
+function yarnJson({ colour, enough, length, mass, packages, picks }: PlanYarn) {
   return {
+    ...(colour === undefined ? {} : { colour }),
     ...(picks === undefined ? {} : { picks: measure(picks) }),
     length: measure(length),
     ...(mass === undefined ? {} : { mass: measure(mass) }),

@@ -19,6 +19,7 @@ type Section = readonly [heading: string, lines: readonly string[]];
 export function planText(plan: Plan, width: number, paint: Paint): string {
   const sections: readonly Section[] = [
     ["threads", [threads(plan)]],
+    ["sett", settLines(plan)],
     ["reed", plan.reed === undefined ? [] : reedLines(plan.reed)],
     [
       "width",
@@ -85,6 +86,14 @@ function lengths(plan: Plan): string[] {
   return named(plan, { clothLength: "woven for a piece", finishedLength: "finished" });
 }
 
+function settLines({ firmness, sett }: Plan): string[] {
+  if (sett === undefined) return [];
+  const ends = `${both(sett)} ends`;
+  if (firmness === undefined) return [ends];
+  const share = writeQuantity(metric(firmness.share));
+  return [`${ends}, ${share} of the closest in the ground weave: ${firmness.words}`];
+}
+
 function reedLines({
   dents,
   dentsUsed,
@@ -111,7 +120,7 @@ function signed(error: number): string {
   return `${Math.abs(error).toFixed(1)} % ${error > 0 ? "above that" : "below that"}`;
 }
 
-function yarnLine({ enough, length, mass, name, packages, picks }: PlanYarn): string {
+function yarnLine({ colour, enough, length, mass, name, packages, picks }: PlanYarn): string {
   const parts = [
     ...(picks === undefined ? [] : [`${metric(picks).value} picks a piece`]),
     both(length),
@@ -121,5 +130,5 @@ function yarnLine({ enough, length, mass, name, packages, picks }: PlanYarn): st
       : [`${packages.value} ${packages.value === 1 ? "package" : "packages"} to buy`]),
     ...(enough === undefined ? [] : [enough ? "the stock is enough" : "the stock is not enough"]),
   ];
-  return `${name}: ${parts.join(", ")}`;
+  return `${name}${colour === undefined ? "" : ` (${colour})`}: ${parts.join(", ")}`;
 }

@@ -1,5 +1,5 @@
 import { draftSize } from "@drawcord/units";
-import { plan, quantity } from "@drawcord/yarn";
+import { interlacing, plan, quantity } from "@drawcord/yarn";
 import { expect, it } from "vitest";
 import { projectOf } from "../../src/project.js";
 import { readRecipe } from "../../src/recipe/read.js";
@@ -8,7 +8,9 @@ import { leastRecipe, wholeRecipe } from "../samples.js";
 const whole = readRecipe(wholeRecipe, "whole");
 
 it("the least recipe makes a project of ends, picks and units alone", () => {
-  expect(projectOf(readRecipe(leastRecipe, "least"))).toEqual({
+  const { ground, ...rest } = projectOf(readRecipe(leastRecipe, "least"));
+  expect(interlacing(ground!).warp).toEqual({ threads: 2, intersections: 2 });
+  expect(rest).toEqual({
     ends: 4,
     picks: 4,
     units: 2,
@@ -49,11 +51,21 @@ it("wefts are counted as they are really woven: in this treadling every third of
   expect(wefts).toEqual([
     {
       name: "weft",
+      fibre: "linen",
       picks: (picks * 3) / 4,
       yarn: { system: "linen-lea", count: 16, plies: 1, resultant: false },
     },
     { name: "gold", picks: picks / 4, yarn: { system: "tex", count: 20, plies: 2, resultant: false } },
   ]);
+});
+
+it("the ground is the weave where nothing is drawn, and picks of a pattern weft are no part of it", () => {
+  const ground = (steps: string) =>
+    projectOf(readRecipe(leastRecipe.replace(/steps: \[.*\]/, `steps: [${steps}]`), "ground")).ground;
+  const tabby = "{ raise: 1, sink: 2 }, { raise: 2, sink: 1 }";
+  const pattern = "{ raise: none, sink: none, weft: gold }";
+  expect(interlacing(ground(tabby)!)).toEqual(interlacing(ground(`${pattern}, ${tabby}, ${pattern}`)!));
+  expect(ground(pattern)).toBeUndefined();
 });
 
 it("a treadling that is cut short at the end of the cloth counts pick by pick", () => {

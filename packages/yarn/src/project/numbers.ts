@@ -24,6 +24,8 @@ export function planNumbers(plan: Plan): PlanNumber[] {
     ["units", "units", plan.units],
     ["lingos", "lingos", plan.lingos],
     ["sett", "sett", plan.sett],
+    ["closest-sett", "closest sett in the ground weave", plan.firmness?.closest],
+    ["share-of-closest-sett", "share of the closest sett", plan.firmness?.share],
     ["reed", "reed", plan.reed?.dents],
     ["width-in-reed", "width in the reed", plan.widthInReed],
     ["cloth-width", "width of the cloth on the loom", plan.clothWidth],

@@ -1,4 +1,5 @@
 import { quantity } from "../quantity/units.js";
+import { planFirmness } from "./firmness.js";
 import { planLength } from "./length.js";
 import type { Plan, Project } from "./types.js";
 import { planWidth } from "./width.js";
@@ -15,12 +16,14 @@ export function plan(project: Project): Plan {
   const length = planLength(project);
   const yarns = planYarns(project, { ...width, ...length });
   const clothWeight = planClothWeight(project, { ...width, ...length });
+  const firmness = planFirmness(project, width.sett);
   const { units, lingos } = project;
   return {
     ends: quantity(project.ends, "ends"),
     ...(units === undefined ? {} : { units: quantity(units, "units") }),
     ...(lingos === undefined ? {} : { lingos: quantity(lingos, "lingos") }),
     ...width,
+    ...(firmness === undefined ? {} : { firmness }),
     ...length,
     ...yarns,
     ...(clothWeight === undefined ? {} : { clothWeight }),

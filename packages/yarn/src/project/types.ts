@@ -5,11 +5,15 @@ import type { Quantity } from "../quantity/units.js";
 import type { Reed } from "../reed/read.js";
 import type { Sley } from "../reed/sley.js";
 import type { Sleying } from "../reed/sleying.js";
+import type { Drawdown } from "../sett/interlacing.js";
 
 /** A yarn of the project. */
 export interface ProjectYarn {
   /** Left out where it is not known. */
   readonly yarn?: Yarn | string;
+  /** By its name, for the constant of the root rule; a fibre that is not known counts as a firm yarn. */
+  readonly fibre?: string;
+  readonly colour?: string;
   /** What one cone or skein holds, by weight or by length. */
   readonly package?: Quantity;
   /** What there is of it, by weight or by length. */
@@ -30,6 +34,8 @@ export interface Project {
   readonly picks: number;
   readonly units?: number;
   readonly lingos?: number;
+  /** One repeat of the ground weave, for how firm the sett is. */
+  readonly ground?: Drawdown;
   readonly warp?: ProjectYarn;
   readonly wefts?: readonly ProjectWeft[];
   /** Ends side by side in the reed. */
@@ -75,9 +81,19 @@ export interface PlanReed {
   readonly printed: string;
 }
 
+/** How firm the sett is. */
+export interface PlanFirmness {
+  /** Closest sett of the warp yarn in the ground weave, by the root rule. */
+  readonly closest: Result;
+  /** Share that the sett is of it. */
+  readonly share: Result;
+  readonly words: string;
+}
+
 /** What is used of one yarn. */
 export interface PlanYarn {
   readonly name: string;
+  readonly colour?: string;
   readonly length: Result;
   /** Left out where the yarn is not known. */
   readonly mass?: Result;
@@ -94,6 +110,8 @@ export interface Plan {
   readonly units?: Quantity;
   readonly lingos?: Quantity;
   readonly sett?: Quantity;
+  /** The sett against the closest one of the warp yarn in the ground weave. */
+  readonly firmness?: PlanFirmness;
   readonly reed?: PlanReed;
   readonly widthInReed?: Result;
   /** Width of the cloth on the loom, drawn in. */

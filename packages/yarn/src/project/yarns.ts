@@ -20,6 +20,7 @@ function used(name: string, yarn: ProjectYarn, length: Result): PlanYarn {
   const need = stock?.kind === "length" ? length : mass;
   return {
     name,
+    ...(yarn.colour === undefined ? {} : { colour: yarn.colour }),
     length,
     ...(mass === undefined ? {} : { mass }),
     ...(packages === undefined ? {} : { packages }),
