@@ -20,7 +20,7 @@ export function check(draft: UnitDraft, options: CheckOptions = {}): Report {
 
 /**
  * Measures a drawdown (picks x ends, pick 1 in row 0) of which no plan is known, and lets the rules look at it that need
- * none; the report names the others.
+ * none; the report names the others. What is drawn is inferred from the face, and the report says how sure that is.
  * @throws {CheckError} as `check`
  * @example checkGrid(fromText("#.#.\n.#.#")).integrity.layers // 1
  */

@@ -44,7 +44,7 @@ export interface Figure {
   /** Picks x ends: 1 where the unit of the end is drawn. */
   readonly drawn: BitGrid;
   readonly kinds: Kinds;
-  /** Rows x units: 1 where the unit is drawn. */
+  /** Rows x units: 1 where the unit is drawn; in a plain draft picks x ends. */
   readonly squares: BitGrid;
   /** Patches of squares drawn alike. */
   readonly areas: Patches;
@@ -70,5 +70,7 @@ export interface Cloth {
   readonly plan?: Plan;
   /** Left out where nothing is known of what is drawn. */
   readonly figure?: Figure;
+  /** How sure the figure of a plain draft is, from 0 to 1; left out where a plan tells what is drawn. */
+  readonly sureness?: number;
   readonly integrity: Integrity;
 }

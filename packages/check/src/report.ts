@@ -82,6 +82,11 @@ export interface Report {
     readonly intersections: { readonly ends: Spread; readonly picks: Spread };
     readonly areas: { readonly count: number; readonly largest: number };
   };
+  /**
+   * There where no plan told what is drawn, so that `cut`, `drawnShare` and `areas` (in threads, not in units and rows)
+   * are worked out from what shows on the face. How sure that is: 0 not at all, and then they are 0 too, 1 quite.
+   */
+  readonly inferred?: { readonly sureness: number };
   readonly integrity: {
     readonly hangsTogether: boolean;
     readonly layers: number;

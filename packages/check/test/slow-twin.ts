@@ -22,8 +22,10 @@ export function slowDraft(draft: UnitDraft, repeat: Repeat = "none"): Numbers {
   return numbers(cellsOf(drawdown), cells, squares, size, repeat);
 }
 
-export function slowGrid(drawdown: BitGrid, repeat: Repeat = "none"): Numbers {
-  return numbers(cellsOf(drawdown), undefined, [], { units: 0, rows: 0 }, repeat);
+/** The numbers of a drawdown, with what is thought to be drawn, if anything is. */
+export function slowGrid(drawdown: BitGrid, drawn: BitGrid | undefined, repeat: Repeat = "none"): Numbers {
+  const cells = drawn && cellsOf(drawn);
+  return numbers(cellsOf(drawdown), cells, cells ?? [], { units: 0, rows: 0 }, repeat);
 }
 
 export function cellsOf(grid: BitGrid): Cells {

@@ -3,6 +3,7 @@ import type { Expansion, UnitDraft } from "@drawcord/units";
 import type { Cloth, Figure, Plan, System } from "../cloth.js";
 import type { CheckOptions } from "../options.js";
 import { acrossCuts, sideCuts } from "./borders.js";
+import { inferDrawn } from "./infer.js";
 import { integrityOf } from "./integrity.js";
 import { type Kinds, kindsOf } from "./kinds.js";
 import { patchesOf } from "./patches.js";
@@ -29,12 +30,15 @@ export function measureDraft(draft: UnitDraft, expansion: Expansion, options: Ch
 /** Measures a drawdown of which nothing else is known. */
 export function measurePlain(drawdown: BitGrid, options: CheckOptions): Cloth {
   const systems = measureSystems(drawdown, options);
+  const { drawn, sureness } = inferDrawn(drawdown);
   return {
     options,
     ...systems,
     wefts: [""],
     weftOfPick: new Int32Array(drawdown.rows),
     squares: plainSquares(drawdown),
+    ...(drawn && { figure: measureFigure(systems.weft, systems.warp.joined, drawn, drawn) }),
+    sureness,
     integrity: integrityOf(systems.weft.raised, systems.warp.raised),
   };
 }

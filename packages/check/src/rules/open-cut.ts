@@ -42,7 +42,7 @@ export const openCut: Rule = {
       },
     ],
   },
-  cannot: ({ figure: drawn }) => (drawn === undefined ? "it is not known what is drawn" : undefined),
+  cannot: ({ plan }) => (plan === undefined ? "what is drawn is only inferred" : undefined),
   *find(cloth) {
     const { figure: drawn, wefts } = cloth;
     if (drawn === undefined) return;
