@@ -37,6 +37,10 @@ export const registry: Registry = {
     load: () => import("./commands/plan.js"),
   },
   rules: { summary: "explain what is checked, and why", load: () => import("./commands/rules.js") },
+  sheet: {
+    summary: "write a recipe out as a sheet to weave from",
+    load: () => import("./commands/sheet.js"),
+  },
   yarn: {
     summary: "print a yarn in every system, with its diameter and setts",
     load: () => import("./commands/yarn.js"),

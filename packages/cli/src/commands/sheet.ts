@@ -1,0 +1,155 @@
+import { stat } from "node:fs/promises";
+import { resolve } from "node:path";
+import { type Recipe, readRecipe } from "@drawcord/files";
+import {
+  exercise,
+  key,
+  makeSheet,
+  partNames,
+  type Sheet,
+  SheetError,
+  type SheetOptions,
+} from "@drawcord/sheet";
+import { YarnError } from "@drawcord/yarn";
+import { defineCommand } from "../command.js";
+import { CliError } from "../error.js";
+import { input } from "../inputs.js";
+import type { Io } from "../io.js";
+import { oneLine } from "../printable.js";
+import { beside, endingOf, type SheetFile, sheetFiles } from "../sheet/sheet-files.js";
+import { writeWhole } from "../write-whole.js";
+
+export const command = defineCommand({
+  operands: "FILE",
+  help: `Writes a recipe out as a sheet that a beginner can weave from: the cloth as it will look, the chart, the lift plan, the unit threading from the weaver's bench, the ground harness with its tie-up and treadling, a corner of the drawdown with both harnesses, the project with what to buy, the working of every number, what the checker finds, and what to look out for.
+
+The ending of the file says the format: .html (one page that needs nothing else), .pdf, .md (with its pictures beside it), .svg or .png (a file a part).
+
+For FILE, - is standard input.`,
+  examples: [
+    ["drawcord sheet runner.recipe.yaml -o runner.pdf", "prints the whole sheet on A4"],
+    ["drawcord sheet runner.recipe.yaml -o lifts.pdf --part lifts", "prints the lift plan alone"],
+    [
+      "drawcord sheet runner.recipe.yaml -o class.pdf --exercise --paper letter",
+      "writes class.pdf with the answers left blank, and class-key.pdf with them",
+    ],
+  ],
+  options: {
+    output: {
+      type: "string",
+      short: "o",
+      value: "FILE",
+      help: "the file to write; its ending says the format",
+    },
+    part: {
+      type: "string",
+      value: "PART",
+      choices: partNames,
+      multiple: true,
+      help: "this part alone; may be given several times",
+    },
+    paper: {
+      type: "string",
+      value: "PAPER",
+      choices: ["a4", "letter"],
+      default: "a4",
+      help: "the paper of .pdf and of a printed .html",
+    },
+    units: {
+      type: "string",
+      value: "UNITS",
+      choices: ["metric", "imperial", "both"],
+      default: "metric",
+      help: "in what lengths, weights and setts are printed",
+    },
+    from: {
+      type: "string",
+      value: "SIDE",
+      choices: ["right", "left"],
+      default: "right",
+      help: "the side at which the unit threading begins",
+    },
+    corner: {
+      type: "string",
+      value: "CORNER",
+      choices: ["bottom-left", "bottom-right", "top-left", "top-right"],
+      default: "bottom-left",
+      help: "the corner that the drawdown shows",
+    },
+    exercise: { type: "boolean", help: "leave the answers blank, and write the key to a file of its own" },
+    force: { type: "boolean", help: "replace files that are there" },
+  },
+  async run({ operands, options }, io) {
+    const { output, part, paper, force } = options;
+    if (output === undefined) {
+      throw new CliError("missing-value", "drawcord sheet: name the file to write, as in -o runner.pdf", {
+        option: "output",
+      });
+    }
+    endingOf(output);
+    const source = input(operands[0]!, io);
+    const recipe = readRecipe(await source.read(), source.name);
+    const whole = sheetOf(recipe, {
+      units: options.units,
+      reading: options.from === "right" ? "right-to-left" : "left-to-right",
+      corner: options.corner,
+    });
+    const sheet = part.length === 0 ? whole : withParts(whole, part, source.name);
+    const files = options.exercise
+      ? [
+          ...sheetFiles(exercise(sheet), output, { paper }),
+          ...sheetFiles(key(sheet), beside(output, "key"), { paper }),
+        ]
+      : sheetFiles(sheet, output, { paper });
+    await writeAll(files, io, force);
+    return 0;
+  },
+});
+
+/** The sheet of a recipe; a sheet that cannot be is told with the name of the file. */
+function sheetOf(recipe: Recipe, options: SheetOptions): Sheet {
+  try {
+    return makeSheet(recipe, options);
+  } catch (error) {
+    if (!(error instanceof SheetError || error instanceof YarnError)) throw error;
+    throw new CliError("no-sheet", `${recipe.file}: ${error.message}`, { file: recipe.file });
+  }
+}
+
+function withParts(sheet: Sheet, names: readonly string[], file: string): Sheet {
+  const missing = names.find((name) => sheet.parts.every((part) => part.name !== name));
+  if (missing !== undefined) {
+    const there = sheet.parts.map(({ name }) => name).join(", ");
+    throw new CliError(
+      "no-sheet",
+      `${file}: the sheet of this recipe has no part "${missing}"; it has ${there}`,
+      {
+        file,
+        part: missing,
+      },
+    );
+  }
+  return { ...sheet, parts: sheet.parts.filter(({ name }) => names.includes(name)) };
+}
+
+/** Writes every file whole. Files that are there already are found before the first is written. */
+async function writeAll(files: readonly SheetFile[], io: Io, force: boolean): Promise<void> {
+  if (!force && files.length > 1) {
+    for (const { name } of files) {
+      const there = await stat(resolve(io.cwd, name)).catch(() => undefined);
+      if (there !== undefined) {
+        throw new CliError(
+          "unwritable",
+          `${name} is there already; --force replaces it; nothing was written`,
+          {
+            file: name,
+          },
+        );
+      }
+    }
+  }
+  for (const { name, make } of files) {
+    await writeWhole(name, io.cwd, [await make()], { force });
+    await io.stdout.write(`${oneLine(name)} was written\n`);
+  }
+}

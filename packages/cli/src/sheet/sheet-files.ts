@@ -1,0 +1,74 @@
+import { extname } from "node:path";
+import { type Part, partToSvg, pictureToSvg, type Sheet, toHtml, toMarkdown } from "@drawcord/sheet";
+import { CliError } from "../error.js";
+
+/** How a sheet is put on paper or screen. */
+export interface SheetLook {
+  readonly paper: "a4" | "letter";
+}
+
+/** A file to write; its content is made when it is asked for. */
+export interface SheetFile {
+  readonly name: string;
+  make(): Promise<string | Uint8Array>;
+}
+
+const endings = [".html", ".pdf", ".svg", ".png", ".md"] as const;
+
+/** The ending of a file's name, which says the format. */
+type Ending = (typeof endings)[number];
+
+/**
+ * The format that a file's name asks for.
+ * @throws {CliError} `unknown-format`
+ */
+export function endingOf(name: string): Ending {
+  const ending = extname(name).toLowerCase();
+  const found = endings.find((known) => known === ending);
+  if (found === undefined) {
+    const what = ending === "" ? "no ending" : `the ending ${ending}`;
+    throw new CliError("unknown-format", `${name} has ${what}; a sheet is written as ${endings.join(", ")}`, {
+      file: name,
+    });
+  }
+  return found;
+}
+
+/**
+ * The files that a sheet of that name takes: one, but for Markdown, which has its pictures beside it, and for SVG and PNG of
+ * several parts, which have a file a part.
+ */
+export function sheetFiles(sheet: Sheet, name: string, { paper }: SheetLook): readonly SheetFile[] {
+  const ending = endingOf(name);
+  if (ending === ".html") return [{ name, make: async () => toHtml(sheet, { paper }) }];
+  if (ending === ".pdf") {
+    return [{ name, make: async () => (await import("@drawcord/sheet/print")).toPdf(sheet, paper) }];
+  }
+  if (ending === ".md") return markdownFiles(sheet, name);
+  return sheet.parts.map((part) => ({
+    name: sheet.parts.length === 1 ? name : beside(name, part.name, ending),
+    make: () => partPicture(sheet, part, ending),
+  }));
+}
+
+/** `runner.pdf` with a word more: `runner-key.pdf`. */
+export function beside(name: string, word: string, ending = extname(name)): string {
+  return `${name.slice(0, name.length - extname(name).length)}-${word}${ending}`;
+}
+
+async function partPicture(sheet: Sheet, part: Part, ending: ".svg" | ".png"): Promise<string | Uint8Array> {
+  const svg = partToSvg(sheet, part);
+  return ending === ".svg" ? svg : (await import("@drawcord/sheet/print")).toPng(svg);
+}
+
+function markdownFiles(sheet: Sheet, name: string): readonly SheetFile[] {
+  const pictures = sheet.parts.flatMap(({ blocks }) =>
+    blocks.flatMap((block) => (block.kind === "pictures" ? block.pictures : [])),
+  );
+  const fileOf = (id: string) => beside(name, id, ".svg");
+  const page = () => toMarkdown(sheet, { fileOf: ({ id }) => fileOf(id).split(/[\\/]/).at(-1)! });
+  return [
+    ...pictures.map((picture) => ({ name: fileOf(picture.id), make: async () => pictureToSvg(picture) })),
+    { name, make: async () => page() },
+  ];
+}
