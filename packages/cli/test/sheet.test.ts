@@ -1,0 +1,178 @@
+import { mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { describe, expect, it } from "vitest";
+import { folder } from "../../../tests/support/folder.js";
+import { byTag, pageOf, tableOf, textOf } from "../../sheet/test/read-back.js";
+import { run } from "./run.js";
+
+const recipe = (name: string) => join(import.meta.dirname, `../../../shared/recipes/${name}.recipe.yaml`);
+const least = `recipe: 1
+title: "../../<b>Runner</b>"
+ground: { weave: broken twill, ends: 4 }
+units: { ends: 4, threading: X 1-3 2 1 X }
+lifts: { picks: 4, rows: [1, 2, 1 3, none] }
+`;
+
+/** A folder with the least recipe in it, and a call of the command there. */
+function atWork() {
+  const cwd = folder();
+  writeFileSync(join(cwd, "least.recipe.yaml"), least);
+  return { cwd, sheet: (...argv: string[]) => run(["sheet", "least.recipe.yaml", ...argv], { cwd }) };
+}
+
+const files = (cwd: string) =>
+  readdirSync(cwd)
+    .filter((name) => name !== "least.recipe.yaml")
+    .sort();
+
+describe("drawcord sheet", () => {
+  it.each([
+    ["least.html", "<!doctype html>"],
+    ["least.pdf", "%PDF-1.7"],
+    ["least.md", "# \\../../\\<b\\>Runner"],
+  ])("writes %s by its ending", async (name, begins) => {
+    const { cwd, sheet } = atWork();
+    const { status, stdout, stderr } = await sheet("-o", name);
+    expect({ status, stderr }).toEqual({ status: 0, stderr: "" });
+    expect(stdout).toContain(`${name} was written`);
+    expect(readFileSync(join(cwd, name), "latin1").startsWith(begins)).toBe(true);
+  });
+
+  it("writes one part, or a file a part, as a picture", async () => {
+    const { cwd, sheet } = atWork();
+    expect((await sheet("-o", "chart.svg", "--part", "chart")).status).toBe(0);
+    expect((await sheet("-o", "two.png", "--part", "chart", "--part", "corner")).status).toBe(0);
+    expect(files(cwd)).toEqual(["chart.svg", "two-chart.png", "two-corner.png"]);
+    expect(readFileSync(join(cwd, "chart.svg"), "utf8")).toMatch(/^<svg [\s\S]*<\/svg>\n$/);
+    expect(readFileSync(join(cwd, "two-chart.png")).subarray(1, 4).toString()).toBe("PNG");
+  });
+
+  it("puts the pictures of Markdown beside it", async () => {
+    const { cwd, sheet } = atWork();
+    await sheet("-o", "least.md");
+    const page = readFileSync(join(cwd, "least.md"), "utf8");
+    const pictures = [...page.matchAll(/\]\(<([^>]+)>\)/g)].map(([, name]) => name!);
+    expect(pictures.length).toBeGreaterThan(4);
+    expect(files(cwd)).toEqual(["least.md", ...pictures].sort());
+  });
+
+  it("for a class leaves every answer blank, and writes the key apart", async () => {
+    const { cwd, sheet } = atWork();
+    expect((await sheet("-o", "class.html", "--exercise")).status).toBe(0);
+    expect(files(cwd)).toEqual(["class-key.html", "class.html"]);
+    const blank = readFileSync(join(cwd, "class.html"), "utf8");
+    const key = readFileSync(join(cwd, "class-key.html"), "utf8");
+    const roles = (html: string) => new Set([...html.matchAll(/data-role="(\w+)"/g)].map(([, role]) => role));
+    expect(roles(key)).toContain("raised");
+    expect(roles(blank)).not.toContain("raised");
+    const numbers = (html: string) => tableOf(pageOf(html), "project-numbers");
+    expect(numbers(key).map((row) => row["How much"])).toContain("28 ends");
+    expect(new Set(numbers(blank).map((row) => row["How much"]!.trim()))).toEqual(new Set(["to fill in"]));
+    expect(numbers(blank).map((row) => row["What"])).toEqual(numbers(key).map((row) => row["What"]));
+    expect(textOf(byTag(pageOf(blank), "h1")[0]!)).toContain("exercise");
+  });
+
+  it.each(["runner", "napkin", "band"])("prints the numbers of the plan of the %s", async (name) => {
+    const cwd = folder();
+    await run(["sheet", recipe(name), "-o", "a.html"], { cwd });
+    const page = pageOf(readFileSync(join(cwd, "a.html"), "utf8"));
+    const plan = JSON.parse((await run(["plan", recipe(name), "--format", "json"])).stdout);
+    const numbers = Object.fromEntries(
+      tableOf(page, "project-numbers").map((row) => [row["What"], row["How much"]]),
+    );
+    const of = (measure: { value: number; unit: string }) => `${measure.value} ${measure.unit}`.trim();
+    for (const [what, measure] of [
+      ["Ends", plan.ends],
+      ["Units", plan.units],
+      ["Lingos", plan.lingos],
+      ["Width in the reed", plan.widthInReed],
+      ["Width on the loom", plan.clothWidth],
+      ["Finished width", plan.finishedWidth],
+      ["Length of the warp", plan.warpLength],
+      ["Pieces", plan.pieces],
+      ["Warp left over", plan.leftOver],
+      ["Weight of the finished cloth", plan.clothWeight],
+    ] as const) {
+      expect(numbers[what], what).toBe(of(measure));
+    }
+    const yarns = tableOf(page, "materials");
+    for (const yarn of [{ name: "warp", ...plan.warpYarn }, ...plan.weftYarn]) {
+      const row = yarns.find((one) => one["Yarn"] === yarn.name)!;
+      expect([row["Length"], row["Weight"]]).toEqual([of(yarn.length), of(yarn.mass)]);
+      expect(row["Packages"]).toMatch(new RegExp(`^${yarn.packages} of `));
+    }
+    // Each number of the project is worked out somewhere among the workings, with the same result.
+    const workings = textOf(byTag(page, "main")[0]!);
+    expect(workings).toContain(of(plan.widthInReed));
+  });
+});
+
+describe("what cannot be", () => {
+  it.each([
+    ["no file named", [], "drawcord sheet: name the file to write, as in -o runner.pdf"],
+    [
+      "a format that there is not",
+      ["-o", "a.docx"],
+      "a.docx has the ending .docx; a sheet is written as .html, .pdf, .svg, .png, .md",
+    ],
+    ["no ending", ["-o", "sheet"], "sheet has no ending; a sheet is written as .html, .pdf, .svg, .png, .md"],
+    [
+      "a part that there is not",
+      ["-o", "a.pdf", "--part", "lift"],
+      'drawcord sheet: --part takes one of cloth, chart, lifts, threading, ground, corner, project, working, findings, cautions, not "lift"; did you mean "lifts"?',
+    ],
+    [
+      "a folder that there is not",
+      ["-o", "no/a.html"],
+      "no/a.html: there is no such folder; nothing was written",
+    ],
+    [
+      "paper of no such size",
+      ["-o", "a.pdf", "--paper", "a9"],
+      'drawcord sheet: --paper takes one of a4, letter, not "a9"',
+    ],
+  ])("%s is told in a sentence, and nothing is written", async (_, argv, sentence) => {
+    const { cwd, sheet } = atWork();
+    const { status, stdout, stderr } = await sheet(...argv);
+    expect(stderr.split("\n")[0]).toContain(sentence);
+    expect({ status, stdout, files: files(cwd) }).toEqual({ status: 2, stdout: "", files: [] });
+  });
+
+  it("an existing file is left alone unless told otherwise, and so are all that go with it", async () => {
+    const { cwd, sheet } = atWork();
+    writeFileSync(join(cwd, "two-corner.svg"), "mine");
+    const argv = ["-o", "two.svg", "--part", "chart", "--part", "corner"];
+    const { status, stderr } = await sheet(...argv);
+    expect(status).toBe(2);
+    expect(stderr).toContain("two-corner.svg is there already; --force replaces it; nothing was written");
+    expect(files(cwd)).toEqual(["two-corner.svg"]);
+    expect((await sheet(...argv, "--force")).status).toBe(0);
+    expect(readFileSync(join(cwd, "two-corner.svg"), "utf8")).not.toBe("mine");
+  });
+
+  it("a piece too long for any paper", async () => {
+    const { cwd } = atWork();
+    const long = least.replace("[1, 2, 1 3, none]", "[1 *2000]");
+    const { status, stderr } = await run(["sheet", "-", "-o", "a.pdf"], { cwd, stdin: long });
+    expect(status).toBe(2);
+    expect(stderr).toBe(
+      "standard input: a piece of 28 ends and 8000 picks is 285 times as long one way as the other and fits no paper; a sheet shows up to 200 times\n",
+    );
+  });
+
+  it("a colour that is none, and a project whose numbers cannot be", async () => {
+    const { cwd } = atWork();
+    const wrong = `${least}yarns: { warp: { count: 16/2 Ne, colour: "#12" } }\n`;
+    expect((await run(["sheet", "-", "-o", "a.pdf"], { cwd, stdin: wrong })).stderr).toBe(
+      'standard input: the colour "#12" is not written #rgb or #rrggbb\n',
+    );
+  });
+
+  it("a folder that cannot be written to", async () => {
+    const { cwd, sheet } = atWork();
+    mkdirSync(join(cwd, "a.html"));
+    expect((await sheet("-o", "a.html")).stderr).toContain(
+      "a.html: this is a folder; name a file in it; nothing was written",
+    );
+  });
+});

@@ -1,0 +1,192 @@
+import { fromText } from "@drawcord/grid";
+import fc from "fast-check";
+import { PNG } from "pngjs";
+import { describe, expect, it } from "vitest";
+import { draft } from "../../units/test/arbitraries.js";
+import { hexOf, mixed, type Rgb, readColour } from "../src/colour.js";
+import type { Part, Sheet } from "../src/document/types.js";
+import {
+  exercise,
+  key,
+  makeSheet,
+  partNames,
+  partToSvg,
+  pictureToSvg,
+  toHtml,
+  toMarkdown,
+} from "../src/index.js";
+import { blocks } from "../src/pictures/blocks.js";
+import { toPng } from "../src/print.js";
+import { pageOf, textOf } from "./read-back.js";
+import { bareRecipe, exampleRecipe, smallDraft } from "./recipes.js";
+import { titles } from "./titles.js";
+
+const partOf = (sheet: Sheet, name: string): Part => sheet.parts.find((part) => part.name === name)!;
+
+describe("a sheet", () => {
+  it("has its parts in one order, each with something in it", () => {
+    const { parts } = makeSheet(exampleRecipe("runner"));
+    expect(parts.map(({ name }) => name)).toEqual(partNames);
+    for (const part of parts) expect(part.blocks.length).toBeGreaterThan(0);
+  });
+
+  it("warns of a heavy lift, of unmended errors, and of the wash", () => {
+    const faulty = makeSheet(exampleRecipe("faulty-runner"));
+    const said = textOf(pageOf(toHtml({ ...faulty, parts: [partOf(faulty, "cautions")] })));
+    expect(said).toMatch(/The checker found \d+ errors?\. Do not wind the warp until/);
+    expect(said).toMatch(/The heaviest lift is row \d+: \d+ units at once, [\d.]+ kg of lingos/);
+    expect(said).toContain("weave a sample, wash it");
+  });
+
+  it("of the runner bears a clean bill", () => {
+    const sheet = makeSheet(exampleRecipe("runner"));
+    expect(textOf(pageOf(toHtml({ ...sheet, parts: [partOf(sheet, "findings")] })))).toMatch(
+      /A clean bill: 0 findings, 0 waived, (\d+) of \1 rules ran/,
+    );
+  });
+
+  it("of the faulty runner marks every finding that has a place by a shape as well as a colour", () => {
+    const findings = partOf(makeSheet(exampleRecipe("faulty-runner")), "findings");
+    const list = findings.blocks.find((block) => block.kind === "table" && block.id === "findings-list");
+    const picture = findings.blocks.flatMap((block) => (block.kind === "pictures" ? block.pictures : []))[0]!;
+    const svg = pictureToSvg(picture);
+    expect(list?.kind === "table" && list.rows.length).toBeGreaterThan(0);
+    expect(svg).toContain("#d55e00");
+    expect(svg).toContain(">1</text>");
+    // The triangle of an error: three lines and no curve.
+    expect(svg).toMatch(/<path d="M[\d.]+ [\d.]+L[\d.]+ [\d.]+L[\d.]+ [\d.]+z" fill="#d55e00"/);
+  });
+});
+
+describe("an exercise", () => {
+  it("has the parts, tables and pictures of its key, and none of the answers", () => {
+    fc.assert(
+      fc.property(draft(), (from) => {
+        const sheet = makeSheet(bareRecipe(from));
+        const blank = exercise(sheet);
+        const outline = ({ parts }: Sheet) =>
+          parts.map(({ name, blocks: list }) => [
+            name,
+            list.map((block) =>
+              block.kind === "table"
+                ? `${block.id} ${block.rows.length}`
+                : block.kind === "pictures"
+                  ? block.pictures.length
+                  : block.kind,
+            ),
+          ]);
+        expect(outline(blank)).toEqual(outline(key(sheet)));
+        const answers = JSON.stringify(blank).match(/"answer":true/);
+        expect(answers).toBeNull();
+        const roles = JSON.stringify(
+          blank.parts.filter(({ name }) => ["cloth", "chart", "corner"].includes(name)),
+        );
+        expect(roles).not.toMatch(/"role":"(raised|drawn|block)"/);
+      }),
+      { numRuns: 40 },
+    );
+  });
+
+  it("keeps formulas and hides their numbers", () => {
+    const html = toHtml(exercise(makeSheet(exampleRecipe("band"))));
+    const sheet = makeSheet(exampleRecipe("band"));
+    const working = partOf(sheet, "working").blocks.find(
+      (block) => block.kind === "working" && /Width in the reed/.test(block.title),
+    );
+    expect(working?.kind).toBe("working");
+    const shown = html.slice(html.indexOf('id="working-2"'), html.indexOf('id="working-3"'));
+    expect(shown).toContain("<mi>W</mi><mo>=</mo>");
+    expect(shown).not.toContain((working as { result: string }).result);
+  });
+});
+
+describe("Markdown", () => {
+  it.each(Object.entries(titles))("keeps a title with %s", (_, title) => {
+    const [first] = toMarkdown(makeSheet(bareRecipe(smallDraft, { title }))).split("\n");
+    const read = first!.replace(/^# /, "").replace(/\\([!-/:-@[-`{-~])/g, "$1");
+    expect(read).toBe(title);
+    expect(first).not.toMatch(/(^|[^\\])[<>[\]*`]/);
+  });
+
+  it("holds every row of every table in as many cells as it has columns", () => {
+    const sheet = makeSheet(exampleRecipe("band"));
+    const lines = toMarkdown(sheet).split("\n");
+    const cells = (line: string) => line.replaceAll("\\|", "").split("|").length - 2;
+    const tables = sheet.parts.flatMap(({ blocks: list }) => list.filter((block) => block.kind === "table"));
+    for (const { caption, columns, rows } of tables) {
+      const start = lines.findIndex((line) => line.replaceAll("\\", "") === `*${caption}*`) + 2;
+      const body = lines.slice(start, start + rows.length + 2);
+      expect(body.map(cells)).toEqual(Array.from({ length: rows.length + 2 }, () => columns.length));
+    }
+  });
+});
+
+describe("a PNG", () => {
+  it("of a part shows the colours of its threads, in the same dots each time", async () => {
+    const sheet = makeSheet(exampleRecipe("band"));
+    const svg = partToSvg(sheet, partOf(sheet, "cloth"));
+    const [first, second] = [await toPng(svg, { dpi: 150 }), await toPng(svg, { dpi: 150 })];
+    expect(Buffer.compare(first, second)).toBe(0);
+    const { width, data } = PNG.sync.read(Buffer.from(first));
+    expect(width).toBe(Math.round((200 * 150) / 25.4));
+    const seen = new Set<string>();
+    for (let i = 0; i < data.length; i += 4) seen.add(hexOf([data[i]!, data[i + 1]!, data[i + 2]!]));
+    expect(seen).toContain("#efe6d2");
+    expect(seen).toContain("#b07d2b");
+  });
+
+  it("sets letters of every script that it promises", async () => {
+    const blank = await toPng(
+      partToSvg({ title: " ", subtitle: "", parts: [] }, { name: "chart", title: " ", blocks: [] }),
+      { dpi: 60 },
+    );
+    for (const title of ["עש", "فراشة", "🦋", "Żubr", "Мотылёк"]) {
+      const shown = await toPng(
+        partToSvg({ title, subtitle: "", parts: [] }, { name: "chart", title: " ", blocks: [] }),
+        { dpi: 60 },
+      );
+      expect(dark(shown)).toBeGreaterThan(dark(blank) + 8);
+    }
+  });
+});
+
+/** Dots that are more black than white. */
+function dark(png: Uint8Array): number {
+  const { data } = PNG.sync.read(Buffer.from(png));
+  let count = 0;
+  for (let i = 0; i < data.length; i += 4) if (data[i]! < 128) count++;
+  return count;
+}
+
+describe("cloth whose threads run together", () => {
+  it("has in each block the mix of its own threads", () => {
+    const grid = fromText("#.##\n##..\n.#..\n....");
+    const [warp, weft]: [Rgb, Rgb] = [readColour("white")!, readColour("indigo")!];
+    const cuts = {
+      ends: [
+        { start: 0, end: 2 },
+        { start: 2, end: 4 },
+      ],
+      picks: [
+        { start: 0, end: 2 },
+        { start: 2, end: 4 },
+      ],
+    };
+    const shapes = blocks(grid, { warp, weft: [weft, weft, weft, weft] }, cuts, { x: 0, y: 0, sx: 1, sy: 1 });
+    const colourAt = (x: number, y: number) =>
+      shapes.find((shape) => shape.kind === "path" && shape.d.includes(`M${x} ${y}h`)) as
+        | { fill: string }
+        | undefined;
+    const share = (raised: number) =>
+      hexOf(
+        mixed([
+          [warp, raised],
+          [weft, 4 - raised],
+        ]),
+      );
+    expect(colourAt(0, 0)?.fill).toBe(share(3));
+    expect(colourAt(2, 0)?.fill).toBe(share(2));
+    expect(colourAt(0, 2)?.fill).toBe(share(1));
+    expect(colourAt(2, 2)?.fill).toBe(share(0));
+  });
+});
