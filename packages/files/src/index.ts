@@ -31,6 +31,7 @@ export type {
   Stated,
   StatedName,
 } from "./recipe/types.js";
+export { type RecipeData, writeRecipe } from "./recipe/write.js";
 export { recipeSchema, recipeVersion } from "./schema/recipe.js";
 export { statedNumbers, statedOfCloth } from "./stated.js";
 export { largestFile } from "./text.js";

@@ -28,7 +28,7 @@ export function readGround(section: Spot, fit: Fit): Ground {
 }
 
 /** The greatest number of threads that every border of the figure falls on a multiple of. */
-function commonStep(counts: number | readonly number[]): number {
+export function commonStep(counts: number | readonly number[]): number {
   const divisor = (a: number, b: number): number => (b === 0 ? a : divisor(b, a % b));
   return typeof counts === "number" ? counts : counts.reduce((step, count) => divisor(step, count));
 }

@@ -1,34 +1,10 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { parse, stringify } from "yaml";
-import { FileError, formatRecipe, type Recipe, readRecipe } from "../../src/index.js";
+import { formatRecipe } from "../../src/index.js";
 import { type Json, slips } from "../arbitraries.js";
 import { leastRecipe, wholeRecipe } from "../samples.js";
-
-/** What a recipe says, without where it says it. */
-function meaning(text: string): Omit<Recipe, "place"> | undefined {
-  try {
-    const { place: _place, yarns, stated, cloth, ...rest } = readRecipe(text, "recipe");
-    const placeless = <T extends { line: number; column: number }>(value: T) => ({
-      ...value,
-      line: 0,
-      column: 0,
-    });
-    return {
-      ...rest,
-      yarns: yarns.map((yarn) => ({ ...yarn, count: placeless(yarn.count) })),
-      stated: stated.map(placeless),
-      cloth: {
-        ...cloth,
-        ...(cloth.reed === undefined ? {} : { reed: placeless(cloth.reed) }),
-        ...(cloth.sley === undefined ? {} : { sley: placeless(cloth.sley) }),
-      },
-    };
-  } catch (error) {
-    if (error instanceof FileError) return undefined;
-    throw error;
-  }
-}
+import { meaning } from "./meaning.js";
 
 /** Recipes that can be read, in all kinds of layout, with comments put in wherever they change nothing. */
 const laidOut: fc.Arbitrary<{ readonly text: string; readonly comments: readonly string[] }> = fc

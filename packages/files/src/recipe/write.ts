@@ -1,0 +1,184 @@
+import type { FloatLimit, Limits, Span, Waiver } from "@drawcord/check";
+import { type Ground, groundFromWeave } from "@drawcord/ground";
+import { printLifts, printShafts, printThreading } from "@drawcord/units";
+import { type Quantity, writeQuantity } from "@drawcord/yarn/quantity";
+import { stringify } from "yaml";
+import { formatRecipe } from "./format.js";
+import { commonStep } from "./ground.js";
+import type { Recipe, RecipeYarn } from "./types.js";
+
+/** What a recipe says, without the file that says it. */
+export type RecipeData = Omit<Recipe, "file" | "version" | "place">;
+
+/**
+ * Writes a recipe in its canonical layout, so that it reads back as the same. To change a recipe that someone wrote, with
+ * its comments, use `reviseRecipe`.
+ * @throws {FileError} for data that no recipe may hold
+ * @example readRecipe(writeRecipe(readRecipe(text, "least")), "again").draft.threading // [[1], [2]]
+ */
+export function writeRecipe(recipe: RecipeData): string {
+  const { draft, cloth, project, loom, limits, levels } = recipe;
+  const document = {
+    recipe: 1,
+    title: recipe.title,
+    ground: groundOf(recipe),
+    units: {
+      ends: counts(draft.unitEnds),
+      threading: printThreading(draft.threading),
+      static: recipe.staticShaft,
+    },
+    lifts: { picks: counts(draft.picksPerRow), rows: printLifts(draft.lifts) },
+    yarns: Object.fromEntries(recipe.yarns.map((yarn) => [yarn.name, yarnOf(yarn)])),
+    cloth: {
+      sett: text(cloth.sett),
+      picks: text(cloth.picks),
+      reed: cloth.reed?.text,
+      sley: cloth.sley?.text,
+      "draw-in": text(cloth.drawIn),
+      "take-up": text(cloth.takeUp),
+      shrinkage: { width: text(cloth.shrinkage?.width), length: text(cloth.shrinkage?.length) },
+      "first-pick-from": cloth.firstPickFrom,
+      repeat: cloth.repeat,
+    },
+    project: Object.fromEntries(
+      Object.entries(project).map(([key, value]) => [key, typeof value === "number" ? value : text(value)]),
+    ),
+    loom: {
+      "pattern-shafts": loom.patternShafts,
+      "ground-shafts": loom.groundShafts,
+      treadles: loom.treadles,
+      lingos: loom.lingos,
+      "lingo-weight": text(loom.lingoWeight),
+      action: loom.action,
+    },
+    limits: { ...limitsOf(limits), levels },
+    waive: recipe.waive.length === 0 ? undefined : recipe.waive.map(waiverOf),
+    stated: Object.fromEntries(
+      recipe.stated.map(({ name, claim }) => [name, claim.kind === "number" ? claim.value : text(claim)]),
+    ),
+    notes: recipe.notes,
+  };
+  return formatRecipe(stringify(withoutGaps(document), { lineWidth: 0 }), "recipe");
+}
+
+/** Plain data without the keys that have no value, and without the sections that this leaves empty. */
+function withoutGaps(value: unknown): unknown {
+  if (Array.isArray(value)) return value.map(withoutGaps);
+  if (typeof value !== "object" || value === null) return value;
+  const filled = Object.entries(value)
+    .map(([key, item]) => [key, withoutGaps(item)] as const)
+    .filter(([, item]) => item !== undefined);
+  return filled.length === 0 ? undefined : Object.fromEntries(filled);
+}
+
+function text(quantity: Quantity | undefined): string | undefined {
+  return quantity === undefined ? undefined : writeQuantity(quantity);
+}
+
+/** A number for all, or the numbers in a text such as `4*10 6`. */
+function counts(numbers: number | readonly number[]): number | string {
+  if (typeof numbers === "number") return numbers;
+  const words: string[] = [];
+  for (let i = 0; i < numbers.length; ) {
+    let times = 1;
+    while (numbers[i + times] === numbers[i]) times++;
+    words.push(times === 1 ? String(numbers[i]) : `${numbers[i]}*${times}`);
+    i += times;
+  }
+  return words.length === 1 && numbers.length === 1 ? `${words[0]}*1` : words.join(" ");
+}
+
+/** The ground by its name where that gives the same, else step by step. */
+function groundOf({ draft, weave }: RecipeData): unknown {
+  const { ground, selvedge } = draft;
+  const ends = (shafts: readonly number[] | undefined) =>
+    shafts && printThreading(shafts.map((shaft) => [shaft]));
+  return {
+    ...(named(weave, draft) ?? {
+      shafts: ground.shafts,
+      threading: ends(ground.threading),
+      steps: ground.steps.map(({ raise, sink, weft }) => ({
+        raise: printShafts(raise),
+        sink: printShafts(sink),
+        weft,
+      })),
+    }),
+    selvedge: { left: ends(nonEmpty(selvedge?.left)), right: ends(nonEmpty(selvedge?.right)) },
+  };
+}
+
+function nonEmpty<T>(list: readonly T[] | undefined): readonly T[] | undefined {
+  return list?.length === 0 ? undefined : list;
+}
+
+/** The weave, and the ends it is counted on where its name leaves them open, when they give the ground of the draft. */
+function named(weave: string | undefined, { ground, unitEnds, picksPerRow }: RecipeData["draft"]): unknown {
+  if (weave === undefined) return undefined;
+  const fit = { unitEnds: commonStep(unitEnds), picksPerRow: commonStep(picksPerRow) };
+  for (const ends of [undefined, ground.shafts, ground.threading.length]) {
+    if (sameGround(ground, tryWeave(weave, ends === undefined ? fit : { ...fit, ends })))
+      return { weave, ends };
+  }
+  return undefined;
+}
+
+function tryWeave(weave: string, options: Parameters<typeof groundFromWeave>[1]): Ground | undefined {
+  try {
+    return groundFromWeave(weave, options);
+  } catch {
+    return undefined;
+  }
+}
+
+function sameGround(ground: Ground, other: Ground | undefined): boolean {
+  return JSON.stringify(ground) === JSON.stringify(other);
+}
+
+function yarnOf({ count, fibre, colour, package: cone, stock }: RecipeYarn): unknown {
+  return { count: count.text, fibre, colour, package: text(cone), stock: text(stock) };
+}
+
+function limitsOf({
+  float,
+  warpFloat,
+  weftFloat,
+  floatOfWeft,
+  openCuts,
+  takeUp,
+  stretch,
+  area,
+  faceShare,
+}: Limits) {
+  const share = (value: number | undefined) => (value === undefined ? undefined : `${value} %`);
+  const apart = warpFloat ?? weftFloat ?? floatOfWeft;
+  return {
+    float:
+      apart === undefined
+        ? size(float?.threads, float?.mm)
+        : {
+            warp: floatText(warpFloat ?? float),
+            weft: floatText(weftFloat ?? float),
+            ...Object.fromEntries(
+              Object.entries(floatOfWeft ?? {}).map(([weft, limit]) => [weft, floatText(limit)]),
+            ),
+          },
+    "open-cuts": share(openCuts),
+    "take-up": share(takeUp),
+    stretch: size(stretch?.picks, stretch?.mm),
+    area: size(area?.squares, area?.mm),
+    "face-share": share(faceShare),
+  };
+}
+
+function floatText(limit: FloatLimit | undefined): number | string | undefined {
+  return size(limit?.threads, limit?.mm);
+}
+
+function size(count: number | undefined, mm: number | undefined): number | string | undefined {
+  return count ?? (mm === undefined ? undefined : `${mm} mm`);
+}
+
+function waiverOf({ rule, reason, ends, picks, units, rows }: Waiver): unknown {
+  const span = (of: Span | undefined) => of && (of[0] === of[1] ? of[0] : `${of[0]}-${of[1]}`);
+  return { rule, reason, ends: span(ends), picks: span(picks), units: span(units), rows: span(rows) };
+}

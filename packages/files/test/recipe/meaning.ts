@@ -1,0 +1,26 @@
+import { FileError, type Recipe, readRecipe } from "../../src/index.js";
+
+/** What a recipe says, without where it says it; undefined when it cannot be read. */
+export function meaning(text: string): Omit<Recipe, "place"> | undefined {
+  try {
+    const { place: _place, yarns, stated, cloth, ...rest } = readRecipe(text, "recipe");
+    const placeless = <T extends { line: number; column: number }>(value: T) => ({
+      ...value,
+      line: 0,
+      column: 0,
+    });
+    return {
+      ...rest,
+      yarns: yarns.map((yarn) => ({ ...yarn, count: placeless(yarn.count) })),
+      stated: stated.map(placeless),
+      cloth: {
+        ...cloth,
+        ...(cloth.reed === undefined ? {} : { reed: placeless(cloth.reed) }),
+        ...(cloth.sley === undefined ? {} : { sley: placeless(cloth.sley) }),
+      },
+    };
+  } catch (error) {
+    if (error instanceof FileError) return undefined;
+    throw error;
+  }
+}
