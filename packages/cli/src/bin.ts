@@ -4,10 +4,13 @@ import { processIo } from "./process-io.js";
 
 const { io, settle } = processIo();
 
-// Ctrl-C: what is being written comes to its end, and nothing more is begun. A second one ends the process where it stands.
-process.once("SIGINT", async () => {
-  await settle();
-  process.exit(130);
-});
+// Ctrl-C, or told to end: what is being printed comes to its end, nothing more is begun, and no file is left half-written.
+// A second time ends the process where it stands.
+for (const signal of ["SIGINT", "SIGTERM", "SIGHUP"] as const) {
+  process.once(signal, async () => {
+    await settle();
+    process.exit(130);
+  });
+}
 
 process.exitCode = await main(process.argv.slice(2), io);

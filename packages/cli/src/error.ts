@@ -17,6 +17,8 @@ export type CliErrorCode =
   | "no-sheet"
   | "no-rule"
   | "no-chart"
+  | "not-a-recipe"
+  | "bad-title"
   | "too-wide"
   | "too-many-shafts"
   | "unreadable"

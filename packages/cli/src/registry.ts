@@ -11,10 +11,15 @@ export type Registry = Readonly<Record<string, Entry>>;
 
 /** Every command, in the order of the help. */
 export const registry: Registry = {
+  init: { summary: "write a recipe to begin from", load: () => import("./commands/init.js") },
   check: { summary: "say whether the cloth of a recipe holds", load: () => import("./commands/check.js") },
   expand: {
     summary: "draw the cloth end by end and pick by pick",
     load: () => import("./commands/expand.js"),
+  },
+  format: {
+    summary: "lay recipes out in the one way they share",
+    load: () => import("./commands/format.js"),
   },
   ground: {
     summary: "lay out a ground weave, its raise and sink plan, and its ties",

@@ -1,6 +1,6 @@
 import { randomBytes } from "node:crypto";
-import { unlinkSync } from "node:fs";
-import { open, realpath, rename, stat } from "node:fs/promises";
+import { closeSync, openSync, unlinkSync } from "node:fs";
+import { access, constants, link, open, realpath, rename, stat } from "node:fs/promises";
 import { basename, dirname, join, resolve } from "node:path";
 import process from "node:process";
 import { CliError } from "./error.js";
@@ -22,13 +22,11 @@ export async function writeWhole(
   const target = await realpath(resolve(cwd, name)).catch(() => resolve(cwd, name));
   const there = await stat(target).catch(() => undefined);
   if (there?.isDirectory()) throw unwritable(name, "this is a folder; name a file in it");
-  if (there?.isFile() && !options.force) {
-    throw unwritable(name, "there is a file of this name already; --force replaces it");
-  }
+  if (there?.isFile() && !options.force) throw unwritable(name, TAKEN);
   const straight = there !== undefined && !there.isFile();
   const path = straight
     ? target
-    : join(dirname(target), `.${basename(target).slice(0, 100)}.${randomBytes(6).toString("hex")}`);
+    : join(dirname(target), `.${basename(target).slice(0, 40)}.${randomBytes(6).toString("hex")}`);
   const drop = () => {
     try {
       if (!straight) unlinkSync(path);
@@ -39,24 +37,42 @@ export async function writeWhole(
   // When the process is told to end meanwhile, nothing half-written stays behind.
   process.once("exit", drop);
   try {
-    const file = await open(path, straight ? "w" : "wx", there?.mode);
+    if (there?.isFile()) await access(target, constants.W_OK);
+    // Made at once: a file still being made when the process ends would come into being after it was dropped.
+    if (!straight) closeSync(openSync(path, "wx", there?.mode));
+    const file = await open(path, straight ? "w" : "r+");
     try {
       for (const chunk of chunks) await file.writeFile(chunk);
       if (!straight) await file.sync();
     } finally {
       await file.close();
     }
-    if (!straight) await rename(path, target);
+    if (!straight) await (options.force ? rename(path, target) : takeFreeName(path, target));
   } catch (error) {
     drop();
     if (!(error instanceof Error && "syscall" in error)) throw error;
     const { code = "nothing" } = error as NodeJS.ErrnoException;
     throw straight
       ? new CliError("unwritable", `${name}: ${whyUnwritable(code)}`, { file: name, code })
-      : unwritable(name, whyUnwritable(code), code);
+      : unwritable(name, code === "EEXIST" ? TAKEN : whyUnwritable(code), code);
   } finally {
     process.off("exit", drop);
   }
+}
+
+const TAKEN = "there is a file of this name already; --force replaces it";
+
+/** Renames a file, unless another has come to bear the name meanwhile. */
+async function takeFreeName(path: string, target: string): Promise<void> {
+  try {
+    await link(path, target);
+  } catch (error) {
+    if ((error as NodeJS.ErrnoException).code === "EEXIST") throw error;
+    // Some file systems have no second names.
+    await rename(path, target);
+    return;
+  }
+  unlinkSync(path);
 }
 
 function unwritable(name: string, reason: string, code = ""): CliError {
