@@ -1,4 +1,4 @@
-import { type Ground, type GroundStep, groundFromWeave, type ShaftSet } from "@drawcord/ground";
+import { type Ground, type GroundStep, groundFromWeave, type ShaftSet, withSelvedge } from "@drawcord/ground";
 import { parseShafts, parseThreading, type UnitDraft } from "@drawcord/units";
 import { at, items, numberAt, type Spot, textAt, textOf, wayTo, wrong } from "../tree/spot.js";
 import { notation } from "./notation.js";
@@ -9,11 +9,20 @@ interface Fit {
   readonly picksPerRow: number | readonly number[];
 }
 
+/** The ground of a draft, with the ends outside its units. */
+type GroundAndEdges = Pick<UnitDraft, "ground" | "selvedge">;
+
 /**
- * The ground of the section `ground`, whose shape was checked.
- * @throws {FileError} `unknown-weave`, `bad-notation`, `unknown-shaft`, `raised-and-sunk`
+ * The section `ground`, whose shape was checked.
+ * @throws {FileError} `unknown-weave`, `bad-notation`, `unknown-shaft`, `raised-and-sunk`, `bad-value`
  */
-export function readGround(section: Spot, fit: Fit): Ground {
+export function readGround(section: Spot, fit: Fit): GroundAndEdges {
+  const ground = readHarness(section, fit);
+  const selvedge = at(section, "selvedge");
+  return selvedge === undefined ? { ground } : readSelvedge(selvedge, ground);
+}
+
+function readHarness(section: Spot, fit: Fit): Ground {
   const weave = at(section, "weave");
   if (weave === undefined) return readSteps(section);
   const stray = at(section, "shafts") ?? at(section, "threading");
@@ -93,14 +102,30 @@ function checkShafts(of: Spot, named: readonly number[], shafts: number): void {
   throw wrong(of, "unknown-shaft", sentence, found < 0 ? undefined : found);
 }
 
-/** The ends outside the units, as the section `ground` gives them. */
-export function readSelvedge(section: Spot, shafts: number): UnitDraft["selvedge"] {
-  const selvedge = at(section, "selvedge");
-  if (selvedge === undefined) return undefined;
+/** The ends outside the units: on the ground's shafts end by end, or in a weave that brings shafts of its own. */
+function readSelvedge(selvedge: Spot, ground: Ground): GroundAndEdges {
   const left = at(selvedge, "left");
   const right = at(selvedge, "right");
-  return {
-    ...(left === undefined ? {} : { left: readEnds(left, shafts) }),
-    ...(right === undefined ? {} : { right: readEnds(right, shafts) }),
-  };
+  const weave = at(selvedge, "weave");
+  if (weave === undefined) {
+    return {
+      ground,
+      selvedge: {
+        ...(left === undefined ? {} : { left: readEnds(left, ground.shafts) }),
+        ...(right === undefined ? {} : { right: readEnds(right, ground.shafts) }),
+      },
+    };
+  }
+  const stray = left ?? right;
+  if (stray !== undefined) {
+    const sentence = `${wayTo(stray.path)} names shafts end by end; a selvedge in a weave brings its own`;
+    throw wrong(stray, "bad-value", sentence);
+  }
+  const ends = numberAt(selvedge, "ends");
+  const edged = notation(
+    weave,
+    (text) => withSelvedge(ground, { weave: text, ...(ends === undefined ? {} : { ends }) }),
+    "unknown-weave",
+  );
+  return { ground: edged.ground, selvedge: { left: edged.left, right: edged.right } };
 }

@@ -6,7 +6,7 @@ import { at, numberAt, placeAt, root, type Spot, scalar, textAt, wayTo, wrong } 
 import { readTree } from "../tree/tree.js";
 import { readCloth } from "./cloth.js";
 import { readCounts } from "./counts.js";
-import { readGround, readSelvedge } from "./ground.js";
+import { readGround } from "./ground.js";
 import { readLifts } from "./lifts.js";
 import { readLimits } from "./limits.js";
 import { notation, notationError } from "./notation.js";
@@ -80,15 +80,12 @@ function readDraft(top: Spot): UnitDraft {
   checkLength(ends, unitEnds, threading.length, "units");
   checkLength(picks, picksPerRow, lifts.length, "rows");
 
-  const ground = readGround(section, { unitEnds, picksPerRow });
-  const selvedge = readSelvedge(section, ground.shafts);
   const draft: UnitDraft = {
-    ground,
+    ...readGround(section, { unitEnds, picksPerRow }),
     unitEnds,
     threading,
     lifts,
     picksPerRow,
-    ...(selvedge === undefined ? {} : { selvedge }),
   };
   try {
     checkDraft(draft);

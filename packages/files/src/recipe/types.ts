@@ -1,4 +1,5 @@
 import type { Limits, Repeat, Severity, Waiver } from "@drawcord/check";
+import type { Action } from "@drawcord/ground";
 import type { UnitDraft } from "@drawcord/units";
 import type { Quantity, Reed, Sley, Yarn } from "@drawcord/yarn/quantity";
 import type { Place } from "../place.js";
@@ -65,7 +66,7 @@ export interface RecipeLoom {
   readonly lingos?: number;
   /** A mass. */
   readonly lingoWeight?: Quantity;
-  readonly action?: "jack" | "counterbalance" | "countermarch";
+  readonly action?: Action;
 }
 
 /** The names of the numbers a recipe may state. */

@@ -1,3 +1,4 @@
+import { ACTIONS } from "@drawcord/ground";
 import type { Schema } from "../tree/json-schema.js";
 
 /** A measure with its unit, as text. */
@@ -122,9 +123,10 @@ export const loomSchema: Schema = {
     lingos: whole("Lingos at hand.", 150, 0),
     "lingo-weight": measure("Weight of one lingo.", "30 g"),
     action: {
-      description: "How the ground shafts are moved.",
+      description: "How the ground shafts are moved, by its name in `drawcord ground --action`.",
+      examples: ["countermarch"],
       type: "string",
-      enum: ["jack", "counterbalance", "countermarch"],
+      enum: ACTIONS,
     },
   },
 };

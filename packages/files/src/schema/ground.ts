@@ -65,12 +65,32 @@ export const groundSchema: Schema = {
     },
     selvedge: {
       description:
-        "Ends outside the units, on ground shafts of their own; the pattern harness never draws them.",
-      examples: [{ left: "1 2 1 2", right: "3 4 3 4" }],
+        "Ends outside the units, which the pattern harness never draws: on ground shafts named end by end, or in a weave of their own.",
+      examples: [
+        { left: "1 2 1 2", right: "3 4 3 4" },
+        { weave: "plain", ends: 6 },
+      ],
       type: "object",
       additionalProperties: false,
       minProperties: 1,
-      properties: { left: endsOfSelvedge("left"), right: endsOfSelvedge("right") },
+      dependentRequired: { ends: ["weave"] },
+      properties: {
+        left: endsOfSelvedge("left"),
+        right: endsOfSelvedge("right"),
+        weave: {
+          description: "The weave of both selvedges, on ground shafts of its own, added behind the ground's.",
+          examples: ["plain", "hopsack 2/2"],
+          type: "string",
+          pattern: "\\S",
+        },
+        ends: {
+          description: "Ends in each selvedge; 4 when left out.",
+          examples: [6],
+          type: "integer",
+          minimum: 1,
+          maximum: 1024,
+        },
+      },
     },
   },
 };

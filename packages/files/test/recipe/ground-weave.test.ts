@@ -1,4 +1,4 @@
-import { groundFromWeave } from "@drawcord/ground";
+import { groundFromWeave, withSelvedge } from "@drawcord/ground";
 import { describe, expect, it } from "vitest";
 import { readRecipe } from "../../src/index.js";
 
@@ -44,5 +44,25 @@ describe("ground.weave", () => {
     expect(() => readRecipe(recipe("{ weave: twill 1/4, ends: 4 }"), "cloth.yaml")).toThrow(
       "twill 1/4 is woven on 5 ends, not on 4; leave the ends out, or give a weave that adds up to 4",
     );
+  });
+
+  it("may have selvedges in a weave of their own, on shafts behind the ground's", () => {
+    const { draft } = readRecipe(
+      recipe("{ weave: broken twill, selvedge: { weave: plain, ends: 6 } }"),
+      "cloth.yaml",
+    );
+    const edged = withSelvedge(groundFromWeave("broken twill", { unitEnds: 4, picksPerRow: 4 }), { ends: 6 });
+    expect(draft.ground).toEqual(edged.ground);
+    expect(draft.ground.shafts).toBe(6);
+    expect(draft.selvedge).toEqual({ left: [5, 6, 5, 6, 5, 6], right: [6, 5, 6, 5, 6, 5] });
+  });
+
+  it("takes selvedges in a weave or end by end, not both", () => {
+    const both = recipe("{ weave: plain, selvedge: { weave: plain, left: 1 2 } }");
+    expect(() => readRecipe(both, "cloth.yaml")).toThrow(
+      "ground.selvedge.left names shafts end by end; a selvedge in a weave brings its own",
+    );
+    const counted = recipe("{ weave: plain, selvedge: { left: 1 2, ends: 2 } }");
+    expect(() => readRecipe(counted, "cloth.yaml")).toThrow(/ground\.selvedge/);
   });
 });

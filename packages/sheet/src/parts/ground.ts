@@ -91,7 +91,7 @@ function treadlingTable({ draft, treadleOfStep }: Woven): Block {
 /** How the ground is tied up by the loom's action: the recipe's, or a countermarch where it names none. */
 function tied({ woven, recipe }: Context): Block[] {
   const named = recipe.loom.action;
-  const action: Action = named === "counterbalance" ? "pulleys" : (named ?? "countermarch");
+  const action = named ?? "countermarch";
   const tie = tieUpOf(woven.draft.ground, action);
   const intro =
     named === undefined ? "The recipe names no action; on a countermarch" : `On a ${actionNames[action]}`;
@@ -131,7 +131,7 @@ const actionNames: Readonly<Record<Action, string>> = {
   countermarch: "countermarch",
   pulleys: "counterbalance with damask pulleys",
   jack: "jack loom",
-  sinking: "sinking shed",
+  sinking: "sinking-shed loom",
   list: "dobby",
 };
 
