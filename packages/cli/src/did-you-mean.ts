@@ -4,7 +4,7 @@
  */
 export async function didYouMean(name: string, known: readonly string[], dashes = ""): Promise<string> {
   // Loaded only when something was mistyped.
-  const { nearest } = await import("@drawcord/files");
+  const { nearest } = await import("./nearest.js");
   const meant = nearest(name, known);
   return meant === undefined ? "" : `; did you mean "${dashes}${meant}"?`;
 }

@@ -30,6 +30,8 @@ export async function startThreads(count: number, settings: Settings): Promise<T
   const format = await loadFormat(settings.format);
   const workers = new Set<Worker>();
 
+  let ended = false;
+
   function checkerInThread(): Checker {
     let worker: Worker | undefined;
     return async (input: Input): Promise<Outcome> => {
@@ -37,24 +39,32 @@ export async function startThreads(count: number, settings: Settings): Promise<T
         const order: Order = input.onDisk
           ? { name: input.name }
           : { name: input.name, bytes: await input.read() };
-        worker ??= start();
+        // Nobody waits for what is begun after the end.
+        if (ended) return await new Promise(() => {});
+        worker ??= start(() => {
+          worker = undefined;
+        });
         return await answer(worker, order);
       } catch (error) {
-        if (worker?.threadId === -1) worker = undefined;
         return failed(input.name, error, format);
       }
     };
   }
 
-  function start(): Worker {
+  function start(onExit: () => void): Worker {
     const worker = new Worker(new URL("./worker.js", import.meta.url), { workerData: settings });
     workers.add(worker);
+    worker.once("exit", () => {
+      workers.delete(worker);
+      onExit();
+    });
     return worker;
   }
 
   return {
     checkers: Array.from({ length: count }, checkerInThread),
-    end: async () => {
+    async end() {
+      ended = true;
       await Promise.all([...workers].map((worker) => worker.terminate()));
     },
   };
@@ -63,15 +73,16 @@ export async function startThreads(count: number, settings: Settings): Promise<T
 /** The answer to one order; a thread that ends without one (it has no memory left) costs only this file. */
 function answer(worker: Worker, order: Order): Promise<Outcome> {
   return new Promise((resolve, reject) => {
-    const done = (settle: () => void) => {
-      worker.off("message", onMessage).off("error", onError).off("exit", onExit);
-      settle();
+    let why = "";
+    const onError = (error: Error) => {
+      why = ` (${error.message})`;
     };
-    const onMessage = (outcome: Outcome) => done(() => resolve(outcome));
-    const onError = (error: Error) =>
-      done(() => reject(new Error(`${order.name}: this file could not be checked (${error.message})`)));
-    const onExit = () => done(() => reject(new Error(`${order.name}: this file could not be checked`)));
-    worker.on("message", onMessage).on("error", onError).on("exit", onExit);
+    const onMessage = (outcome: Outcome) => {
+      worker.off("error", onError).off("exit", onExit);
+      resolve(outcome);
+    };
+    const onExit = () => reject(new Error(`${order.name}: this file could not be checked${why}`));
+    worker.once("message", onMessage).once("error", onError).once("exit", onExit);
     worker.postMessage(order);
   });
 }

@@ -56,6 +56,12 @@ export function items(of: Spot): readonly Spot[] {
   return of.node.items.map((node, i) => spot(of.tree, [...of.path, i], node));
 }
 
+/** One entry of a list; undefined when there is none. */
+function item(of: Spot, i: number): Spot | undefined {
+  const node = isSeq<Node | null>(of.node) ? of.node.items[i] : undefined;
+  return node === undefined ? undefined : spot(of.tree, [...of.path, i], node);
+}
+
 /** Whether the value is a list. */
 export function isList(of: Spot): boolean {
   return isSeq(of.node);
@@ -124,7 +130,7 @@ export function wrong(of: Spot, code: FileErrorCode, sentence: string, index?: n
 export function placeAt(tree: Tree, path: Path): Place | undefined {
   let here: Spot | undefined = root(tree);
   for (const step of path) {
-    here = typeof step === "string" ? at(here, step) : items(here)[step];
+    here = typeof step === "string" ? at(here, step) : item(here, step);
     if (here === undefined) return undefined;
   }
   return placeOf(here);

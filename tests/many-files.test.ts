@@ -1,0 +1,125 @@
+/** What only processes and threads can show of checking many files. */
+import { execFile, spawn } from "node:child_process";
+import { mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { beforeAll, describe, expect, it } from "vitest";
+import { bin, drawcord } from "./support/built.js";
+import { folder } from "./support/folder.js";
+import { root } from "./support/packages.js";
+
+const FILES = 41;
+const cwd = folder();
+
+beforeAll(() => {
+  mkdirSync(join(cwd, "archive"));
+  for (let i = 0; i < FILES; i++) {
+    const good = `recipe: 1
+ground: { weave: broken twill }
+units: { ends: 4, threading: X 1-${(i % 7) + 2} X }
+lifts: { picks: ${(i % 3) + 3}, rows: [none, 1, 2, 1-2, none*${(i % 11) + 1}] }
+`;
+    const text = i % 9 === 4 ? good.replace("units", "unit") : good;
+    writeFileSync(join(cwd, `archive/draft-${String(i).padStart(2, "0")}.recipe.yaml`), text);
+  }
+});
+
+describe("many files at a time", () => {
+  it.each(["pretty", "ndjson", "sarif", "github", "markdown"])(
+    "are told the same, byte for byte, with any number of workers, as %s",
+    async (format) => {
+      const alone = await drawcord(["check", "archive", "--format", format, "--workers", "1"], { cwd });
+      expect(alone.status).toBe(2);
+      expect(alone.stderr.trimEnd().split("\n")).toHaveLength(5);
+      for (const workers of ["2", "5"]) {
+        expect(
+          await drawcord(["check", "archive", "--format", format, "--workers", workers], { cwd }),
+        ).toEqual(alone);
+      }
+    },
+  );
+
+  it("are checked in threads without being told to", async () => {
+    const given = await drawcord(["check", "archive", "--format", "ndjson"], { cwd });
+    expect(given).toEqual(
+      await drawcord(["check", "archive", "--format", "ndjson", "--workers", "1"], { cwd }),
+    );
+    const one = await drawcord(["check", "-", "--workers", "3", "archive"], {
+      cwd,
+      input: readFileSync(join(cwd, "archive/draft-00.recipe.yaml")),
+    });
+    expect(one.stdout).toMatch(/^standard input\n/);
+  });
+
+  it("in parts, each a process that writes its own file, are together the whole", async () => {
+    const parts = 4;
+    const args = ["check", "archive", "--format", "ndjson", "--cache", "kept"];
+    const whole = await drawcord(args.slice(0, 4), { cwd });
+    const shards = await Promise.all(
+      Array.from({ length: parts }, (_, part) =>
+        drawcord([...args, "--shard", `${part + 1}/${parts}`], { cwd }),
+      ),
+    );
+    expect(shards.map(({ stdout }) => stdout).join("")).toBe(whole.stdout);
+    expect(shards.map(({ stderr }) => stderr).join("")).toBe(whole.stderr);
+    expect(Math.max(...shards.map(({ status }) => status ?? -1))).toBe(whole.status);
+    expect(readdirSync(join(cwd, "kept")).every((name) => /^[0-9a-f]{64}\.json$/.test(name))).toBe(true);
+  });
+});
+
+describe("a run that ends before its time", () => {
+  /** Starts the command, and tells its status and what it said once it has ended. */
+  function start(args: readonly string[], stdin: "pipe" | "ignore" = "ignore") {
+    const child = spawn(process.execPath, [bin, ...args], { cwd, stdio: [stdin, "pipe", "pipe"] });
+    let out = "";
+    let err = "";
+    child.stdout?.on("data", (chunk: Buffer) => {
+      out += chunk;
+    });
+    child.stderr?.on("data", (chunk: Buffer) => {
+      err += chunk;
+    });
+    const ended = new Promise<{ status: number | null; out: string; err: string }>((resolve) => {
+      child.on("close", (status) => resolve({ status, out, err }));
+    });
+    return { child, ended };
+  }
+
+  it("by Ctrl-C ends with 130, after whole lines only", async () => {
+    const { child, ended } = start(["check", "archive", "-", "--format", "ndjson", "--workers", "2"], "pipe");
+    child.stdout?.once("data", () => child.kill("SIGINT"));
+    const { err, out, status } = await ended;
+    expect(status).toBe(130);
+    expect(err).not.toContain(" at ");
+    for (const line of out.trimEnd().split("\n")) expect(() => JSON.parse(line)).not.toThrow();
+    expect(out.endsWith("\n")).toBe(true);
+  });
+
+  it("by Ctrl-C while it waits for standard input ends with 130 and leaves nothing behind", async () => {
+    const before = readdirSync(cwd);
+    const { child, ended } = start(["expand", "-", "-o", "out.txt"], "pipe");
+    setTimeout(() => child.kill("SIGINT"), 1500);
+    expect(await ended).toEqual({ status: 130, out: "", err: "" });
+    expect(readdirSync(cwd)).toEqual(before);
+  });
+
+  it("because its reader has gone is quiet, and does not say that all is well", async () => {
+    const line = `"${process.execPath}" "${bin}" check archive archive archive --format json --workers 2; echo "$?" >&2`;
+    const told = await new Promise<string>((resolve) => {
+      execFile("sh", ["-c", `(${line}) | head -n 1`], { cwd }, (_error, _stdout, stderr) => resolve(stderr));
+    });
+    const said = told.trimEnd().split("\n");
+    expect(said.at(-1)).toBe("141");
+    for (const sentence of said.slice(0, -1)) expect(sentence).toMatch(/^archive\/draft-\d+\.recipe\.yaml:/);
+  });
+});
+
+it("what the built command holds of others is named in its notice", () => {
+  const dist = join(root, "packages/cli/dist");
+  const held = readdirSync(dist)
+    .filter((name) => name.endsWith(".js.map"))
+    .flatMap((name) => (JSON.parse(readFileSync(join(dist, name), "utf8")) as { sources: string[] }).sources)
+    .flatMap((source) => /.*node_modules\/((?:@[^/]+\/)?[^/]+)/.exec(source)?.[1] ?? []);
+  const notice = readFileSync(join(root, "packages/cli/NOTICE.md"), "utf8");
+  expect(held).toContain("yaml");
+  for (const name of new Set(held)) expect(notice).toContain(`## ${name}\n`);
+});
