@@ -23,7 +23,8 @@ export type CliErrorCode =
   | "too-many-shafts"
   | "unreadable"
   | "too-large"
-  | "unwritable";
+  | "unwritable"
+  | "unmendable";
 
 /** A command line, or a file named on it, that cannot be used: one sentence, with the facts as fields. Exit status 2. */
 export class CliError extends Error {

@@ -5,6 +5,7 @@ import { ruleNames } from "../checking/selection.js";
 import { addTo, emptyTally, exitStatus, type Strictness } from "../checking/tally.js";
 import { defineCommand, type ExitStatus } from "../command.js";
 import { complain } from "../complain.js";
+import { CliError } from "../error.js";
 import { formatNames, loadFormat } from "../formats/formats.js";
 import { type Input, inputs } from "../inputs.js";
 import type { Io } from "../io.js";
@@ -25,6 +26,7 @@ The exit status is 1 when there is an error (or what --fail-on and --max-warning
     ["drawcord check drafts --format ndjson", "reports on every recipe in a folder, a line of JSON each"],
     ["drawcord check drafts --shard 2/8 --format ndjson", "does the second eighth of them"],
     ["drawcord check runner.recipe.yaml --fail-on warning", "is stricter than usual"],
+    ["drawcord check runner.recipe.yaml --mend mended.recipe.yaml", "mends what it can, and says what"],
   ],
   options: {
     format: {
@@ -68,6 +70,12 @@ The exit status is 1 when there is an error (or what --fail-on and --max-warning
       value: "FOLDER",
       help: "keep reports in this folder, and work out only what has changed",
     },
+    mend: {
+      type: "string",
+      value: "OUT",
+      help: "mend what can be mended in one recipe and write it to this file, comments and layout kept",
+    },
+    force: { type: "boolean", help: "with --mend, replace the file if there is one" },
     workers: {
       type: "string",
       value: "NUMBER",
@@ -84,7 +92,7 @@ The exit status is 1 when there is an error (or what --fail-on and --max-warning
     const workers = wholeNumber("check", "workers", options.workers);
     const rules = await ruleNames(options.rule);
     const asked = await inputs(operands, io);
-    const files = await partOf(options.shard, asked);
+    const files = await partOf(options.shard, await readAhead(options.mend, asked));
     const look = {
       width: io.width,
       colour: wantsColour(io),
@@ -98,7 +106,12 @@ The exit status is 1 when there is an error (or what --fail-on and --max-warning
       rules,
       ...(options.cache === undefined ? {} : { cache: await cacheIn(options.cache, io.cwd, rules) }),
     };
-    return tell(files, { settings, strictness, workers, asked: asked.length }, io);
+    const status = await tell(files, { settings, strictness, workers, asked: asked.length }, io);
+    if (options.mend === undefined || status > 1) return status;
+    const { mendFile } = await import("../mending/mend-file.js");
+    const [file] = files;
+    await mendFile(await file!.read(), file!.name, { output: options.mend, force: options.force }, io);
+    return status;
   },
 });
 
@@ -163,6 +176,28 @@ async function checkersFor(
     if (count > 1) return startThreads(count, settings);
   }
   return { checkers: [await checkerFor(settings)], end: async () => {} };
+}
+
+/** A recipe to be mended is looked at twice, and read once: it may come from a pipe. */
+async function readAhead(mend: string | undefined, files: readonly Input[]): Promise<readonly Input[]> {
+  if (mend === undefined) return files;
+  const [file] = files;
+  if (file === undefined || files.length > 1) {
+    throw new CliError(
+      "unwanted-operand",
+      `drawcord check --mend mends one recipe at a time, not ${files.length}`,
+    );
+  }
+  let bytes: Promise<Uint8Array> | undefined;
+  return [
+    {
+      ...file,
+      read: () => {
+        bytes ??= file.read();
+        return bytes;
+      },
+    },
+  ];
 }
 
 async function partOf(shard: string | undefined, files: readonly Input[]): Promise<readonly Input[]> {
