@@ -119,6 +119,36 @@ describe("drawcord plan", () => {
     ]);
   });
 
+  it("serves a shaft draft too, as far as it tells", async () => {
+    const wif = [
+      "[WIF]",
+      "Version=1.1",
+      "[WEAVING]",
+      "Shafts=2",
+      "Treadles=2",
+      "[WARP]",
+      "Threads=4",
+      "Units=inches",
+      "Spacing=0.05",
+      "[WEFT]",
+      "Threads=2",
+      "[THREADING]",
+      "1=1\n2=2\n3=1\n4=2",
+      "[TIEUP]",
+      "1=1\n2=2",
+      "[TREADLING]",
+      "1=1\n2=2",
+    ].join("\n");
+    const { status, stderr, stdout } = await run(["plan", "-", "--format", "json"], { stdin: wif });
+    expect([status, stderr]).toEqual([0, ""]);
+    const plan = JSON.parse(stdout);
+    expect(plan.ends).toEqual({ value: 4, unit: "ends" });
+    expect(plan.picks).toEqual({ value: 2, unit: "picks" });
+    // 4 ends at 20 an inch.
+    expect(plan.widthInReed).toEqual({ value: 5.1, unit: "mm" });
+    expect(plan.loom).toBeUndefined();
+  });
+
   it("keeps to the width of the terminal", async () => {
     const { stdout } = await run(["plan", "towels.yaml"], { cwd, width: 60 });
     for (const line of stdout.split("\n")) expect(line.length).toBeLessThanOrEqual(60);
@@ -134,6 +164,14 @@ describe("drawcord plan", () => {
       status: 2,
       stderr: 'slip.yaml:7:23: yarns.warp.count: "16/2 Nee": no yarn system is called "Nee"; is it Ne?\n',
     });
+  });
+});
+
+it("a chart alone has no project", async () => {
+  expect(await run(["plan", "-"], { stdin: "#.\n.#\n" })).toEqual({
+    status: 2,
+    stdout: "",
+    stderr: "standard input: a chart alone has no project; make a recipe of it with drawcord chart\n",
   });
 });
 

@@ -15,6 +15,7 @@ export { nearest } from "./nearest.js";
 export type { Place } from "./place.js";
 export { printable } from "./printable.js";
 export { projectOf } from "./project.js";
+export { projectOfDraft } from "./project-draft.js";
 export { type FileKind, kindOf, type Reading, read } from "./read.js";
 export { checkOptions } from "./recipe/check-options.js";
 export { formatRecipe } from "./recipe/format.js";

@@ -203,6 +203,13 @@ describe("reed and sley", () => {
       ),
     ));
 
+  it("of two patterns as near as each other, the shorter comes first", () => {
+    // 17 1/2 ends in 10 dents: 2 a dent is as much above it as 1-2 is below.
+    const found = sleyings("17.5 per cm", "10 per cm", { longest: 2 });
+    expect(found.map(({ sley }) => sley)).toEqual([[2], [1, 2], [1]]);
+    near(found[0]!.error, -found[1]!.error);
+  });
+
   it("ends in dents add up to the ends, and no dent but the last is short", () =>
     fc.assert(
       fc.property(

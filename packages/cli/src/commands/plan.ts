@@ -1,9 +1,9 @@
-import { projectOf, type Recipe, readRecipe } from "@drawcord/files";
-import { type Plan, plan, planNumbers, YarnError } from "@drawcord/yarn";
+import { projectOf, projectOfDraft, type Reading, read } from "@drawcord/files";
+import { type Plan, type Project, plan, planNumbers, YarnError } from "@drawcord/yarn";
 import { defineCommand } from "../command.js";
 import { CliError } from "../error.js";
 import { input } from "../inputs.js";
-import { loomJson, loomPlanOf, loomText } from "../loom/loom-needs.js";
+import { type LoomPlan, loomJson, loomPlanOf, loomText } from "../loom/loom-needs.js";
 import { paintFor } from "../paint.js";
 import { planJson } from "../plan/json.js";
 import { planText } from "../plan/text.js";
@@ -14,7 +14,7 @@ export const command = defineCommand({
   operands: "FILE",
   help: `Works out the numbers of a recipe's project: ends, units and lingos, reed and sley, widths in the reed, on the loom and finished, the length of the warp, the pieces, the yarn by colour with its weight and the packages to buy, and the weight of the cloth; then what the loom must have (lingos, leashes, heddles, cords, treadles, ties) against what the section loom says it has, and what the heaviest lift weighs.
 
-It takes what the sections yarns, cloth and project say. Where the trade has a usual value and the recipe has none, that is taken and listed under "assumed"; what cannot be worked out is listed under "missing".
+It takes what the sections yarns, cloth and project say. Where the trade has a usual value and the recipe has none, that is taken and listed under "assumed"; what cannot be worked out is listed under "missing". Of a shaft draft (WIF) it knows ends, picks by colour, and the setts.
 
 For FILE, - is standard input.`,
   examples: [
@@ -34,36 +34,65 @@ For FILE, - is standard input.`,
   },
   async run({ operands, options }, io) {
     const source = input(operands[0]!, io);
-    const recipe = readRecipe(await source.read(), source.name);
-    const found = planned(recipe);
+    const { loom, project, title } = subjectOf(read(await source.read(), source.name), source.name);
+    const found = planned(project, source.name);
     const numbers = options.explain ? planNumbers(found).map(({ value }) => value) : [];
     if (options.format === "json") {
       const whole = {
         file: source.name,
-        title: recipe.title,
+        title,
         ...planJson(found),
-        loom: loomJson(loomPlanOf(recipe)),
+        ...(loom === undefined ? {} : { loom: loomJson(loom) }),
         ...(options.explain ? { working: workingJson(numbers) } : {}),
       };
       await io.stdout.write(`${toJson(whole, 2)}\n`);
       return 0;
     }
-    const title = recipe.title === undefined ? "" : `  ${oneLine(recipe.title)}`;
     const paint = paintFor(io);
-    await io.stdout.write(
-      `${oneLine(source.name)}${paint.strong(title)}\n\n${planText(found, io.width, paint)}\n${loomText(loomPlanOf(recipe), io.width)}`,
-    );
+    const heading = title === undefined ? "" : paint.strong(`  ${oneLine(title)}`);
+    await io.stdout.write(`${oneLine(source.name)}${heading}\n\n${planText(found, io.width, paint)}`);
+    if (loom !== undefined) await io.stdout.write(`\n${loomText(loom, io.width)}`);
     if (options.explain) await io.stdout.write(`\n${workingText(numbers)}`);
     return 0;
   },
 });
 
-/** The plan of a recipe; a number that cannot be is told with the name of the file. */
-function planned(recipe: Recipe): Plan {
+/** What is planned: the project, and what the loom must have where there are units. */
+interface Subject {
+  readonly title: string | undefined;
+  readonly project: Project;
+  readonly loom?: LoomPlan;
+}
+
+/**
+ * What there is to plan in a file.
+ * @throws {CliError} `no-plan` for a chart
+ */
+function subjectOf(found: Reading, file: string): Subject {
+  switch (found.kind) {
+    case "recipe": {
+      const { recipe } = found;
+      return { title: recipe.title, project: projectOf(recipe), loom: loomPlanOf(recipe) };
+    }
+    case "draft":
+      return { title: found.draft.title, project: projectOfDraft(found.draft) };
+    case "chart":
+      throw new CliError(
+        "no-plan",
+        `${file}: a chart alone has no project; make a recipe of it with drawcord chart`,
+        {
+          file,
+        },
+      );
+  }
+}
+
+/** The plan of a project; a number that cannot be is told with the name of the file. */
+function planned(project: Project, file: string): Plan {
   try {
-    return plan(projectOf(recipe));
+    return plan(project);
   } catch (error) {
     if (!(error instanceof YarnError)) throw error;
-    throw new CliError("no-plan", `${recipe.file}: ${error.message}`, { file: recipe.file });
+    throw new CliError("no-plan", `${file}: ${error.message}`, { file });
   }
 }

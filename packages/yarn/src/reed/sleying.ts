@@ -66,10 +66,14 @@ export function sleyings(sett: Input, reed: Reed | string, options: SleyingOptio
       found.set(mean, { sley: spread(ends, length), sett: made, error: Math.abs(error) < EXACT ? 0 : error });
     }
   }
-  const sorted = [...found.values()].sort(
-    (a, b) => Math.abs(a.error) - Math.abs(b.error) || a.sley.length - b.sley.length,
-  );
+  const sorted = [...found.values()].sort(nearestFirst);
   return sorted[0]?.error === 0 ? sorted.slice(0, 1) : sorted.slice(0, best);
+}
+
+/** The smaller error first, and of two that differ by rounding alone the shorter pattern. */
+function nearestFirst(a: Sleying, b: Sleying): number {
+  const farther = Math.abs(a.error) - Math.abs(b.error);
+  return Math.abs(farther) > EXACT ? farther : a.sley.length - b.sley.length;
 }
 
 /**

@@ -1,0 +1,45 @@
+import { quantity } from "@drawcord/yarn/quantity";
+import { expect, it } from "vitest";
+import type { ShaftDraft } from "../../src/draft/types.js";
+import { projectOfDraft } from "../../src/project-draft.js";
+
+const draft: ShaftDraft = {
+  shafts: 2,
+  threading: [[1], [2], [1]],
+  shedding: { kind: "lift-plan", liftPlan: [[1], [2], [1], [2]] },
+  rising: true,
+  warp: {},
+  weft: {},
+};
+
+it("a bare draft tells its ends and picks, and no sett", () => {
+  expect(projectOfDraft(draft)).toEqual({ ends: 3, picks: 4, wefts: [{ name: "weft", picks: 4 }] });
+});
+
+it("a treadled draft has a pick a treadling step", () => {
+  const shedding: ShaftDraft["shedding"] = { kind: "tie-up", tieUp: [[1], [2]], treadling: [[1], [2]] };
+  expect(projectOfDraft({ ...draft, shedding }).picks).toBe(2);
+});
+
+it("the setts follow from the spacing, in each of a draft's units", () => {
+  const sett = (warp: ShaftDraft["warp"]) => projectOfDraft({ ...draft, warp }).sett;
+  expect(sett({ unit: "centimeters", spacing: { all: 0.1 } })).toEqual(quantity(10, "per cm"));
+  expect(sett({ unit: "inches", spacing: { all: 0.05 } })).toEqual(quantity(20, "per inch"));
+  // 720 decipoints make an inch.
+  expect(sett({ spacing: { all: 36 } })).toEqual(quantity(20, "per inch"));
+  expect(sett({ unit: "inches", spacing: { each: [0.25, 0.5, 0.75] } })).toEqual(quantity(2, "per inch"));
+  expect(sett({ spacing: { all: 0 } })).toBeUndefined();
+  expect(
+    projectOfDraft({ ...draft, weft: { unit: "centimeters", spacing: { all: 0.125 } } }).pickSett,
+  ).toEqual(quantity(8, "per cm"));
+});
+
+it("picks are told by their colours, in the order in which they are woven", () => {
+  const colours = ["#ffffff", "#000000", "#ffffff", "#ffffff"] as const;
+  expect(projectOfDraft({ ...draft, weft: { colours } }).wefts).toEqual([
+    { name: "#ffffff", colour: "#ffffff", picks: 3 },
+    { name: "#000000", colour: "#000000", picks: 1 },
+  ]);
+  const alike = projectOfDraft({ ...draft, weft: { colours: ["#000000", "#000000", "#000000", "#000000"] } });
+  expect(alike.wefts).toEqual([{ name: "weft", colour: "#000000", picks: 4 }]);
+});
