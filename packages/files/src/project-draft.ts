@@ -1,9 +1,7 @@
 import type { Project, ProjectWeft } from "@drawcord/yarn";
-import { type Quantity, quantity } from "@drawcord/yarn/quantity";
+import { quantity } from "@drawcord/yarn/quantity";
+import { settOf } from "./draft/check.js";
 import type { ShaftDraft, Shedding, ThreadLook } from "./draft/types.js";
-
-/** Decipoints in an inch. */
-const DECIPOINTS = 720;
 
 /**
  * What a plain shaft draft says of its project, for `plan` of `@drawcord/yarn`: ends, picks by colour, and the setts where
@@ -12,14 +10,13 @@ const DECIPOINTS = 720;
  */
 export function projectOfDraft(draft: ShaftDraft): Project {
   const picks = picksOf(draft.shedding);
-  const sett = settOf(draft.warp);
-  const pickSett = settOf(draft.weft);
+  const { endsPerCm, picksPerCm } = settOf(draft);
   return {
     ends: draft.threading.length,
     picks,
     wefts: weftsByColour(draft.weft, picks),
-    ...(sett === undefined ? {} : { sett }),
-    ...(pickSett === undefined ? {} : { pickSett }),
+    ...(endsPerCm === undefined ? {} : { sett: quantity(endsPerCm, "per cm") }),
+    ...(picksPerCm === undefined ? {} : { pickSett: quantity(picksPerCm, "per cm") }),
   };
 }
 
@@ -36,20 +33,4 @@ function weftsByColour({ colours }: ThreadLook, picks: number): ProjectWeft[] {
     return [{ name: "weft", picks, ...(colour === undefined ? {} : { colour }) }];
   }
   return [...counts].map(([colour, woven]) => ({ name: colour, colour, picks: woven }));
-}
-
-/** Threads side by side, from how far they lie apart; undefined where that is not told, or told as nothing. */
-function settOf({ spacing, unit }: ThreadLook): Quantity | undefined {
-  if (spacing === undefined) return undefined;
-  const { all, each } = spacing;
-  const apart = each === undefined ? all : each.reduce((sum, one) => sum + one, 0) / each.length;
-  if (apart === undefined || !(apart > 0) || !Number.isFinite(apart)) return undefined;
-  switch (unit) {
-    case "centimeters":
-      return quantity(1 / apart, "per cm");
-    case "inches":
-      return quantity(1 / apart, "per inch");
-    default:
-      return quantity(DECIPOINTS / apart, "per inch");
-  }
 }
