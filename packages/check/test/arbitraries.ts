@@ -36,6 +36,28 @@ export const drawdown = (rows = side, columns = side): fc.Arbitrary<BitGrid> =>
       );
   });
 
+/** Wide rows in which a ground repeats every few ends, so that word after word is equal, with a square turned here and there. */
+export const wideDrawdown: fc.Arbitrary<BitGrid> = fc
+  .record({
+    columns: fc.integer({ min: 90, max: 420 }),
+    rows: fc.array(
+      fc.record({
+        motif: fc
+          .constantFrom(1, 2, 4, 8, 16, 32, 5)
+          .chain((n) => fc.array(fc.boolean(), { minLength: n, maxLength: n })),
+        turned: fc.array(fc.nat({ max: 419 }), { maxLength: 3 }),
+      }),
+      { minLength: 1, maxLength: 4 },
+    ),
+  })
+  .map(({ columns, rows }) =>
+    fromBooleans(
+      rows.map(({ motif, turned }) =>
+        Array.from({ length: columns }, (_, end) => motif[end % motif.length]! !== turned.includes(end)),
+      ),
+    ),
+  );
+
 const shaftSet = (shafts: number): fc.Arbitrary<readonly number[]> =>
   fc.subarray(Array.from({ length: shafts }, (_, i) => i + 1));
 

@@ -5,7 +5,7 @@ import { check, checkGrid, type Report } from "../src/index.js";
 import { inferDrawn } from "../src/measure/infer.js";
 import { kindsOf } from "../src/measure/kinds.js";
 import { measureThreads } from "../src/measure/threads.js";
-import { draft, drawdown, repeat } from "./arbitraries.js";
+import { draft, drawdown, repeat, wideDrawdown } from "./arbitraries.js";
 import { cellsOf, type Numbers, runsOf, slowDraft, slowGrid } from "./slow-twin.js";
 
 function numbersOf({ size, floats, cut, balance, integrity }: Report): Numbers {
@@ -36,7 +36,7 @@ describe("the report's numbers", () => {
 
   it.each([8, 16] as const)("do not depend on pieces of %i interlacements", (size) => {
     fc.assert(
-      fc.property(drawdown(), fc.boolean(), (grid, joined) => {
+      fc.property(fc.oneof(drawdown(), wideDrawdown), fc.boolean(), (grid, joined) => {
         const kinds = kindsOf(grid);
         const { raised, lowered, changes, longest } = measureThreads(grid, kinds, joined, size);
         const lines = cellsOf(grid);
