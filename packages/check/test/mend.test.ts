@@ -173,6 +173,30 @@ describe("mending slips", () => {
     expect(mend(faulty)[0]!.draft.threading).toEqual(point);
   });
 
+  it("draws on both sides of a row what it draws on one", () => {
+    const straight: UnitDraft = {
+      ...good,
+      threading: [1, 2, 3, 4, 5].map((shaft) => [shaft]),
+      lifts: [
+        [3],
+        [2, 3, 4],
+        [1, 2, 3, 4, 5],
+        [2, 4],
+        [1, 5],
+        [3],
+        [1, 2, 3, 4, 5],
+        [2, 3],
+        [1, 3, 5],
+        [2, 4],
+      ],
+    };
+    expect(check(straight).findings.map(({ rule }) => rule)).toContain("lift-slip");
+    const options = { levels: { "thin-area": "off", "uneven-take-up": "off" } } as const;
+    expect(mend(straight, options)).toMatchObject([
+      { rule: "lift-slip", changes: [{ change: "draw", row: 8, shafts: [4] }], squares: 1 },
+    ]);
+  });
+
   it("lifts a row as its counterpart is lifted", () => {
     const faulty = { ...good, lifts: lozenge.with(1, [4]) };
     const [found] = mend(faulty);

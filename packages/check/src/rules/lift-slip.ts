@@ -115,7 +115,7 @@ export function slipOfLifts({ squares }: Figure): Slip | undefined {
 }
 
 /** The rows that are not the same from both sides, when they are few and the others, of several kinds, all are. */
-function lopsided({ squares }: Figure): number[] {
+export function lopsided({ squares }: Figure): number[] {
   const back = mirror(squares);
   const kinds = kindsOf(squares);
   const rows: number[] = [];
@@ -132,13 +132,17 @@ function sameRow(a: Figure["squares"], b: Figure["squares"], row: number): boole
   return true;
 }
 
-/** The units in which a row differs from another, or from its own mirror. */
-function unlike({ squares }: Figure, row: number, other?: number): string {
+/** The units (from 0) in which a row differs from another, or from its own mirror. */
+export function unlikeUnits({ squares }: Figure, row: number, other?: number): number[] {
   const last = squares.columns - 1;
-  const units = Array.from({ length: squares.columns }, (_, unit) => unit).filter(
+  return Array.from({ length: squares.columns }, (_, unit) => unit).filter(
     (unit) =>
       squares.get(row, unit) !==
       (other === undefined ? squares.get(row, last - unit) : squares.get(other, unit)),
   );
+}
+
+function unlike(figure: Figure, row: number, other?: number): string {
+  const units = unlikeUnits(figure, row, other);
   return `${units.length === 1 ? "unit" : "units"} ${runsOf(units.map((unit) => unit + 1))}`;
 }
