@@ -1,0 +1,71 @@
+import { zlibSync } from "fflate";
+import { expect, it } from "vitest";
+import { writeChunks } from "../../src/charts/png/chunks.js";
+import { FileError, read } from "../../src/index.js";
+import { processorTime } from "./processor-time.js";
+
+/** Half a mebibyte of anything: what is not read in linear time takes minutes with it. */
+const size = 2 ** 19;
+/** Of the processor's time, which other work on the machine does not lengthen. */
+const mostMilliseconds = 10_000;
+
+const recipe = `recipe: 1
+ground: { shafts: 2, threading: 1 2, steps: [{ raise: 1, sink: 2 }, { raise: 2, sink: 1 }] }
+units: { ends: 2, threading: 1 2 }
+lifts:
+  picks: 2
+`;
+
+/** A head, and after it one piece over and over, or the pieces that are made for 1, 2, 3 and so on. */
+function long(head: string, piece: string | ((i: number) => string)): Uint8Array {
+  const parts = [head];
+  for (let i = 1, length = head.length; length < size; i++) {
+    const part = typeof piece === "string" ? piece : piece(i);
+    parts.push(part);
+    length += part.length;
+  }
+  return new TextEncoder().encode(parts.join(""));
+}
+
+/** A PNG of 8 by 8 greys, with these parts of compressed data. */
+function png(...squares: readonly Uint8Array[]): Uint8Array {
+  const header = Uint8Array.of(0, 0, 0, 8, 0, 0, 0, 8, 8, 0, 0, 0, 0);
+  return writeChunks([{ type: "IHDR", data: header }, ...squares.map((data) => ({ type: "IDAT", data }))]);
+}
+
+it.each<[string, () => Uint8Array]>([
+  ["rows in a list", () => long(`${recipe}  rows:\n`, "  - 1\n")],
+  ["rows in a text", () => long(`${recipe}  rows: |\n`, "   1\n")],
+  ["rows of all shafts", () => long(`${recipe}  rows: |\n`, (i) => `   ${(i % 1000) + 1}-100000\n`)],
+  ["rows in a picture", () => long(`${recipe}  picture: |\n`, "    #.#.#.#.#.#.#.\n")],
+  ["a picture in one row", () => long(`${recipe}  picture: |\n    `, "#.")],
+  ["keys", () => long("", (i) => `k${i}: 1\n`)],
+  ["the same key", () => long("", "recipe: 1\n")],
+  ["a threading", () => long(recipe.replace("threading: 1 2 }", "threading:"), " 1")],
+  ["brackets in a threading", () => long(`recipe: 1\nunits:\n  threading: `, "(")],
+  ["blanks", () => long("recipe: 1\ntitle: a", " ")],
+  ["escapes", () => long('recipe: 1\ntitle: "', "\\n")],
+  ["anchors", () => long("", (i) => `- &a${i} *a${Math.max(1, i - 1)}\n`)],
+  ["comments", () => long("a: 1\n", "#\n")],
+  ["documents", () => long("", "---\n")],
+  ["ends of a draft", () => long("[WIF]\n[THREADING]\n", (i) => `${i}=1\n`)],
+  ["shafts of an end", () => long("[WIF]\n[THREADING]\n1=", "1,")],
+  ["sections of a draft", () => long("[WIF]\n", (i) => `[S${i}]\n`)],
+  ["semicolons", () => long("[WIF]\n[WARP]\nThreads=1", " ;")],
+  ["squares of a bitmap", () => long("P1\n200000 1\n", "0 ")],
+  ["comments of a bitmap", () => long("P1\n", "#\n")],
+  ["rows of a chart", () => long("", ".\n")],
+  ["a chart in one row", () => long("", "#.")],
+  ["a PNG that unpacks to a thousand times its size", () => png(zlibSync(new Uint8Array(2 ** 28)))],
+  ["parts of a PNG", () => png(...Array.from({ length: 40_000 }, () => new Uint8Array(0)))],
+])("a long file of %s is answered soon", { timeout: 120_000 }, (_what, make) => {
+  const bytes = make();
+  const start = processorTime();
+  try {
+    read(bytes, "long");
+  } catch (error) {
+    expect(error).toBeInstanceOf(FileError);
+    expect((error as FileError).message.length).toBeLessThan(1500);
+  }
+  expect(processorTime() - start).toBeLessThan(mostMilliseconds);
+});
