@@ -148,6 +148,13 @@ describe("float-length", () => {
     ]);
   });
 
+  it("allows 23 ends at 25 a cm when 9.2 mm are allowed, though 9.2 x 2.5 comes to less than 23 in binary", () => {
+    expect((9.2 * 25) / 10).toBeLessThan(23);
+    expect(allowedFloat({ sett: { endsPerCm: 25 }, limits: { float: { mm: 9.2 } } }, "weft").threads).toBe(
+      23,
+    );
+  });
+
   it("holds to the tighter of a limit in threads and one in mm", () => {
     const both = { float: { threads: 9, mm: 4 } };
     expect(allowedFloat({ limits: both, sett: { endsPerCm: 20 } }, "weft")).toMatchObject({
