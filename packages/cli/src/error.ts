@@ -17,6 +17,7 @@ export type CliErrorCode =
   | "no-sheet"
   | "no-rule"
   | "no-chart"
+  | "no-picture"
   | "not-a-recipe"
   | "bad-title"
   | "too-wide"

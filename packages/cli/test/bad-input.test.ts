@@ -55,8 +55,18 @@ const refused: readonly (readonly [what: string, content: string | Uint8Array, s
   ],
   [
     "a binary file",
-    Uint8Array.of(0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a, 0, 0, 0, 13),
+    Uint8Array.of(0xff, 0xd8, 0xff, 0xe0, 0, 16, 0x4a, 0x46, 0x49, 0x46),
     "bad.yaml:1:1: this is not a text file in UTF-8: a byte here is no character",
+  ],
+  [
+    "a picture that is cut short",
+    Uint8Array.of(0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a, 0, 0, 0, 13),
+    "bad.yaml:1:13: the PNG picture is cut short",
+  ],
+  [
+    "a draft without ends",
+    "[WIF]\nVersion=1.1\n",
+    "bad.yaml:1:1: the draft has no ends: it needs [THREADING]",
   ],
   [
     "a binary file that is text at first",
@@ -279,7 +289,7 @@ describe("an option that cannot be used", () => {
     ],
     [
       ["expand", "bad.yaml", "--format", "pdf"],
-      'drawcord expand: --format takes one of text, pbm, json, not "pdf"',
+      'drawcord expand: --format takes one of text, pbm, png, wif, json, not "pdf"',
     ],
     [
       ["check", "bad.yaml", "--fail-on", "never"],

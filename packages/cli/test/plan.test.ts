@@ -146,7 +146,7 @@ describe("drawcord plan", () => {
     expect(plan.picks).toEqual({ value: 2, unit: "picks" });
     // 4 ends at 20 an inch.
     expect(plan.widthInReed).toEqual({ value: 5.1, unit: "mm" });
-    expect(plan.loom).toBeUndefined();
+    expect(plan.loom).toEqual({ needs: { shafts: 2, heddles: [2, 2], treadles: 2, ties: 2 } });
   });
 
   it("keeps to the width of the terminal", async () => {

@@ -1,10 +1,14 @@
 import { check, type Report } from "@drawcord/check";
-import { checkOptions, type Place, readRecipe, statedNumbers } from "@drawcord/files";
+import { checkOptions, kindOf, type Place, readRecipe, statedNumbers } from "@drawcord/files";
+import type { BitGrid } from "@drawcord/grid";
 import { expand } from "@drawcord/units";
 import { CliError } from "../error.js";
 import type { Cloth } from "./cloth.js";
 import { recipePlaces } from "./recipe-place.js";
 import { onlyRules, withReasons } from "./selection.js";
+
+/** Why a rule did not run that a recipe switches off. */
+const SWITCHED_OFF = "it is switched off";
 
 /** What is kept of a checked file: all that follows from its content and the rules asked for. */
 export interface Kept {
@@ -14,24 +18,51 @@ export interface Kept {
 }
 
 /**
- * Reads a recipe and checks it by the rules asked for.
+ * Reads a recipe, a plain draft or a chart of interlacements, and checks it by the rules asked for.
  * @throws {FileError} with its place, for what cannot be read
- * @throws {CliError} `no-rule` when the recipe switches all of them off
+ * @throws {CliError} `no-rule` when none of them looks at it
  */
 export async function checkFile(bytes: Uint8Array, file: string, rules: readonly string[]): Promise<Kept> {
+  const kept = isRecipe(bytes)
+    ? await checkRecipe(bytes, file, rules)
+    : (await import("./check-plain.js")).checkPlain(bytes, file, rules);
+  const { ran, skipped } = kept.report.rules;
+  if (ran.length > 0) return kept;
+  const idle = skipped.filter(({ rule }) => rules.includes(rule));
+  const off = idle.length > 0 && idle.every(({ reason }) => reason === SWITCHED_OFF);
+  const why = off ? "every rule is switched off" : "none of the rules asked for has anything to look at";
+  throw new CliError("no-rule", `${file}: ${why}, so nothing was checked`, { file });
+}
+
+async function checkRecipe(bytes: Uint8Array, file: string, rules: readonly string[]): Promise<Kept> {
   const recipe = readRecipe(bytes, file);
   const options = { ...checkOptions(recipe), stated: await statedNumbers(recipe) };
   const report = withReasons(check(recipe.draft, onlyRules(options, rules)), rules);
-  if (report.rules.ran.length === 0) {
-    throw new CliError("no-rule", `${file}: every rule is switched off, so nothing was checked`, { file });
-  }
   return { title: recipe.title ?? null, report, places: recipePlaces(report.findings, recipe) };
 }
 
 /** A checked file as the formats take it. */
-export function clothOf({ places, report, title }: Kept, bytes: Uint8Array, file: string): Cloth {
-  const drawdown = once(() => expand(readRecipe(bytes, file).draft).drawdown);
+export async function clothOf(
+  { places, report, title }: Kept,
+  bytes: Uint8Array,
+  file: string,
+): Promise<Cloth> {
+  const drawdown = once(await drawing(bytes, file));
   return { file, title: title ?? undefined, report, places, drawdown };
+}
+
+/** Works the cloth of a file out; heavier readers than that of recipes are loaded only when they are needed. */
+async function drawing(bytes: Uint8Array, file: string): Promise<() => BitGrid> {
+  if (isRecipe(bytes)) return () => expand(readRecipe(bytes, file).draft).drawdown;
+  const [{ read }, { drawdownIn }] = await Promise.all([
+    import("@drawcord/files"),
+    import("../plain/drawdown.js"),
+  ]);
+  return () => drawdownIn(read(bytes, file));
+}
+
+function isRecipe(bytes: Uint8Array): boolean {
+  return kindOf(bytes) === "recipe";
 }
 
 function once<T>(make: () => T): () => T {

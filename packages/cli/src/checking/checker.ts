@@ -35,7 +35,7 @@ export async function checkerFor(settings: Settings): Promise<Checker> {
     try {
       const bytes = await input.read();
       const found = await keep(bytes, () => checkFile(bytes, input.name, settings.rules));
-      const cloth = clothOf(found, bytes, input.name);
+      const cloth = await clothOf(found, bytes, input.name);
       return { piece: format.cloth(cloth, settings.look), counts: countsOf(found.report) };
     } catch (error) {
       return failed(input.name, error, format);

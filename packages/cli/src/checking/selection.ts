@@ -1,4 +1,5 @@
 import { type CheckOptions, type Report, rules } from "@drawcord/check";
+import { draftRules } from "@drawcord/files";
 import { didYouMean } from "../did-you-mean.js";
 import { CliError } from "../error.js";
 
@@ -6,11 +7,11 @@ import { CliError } from "../error.js";
 export const NOT_ASKED_FOR = "it was not asked for";
 
 /**
- * The rules that are asked for; none named means all.
+ * The rules that are asked for, those for plain drafts among them; none named means all.
  * @throws {CliError} `unknown-rule` with the nearest name
  */
 export async function ruleNames(named: readonly string[]): Promise<readonly string[]> {
-  const known = rules.map(({ name }) => name);
+  const known = [...rules, ...draftRules].map(({ name }) => name);
   for (const name of named) {
     if (known.includes(name)) continue;
     const hint = (await didYouMean(name, known)) || `; there are ${known.join(", ")}`;

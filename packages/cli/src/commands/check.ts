@@ -17,6 +17,8 @@ export const command = defineCommand({
   operands: "FILE...",
   help: `Works each recipe out to every end and pick and says what cloth it makes: how long the floats are, where figure and ground do not cut, how evenly the threads are bound, and whether the cloth hangs together. Each fault is named with its ends and picks, its units and rows, and drawn.
 
+FILE may also be a plain draft (WIF), whose threading, tie-up and treadling are looked at by their own rules, or a chart of interlacements (text, PBM or PNG); what is drawn is then inferred from the face of the cloth.
+
 For FILE, - is standard input, a folder is every recipe in it (*.recipe.yaml), and a pattern such as 'drafts/*.yaml' is every file that fits it. Reports come in the order of the files, and one bad file never stops the rest.
 
 The exit status is 1 when there is an error (or what --fail-on and --max-warnings say), 2 when a file or an option cannot be used, else 0; it is the same in every format.`,

@@ -1,74 +1,142 @@
-import { readRecipe, writePbm } from "@drawcord/files";
-import { type Expansion, expand } from "@drawcord/units";
+import {
+  type Colour,
+  FileError,
+  type PictureOptions,
+  type Reading,
+  read,
+  writePbm,
+  writePng,
+} from "@drawcord/files";
 import { defineCommand } from "../command.js";
-import { pickLines, textDrawing } from "../drawing.js";
+import { textDrawing } from "../drawing.js";
 import { CliError } from "../error.js";
+import { expandedJson } from "../expand/json.js";
+import { expandedWif } from "../expand/wif.js";
 import { input } from "../inputs.js";
-import { toJson } from "../printable.js";
+import { wholeNumber } from "../number-option.js";
+import { drawdownIn } from "../plain/drawdown.js";
+import { sayIgnored } from "../plain/ignored.js";
 import { writeWhole } from "../write-whole.js";
 
 export const command = defineCommand({
   operands: "FILE",
   help: `Works a recipe out to every end and pick and draws the cloth as it looks from the face: # where the end lies over the pick, . where it lies under. The last pick is on top, as the cloth lies on the loom; end 1 is on the left.
 
-For FILE, - is standard input.`,
+FILE is a recipe, a plain draft (WIF), a chart of interlacements (text, PBM or PNG), or - for standard input; which it is, is known by what is in it.
+
+As wif it is the draft for a loom with shafts alone: as many shafts as there are ends that weave differently, moved by a lift plan or by treadles. A draft that is read keeps its own shafts.`,
   examples: [
     ["drawcord expand runner.recipe.yaml", "draws the runner in text"],
     [
-      "drawcord expand runner.recipe.yaml --format pbm -o runner.pbm",
-      "writes it as a picture, a pixel an interlacement",
+      "drawcord expand runner.recipe.yaml --format png --scale 4 -o runner.png",
+      "writes it as a picture, four pixels along each interlacement",
+    ],
+    [
+      "drawcord expand band.recipe.yaml --format wif --most-shafts 16 -o band.wif",
+      "writes a draft for shafts, if 16 are enough",
     ],
   ],
   options: {
     format: {
       type: "string",
       value: "FORMAT",
-      choices: ["text", "pbm", "json"],
+      choices: ["text", "pbm", "png", "wif", "json"],
       default: "text",
       help: "how to draw it",
+    },
+    scale: { type: "string", value: "N", help: "pixels along the side of an interlacement, up to 256 (png)" },
+    warp: {
+      type: "string",
+      value: "COLOUR",
+      help: "the colour of the warp, such as #2f4f7f; black when not given (png)",
+    },
+    weft: { type: "string", value: "COLOUR", help: "the colour of the weft; white when not given (png)" },
+    shedding: {
+      type: "string",
+      value: "KIND",
+      choices: ["lift-plan", "tie-up"],
+      help: "what moves the shafts (wif)",
+    },
+    "most-shafts": {
+      type: "string",
+      value: "N",
+      help: "the most shafts there may be, up to 4096; with more it takes nothing is written (wif)",
     },
     output: { type: "string", short: "o", value: "FILE", help: "write to this file, whole or not at all" },
     force: { type: "boolean", help: "replace the file if there is one" },
   },
   async run({ operands, options }, io) {
+    const { format, output } = options;
+    onlyWith("png", ["scale", "warp", "weft"], options);
+    onlyWith("wif", ["shedding", "most-shafts"], options);
+    if ((format === "pbm" || format === "png") && output === undefined && io.isTerminal) {
+      throw new CliError(
+        "unwritable",
+        `a ${format} picture is not for a terminal; name a file for it with -o`,
+      );
+    }
+    const picture = pictureOptions(options);
+    const means = {
+      mostShafts: wholeNumber("expand", "most-shafts", options["most-shafts"], 4096),
+      shedding: options.shedding,
+    };
     const source = input(operands[0]!, io);
-    const recipe = readRecipe(await source.read(), source.name);
-    if (options.format === "pbm" && options.output === undefined && io.isTerminal) {
-      throw new CliError("unwritable", "a pbm picture is not for a terminal; name a file for it with -o");
-    }
-    const chunks = drawings[options.format](expand(recipe.draft), source.name, recipe.title);
-    if (options.output !== undefined) {
-      await writeWhole(options.output, io.cwd, chunks, { force: options.force });
-    } else {
-      for (const chunk of chunks) await io.stdout.write(chunk);
-    }
+    const reading = read(await source.read(), source.name);
+    await sayIgnored(reading, source.name, io);
+    const chunks = drawn(reading);
+    if (output !== undefined) await writeWhole(output, io.cwd, chunks, { force: options.force });
+    else for (const chunk of chunks) await io.stdout.write(chunk);
     return 0;
+
+    function drawn(found: Reading): Iterable<string | Uint8Array> {
+      switch (format) {
+        case "text":
+          return textDrawing(drawdownIn(found));
+        case "pbm":
+          return [writePbm(drawdownIn(found))];
+        case "png":
+          return [png(found, source.name, picture)];
+        case "wif":
+          return [expandedWif(found, source.name, means)];
+        case "json":
+          return expandedJson(found, source.name);
+      }
+    }
   },
 });
 
-const drawings = {
-  text: ({ drawdown }: Expansion) => textDrawing(drawdown),
-  pbm: ({ drawdown }: Expansion) => [writePbm(drawdown)],
-  json: asJson,
-};
+/** @throws {CliError} `unwanted-option` for an option that the format has no use for */
+function onlyWith(
+  format: string,
+  names: readonly string[],
+  options: { readonly format: string } & Readonly<Record<string, unknown>>,
+): void {
+  const given = names.find((name) => options[name] !== undefined);
+  if (given === undefined || options.format === format) return;
+  const sentence = `drawcord expand: --${given} goes with --format ${format}, not with ${options.format}`;
+  throw new CliError("unwanted-option", sentence, { option: given });
+}
 
-/** Ends and picks in their order, end 1 and pick 1 first; units, rows and steps are counted from 1. */
-function* asJson(expansion: Expansion, file: string, title: string | undefined): Iterable<string> {
-  const { drawdown, rowOfPick, stepOfPick, unitOfEnd } = expansion;
-  const head = {
-    file,
-    title,
-    ends: drawdown.columns,
-    picks: drawdown.rows,
-    unitOfEnd: Array.from(unitOfEnd, (unit) => (unit < 0 ? null : unit + 1)),
-    rowOfPick: Array.from(rowOfPick, (row) => row + 1),
-    stepOfPick: Array.from(stepOfPick, (step) => step + 1),
+function pictureOptions(options: {
+  readonly scale: string | undefined;
+  readonly warp: string | undefined;
+  readonly weft: string | undefined;
+}): PictureOptions {
+  const scale = wholeNumber("expand", "scale", options.scale, 256);
+  return {
+    ...(scale !== undefined && { scale }),
+    ...(options.warp !== undefined && { warp: options.warp as Colour }),
+    ...(options.weft !== undefined && { weft: options.weft as Colour }),
   };
-  yield `${toJson(head).slice(0, -1)},"drawdown":[`;
-  let comma = "";
-  for (const line of pickLines(drawdown)) {
-    yield `${comma}"${line}"`;
-    comma = ",\n";
+}
+
+/** @throws {CliError} `no-picture` for colours that cannot be, and for too large a picture */
+function png(reading: Reading, file: string, options: PictureOptions): Uint8Array {
+  const drawdown = drawdownIn(reading);
+  try {
+    return writePng(drawdown, options);
+  } catch (error) {
+    if (!(error instanceof FileError)) throw error;
+    throw new CliError("no-picture", `drawcord expand: ${error.sentence}`, { file });
   }
-  yield "]}\n";
 }

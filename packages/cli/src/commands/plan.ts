@@ -3,9 +3,11 @@ import { type Plan, type Project, plan, planNumbers, YarnError } from "@drawcord
 import { defineCommand } from "../command.js";
 import { CliError } from "../error.js";
 import { input } from "../inputs.js";
-import { type LoomPlan, loomJson, loomPlanOf, loomText } from "../loom/loom-needs.js";
+import { loomJson, loomPlanOf, loomText } from "../loom/loom-needs.js";
 import { paintFor } from "../paint.js";
+import { sayIgnored } from "../plain/ignored.js";
 import { planJson } from "../plan/json.js";
+import { plainNeeds, plainText } from "../plan/plain.js";
 import { planText } from "../plan/text.js";
 import { workingJson, workingText } from "../plan/working.js";
 import { oneLine, toJson } from "../printable.js";
@@ -14,7 +16,7 @@ export const command = defineCommand({
   operands: "FILE",
   help: `Works out the numbers of a recipe's project: ends, units and lingos, reed and sley, widths in the reed, on the loom and finished, the length of the warp, the pieces, the yarn by colour with its weight and the packages to buy, and the weight of the cloth; then what the loom must have (lingos, leashes, heddles, cords, treadles, ties) against what the section loom says it has, and what the heaviest lift weighs.
 
-It takes what the sections yarns, cloth and project say. Where the trade has a usual value and the recipe has none, that is taken and listed under "assumed"; what cannot be worked out is listed under "missing". Of a shaft draft (WIF) it knows ends, picks by colour, and the setts.
+It takes what the sections yarns, cloth and project say. Where the trade has a usual value and the recipe has none, that is taken and listed under "assumed"; what cannot be worked out is listed under "missing". Of a shaft draft (WIF) it knows ends, picks by colour, the setts, and the shafts, heddles, treadles and ties.
 
 For FILE, - is standard input.`,
   examples: [
@@ -34,7 +36,9 @@ For FILE, - is standard input.`,
   },
   async run({ operands, options }, io) {
     const source = input(operands[0]!, io);
-    const { loom, project, title } = subjectOf(read(await source.read(), source.name), source.name);
+    const reading = read(await source.read(), source.name);
+    await sayIgnored(reading, source.name, io);
+    const { loom, project, title } = subjectOf(reading, source.name);
     const found = planned(project, source.name);
     const numbers = options.explain ? planNumbers(found).map(({ value }) => value) : [];
     if (options.format === "json") {
@@ -42,7 +46,7 @@ For FILE, - is standard input.`,
         file: source.name,
         title,
         ...planJson(found),
-        ...(loom === undefined ? {} : { loom: loomJson(loom) }),
+        loom: loom.json(),
         ...(options.explain ? { working: workingJson(numbers) } : {}),
       };
       await io.stdout.write(`${toJson(whole, 2)}\n`);
@@ -50,18 +54,19 @@ For FILE, - is standard input.`,
     }
     const paint = paintFor(io);
     const heading = title === undefined ? "" : paint.strong(`  ${oneLine(title)}`);
-    await io.stdout.write(`${oneLine(source.name)}${heading}\n\n${planText(found, io.width, paint)}`);
-    if (loom !== undefined) await io.stdout.write(`\n${loomText(loom, io.width)}`);
+    await io.stdout.write(
+      `${oneLine(source.name)}${heading}\n\n${planText(found, io.width, paint)}\n${loom.text(io.width)}`,
+    );
     if (options.explain) await io.stdout.write(`\n${workingText(numbers)}`);
     return 0;
   },
 });
 
-/** What is planned: the project, and what the loom must have where there are units. */
+/** What is planned: the project, and what the loom must have. */
 interface Subject {
   readonly title: string | undefined;
   readonly project: Project;
-  readonly loom?: LoomPlan;
+  readonly loom: { text(width: number): string; json(): object };
 }
 
 /**
@@ -72,10 +77,21 @@ function subjectOf(found: Reading, file: string): Subject {
   switch (found.kind) {
     case "recipe": {
       const { recipe } = found;
-      return { title: recipe.title, project: projectOf(recipe), loom: loomPlanOf(recipe) };
+      const loom = loomPlanOf(recipe);
+      return {
+        title: recipe.title,
+        project: projectOf(recipe),
+        loom: { text: (width) => loomText(loom, width), json: () => loomJson(loom) },
+      };
     }
-    case "draft":
-      return { title: found.draft.title, project: projectOfDraft(found.draft) };
+    case "draft": {
+      const needs = plainNeeds(found.draft);
+      return {
+        title: found.draft.title,
+        project: projectOfDraft(found.draft),
+        loom: { text: (width) => plainText(needs, width), json: () => ({ needs }) },
+      };
+    }
     case "chart":
       throw new CliError(
         "no-plan",

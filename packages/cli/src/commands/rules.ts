@@ -1,4 +1,5 @@
-import { rules } from "@drawcord/check";
+import { rules as clothRules } from "@drawcord/check";
+import { draftRules, drawdownOf, type ShaftDraft } from "@drawcord/files";
 import { toText } from "@drawcord/grid";
 import { expand } from "@drawcord/units";
 import { defineCommand } from "../command.js";
@@ -7,8 +8,11 @@ import { CliError } from "../error.js";
 import { type Paint, paintFor } from "../paint.js";
 import { table, wrap } from "../text.js";
 
+/** The rules for every cloth, and those for the plan of a plain draft. */
+const rules = [...clothRules, ...draftRules];
+
 type Rule = (typeof rules)[number];
-type Example = Rule["examples"]["fails"][number];
+type Example = (typeof clothRules)[number]["examples"]["fails"][number];
 
 export const command = defineCommand({
   operands: "[RULE]",
@@ -43,8 +47,8 @@ function page(rule: Rule, width: number, paint: Paint): string {
     part("Why it matters", rule.reason, width, paint),
     part("How to mend it", rule.mend, width, paint),
     part("Source", rule.source, width, paint),
-    ...rule.examples.passes.map((example) => drawing("Passes", example, paint)),
-    ...rule.examples.fails.map((example) => drawing("Fails", example, paint)),
+    ...examples(rule.examples.passes).map((example) => drawing("Passes", example, paint)),
+    ...examples(rule.examples.fails).map((example) => drawing("Fails", example, paint)),
   ];
   return `${parts.join("\n\n")}\n`;
 }
@@ -52,6 +56,10 @@ function page(rule: Rule, width: number, paint: Paint): string {
 function part(heading: string, text: string, width: number, paint: Paint): string {
   const lines = wrap(text, Math.min(width, 80) - 2);
   return [paint.strong(heading), ...lines.map((line) => `  ${line}`)].join("\n");
+}
+
+function examples(shown: readonly Example[] | ShaftDraft): readonly Example[] {
+  return "shafts" in shown ? [{ title: "the cloth of a draft", cloth: toText(drawdownOf(shown)) }] : shown;
 }
 
 /** The last pick on top. */

@@ -10,11 +10,11 @@ export function numbers(report: Report): readonly string[] {
 
 /** The numbers of a report with their names; no name where a line goes on with the one before. */
 export function numberRows(report: Report): readonly (readonly [name: string, text: string])[] {
-  const { balance, cut, floats, integrity, size } = report;
+  const { balance, cut, floats, inferred, integrity, size } = report;
   return [
     [
       "size",
-      `${count(size.ends, "end")} x ${count(size.picks, "pick")}, ${count(size.units, "unit")} x ${count(size.rows, "row")}`,
+      `${count(size.ends, "end")} x ${count(size.picks, "pick")}${inferred ? "" : `, ${count(size.units, "unit")} x ${count(size.rows, "row")}`}`,
     ],
     ["warp floats", `on the face ${tally(floats.warpFace)}`],
     ["", `on the back ${tally(floats.warpBack)}`],
@@ -29,6 +29,7 @@ export function numberRows(report: Report): readonly (readonly [name: string, te
       "",
       `intersections: ${spread(balance.intersections.ends, "end")}; ${spread(balance.intersections.picks, "pick")}`,
     ],
+    ...(inferred ? [["", sureness(inferred.sureness)] as const] : []),
     ["integrity", hangs(integrity)],
   ];
 }
@@ -63,6 +64,12 @@ function hangs({ hangsTogether, layers, looseEnds, loosePicks }: Report["integri
     ? "the cloth hangs together"
     : `the cloth falls apart into ${count(layers, "layer")}`;
   return [cloth, ...loose].join("; ");
+}
+
+/** What is drawn was not told by a plan: how far the numbers above can be relied on. */
+function sureness(share: number): string {
+  if (share === 0) return "what is drawn cannot be told from the cloth, so cuts and areas are not known";
+  return `what is drawn is inferred from the face, ${percent(share)} sure; areas are counted in threads`;
 }
 
 function percent(share: number): string {

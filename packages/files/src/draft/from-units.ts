@@ -1,4 +1,4 @@
-import { transpose } from "@drawcord/grid";
+import { type BitGrid, transpose } from "@drawcord/grid";
 import type { ShaftSet } from "@drawcord/ground";
 import { expand, type UnitDraft } from "@drawcord/units";
 import { FileError } from "../error.js";
@@ -22,8 +22,16 @@ export interface ShaftDraftOptions {
  * @example shaftDraftOf(unitDraft, { shedding: "tie-up" }).shafts // 2
  */
 export function shaftDraftOf(draft: UnitDraft, options: ShaftDraftOptions = {}): ShaftDraft {
+  return shaftDraftOfCloth(expand(draft).drawdown, options);
+}
+
+/**
+ * The shaft draft with the fewest shafts that weaves a drawdown (picks x ends, pick 1 in row 0), as above.
+ * @throws {FileError} `too-many-shafts`
+ * @example shaftDraftOfCloth(fromText("#.#.\n.#.#")).threading // [[1], [2], [1], [2]]
+ */
+export function shaftDraftOfCloth(drawdown: BitGrid, options: ShaftDraftOptions = {}): ShaftDraft {
   const { mostShafts = 4096, shedding = "lift-plan" } = options;
-  const { drawdown } = expand(draft);
   const ends = groupRows(transpose(drawdown));
   const shafts = ends.first.length;
   if (shafts > mostShafts) {

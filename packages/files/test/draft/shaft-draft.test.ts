@@ -9,6 +9,7 @@ import {
   readWif,
   shaftDraftOf,
   shaftsMoved,
+  withShedding,
   writeWif,
 } from "../../src/index.js";
 import { shaftDrafts, unitDrafts } from "../arbitraries.js";
@@ -16,6 +17,23 @@ import { refusal } from "../refusals.js";
 import { wholeRecipe } from "../samples.js";
 
 const ways = fc.constantFrom("lift-plan" as const, "tie-up" as const);
+
+describe("a shaft draft with its shafts moved the other way", () => {
+  it("weaves the same cloth, with no two treadles tied alike", () => {
+    fc.assert(
+      fc.property(shaftDrafts(), ways, (draft, way) => {
+        const other = withShedding(draft, way);
+        expect(other.shedding.kind).toBe(way);
+        expect(drawdownOf(other).equals(drawdownOf(draft))).toBe(true);
+        if (draft.shedding.kind === way) expect(other).toBe(draft);
+        else if (other.shedding.kind === "tie-up") {
+          const ties = other.shedding.tieUp.map((shafts) => shafts.join(" "));
+          expect(new Set(ties).size).toBe(ties.length);
+        }
+      }),
+    );
+  });
+});
 
 describe("a unit draft as a shaft draft", () => {
   it("weaves the same cloth", () => {
