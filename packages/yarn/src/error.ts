@@ -10,6 +10,7 @@ export type YarnErrorCode =
   | "not-whole"
   | "absurd"
   | "bad-notation"
+  | "too-long"
   | "unknown-system"
   | "unknown-fibre"
   | "missing";

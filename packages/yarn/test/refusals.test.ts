@@ -10,6 +10,8 @@ import {
   plied,
   quantity,
   readCountSystem,
+  readQuantity,
+  readReed,
   readSley,
   readYarn,
   sleyings,
@@ -246,6 +248,18 @@ const reeds: readonly Refusal[] = [
     "2.5 ends cannot be sleyed; expected a whole number",
   ],
   [
+    "more ends than any loom has",
+    () => endsInDents(1e9, [2]),
+    "absurd",
+    "1000000000 ends are more than any loom has; expected at most 10000000",
+  ],
+  [
+    "more ends than are ever wound",
+    () => bouts(1e9),
+    "absurd",
+    "passes along the warping board or mill: ends is 1000000000; expected at most 10000000",
+  ],
+  [
     "a sley that takes no ends",
     () => endsInDents(4, [0]),
     "zero",
@@ -258,6 +272,22 @@ const reeds: readonly Refusal[] = [
     "bouts: portees in a bout is 0; it must be more than zero",
   ],
 ];
+
+describe("a text too long to be a notation", () => {
+  const long = `16/2 ${" ".repeat(1_000_000)}x${"y".repeat(1_000_000)}`;
+
+  it.each([
+    ["yarn", readYarn],
+    ["system", readCountSystem],
+    ["quantity", readQuantity],
+    ["reed", readReed],
+    ["sley", readSley],
+  ])("is no %s, and is refused before it is looked at", (_, read) => {
+    expect(() => read(long)).toThrow(
+      '"16/2                ..." is 2000006 characters long; expected at most 200',
+    );
+  });
+});
 
 describe("each slip is refused in one sentence", () => {
   it.each([...yarns, ...quantities, ...reeds])("%s", (_, run, code, message) => {

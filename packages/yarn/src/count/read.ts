@@ -3,6 +3,7 @@ import { nearest } from "../nearest.js";
 import { convert } from "../quantity/convert.js";
 import { unitNamed } from "../quantity/read.js";
 import { quantity, units } from "../quantity/units.js";
+import { checkShort } from "../short.js";
 import { type CountSystemId, countSystems } from "./systems.js";
 import type { Yarn } from "./yarn.js";
 
@@ -14,10 +15,12 @@ const EXPECTED = "expected one such as 16/2 Ne, Nm 28/2, 2/20 worsted, 20 tex x 
  * `R 40 tex / 2`, `60/2 spun silk`, `75 den`, `6720 yd/lb`, `170 m/50 g`. On either side of a stroke the smaller number is the
  * ply; more plies than the count are written with `x`, as in `8 Ne x 12`. In spun silk the count beside a stroke is that of
  * the plied yarn.
- * @throws {YarnError} `no-number`, `unknown-system` (names the nearest), `bad-notation`, `zero` or `negative`, with the `column`
+ * @throws {YarnError} `no-number`, `unknown-system` (names the nearest), `bad-notation`, `too-long`, `zero` or `negative`, with the
+ * `column`
  * @example readYarn("2/20 worsted") // { system: "worsted", count: 20, plies: 2, resultant: false }
  */
 export function readYarn(text: string): Yarn {
+  checkShort(text);
   const trimmed = text.trim();
   const yarn =
     readWeighed(trimmed) ??
@@ -126,6 +129,7 @@ function systemNamed(text: string, name: string | undefined): CountSystemId {
  * @example readCountSystem("Ne") // "cotton"
  */
 export function readCountSystem(name: string): CountSystemId {
+  checkShort(name);
   const system = systemOf(name);
   if (system !== undefined) return system;
   const known = Object.values(countSystems).map(({ names }) => names[0]);

@@ -6,7 +6,7 @@ export const warpingFormulas = {
     title: "passes along the warping board or mill",
     expression: "ceil(n / t)",
     symbols: {
-      n: { meaning: "ends", kind: "number", whole: true, positive: true },
+      n: { meaning: "ends", kind: "number", whole: true, positive: true, most: 10_000_000 },
       t: { meaning: "threads wound together", kind: "number", whole: true, positive: true, most: 100 },
     },
     result: { symbol: "p", kind: "number", decimals: 0 },

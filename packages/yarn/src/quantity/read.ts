@@ -1,5 +1,6 @@
 import { YarnError } from "../error.js";
 import { nearest } from "../nearest.js";
+import { checkShort } from "../short.js";
 import { scanNumber } from "./number.js";
 import { type Kind, type Quantity, quantity, type UnitName, units } from "./units.js";
 
@@ -26,11 +27,12 @@ export interface ReadOptions {
 /**
  * Reads a quantity: a number (a decimal, a fraction `3/4`, or both `14 1/2`) and its unit, metric or of the inch and pound.
  * Setts read `24 per inch`, `24 ends per inch`, `24/in`, `24 epi`, `10 per cm`, `100 per 10 cm`.
- * @throws {YarnError} `no-number`, `no-unit`, `unknown-unit`, `wrong-kind`, `not-finite`, `negative` or `zero`; all but the
- * last two with the `column` in the text, from 1
+ * @throws {YarnError} `no-number`, `no-unit`, `unknown-unit`, `wrong-kind`, `not-finite`, `too-long`, `negative` or `zero`;
+ * all but the last two with the `column` in the text, from 1
  * @example readQuantity("14 1/2 in") // { value: 14.5, unit: "in", kind: "length" }
  */
 export function readQuantity(text: string, options: ReadOptions = {}): Quantity {
+  checkShort(text);
   const { kind } = options;
   const kinds = kind === undefined ? undefined : typeof kind === "string" ? [kind] : kind;
   const number = scanNumber(text);

@@ -3,6 +3,7 @@ import { nearest } from "../nearest.js";
 import { scanNumber } from "../quantity/number.js";
 import { checkValue, unitNamed } from "../quantity/read.js";
 import { quantity } from "../quantity/units.js";
+import { checkShort } from "../short.js";
 import { type ReedSystemId, reedSystems } from "./systems.js";
 
 /** A reed by its count. */
@@ -15,10 +16,11 @@ const EXPECTED = "expected one such as 12 per inch, 50 per 10 cm or 60 Stockport
 
 /**
  * Reads a reed count: `12 per inch`, `50 per 10 cm`, `60 Stockport`, `Bradford 50`, `12 porters Leeds`, `Irish 10s`.
- * @throws {YarnError} `no-number`, `no-unit`, `unknown-system` (names the nearest), `zero` or `negative`
+ * @throws {YarnError} `no-number`, `no-unit`, `unknown-system` (names the nearest), `too-long`, `zero` or `negative`
  * @example readReed("60 Stockport") // { system: "stockport", count: 60 }
  */
 export function readReed(text: string): Reed {
+  checkShort(text);
   const lead = /^ *[a-z]+(?= )/i.exec(text)?.[0] ?? "";
   const rest = text.slice(lead.length);
   const { value, end } = scanNumber(rest);

@@ -1,4 +1,5 @@
 import { YarnError } from "../error.js";
+import { checkShort } from "../short.js";
 
 /** Ends in the dents, over and over: `[1, 2, 2]` puts 5 ends in 3 dents. */
 export type Sley = readonly number[];
@@ -9,10 +10,11 @@ const MOST_IN_A_DENT = 50;
 /**
  * Reads a sleying pattern: ends in each dent, `2`, `1-2-2`, `0-1` (every other dent empty).
  * @throws {YarnError} `bad-notation` when it is not whole numbers with strokes between; `zero` when every dent is empty;
- * `absurd` above 50 in a dent
+ * `too-long`; `absurd` above 50 in a dent
  * @example readSley("1-2-2") // [1, 2, 2]
  */
 export function readSley(text: string): Sley {
+  checkShort(text);
   const parts = text.trim().split(/ *[-–] */);
   const wrong = parts.find((part) => !/^\d{1,9}$/.test(part));
   if (wrong !== undefined) {

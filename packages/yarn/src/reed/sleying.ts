@@ -34,6 +34,9 @@ export interface SleyingOptions {
   readonly best?: number;
 }
 
+/** More ends than in any warp. */
+const MOST_ENDS = 10_000_000;
+
 /** Nearer than this to the wanted sett, a pattern is exact but for rounding. In percent. */
 const EXACT = 1e-9;
 
@@ -98,13 +101,19 @@ export function settInReed(reed: Reed | string, sley: Sley): Result {
 
 /**
  * Ends in each dent, first to last: the pattern over and over, the last dent with what is left.
- * @throws {YarnError} `not-whole` or `negative` when the ends are not a number of ends; `zero` when the pattern is empty
+ * @throws {YarnError} `not-whole` or `negative` when the ends are not a number of ends; `zero` when the pattern is empty; `absurd`
+ * above ten million ends
  * @example endsInDents(7, [1, 2, 2]) // [1, 2, 2, 1, 1]
  */
 export function endsInDents(ends: number, sley: Sley): number[] {
   if (!Number.isInteger(ends) || ends < 0) {
     const code = ends < 0 ? "negative" : "not-whole";
     throw new YarnError(code, `${ends} ends cannot be sleyed; expected a whole number`, { ends });
+  }
+  if (ends > MOST_ENDS) {
+    throw new YarnError("absurd", `${ends} ends are more than any loom has; expected at most ${MOST_ENDS}`, {
+      ends,
+    });
   }
   if (!sley.some((one) => one > 0))
     throw new YarnError("zero", "a sleying pattern needs a dent with ends in it");
