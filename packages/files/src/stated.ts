@@ -1,6 +1,6 @@
 import type { StatedNumber } from "@drawcord/check";
 import type { Plan, PlanYarn } from "@drawcord/yarn";
-import { convert, type Quantity, quantity, YarnError } from "@drawcord/yarn/quantity";
+import { convert, type Quantity, quantity } from "@drawcord/yarn/quantity";
 import { FileError } from "./error.js";
 import { top } from "./place.js";
 import { projectOf } from "./project.js";
@@ -46,7 +46,8 @@ export async function statedNumbers(recipe: Recipe): Promise<readonly StatedNumb
 
 /** The plan of a recipe's project; where a number of it cannot be, the stated numbers are what asked for it. */
 async function planned(recipe: Recipe): Promise<Plan> {
-  const { plan } = await import("@drawcord/yarn");
+  // Its own error class: a bundle may hold another copy of the light entry.
+  const { plan, YarnError } = await import("@drawcord/yarn");
   try {
     return plan(projectOf(recipe));
   } catch (error) {
