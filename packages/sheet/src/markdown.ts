@@ -40,7 +40,7 @@ function written(block: Block, fileOf: (picture: Picture) => string): string[] {
         ...(block.blank
           ? ["\\_\\_\\_\\_\\_\\_\\_\\_"]
           : [escaped(formulaText(block.substitution)), `**${escaped(block.result)}**`]),
-        block.symbols.map((symbol) => `- ${escaped(symbol)}`).join("\n"),
+        block.symbols.map((symbol) => `- ${inline(symbol)}`).join("\n"),
         `Source: ${escaped(block.source)}`,
       ];
   }

@@ -42,7 +42,7 @@ function textsOf(sheet: Sheet): string[] {
             ...block.rows.flat().map(plainText),
           ];
         if (block.kind === "pictures") return block.pictures.map(({ caption }) => caption);
-        return [block.title, block.result, block.source, ...block.symbols];
+        return [block.title, block.result, block.source, ...block.symbols.map(plainText)];
       }),
     ]),
   ];

@@ -30,7 +30,7 @@ function blankBlock(block: Block): Block {
     case "pictures":
       return { ...block, pictures: block.pictures.map(blankPicture) };
     case "working":
-      return { ...block, blank: true };
+      return { ...block, symbols: block.symbols.map(blankText), blank: true };
   }
 }
 

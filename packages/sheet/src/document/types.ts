@@ -86,8 +86,8 @@ export interface Working {
   readonly substitution: Formula;
   /** With its unit, as printed elsewhere on the sheet. */
   readonly result: string;
-  /** What the letters stand for, one text a letter. */
-  readonly symbols: readonly string[];
+  /** What the letters stand for, one text a letter; values that were worked out before are answers. */
+  readonly symbols: readonly Text[];
   readonly source: string;
   readonly blank?: boolean;
 }

@@ -133,7 +133,7 @@ function working(from: Working): string {
 <h3>${escapeText(from.title)}</h3>
 <p>${toMathml(from.formula)}</p>
 ${given}
-<ul>${from.symbols.map((symbol) => `<li>${escapeText(symbol)}</li>`).join("")}</ul>
+<ul>${from.symbols.map((symbol) => `<li>${inline(symbol)}</li>`).join("")}</ul>
 <p class="note">Source: ${escapeText(from.source)}</p>
 </div>`;
 }

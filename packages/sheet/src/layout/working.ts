@@ -1,5 +1,5 @@
 import { BLANK } from "../document/text.js";
-import type { Working } from "../document/types.js";
+import type { Text, Working } from "../document/types.js";
 import { palette } from "../drawing/palette.js";
 import { round } from "../drawing/round.js";
 import type { Shape } from "../drawing/shape.js";
@@ -19,7 +19,7 @@ export function layWorking(working: Working, flow: Flow): void {
     { kind: "path", d: `M0 0h${round(flow.width)}`, stroke: palette.hair, width: 0.12 },
   ];
   let y = 3;
-  const text = (line: string | { text: string; strong: boolean }[], kind: Type, x = 0) => {
+  const text = (line: Text, kind: Type, x = 0) => {
     const lines = wrap(line, flow.width - x, kind);
     shapes.push(...setLines(lines, x, y, flow.width - x, kind));
     y += linesHeight(lines, kind) + 1.2;

@@ -1,4 +1,4 @@
-import type { Block, Part } from "../document/types.js";
+import type { Block, Part, Pictures } from "../document/types.js";
 import { piecePictures, repeatPictures } from "../pictures/cloth.js";
 import type { Context } from "./context.js";
 import { counted } from "./number.js";
@@ -15,18 +15,16 @@ export function clothPart(context: Context): Part {
       text: `${counted(ends, "end")} and ${counted(picks, "pick")}: ${counted(unitSpans.length, "unit")} across, ${counted(rowSpans.length, "row")} along.`,
     },
   ];
+  const piece: Block = { kind: "pictures", pictures: piecePictures(woven, colours, closeness) };
+  const close: Pictures = { kind: "pictures", pictures: repeatPictures(woven, colours, closeness) };
   if (repeats) {
     const across = times(repeat.across, repeat.units.end - repeat.units.start, "unit", "across");
     const along = times(repeat.along, repeat.rows.end - repeat.rows.start, "row", "along");
-    blocks.push({ kind: "paragraph", text: `The figure repeats: ${across}; ${along}.` });
-    blocks.push({ kind: "pictures", pictures: repeatPictures(woven, colours, closeness) });
+    blocks.push({ kind: "paragraph", text: `The figure repeats: ${across}; ${along}.` }, close, piece);
   } else {
-    blocks.push({
-      kind: "paragraph",
-      text: "The figure does not repeat within the piece: one repeat is the whole of it.",
-    });
+    const text = "The figure does not repeat within the piece: one repeat is the whole of it.";
+    blocks.push({ kind: "paragraph", text }, piece, ...(close.pictures.length === 0 ? [] : [close]));
   }
-  blocks.push({ kind: "pictures", pictures: piecePictures(woven, colours, closeness) });
   for (const text of chosen) blocks.push({ kind: "paragraph", tone: "note", text });
   return { name: "cloth", title: "The cloth", blocks };
 }

@@ -1,6 +1,6 @@
-import type { Report } from "@drawcord/check";
+import type { Finding, Report } from "@drawcord/check";
 import type { Block, Part, Text } from "../document/types.js";
-import { faultsPicture, severitySign } from "../pictures/faults.js";
+import { faultsPicture, type NumberedFinding, severitySign } from "../pictures/faults.js";
 import { answer } from "./answer.js";
 import type { Context } from "./context.js";
 import { count, counted } from "./number.js";
@@ -10,7 +10,8 @@ export function findingsPart({ woven, report, closeness }: Context): Part {
   const { findings, rules, waived } = report;
   const all = rules.ran.length + rules.skipped.length;
   const ran = `${counted(findings.length - waived, "finding")}, ${waived} waived, ${rules.ran.length} of ${all} rules ran`;
-  const picture = faultsPicture(woven, findings, closeness);
+  const numbered = numberedFindings(findings);
+  const picture = faultsPicture(woven, numbered, closeness);
   const blocks: Block[] = [
     {
       kind: "paragraph",
@@ -22,7 +23,13 @@ export function findingsPart({ woven, report, closeness }: Context): Part {
     measured(report),
   ];
   if (picture !== undefined) blocks.push({ kind: "pictures", pictures: [picture] });
-  if (findings.length > 0) blocks.push(list(report));
+  if (findings.length > 0) blocks.push(list(numbered));
+  const left = numbered.filter(({ number }) => number === undefined);
+  for (const rule of new Set(left.map(({ finding }) => finding.rule))) {
+    const more = left.filter(({ finding }) => finding.rule === rule).length;
+    const text = `The list stops at ${MOST_OF_A_RULE} findings of the rule ${rule}; there are ${count(more)} more like them, marked without a number.`;
+    blocks.push({ kind: "paragraph", tone: "note", text: answer(text) });
+  }
   for (const { rule, reason } of rules.skipped) {
     blocks.push({ kind: "paragraph", tone: "note", text: `The rule ${rule} did not run: ${reason}.` });
   }
@@ -36,7 +43,23 @@ export function findingsPart({ woven, report, closeness }: Context): Part {
   return { name: "findings", title: "Checked", blocks };
 }
 
-function list({ findings }: Report): Block {
+/** Findings of one rule that are listed; past that a reader has seen what is wrong. */
+const MOST_OF_A_RULE = 12;
+
+/** Numbers for the findings that are listed, in their order. */
+function numberedFindings(findings: readonly Finding[]): NumberedFinding[] {
+  const listed = new Map<string, number>();
+  let number = 0;
+  return findings.map((finding) => {
+    const before = listed.get(finding.rule) ?? 0;
+    listed.set(finding.rule, before + 1);
+    if (before >= MOST_OF_A_RULE) return { finding };
+    number++;
+    return { finding, number };
+  });
+}
+
+function list(findings: readonly NumberedFinding[]): Block {
   return {
     kind: "table",
     id: "findings-list",
@@ -47,12 +70,18 @@ function list({ findings }: Report): Block {
       { title: "Rule" },
       { title: "What and where" },
     ],
-    rows: findings.map(({ severity, rule, message, waived }, i): Text[] => [
-      `${i + 1}`,
-      answer(`${severitySign[severity]} ${severity}`),
-      answer(rule),
-      answer(waived === undefined ? message : `${message} (waived: ${waived})`),
-    ]),
+    rows: findings.flatMap(({ finding: { severity, rule, message, waived }, number }): Text[][] =>
+      number === undefined
+        ? []
+        : [
+            [
+              `${number}`,
+              answer(`${severitySign[severity]} ${severity}`),
+              answer(rule),
+              answer(waived === undefined ? message : `${message} (waived: ${waived})`),
+            ],
+          ],
+    ),
   };
 }
 

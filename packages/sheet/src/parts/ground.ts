@@ -16,12 +16,15 @@ export function groundPart(context: Context): Part {
   const { woven, recipe } = context;
   const { draft, treadles } = woven;
   const { ground } = draft;
-  const name = recipe.weave === undefined ? "The ground" : `The ground is ${article(recipe.weave)}`;
+  const name =
+    recipe.weave === undefined
+      ? "The ground is threaded"
+      : `The ground is ${article(recipe.weave)}, threaded`;
   const blocks: Block[] = [
     {
       kind: "paragraph",
       tone: "lead",
-      text: `${name}, on ${counted(ground.shafts, "ground shaft")}, shaft 1 nearest the weaver. On every pick the treadle raises some shafts and sinks others; the rest stay where the pattern harness puts them, which is what the long eyes are for.`,
+      text: `${name} on ${counted(ground.shafts, "ground shaft")}, shaft 1 nearest the weaver. On every pick the treadle raises some shafts and sinks others; the rest stay where the pattern harness puts them, which is what the long eyes are for.`,
     },
     threadingTable(woven),
     ...(treadles.length === 0 ? [] : [{ kind: "pictures", pictures: [tieUpPicture(woven)] } as const]),
@@ -30,11 +33,7 @@ export function groundPart(context: Context): Part {
       id: "tie-up",
       caption: "What each treadle does to the ground shafts",
       columns: [{ title: "Treadle", kind: "head" }, { title: "Raises shafts" }, { title: "Sinks shafts" }],
-      rows: treadles.map(({ raise, sink }, i): Text[] => [
-        `${i + 1}`,
-        answer(printShafts(raise)),
-        answer(printShafts(sink)),
-      ]),
+      rows: treadles.map(({ raise, sink }, i): Text[] => [`${i + 1}`, printShafts(raise), printShafts(sink)]),
     },
     treadlingTable(woven),
     ...tied(context),
@@ -107,12 +106,15 @@ function tied({ woven, recipe }: Context): Block[] {
     ...(tie.feet === undefined ? [] : [feetText(tie.feet)]),
     ...tie.notes.map((text) => `${text.charAt(0).toUpperCase()}${text.slice(1)}.`),
   ];
+  const text: Block = { kind: "paragraph", text: answer(lines.join(" ")) };
+  // A countermarch is tied just as the tie-up shows.
+  if (action === "countermarch") return [text];
   return [
-    { kind: "paragraph", text: answer(lines.join(" ")) },
+    text,
     {
       kind: "table",
       id: "ties",
-      caption: `Cords from treadles to ${action === "countermarch" ? "lamms" : "shafts"}`,
+      caption: "Cords from treadles to shafts",
       columns: [
         { title: "Treadle", kind: "head" },
         { title: "Ties that raise" },
@@ -173,6 +175,5 @@ function tieUpPicture({ draft, treadles }: Woven): Picture {
     caption: "Tie-up: treadles across, ground shafts upwards from the weaver",
     alt: `Tie-up of ${counted(treadles.length, "treadle")} and ${counted(shafts, "ground shaft")}. The table of treadles says the same in numbers.`,
     drawing: { ...size, shapes: [...paper, ...tieMarks(treadles, shafts, frame)] },
-    blank: { ...size, shapes: paper },
   };
 }

@@ -54,6 +54,7 @@ function pairs(id: string, caption: string, rows: readonly (readonly [string, Te
     caption,
     columns: [{ title: "What", kind: "head" }, { title: "How much" }],
     rows: rows.map(([what, value]) => [what, value]),
+    narrow: true,
   };
 }
 
@@ -90,9 +91,14 @@ function numbers(plan: Plan, print: Print): Block {
   const add = (what: string, quantity: Quantity | undefined) => {
     if (quantity !== undefined) rows.push([what, answer(print(quantity))]);
   };
-  add("Ends", plan.ends);
-  add("Units", plan.units);
-  add("Lingos", plan.lingos);
+  // These stand elsewhere on every sheet, so they are no riddle.
+  for (const [what, quantity] of [
+    ["Ends", plan.ends],
+    ["Units", plan.units],
+    ["Lingos", plan.lingos],
+  ] as const) {
+    if (quantity !== undefined) rows.push([what, print(quantity)]);
+  }
   const { reed } = plan;
   if (reed !== undefined) {
     rows.push(["Reed", answer(`${writeReed(reed.reed)}, ${print(reed.dents)} dents`)]);

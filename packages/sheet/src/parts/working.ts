@@ -8,7 +8,7 @@ import {
   type WorkingValue,
   writeQuantity,
 } from "@drawcord/yarn";
-import type { Block, Part, Working } from "../document/types.js";
+import type { Block, Part, Text, Working } from "../document/types.js";
 import { readTex, sides } from "../formula/read-tex.js";
 import type { Formula } from "../formula/types.js";
 import type { Context } from "./context.js";
@@ -59,12 +59,16 @@ function working(result: Result, number: number, units: Context["options"]["unit
   };
 }
 
-function symbolText({ symbol, meaning, values, assumed }: WorkingValue): string {
+function symbolText({ symbol, meaning, values, assumed, from }: WorkingValue): Text {
   const written = values.map(({ value, ...rest }) =>
     writeQuantity({ ...rest, value: Number(value.toPrecision(6)) }),
   );
   const why = assumed === undefined ? "" : ` (assumed: ${assumed})`;
-  return `${lowered(symbol)} = ${written.join(", ")}: ${meaning}${why}`;
+  return [
+    { text: `${lowered(symbol)} = ` },
+    { text: written.join(", "), answer: from !== undefined },
+    { text: `: ${meaning}${why}` },
+  ];
 }
 
 /** `T_1` as it is set in running text: T₁. */

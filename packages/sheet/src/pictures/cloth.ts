@@ -16,7 +16,10 @@ export interface Closeness {
 }
 
 /** Threads finer than this run together: the cloth is then drawn in blocks of mixed colour. */
-const FINEST = 0.24;
+const FINEST = 0.2;
+
+/** A thread is drawn no wider than this, in mm. */
+const COARSEST = 1.3;
 
 /** A stretch of cloth, and which side of it. */
 interface View {
@@ -27,25 +30,26 @@ interface View {
   readonly side: "face" | "back";
 }
 
-/** Face and back of one repeat of the figure, thread by thread where they can be told apart. */
+/**
+ * Face and back of one repeat of the figure, thread by thread; of a figure that does not repeat, the whole of it where its
+ * threads can be told apart on a page, else none.
+ */
 export function repeatPictures(woven: Woven, colours: ThreadColours, closeness: Closeness): Picture[] {
   const { repeat, unitSpans, rowSpans } = woven;
-  const ends = spanOf(unitSpans, repeat.units);
-  const picks = spanOf(rowSpans, repeat.rows);
+  const repeats = repeat.across > 1 || repeat.along > 1;
+  const ends = repeats ? spanOf(unitSpans, repeat.units) : { start: 0, end: woven.ends };
+  const picks = repeats ? spanOf(rowSpans, repeat.rows) : { start: 0, end: woven.picks };
   const { across, along } = pitch(closeness);
-  const most = 1.3;
-  const fit = Math.min(
-    80 / (lengthOf(ends) * across),
-    110 / (lengthOf(picks) * along),
-    most / Math.max(across, along),
-  );
+  const wide = lengthOf(ends) * across;
+  const long = lengthOf(picks) * along;
+  const finest = FINEST / Math.min(across, along);
+  const half = Math.min(80 / wide, 110 / long, COARSEST / Math.max(across, along));
   // A repeat too fine for half a page takes the whole of its width.
-  const scale =
-    fit * Math.min(across, along) >= FINEST
-      ? fit
-      : Math.min((roomWide - 2) / (lengthOf(ends) * across), (roomHigh - 20) / (lengthOf(picks) * along));
+  const scale = half >= finest ? half : Math.min((roomWide - 2) / wide, (roomHigh - 20) / long);
+  if (!repeats && scale < finest) return [];
+  const name = repeats ? "One repeat" : "The whole piece, thread by thread";
   return (["face", "back"] as const).map((side) =>
-    clothPicture(woven, colours, { id: `repeat-${side}`, name: "One repeat", ends, picks, side }, [
+    clothPicture(woven, colours, { id: `repeat-${side}`, name, ends, picks, side }, [
       across * scale,
       along * scale,
     ]),

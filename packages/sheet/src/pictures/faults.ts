@@ -10,7 +10,13 @@ import type { Closeness } from "./cloth.js";
 import { label } from "./label.js";
 
 /** Findings marked on a picture at the most; the list holds them all. */
-const MOST_MARKS = 150;
+const MOST_MARKS = 300;
+
+/** A finding and its number in the list, where it stands there by itself. */
+export interface NumberedFinding {
+  readonly finding: Finding;
+  readonly number?: number;
+}
 
 /** Each severity has a colour, a mark and a line of its own, so that none of them speaks alone. */
 const dress: Readonly<
@@ -30,23 +36,24 @@ export const severitySign: Readonly<Record<Severity, string>> = { error: "▲", 
  */
 export function faultsPicture(
   woven: Woven,
-  findings: readonly Finding[],
+  findings: readonly NumberedFinding[],
   { endsPerCm = 1, picksPerCm = endsPerCm }: Closeness,
 ): Picture | undefined {
   const placed = findings
-    .map((finding, i) => ({ finding, number: i + 1, ends: finding.ends, picks: finding.picks }))
-    .filter(({ ends, picks }) => ends !== undefined || picks !== undefined)
+    .filter(({ finding: { ends, picks } }) => ends !== undefined || picks !== undefined)
     .slice(0, MOST_MARKS);
   if (placed.length === 0) return undefined;
   const scale = Math.min((120 * endsPerCm) / woven.ends, (185 * picksPerCm) / woven.picks);
   const frame: Frame = { x: 4, y: 4, sx: scale / endsPerCm, sy: scale / picksPerCm };
   const width = woven.ends * frame.sx;
   const height = woven.picks * frame.sy;
+  const { x, y } = frame;
+  const edge: Shape = { kind: "rect", x, y, width, height, stroke: palette.rule, strokeWidth: 0.15 };
   const shapes: Shape[] = [
     ...figure(woven, frame),
-    { kind: "rect", x: frame.x, y: frame.y, width, height, stroke: palette.rule, strokeWidth: 0.15 },
-    ...placed.flatMap(({ finding, number, ends, picks }) =>
-      marked(finding.severity, number, area(woven, frame, ends, picks)),
+    edge,
+    ...placed.flatMap(({ finding: { severity, ends, picks }, number }) =>
+      marked(severity, number, area(woven, frame, ends, picks)),
     ),
     ...legend(height + 9),
   ];
@@ -55,7 +62,7 @@ export function faultsPicture(
     caption: "The findings on the figure (drawn units grey), numbered as in the list",
     alt: `The figure with ${placed.length} marked places. The list of findings names each place in ends and picks.`,
     drawing: { width: Math.max(width + 8, 66), height: height + 14, shapes },
-    blank: { width: width + 8, height: height + 8, shapes: [...figure(woven, frame)] },
+    blank: { width: width + 8, height: height + 8, shapes: [edge] },
   };
 }
 
@@ -104,7 +111,7 @@ function area(
   };
 }
 
-function marked(severity: Severity, number: number, { x, y, width, height }: Area): Shape[] {
+function marked(severity: Severity, number: number | undefined, { x, y, width, height }: Area): Shape[] {
   const { colour, dash } = dress[severity];
   const middle = { x: x + width / 2, y: y + height / 2 };
   return [
@@ -118,8 +125,16 @@ function marked(severity: Severity, number: number, { x, y, width, height }: Are
       strokeWidth: 0.35,
       ...(dash === undefined ? {} : { dash }),
     },
-    mark(severity, middle.x, middle.y, 1.7),
-    label(middle.x + 2, middle.y - 0.8, `${number}`, { size: 2.4, face: "sans-bold", fill: palette.ink }),
+    mark(severity, middle.x, middle.y, number === undefined ? 0.9 : 1.7),
+    ...(number === undefined
+      ? []
+      : [
+          label(middle.x + 2, middle.y - 0.8, `${number}`, {
+            size: 2.4,
+            face: "sans-bold",
+            fill: palette.ink,
+          }),
+        ]),
   ];
 }
 
