@@ -35,9 +35,10 @@ export function projectPart(context: Context): Part {
   const yarns = materials(context, print);
   if (yarns !== undefined) blocks.push(yarns);
   blocks.push(loomTable(context));
-  for (const { meaning, value, why } of assumptions(plan)) {
-    blocks.push(note(`Assumed: ${meaning}, ${writeQuantity(value)} (${why}).`));
-  }
+  const assumed = assumptions(plan).map(
+    ({ meaning, value, why }) => `${meaning}, ${writeQuantity(value)} (${why})`,
+  );
+  if (assumed.length > 0) blocks.push(note(`Assumed: ${assumed.join("; ")}.`));
   for (const missing of plan.missing) blocks.push(note(`Missing: ${missing}.`));
   for (const text of plan.notes) blocks.push(note(`Note: ${text}.`));
   return { name: "project", title: "Project and materials", blocks };
@@ -101,9 +102,13 @@ function numbers(plan: Plan, print: Print): Block {
   }
   const { reed } = plan;
   if (reed !== undefined) {
-    rows.push(["Reed", answer(`${writeReed(reed.reed)}, ${print(reed.dents)} dents`)]);
-    rows.push(["Sley", answer(`${writeSley(reed.sley)}, ${print(reed.sett)} ends`)]);
-    rows.push(["Dents used", answer(`${count(reed.dentsUsed)}, ${print(reed.width)}: ${reed.printed}`)]);
+    rows.push(["Reed", answer(writeReed(reed.reed))]);
+    add("Dents", reed.dents);
+    rows.push(["Sley", answer(writeSley(reed.sley))]);
+    add("Ends in the reed", reed.sett);
+    rows.push(["Dents used", answer(count(reed.dentsUsed))]);
+    add("Width of the dents used", reed.width);
+    rows.push(["Ends in the dents", answer(reed.printed)]);
   }
   add("Width in the reed", plan.widthInReed);
   add("Width on the loom", plan.clothWidth);

@@ -52,9 +52,11 @@ export function faultsPicture(
   const shapes: Shape[] = [
     ...figure(woven, frame),
     edge,
-    ...placed.flatMap(({ finding: { severity, ends, picks }, number }) =>
-      marked(severity, number, area(woven, frame, ends, picks)),
-    ),
+    ...[...placed]
+      .reverse()
+      .flatMap(({ finding: { severity, ends, picks }, number }) =>
+        marked(severity, number, area(woven, frame, ends, picks)),
+      ),
     ...legend(height + 9),
   ];
   return {
@@ -111,30 +113,17 @@ function area(
   };
 }
 
+/** A numbered finding is framed; one that the list leaves out is only a small mark. */
 function marked(severity: Severity, number: number | undefined, { x, y, width, height }: Area): Shape[] {
-  const { colour, dash } = dress[severity];
+  const { colour: stroke, dash } = dress[severity];
   const middle = { x: x + width / 2, y: y + height / 2 };
+  if (number === undefined) return [mark(severity, middle.x, middle.y, 0.9)];
+  const frame = { x: x - 0.3, y: y - 0.3, width: width + 0.6, height: height + 0.6 };
+  const bold = { size: 2.4, face: "sans-bold", fill: palette.ink } as const;
   return [
-    {
-      kind: "rect",
-      x: x - 0.3,
-      y: y - 0.3,
-      width: width + 0.6,
-      height: height + 0.6,
-      stroke: colour,
-      strokeWidth: 0.35,
-      ...(dash === undefined ? {} : { dash }),
-    },
-    mark(severity, middle.x, middle.y, number === undefined ? 0.9 : 1.7),
-    ...(number === undefined
-      ? []
-      : [
-          label(middle.x + 2, middle.y - 0.8, `${number}`, {
-            size: 2.4,
-            face: "sans-bold",
-            fill: palette.ink,
-          }),
-        ]),
+    { kind: "rect", ...frame, stroke, strokeWidth: 0.35, ...(dash === undefined ? {} : { dash }) },
+    mark(severity, middle.x, middle.y, 1.7),
+    label(middle.x + 2, middle.y - 0.8, `${number}`, bold),
   ];
 }
 
