@@ -105,6 +105,36 @@ describe("a PNG picture of another hand", () => {
     );
   });
 
+  it.each([1, 2, 3, 4])("of nothing but noise, filtered in way %i, is read pixel by pixel", (filterType) => {
+    const noise = fc
+      .record({ width: fc.integer({ min: 1, max: 20 }), height: fc.integer({ min: 2, max: 20 }) })
+      .chain(({ width, height }) =>
+        fc.record({
+          width: fc.constant(width),
+          greys: fc.array(fc.integer({ min: 0, max: 255 }), {
+            minLength: width * height,
+            maxLength: width * height,
+          }),
+        }),
+      );
+    fc.assert(
+      fc.property(noise, ({ width, greys }) => {
+        const png = new PNG({ width, height: greys.length / width });
+        greys.forEach((grey, i) => {
+          png.data.set([grey, grey, grey, 255], 4 * i);
+        });
+        // A pixel is raised where it is nearer to black than to white.
+        const raised = greys.map((grey) => grey < 128);
+        expect(
+          toBooleans(read(PNG.sync.write(png, { filterType })))
+            .reverse()
+            .flat(),
+        ).toEqual(raised);
+      }),
+      { numRuns: 60 },
+    );
+  });
+
   it.each([1, 2, 4])("with %i bits a pixel, interlaced, is read as another library reads it", (depth) => {
     fc.assert(
       fc.property(grids(), (grid) => {
