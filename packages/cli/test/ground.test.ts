@@ -63,6 +63,23 @@ describe("drawcord ground WEAVE", () => {
     ]);
   });
 
+  it("measures floats by system and face, and intersections thread by thread", async () => {
+    const { stdout } = await run(["ground", "satin 8 step 3"]);
+    for (const line of [
+      "  warp floats    on the face 1; on the back 7",
+      "  weft floats    on the face 7; on the back 1",
+      "  intersections  2 on an end, 2 on a pick",
+    ]) {
+      expect(stdout.split("\n")).toContain(line);
+    }
+    // 1 up, 3 down, 2 up, 2 down: ends and picks alike, the two floats of a face 1.5 and 2.5 on average.
+    const mixed = (await run(["ground", "twill 1/3/2/2"])).stdout.split("\n");
+    expect(mixed).toContain("  warp floats    on the face up to 2, mean 1.5; on the back up to 3, mean 2.5");
+    expect(mixed).toContain("  intersections  4 on an end, 4 on a pick");
+    const pointed = (await run(["ground", "pointed twill 1/3"])).stdout.split("\n");
+    expect(pointed).toContain("  intersections  2 on an end, 2 to 4 on a pick");
+  });
+
   it("takes the weave in several words", async () => {
     const one = await run(["ground", "herringbone twill 2/2 after 8"]);
     const several = await run(["ground", "herringbone", "twill", "2/2", "after", "8"]);
@@ -71,7 +88,7 @@ describe("drawcord ground WEAVE", () => {
 
   it("says what a weave is besides, and offers an irregular pair where no regular one is clean", async () => {
     expect((await run(["ground", "satin 8 plus right 1, above 1"])).stdout).toContain(
-      "that is      twill 2/3/1/2 step 3",
+      "that is        twill 2/3/1/2 step 3",
     );
     const { stdout } = await run(["ground", "satin 7"]);
     expect(stdout).toContain("An irregular pair is clean all round");

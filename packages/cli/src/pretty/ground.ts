@@ -2,6 +2,7 @@ import { type BitGrid, tile, toText } from "@drawcord/grid";
 import {
   type Arrangement,
   type BorderCut,
+  type FloatLengths,
   type Ground,
   isClean,
   type NoTieUp,
@@ -73,16 +74,15 @@ function otherName({ weave, name, plan }: StudiedGround): [string, string][] {
 }
 
 function propertyRows({ repeat, shafts, treadles, floats, ...rest }: Properties): [string, string][] {
-  const { line } = rest;
-  const side = (face: { longest: number }, back: { longest: number }) =>
-    `on the face up to ${face.longest}, on the back up to ${back.longest}`;
+  const { intersections, line } = rest;
   return [
     [
       "repeat",
       `${count(repeat.ends, "end")} x ${count(repeat.picks, "pick")}, on ${count(shafts, "shaft")} and ${count(treadles, "treadle")}`,
     ],
-    ["warp floats", side(floats.warpFace, floats.warpBack)],
-    ["weft floats", side(floats.weftFace, floats.weftBack)],
+    ["warp floats", `on the face ${floatsSaid(floats.warpFace)}; on the back ${floatsSaid(floats.warpBack)}`],
+    ["weft floats", `on the face ${floatsSaid(floats.weftFace)}; on the back ${floatsSaid(floats.weftBack)}`],
+    ["intersections", `${range(intersections.ends)} on an end, ${range(intersections.picks)} on a pick`],
     [
       "mean float",
       `${count(round(rest.meanFloat), "thread")}; ${count(round(rest.firmness.crossing), "crossing")} an interlacement`,
@@ -98,6 +98,19 @@ function propertyRows({ repeat, shafts, treadles, floats, ...rest }: Properties)
       : []),
     ["isonemal", rest.isonemal ? "yes: every thread is like every other" : "no"],
   ];
+}
+
+/** `up to 7, mean 4.5`; the mean of floats of one length goes without saying. */
+function floatsSaid({ count: floats, longest, mean }: FloatLengths): string {
+  if (floats === 0) return "none";
+  return mean === longest ? `${longest}` : `up to ${longest}, mean ${round(mean)}`;
+}
+
+/** `2`, or `2 to 6`. */
+function range(numbers: readonly number[]): string {
+  const least = numbers.reduce((a, b) => Math.min(a, b));
+  const most = numbers.reduce((a, b) => Math.max(a, b));
+  return least === most ? `${least}` : `${least} to ${most}`;
 }
 
 function planHeading({ plan, unitEnds, picksPerRow }: StudiedGround): string {

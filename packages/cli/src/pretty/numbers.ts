@@ -38,9 +38,10 @@ export function numberRows(report: Report): readonly (readonly [name: string, te
 function tally({ longest, lengths }: FloatTally): string {
   const entries = Object.entries(lengths).sort(([a], [b]) => Number(a) - Number(b));
   if (entries.length === 0) return "none";
-  const most = 6;
-  const shown = entries.slice(-most).map(([length, number]) => `${number} of ${length}`);
-  const shorter = entries.slice(0, -most).reduce((sum, [, number]) => sum + number, 0);
+  // Two lengths and more are put together; one alone has room of its own.
+  const hidden = entries.length > 7 ? entries.length - 6 : 0;
+  const shown = entries.slice(hidden).map(([length, number]) => `${number} of ${length}`);
+  const shorter = entries.slice(0, hidden).reduce((sum, [, number]) => sum + number, 0);
   return `up to ${longest} (${[...(shorter === 0 ? [] : [`${shorter} shorter`]), ...shown].join(", ")})`;
 }
 
