@@ -1,7 +1,13 @@
 import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { beforeAll, describe, expect, it } from "vitest";
-import { docstringExamples, fencedExamples, type Promised, runExample } from "./support/examples.js";
+import {
+  docstringExamples,
+  fencedExamples,
+  functionsOf,
+  type Promised,
+  runExample,
+} from "./support/examples.js";
 import { libraries, type Package, root } from "./support/packages.js";
 
 const load = (specifier: string): Promise<Record<string, unknown>> => import(specifier);
@@ -86,8 +92,11 @@ describe.each(libraries)("$specifier", (library) => {
     docstringExamples(readFileSync(path, "utf8")).map((code) => ({ file, path, code })),
   );
 
-  it("has examples in its docstrings", () => {
-    expect(examples.length).toBeGreaterThan(0);
+  it("has an example for every function that it exports", async () => {
+    const exported = new Set((await Promise.all(entriesOf(library).map(load))).flatMap(Object.keys));
+    const functions = sourcesOf(library).map(({ path }) => functionsOf(readFileSync(path, "utf8")));
+    expect(functions.flatMap(({ told }) => told).length).toBeGreaterThan(0);
+    expect(functions.flatMap(({ untold }) => untold.filter((name) => exported.has(name)))).toEqual([]);
   });
 
   it.each(examples)("$file: $code", async ({ path, code }) => {

@@ -30,6 +30,23 @@ export function docstringExamples(source: string): readonly string[] {
   return [...found];
 }
 
+/** The functions that a source file exports, those apart that have an example in the docstring of any overload. */
+export function functionsOf(source: string): {
+  readonly told: readonly string[];
+  readonly untold: readonly string[];
+} {
+  const file = ts.createSourceFile("source.ts", source, ts.ScriptTarget.Latest, true);
+  const functions = file.statements.filter(ts.isFunctionDeclaration);
+  const exported = functions.filter(({ modifiers }) =>
+    modifiers?.some(({ kind }) => kind === ts.SyntaxKind.ExportKeyword),
+  );
+  const nameOf = ({ name }: ts.FunctionDeclaration) => name?.text ?? "";
+  const hasExample = (node: ts.Node) =>
+    ts.getJSDocTags(node).some(({ tagName }) => tagName.text === "example");
+  const told = new Set(exported.filter(hasExample).map(nameOf));
+  return { told: [...told], untold: [...new Set(exported.map(nameOf))].filter((name) => !told.has(name)) };
+}
+
 /** The TypeScript and JavaScript between the fences of a page. */
 export function fencedExamples(markdown: string): readonly string[] {
   return [...markdown.matchAll(/^```(?:ts|js)\n([\s\S]*?)^```/gm)].map(([, code]) => code!);

@@ -43,6 +43,7 @@ function total(sizes: number | readonly number[], entries: number): number {
  * woven, and is a finding of the checker.
  * @throws {UnitsError} `no-units`, `no-rows`, `bad-size`, `wrong-length`, `bad-shaft`, `repeated-shaft`,
  * `outside-harness`, `raised-and-sunk`, `too-large`
+ * @example checkDraft({ ...draft, lifts: [] }) // throws no-rows
  */
 export function checkDraft(draft: UnitDraft): void {
   const { threading, lifts, unitEnds, picksPerRow, selvedge = {} } = draft;

@@ -45,6 +45,7 @@ const HASH = 35;
  * is taken.
  * @throws {FileError} `too-large` over 16 MiB; `bad-chart` for anything but one whole bitmap, with the line and column
  * (of the byte, counted as a character)
+ * @example toText(readPbm(new TextEncoder().encode("P1 2 1 1 0"), "moth.pbm")) // "#."
  */
 export function readPbm(bytes: Uint8Array, file: string): BitGrid {
   checkFileSize(bytes.length, file);

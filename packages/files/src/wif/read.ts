@@ -36,6 +36,7 @@ export interface WifReading {
  * Reads a WIF file. Any letter case and line end, a byte order mark, UTF-8 or Latin-1, sparse keys and comments are
  * taken. A draft with both a treadling and a lift plan is read by its treadling.
  * @throws {FileError} with file, line and column: `not-text`, `bad-draft`, `newer-version`, `too-large`
+ * @example readWif(writeWif(draft), "towel.wif").draft.threading // [[1], [2], [1], [2]]
  */
 export function readWif(source: Uint8Array | string, file: string): WifReading {
   const ini = readIni(readText(source, file, { latin1: true }), file);

@@ -37,6 +37,7 @@ interface Found {
  * How a border between units cuts depends on the end at which the figure begins, and not on the pick; how a border between
  * rows cuts depends on the pick, and not on the end. So each is counted once for every place, and the places of each kind
  * are put together afterwards.
+ * @example arrange([1, 2, 3, 4], 4, [[1], [2], [3], [4]], [{ sink: [[4], [3], [2], [1]], opposite: true }], {})[0].cut.sideways.open // 0
  */
 export function arrange(
   threading: readonly number[],

@@ -31,6 +31,7 @@ export interface PlanCut {
  * @throws {GroundError} `bad-size` when a unit has no ends or a row no picks
  * Derived from the model: of an undrawn end on shaft a beside a drawn one on shaft b, the pair cuts on a pick when both or
  * neither are bound there.
+ * @example cutOf(groundFromWeave("satin 5 step 2")).sideways // { cutting: 8, open: 2, share: 0.8 }
  */
 export function cutOf(ground: Ground, size: FigureSize = {}): PlanCut {
   const { threading, steps } = ground;
@@ -63,7 +64,10 @@ export function cutOf(ground: Ground, size: FigureSize = {}): PlanCut {
   };
 }
 
-/** Whether every pair at every border cuts. */
+/**
+ * Whether every pair at every border cuts.
+ * @example isClean(cutOf(groundFromWeave("satin 8 step 3"))) // true
+ */
 export function isClean(cut: PlanCut): boolean {
   return cut.sideways.open + cut.lengthways.open === 0;
 }

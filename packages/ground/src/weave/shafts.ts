@@ -42,7 +42,10 @@ export function treadled(weave: Weave): TreadledWeave {
   };
 }
 
-/** Threading, tie-up and treadling put together again. */
+/**
+ * Threading, tie-up and treadling put together again.
+ * @example untreadled({ shafts: 2, threading: [1, 2], tieUp: [[1], [2]], treadling: [2, 1] }).raised // [[2], [1]]
+ */
 export function untreadled({ shafts, threading, tieUp, treadling }: TreadledWeave): Weave {
   return { shafts, threading, raised: treadling.map((treadle) => tieUp[treadle - 1]!) };
 }

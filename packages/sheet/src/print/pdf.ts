@@ -26,6 +26,7 @@ const BOTTOM = 20;
  * A sheet as a PDF: vector pictures, real text in embedded fonts, a running head with the sheet and the part, page
  * numbers, bookmarks. The same sheet gives the same bytes: nothing in it tells of the time or the machine.
  * @param paper default `a4`
+ * @example new TextDecoder().decode((await toPdf(sheet)).subarray(0, 5)) // "%PDF-"
  */
 export async function toPdf(sheet: Sheet, paper: Paper = "a4"): Promise<Uint8Array> {
   const { default: PdfDocument } = await import("pdfkit");

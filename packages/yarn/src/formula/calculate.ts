@@ -13,7 +13,10 @@ export interface Result extends Quantity {
   readonly given: Readonly<Record<string, Given | readonly Given[]>>;
 }
 
-/** Whether a quantity knows the formula that it came from. */
+/**
+ * Whether a quantity knows the formula that it came from.
+ * @example isResult(tex("16/2 Ne")) // true
+ */
 export function isResult(value: Quantity): value is Result {
   return "formula" in value;
 }

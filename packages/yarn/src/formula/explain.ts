@@ -66,7 +66,10 @@ export function steps(result: Result): Result[] {
   return [...found];
 }
 
-/** A result rounded to the decimals at which it is printed. */
+/**
+ * A result rounded to the decimals at which it is printed.
+ * @example rounded(tex("16/2 Ne")).value // 73.8
+ */
 export function rounded(result: Result): Quantity {
   const { decimals } = formulas[result.formula].result;
   return { value: Number(result.value.toFixed(decimals)), unit: result.unit, kind: result.kind };

@@ -34,6 +34,7 @@ interface Shade {
  * unless all squares have one of two colours, of which the lighter is the paper.
  * @throws {FileError} `no-clear-ink` when colours are left to choose from, or none of the squares has the ink; `too-large`
  * over 16 million squares; `bad-value` for options that cannot be; else as `readPng`
+ * @example toText(readInkedPng(writePng(fromText("#.\n##")), "moth.png")) // "#.\n##"
  */
 export function readInkedPng(bytes: Uint8Array, file: string, options: InkOptions = {}): BitGrid {
   const { scale = 1, ink, threshold = 50 } = options;

@@ -11,6 +11,7 @@ import { scanLines, unpackedLength } from "./lines.js";
  * colour to the warp than to the weft. What is transparent shows white.
  * @throws {FileError} `too-large` over 16 MiB; `bad-chart` when the picture is damaged, too large to unpack, or its sides
  * are not whole numbers of squares at the scale; `bad-value` for options that cannot be
+ * @example toText(readPng(writePng(fromText("#.\n##"), { scale: 8 }), "moth.png", { scale: 8 })) // "#.\n##"
  */
 export function readPng(bytes: Uint8Array, file: string, options: PictureOptions = {}): BitGrid {
   const picture = pictureOf(options, file);

@@ -12,6 +12,7 @@ const mostPacked = 2 ** 28;
 /**
  * A PNG picture of a grid in two colours, its last row on top, each square `scale` pixels wide and high.
  * @throws {FileError} `bad-value` for options that cannot be; `too-large` for more than 2^31 pixels, or no squares
+ * @example [...writePng(fromText("#."))].slice(1, 4) // [80, 78, 71]
  */
 export function writePng(grid: BitGrid, options: PictureOptions = {}): Uint8Array {
   const { warp, weft, scale } = pictureOf(options, "picture");
