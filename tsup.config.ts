@@ -26,8 +26,8 @@ export default defineConfig([
   {
     ...preset("cli", ["bin", "worker"]),
     // What a check needs is bundled and small: to find, load and read a hundred files takes longer than the check itself.
-    // The main entry of yarn stays outside, with mathjs behind it, and so does sheet with its fonts.
-    noExternal: [/^@drawcord\/(?!yarn$|sheet)/, "fflate", "yaml"],
+    // Outside stay yarn, with mathjs behind it, and sheet with its fonts.
+    noExternal: [/^@drawcord\/(?!yarn|sheet)/, "fflate", "yaml"],
     minify: true,
     esbuildOptions(options) {
       options.conditions = ["@drawcord/source"];

@@ -25,7 +25,7 @@ export interface Input {
 
 /**
  * The files that the words on the command line stand for: names as they are, patterns such as `*.recipe.yaml` and the
- * recipes in a folder filled in and sorted, `-` for standard input. What stands for no file fails when it is read, so that
+ * recipes and drafts in a folder filled in and sorted, `-` for standard input. What stands for no file fails when it is read, so that
  * the others have their turn.
  */
 export async function inputs(operands: readonly string[], io: Io): Promise<readonly Input[]> {
@@ -49,7 +49,8 @@ async function inputsOf(operand: string, io: Io): Promise<readonly Input[]> {
   const there = await stat(resolve(io.cwd, operand)).catch(() => undefined);
   if (there?.isDirectory()) {
     const found = await filesLike(RECIPES, resolve(io.cwd, operand));
-    if (found.length === 0) return [nothing(operand, `no recipe (${RECIPES.join(", ")}) in this folder`)];
+    if (found.length === 0)
+      return [nothing(operand, `no recipe or draft (${RECIPES.join(", ")}) in this folder`)];
     return found.map((name) => fileInput(join(operand, name), io.cwd));
   }
   if (there !== undefined || !/[*?[{(!]/.test(operand)) return [input(operand, io)];
@@ -58,8 +59,8 @@ async function inputsOf(operand: string, io: Io): Promise<readonly Input[]> {
   return found.map((name) => fileInput(name, io.cwd));
 }
 
-/** What a folder's recipes are called, at any depth. */
-const RECIPES = ["**/*.recipe.yaml", "**/*.recipe.yml"];
+/** What recipes and drafts in a folder are called, at any depth. */
+const RECIPES = ["**/*.recipe.yaml", "**/*.recipe.yml", "**/*.wif"];
 
 async function filesLike(patterns: readonly string[], cwd: string): Promise<readonly string[]> {
   // Loaded only when there is something to look for.

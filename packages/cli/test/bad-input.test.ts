@@ -231,7 +231,7 @@ describe("a file that cannot be read", () => {
     expect(await run(["check", "folder/"], { cwd })).toEqual({
       status: 2,
       stdout: "",
-      stderr: "folder/: no recipe (**/*.recipe.yaml, **/*.recipe.yml) in this folder\n",
+      stderr: "folder/: no recipe or draft (**/*.recipe.yaml, **/*.recipe.yml, **/*.wif) in this folder\n",
     });
     const expanded = await run(["expand", "folder"], { cwd });
     expect(expanded).toEqual({

@@ -1,7 +1,7 @@
 import { writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { check, type Finding, rules } from "@drawcord/check";
-import { checkOptions, readRecipe } from "@drawcord/files";
+import { checkOptions, draftRules, readRecipe } from "@drawcord/files";
 import schema from "@microsoft/jest-sarif/lib/schemas/sarif-2.1.0-rtm.5.json" with { type: "json" };
 import * as draft04 from "ajv-draft-04";
 import { array, assert, constantFrom, property } from "fast-check";
@@ -106,7 +106,7 @@ describe("sarif", () => {
     }));
     expect(told).toEqual(JSON.parse(JSON.stringify(findings)));
     const listed = only!.tool.driver.rules!;
-    expect(listed.map(({ id }) => id)).toEqual(rules.map(({ name }) => name));
+    expect(listed.map(({ id }) => id)).toEqual([...draftRules, ...rules].map(({ name }) => name));
     for (const { ruleId, ruleIndex } of only!.results!) expect(listed[ruleIndex!]!.id).toBe(ruleId);
   });
 
@@ -217,4 +217,13 @@ describe("json and ndjson", () => {
       expect(JSON.parse((await told("json", ...more)).stdout)).toEqual(reports);
     }
   });
+});
+
+it("the numbers that a recipe states of its project are worked out and compared", async () => {
+  const stated = `${clean}cloth: { sett: 10 per cm, reed: 50 per 10 cm, sley: 2 }\nstated: { ends: 28, width-in-reed: 9 cm }\n`;
+  const { stdout } = await run(["check", "-", "--rule", "stated-number", "--format", "json"], {
+    stdin: stated,
+  });
+  const { findings } = JSON.parse(stdout) as { findings: (Finding & { line: number })[] };
+  expect(findings).toMatchObject([{ stated: "width-in-reed", measured: 2.8, limit: 9, unit: "cm", line: 6 }]);
 });

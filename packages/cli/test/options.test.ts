@@ -52,6 +52,21 @@ describe("--rule", () => {
     }
   });
 
+  it("takes a waiver of a rule that was not asked for, and does not call it unused", async () => {
+    const waiving = `${warned}waive: [{ rule: open-cut, reason: the fringe covers it }]\n`;
+    const argv = ["check", "-", "--format", "json", "--rule"];
+    const { stdout } = await run([...argv, "unused-waiver"], { stdin: waiving });
+    expect(JSON.parse(stdout)).toMatchObject({ rules: { ran: ["unused-waiver"] }, findings: [] });
+    const both = await run([...argv, "unused-waiver", "--rule", "open-cut"], { stdin: waiving });
+    expect(JSON.parse(both.stdout)).toMatchObject({
+      findings: [{ rule: "open-cut", waived: "the fringe covers it" }],
+    });
+    const unused = await run([...argv, "unused-waiver", "--rule", "open-cut"], {
+      stdin: waiving.replace("picks: 3", "picks: 4"),
+    });
+    expect(JSON.parse(unused.stdout)).toMatchObject({ findings: [{ rule: "unused-waiver", line: 5 }] });
+  });
+
   it("tells in the last line how many were asked for", async () => {
     const { stdout } = await check("clean.yaml", "--rule", "open-cut");
     expect(stdout).toMatch(/\n0 findings, 1 of 1 rules asked for ran\n$/);

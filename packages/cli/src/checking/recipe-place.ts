@@ -9,7 +9,7 @@ type PlaceIn = Recipe["place"];
  */
 export function recipePlaces(
   findings: readonly Finding[],
-  recipe: Pick<Recipe, "place" | "draft">,
+  recipe: Pick<Recipe, "place" | "draft" | "waive">,
 ): readonly (Place | null)[] {
   const known = new Map<string, Place | null>();
   const place: PlaceIn = (path) => {
@@ -20,7 +20,7 @@ export function recipePlaces(
   const rows = recipe.draft.lifts.length;
   const listed = place(["lifts", "rows", rows - 1]) !== undefined && !place(["lifts", "rows", rows]);
   return findings.map((finding) => {
-    for (const path of [...pathsOf(finding, listed), ["ground"]]) {
+    for (const path of [...pathsOf(finding, recipe.waive, listed), ["ground"]]) {
       const found = place(path);
       if (found !== undefined) return found;
     }
@@ -29,7 +29,7 @@ export function recipePlaces(
 }
 
 /** The sections that a finding may be about, the nearest first. */
-function pathsOf(finding: Finding, listed: boolean): readonly Path[] {
+function pathsOf(finding: Finding, waive: Recipe["waive"], listed: boolean): readonly Path[] {
   const { rule, rows, unit = "", units } = finding;
   const row = rows === undefined || !listed ? [] : [["lifts", "rows", rows[0] - 1]];
   const lifts = [...row, ["lifts", "order"], ["lifts", "rows"], ["lifts", "picture"]];
@@ -45,7 +45,7 @@ function pathsOf(finding: Finding, listed: boolean): readonly Path[] {
     case "stated-number":
       return [["stated", finding.stated ?? ""], ["stated"]];
     case "unused-waiver":
-      return [["waive"]];
+      return [["waive", waive.findIndex((waiver) => isAbout(finding, waiver))], ["waive"]];
     case "threading-slip":
       return threading;
     case "idle-shaft":
@@ -57,3 +57,9 @@ function pathsOf(finding: Finding, listed: boolean): readonly Path[] {
 }
 
 const GROUND: readonly Path[] = [["ground", "weave"], ["ground", "steps"], ["ground"]];
+
+/** Whether it is this waiver that a finding says matches nothing. */
+function isAbout(finding: Finding, { ends, picks, rows, rule, units }: Recipe["waive"][number]): boolean {
+  const told = [finding.waives, finding.ends, finding.picks, finding.units, finding.rows];
+  return JSON.stringify(told) === JSON.stringify([rule, ends, picks, units, rows]);
+}

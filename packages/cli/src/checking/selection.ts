@@ -20,12 +20,13 @@ export async function ruleNames(named: readonly string[]): Promise<readonly stri
   return named.length === 0 ? known : known.filter((name) => named.includes(name));
 }
 
-/** The options with every rule switched off that is not asked for. */
+/** The options with every rule switched off that is not asked for, and without its waivers, which would match nothing. */
 export function onlyRules(options: CheckOptions, asked: readonly string[]): CheckOptions {
   const others = rules.filter(({ name }) => !asked.includes(name));
   if (others.length === 0) return options;
   const off = Object.fromEntries(others.map(({ name }) => [name, "off"] as const));
-  return { ...options, levels: { ...options.levels, ...off } };
+  const waive = (options.waive ?? []).filter(({ rule }) => asked.includes(rule));
+  return { ...options, levels: { ...options.levels, ...off }, waive };
 }
 
 /** The report with the true reason why a rule did not run that was not asked for. */

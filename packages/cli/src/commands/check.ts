@@ -19,7 +19,7 @@ export const command = defineCommand({
 
 FILE may also be a plain draft (WIF), whose threading, tie-up and treadling are looked at by their own rules, or a chart of interlacements (text, PBM or PNG); what is drawn is then inferred from the face of the cloth.
 
-For FILE, - is standard input, a folder is every recipe in it (*.recipe.yaml), and a pattern such as 'drafts/*.yaml' is every file that fits it. Reports come in the order of the files, and one bad file never stops the rest.
+For FILE, - is standard input, a folder is every recipe and draft in it (*.recipe.yaml, *.wif), and a pattern such as 'drafts/*.yaml' is every file that fits it. Reports come in the order of the files, and one bad file never stops the rest.
 
 The exit status is 1 when there is an error (or what --fail-on and --max-warnings say), 2 when a file or an option cannot be used, else 0; it is the same in every format.`,
   examples: [

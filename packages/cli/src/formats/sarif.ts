@@ -1,7 +1,7 @@
 import { isAbsolute, sep } from "node:path";
 import { pathToFileURL } from "node:url";
-import { type Finding, rules } from "@drawcord/check";
-import type { Place } from "@drawcord/files";
+import { rules as clothRules, type Finding } from "@drawcord/check";
+import { draftRules, type Place } from "@drawcord/files";
 import type {
   Invocation,
   Location,
@@ -41,6 +41,8 @@ export const sarif: Format = {
     return `],\n"invocations":[${toJson(invocation)}]}]}\n`;
   },
 };
+
+const rules = [...draftRules, ...clothRules];
 
 function driver(version: string): ToolComponent {
   return { name: "Drawcord", semanticVersion: version, rules: rules.map(descriptor) };
