@@ -144,6 +144,17 @@ describe("mending the cut", () => {
     expect(check(mends[0]!.draft).findings).toEqual([]);
   });
 
+  it.each([
+    ["raise", "tie step 3 of the ground to raise shaft 3 and to sink shaft 2"],
+    ["sink", "tie step 3 of the ground to raise shaft 3 and to sink shaft 2"],
+  ] as const)("ties a treadle that was left without what it should %s", (part, words) => {
+    const steps = twill.steps.map((step, i) => (i === 2 ? { ...step, [part]: [] } : step));
+    const faulty = { ...figured, ground: { ...twill, steps } };
+    const mends = mend(faulty, { limits: { float: { threads: 6 } } });
+    expect(mends.flatMap(({ changes }) => changes.map(sayChange))).toEqual([words]);
+    expect(mends.at(-1)!.draft).toEqual(figured);
+  });
+
   it("says what it asks in words", () => {
     expect(sayChange({ change: "start-ground", steps: 1 })).toBe("begin the ground's treadling 1 step later");
     expect(sayChange({ change: "swap-ground" })).toBe(

@@ -31,7 +31,7 @@ describe("a working in TeX", () => {
 
   it("is set as MathML in which every digit is in place", () => {
     expect(toMathml(readTex("W = \\frac{564}{40}"))).toBe(
-      "<math><mrow><mi>W</mi><mo>=</mo><mfrac><mn>564</mn><mn>40</mn></mfrac></mrow></math>",
+      '<math displaystyle="true"><mrow><mi>W</mi><mo>=</mo><mfrac><mn>564</mn><mn>40</mn></mfrac></mrow></math>',
     );
   });
 });

@@ -26,6 +26,6 @@ describe("a weaver with nothing but the page", () => {
   it("is told the order of threading from the right", () => {
     const page = toHtml(makeSheet(exampleRecipe("runner")));
     const first = page.indexOf('<th scope="row">1</th>', page.indexOf("unit-threading-list"));
-    expect(page.slice(first, first + 300)).toContain("<td>81–80</td><td>X</td>");
+    expect(page.slice(first, first + 300)).toContain('<td class="number">81–80</td><td>X</td>');
   });
 });

@@ -17,6 +17,13 @@ export type Change =
   | { readonly change: "start-ground"; readonly steps: number }
   /** On every treadle, the shafts raised are sunk and the shafts sunk are raised. */
   | { readonly change: "swap-ground" }
+  /** What one step of the ground's treadling raises and sinks. */
+  | {
+      readonly change: "tie";
+      readonly step: number;
+      readonly raise: readonly number[];
+      readonly sink: readonly number[];
+    }
   /** The ends of a selvedge hung on other ground shafts. */
   | { readonly change: "selvedge"; readonly side: "left" | "right"; readonly shafts: readonly number[] };
 
@@ -71,6 +78,12 @@ export function applyChange(draft: UnitDraft, change: Change): UnitDraft {
           steps: draft.ground.steps.map((step) => ({ ...step, raise: step.sink, sink: step.raise })),
         },
       };
+    case "tie": {
+      const { steps } = draft.ground;
+      const { raise, sink } = change;
+      const step = { ...steps[change.step - 1]!, raise, sink };
+      return { ...draft, ground: { ...draft.ground, steps: steps.with(change.step - 1, step) } };
+    }
     case "selvedge":
       return { ...draft, selvedge: { ...draft.selvedge, [change.side]: change.shafts } };
   }
@@ -102,6 +115,8 @@ export function sayChange(change: Change): string {
       return `begin the ground's treadling ${many(change.steps, "step")} later`;
     case "swap-ground":
       return "sink on every treadle what it raises, and raise what it sinks";
+    case "tie":
+      return `tie step ${change.step} of the ground to raise ${orNothing(change.raise)} and to sink ${orNothing(change.sink)}`;
     case "selvedge":
       return `thread the ${change.side} selvedge on ground ${shaftsInWords(change.shafts)}`;
   }
@@ -113,6 +128,10 @@ function withLift(draft: UnitDraft, row: number, lift: readonly number[]): UnitD
 
 function without(sizes: number | readonly number[], place: number): number | readonly number[] {
   return typeof sizes === "number" ? sizes : sizes.toSpliced(place - 1, 1);
+}
+
+function orNothing(shafts: readonly number[]): string {
+  return shafts.length === 0 ? "nothing" : shaftsInWords(shafts);
 }
 
 function shaftsInWords(shafts: readonly number[]): string {

@@ -1,8 +1,9 @@
 import type { UnitDraft } from "@drawcord/units";
 import { applyChange, type Change } from "./change.js";
+import { missingTie } from "./ties.js";
 
 /**
- * The change to the ground after which the figure cuts: its treadling begun some steps later, as few as will do, or its
+ * The change to the ground after which the figure cuts: a tie that is missing, its treadling begun some steps later, as few as will do, or its
  * raise and sink exchanged, and then begun later.
  * @param accept whether a draft will do
  */
@@ -16,7 +17,9 @@ export function mendCuts(
     (_, i): Change => ({ change: "start-ground", steps: i + 1 }),
   );
   const swap: Change = { change: "swap-ground" };
+  const tie = missingTie(draft);
   const ways: readonly (readonly Change[])[] = [
+    ...(tie === undefined ? [] : [[tie]]),
     ...starts.map((start) => [start]),
     [swap],
     ...starts.map((start) => [swap, start]),

@@ -11,6 +11,7 @@ import { eachLongRun } from "../measure/long-runs.js";
 import { measureDraft } from "../measure/measure.js";
 import type { CheckOptions } from "../options.js";
 import { applyChange, type Change } from "./change.js";
+import { missingTie } from "./ties.js";
 import { isDrawn, squaresTurned } from "./turned.js";
 
 /** Interlacements looked at, over all drafts tried, before a search is given up. */
@@ -33,7 +34,7 @@ interface Attempt {
 }
 
 /**
- * The changes that leave no float too long, as few squares turned as can be.
+ * The changes that leave no float too long: a tie that is missing, or else as few squares turned as can be.
  * @param accept whether a draft without long floats will do
  */
 export function mendFloats(
@@ -41,6 +42,8 @@ export function mendFloats(
   options: CheckOptions,
   accept: (mended: UnitDraft) => boolean,
 ): readonly Change[] | undefined {
+  const tie = missingTie(draft);
+  if (tie !== undefined && accept(applyChange(draft, tie))) return [tie];
   // A float that lies on no square that can be turned stays.
   if (longFloats(draft, options).some(({ squares }) => turnsOfAll(draft, squares).length === 0))
     return undefined;

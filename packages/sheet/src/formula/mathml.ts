@@ -3,10 +3,10 @@ import type { Formula } from "./types.js";
 
 /**
  * A formula as presentation MathML (W3C MathML Core), which browsers set and screen readers read.
- * @example toMathml({ kind: "word", text: "n", slant: true }) // "<math><mi>n</mi></math>"
+ * @example toMathml({ kind: "word", text: "n", slant: true }) // '<math displaystyle="true"><mi>n</mi></math>'
  */
 export function toMathml(formula: Formula): string {
-  return `<math>${element(formula)}</math>`;
+  return `<math displaystyle="true">${element(formula)}</math>`;
 }
 
 function element(formula: Formula): string {

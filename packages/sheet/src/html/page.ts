@@ -91,7 +91,7 @@ function table({ id, caption, columns, rows }: Table): string {
     return `<tr>${row.map((text, i) => cell(text, columns[i]!, name)).join("")}</tr>`;
   });
   return `<div class="table scroll" role="region" tabindex="0" aria-labelledby="${id}-caption">
-<table id="${id}"><caption id="${id}-caption">${escapeText(caption)}</caption>
+<table id="${id}"><caption id="${id}-caption"><span>${escapeText(caption)}</span></caption>
 <thead><tr>${head.join("")}</tr></thead>
 <tbody>
 ${body.join("\n")}
@@ -102,9 +102,9 @@ function cell(text: Text, { title, kind }: Column, name: string): string {
   if (kind === "tick") {
     return `<td class="tick"><input type="checkbox" aria-label="${escapeText(`${name}: ${title.toLowerCase()}`)}"></td>`;
   }
-  return kind === "head"
-    ? `<th scope="row">${inline(text)}</th>`
-    : `<td${classOf(kind)}>${inline(text)}</td>`;
+  if (kind !== "head") return `<td${classOf(kind)}>${inline(text)}</td>`;
+  const phrase = name.includes(" ") ? ' class="phrase"' : "";
+  return `<th scope="row"${phrase}>${inline(text)}</th>`;
 }
 
 function classOf(kind: Column["kind"]): string {

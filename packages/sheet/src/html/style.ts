@@ -6,7 +6,7 @@ export const style = `
 *{box-sizing:border-box}
 html{font:400 1.0625rem/1.55 "Source Serif 4","Source Serif Pro",Charter,"Iowan Old Style","Palatino Linotype",Georgia,serif;color:var(--ink);background:#fff;-webkit-text-size-adjust:100%;font-variant-numeric:lining-nums tabular-nums}
 body{margin:0 auto;max-width:52rem;padding:clamp(1.25rem,5vw,4rem) clamp(1rem,5vw,3rem) 5rem}
-h1,h2,p,figcaption,caption,td,th,li{overflow-wrap:anywhere}
+h1,h2,h3,p,figcaption,li{overflow-wrap:anywhere}
 h1{font-weight:600;font-size:clamp(1.6rem,5vw,2.3rem);line-height:1.2;margin:0 0 .4rem}
 h2{font-weight:600;font-size:1.35rem;line-height:1.3;margin:0 0 .8rem}
 h3{font-weight:600;font-size:1.05rem;margin:1.6rem 0 .3rem}
@@ -26,12 +26,14 @@ svg{display:block;height:auto}
 figcaption,caption{font:400 .88rem/1.45 "Source Sans 3","Source Sans Pro","Segoe UI","Helvetica Neue",Arial,sans-serif;color:var(--muted);text-align:left}
 figcaption{margin-top:.5rem;width:0;min-width:100%}
 caption{padding-bottom:.5rem}
+caption span{display:inline-block;max-width:min(36rem,calc(100vw - 2rem))}
 .scroll{overflow-x:auto;max-width:100%}
 .table{margin:1.5rem 0}
 table{border-collapse:collapse;font-size:.95rem;line-height:1.4}
 th,td{padding:.28rem .9rem .28rem 0;text-align:left;vertical-align:top;border-bottom:1px solid var(--hair)}
 thead th{font:600 .82rem/1.3 "Source Sans 3","Source Sans Pro","Segoe UI","Helvetica Neue",Arial,sans-serif;color:var(--muted);border-bottom:1px solid var(--rule);vertical-align:bottom}
 tbody th{font-weight:600;white-space:nowrap}
+tbody th.phrase{white-space:normal;min-width:9rem}
 .number{text-align:right;white-space:nowrap}
 .tick{text-align:center}
 input[type=checkbox]{accent-color:var(--accent);width:1.1rem;height:1.1rem;margin:.1rem 0}
@@ -45,7 +47,7 @@ strong{font-weight:600}
 math{font-size:1.08rem}
 @media print{
  html{font-size:10pt}body{max-width:none;padding:0}nav{display:none}
- section{margin-top:1.6rem}h2,h3,caption{break-after:avoid}figure,tr,.working{break-inside:avoid}
+ section{margin-top:1.6rem}section+section{break-before:page}section#cautions{break-before:auto}h2,h3,caption{break-after:avoid}figure,tr,.working{break-inside:avoid}
  .scroll,figure .scroll{overflow:visible}a{color:inherit;text-decoration:none}
 }
 `.trim();

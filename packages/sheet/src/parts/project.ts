@@ -137,8 +137,8 @@ function materials({ plan, recipe }: Context, print: Print): Block | undefined {
       { title: "Yarn", kind: "head" },
       { title: "Count" },
       { title: "Fibre and colour" },
-      { title: "Length" },
-      { title: "Weight" },
+      { title: "Length", kind: "number" },
+      { title: "Weight", kind: "number" },
       { title: "Packages" },
     ],
     rows: names.map((name): Text[] => {

@@ -32,7 +32,7 @@ export function threadingPart({ woven, options, recipe }: Context): Part {
     columns: [
       { title: "Group", kind: "head" },
       { title: "Done", kind: "tick" },
-      { title: "Units" },
+      { title: "Units", kind: "number" },
       { title: "Pattern shafts in order" },
       { title: "How many", kind: "number" },
       { title: "Ends a unit", kind: "number" },
