@@ -36,16 +36,16 @@ export function joinFaults(cloth: Cloth, eachFault: (visit: VisitFault) => void)
   const { ofEnd, ofPick } = squares;
   const stride = (squares.columns + 31) >>> 5;
   const words = new Uint32Array(squares.rows * stride);
-  let any = false;
+  let painted = false;
   eachFault((firstEnd, lastEnd, firstPick, lastPick) => {
-    any = true;
+    painted = true;
     for (let row = ofPick[firstPick]!; row <= ofPick[lastPick]!; row++) {
       setBits(words, row * stride, ofEnd[firstEnd]!, ofEnd[lastEnd]! + 1);
     }
   });
-  if (!any) return [];
-  const painted = BitGrid.own(squares.rows, squares.columns, words);
-  return tally(cloth, patchesOf(painted, { rows: false, columns: false }), eachFault);
+  if (!painted) return [];
+  const grid = BitGrid.own(squares.rows, squares.columns, words);
+  return tally(cloth, patchesOf(grid, { rows: false, columns: false }), eachFault);
 }
 
 function tally(cloth: Cloth, patches: Patches, eachFault: (visit: VisitFault) => void): Region[] {

@@ -87,12 +87,12 @@ const ground = (): fc.Arbitrary<Ground> =>
         sink: all.filter((_, i) => places[i] === "sink"),
         ...(weft !== "" && { weft }),
       }));
-    const any: fc.Arbitrary<Ground> = fc.record({
+    const anyPlan: fc.Arbitrary<Ground> = fc.record({
       shafts: fc.constant(shafts),
       threading: fc.array(fc.integer({ min: 1, max: shafts }), { minLength: 1, maxLength: 9 }),
       steps: fc.array(step, { minLength: 1, maxLength: 6 }),
     });
-    return fc.oneof(counted, any);
+    return fc.oneof(counted, anyPlan);
   });
 
 /** Units or rows of one size, or of unlike ones. */
