@@ -1,4 +1,4 @@
-import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
@@ -97,14 +97,50 @@ describe("drawcord check --mend", () => {
     expect(stderr).toBe("drawcord check --mend mends one recipe at a time, not 2\n");
   });
 
-  it("says so when the rows to be mended are drawn in a picture", async () => {
-    const picture = `  picture: |\n${["....#", "...##", "..###", ".###.", "###..", ".###.", "..###", "...#.", "....#"].map((row) => `    ${row}\n`).join("")}`;
+  it("mends rows that are drawn in a picture, square by square", async () => {
+    const rows = ["....#", "...##", "..###", ".###.", "###..", ".###.", "..###", "...#.", "....#"];
+    const picture = `  picture: |\n${rows.map((row) => `    ${row}\n`).join("")}# the end\n`;
     const drawn = faulty.replace(/ {2}rows:\n[\s\S]*$/, picture);
     const { status, stderr } = await run(["check", "-", "--mend", "out.recipe.yaml"], { cwd, stdin: drawn });
-    expect(status).toBe(2);
-    expect(stderr).toMatch(
-      /^standard input:\d+: the rows to be mended are drawn in a picture or put together from blocks; mend them there\n$/,
-    );
+    expect(status).toBe(0);
+    expect(stderr).toMatch(/\nout\.recipe\.yaml: the mended recipe\n$/);
+    const changed = read("out.recipe.yaml")
+      .split("\n")
+      .filter((line) => /^ +[#.]+$/.test(line))
+      .filter((line, i) => line.trim() !== rows[i]);
+    expect(changed).toHaveLength(1);
+    expect(read("out.recipe.yaml")).toContain("# the end\n");
+    expect((await run(["check", "out.recipe.yaml"], { cwd })).stdout).toMatch(/\n0 findings/);
+  });
+
+  it("mends no draft and no chart", async () => {
+    const chart = "#.#.\n.#.#\n#.#.\n.#.#\n";
+    const { stderr } = await run(["check", "-", "--mend", "out.recipe.yaml"], { cwd, stdin: chart });
+    expect(stderr).toBe("standard input: only a recipe can be mended; nothing was written\n");
+    expect(readdirSync(cwd)).toEqual(["sampler.recipe.yaml"]);
+  });
+
+  it.each([
+    ["no/such/out.yaml", "no/such/out.yaml: there is no such folder; nothing was written\n"],
+    [
+      "sampler.recipe.yaml/x",
+      "sampler.recipe.yaml/x: a part of this path is a file, not a folder; nothing was written\n",
+    ],
+    ["drafts", "drafts: this is a folder; name a file in it; nothing was written\n"],
+    ["/dev/full", "/dev/full: the disk is full\n"],
+  ])("leaves the original whole where %s cannot be written", async (output, sentence) => {
+    mkdirSync(join(cwd, "drafts"));
+    const { status, stderr } = await run(["check", "sampler.recipe.yaml", "--mend", output], { cwd });
+    expect({ status, stderr }).toEqual({ status: 2, stderr: sentence });
+    expect(read("sampler.recipe.yaml")).toBe(faulty);
+    expect(readdirSync(cwd).sort()).toEqual(["drafts", "sampler.recipe.yaml"]);
+  });
+
+  it("mends a recipe in its place with --force", async () => {
+    const argv = ["check", "sampler.recipe.yaml", "--mend", "sampler.recipe.yaml", "--force"];
+    expect((await run(argv, { cwd })).status).toBe(0);
+    expect(read("sampler.recipe.yaml")).not.toBe(faulty);
+    expect(read("sampler.recipe.yaml")).toContain("# wider");
     expect(readdirSync(cwd)).toEqual(["sampler.recipe.yaml"]);
   });
 });

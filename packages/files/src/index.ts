@@ -22,6 +22,7 @@ export { checkOptions } from "./recipe/check-options.js";
 export { formatRecipe } from "./recipe/format.js";
 export { readRecipe } from "./recipe/read.js";
 export { type RecipeValue, type Revision, reviseRecipe } from "./recipe/revise.js";
+export { type RevisedRecipe, reviseDraft } from "./recipe/revise-draft.js";
 export { starterRecipe } from "./recipe/starter.js";
 export type {
   Placed,

@@ -52,7 +52,7 @@ function splice(tree: Tree, from: number, to: number, by: string): string {
 }
 
 /** A value on one line, as it may stand in brackets too. */
-function inline(value: RecipeValue): string {
+export function inline(value: RecipeValue): string {
   if (typeof value === "string") {
     // The signs that mean something in brackets or begin something in YAML go between quotes.
     const plain = /^[\w(][\w*+()./% -]*$/.test(value) && value.trim() === value && parse(value) === value;

@@ -1,0 +1,89 @@
+/** The rows of a lift plan where they stand in the text of a recipe, one by one. */
+import type { ShaftSet } from "@drawcord/ground";
+import { parseRows, printShafts } from "@drawcord/units";
+import { isScalar, isSeq, type Node } from "yaml";
+import { at, entries, isList, items, root, type Spot, textOf } from "../tree/spot.js";
+import type { Tree } from "../tree/tree.js";
+import { inline } from "./revise.js";
+
+/** A row that has a place of its own: an entry of a list, or a line of a picture. */
+export interface LiftCell {
+  readonly lift: ShaftSet;
+  /** The recipe with another lift in the row; undefined where the picture has no column for it. */
+  with(lift: ShaftSet): string | undefined;
+  /** The recipe without the row; undefined where it cannot be taken out alone. */
+  without(): string | undefined;
+}
+
+/** The rows of the plan itself and of its blocks. */
+export function liftCells(tree: Tree): readonly LiftCell[] {
+  const lifts = at(root(tree), "lifts");
+  if (lifts === undefined) return [];
+  const blocks = at(lifts, "blocks");
+  const plans = [lifts, ...(blocks === undefined ? [] : entries(blocks).map(([, block]) => block))];
+  return plans.flatMap((plan) => {
+    const rows = at(plan, "rows");
+    const picture = at(plan, "picture");
+    return [
+      ...(rows !== undefined && isList(rows) ? listed(tree.text, rows) : []),
+      ...(picture === undefined ? [] : drawn(tree.text, picture)),
+    ];
+  });
+}
+
+function listed(text: string, rows: Spot): readonly LiftCell[] {
+  const flow = isSeq<Node>(rows.node) && rows.node.flow === true;
+  return items(rows).flatMap((item): readonly LiftCell[] => {
+    const [start, end] = item.node?.range ?? [];
+    const lines = parseRows(textOf(item));
+    const [lift] = lines;
+    if (start === undefined || end === undefined || lift === undefined || lines.length > 1) return [];
+    if (!isScalar(item.node) || text.slice(start, end).includes("\n")) return [];
+    return [
+      {
+        lift,
+        with: (other) =>
+          text.slice(0, start) +
+          inline(other.length === 1 ? other[0]! : printShafts(other)) +
+          text.slice(end),
+        without: () => (flow ? withoutItem(text, start, end) : withoutLine(text, start, /^\s*- /)),
+      },
+    ];
+  });
+}
+
+/** A text without an entry of a list in brackets, and without the comma that kept it from the next or the last. */
+function withoutItem(text: string, start: number, end: number): string {
+  const after = /^\s*,\s*/.exec(text.slice(end));
+  if (after !== null) return text.slice(0, start) + text.slice(end + after[0].length);
+  return text.slice(0, start).replace(/,\s*$/, "") + text.slice(end);
+}
+
+/** A text without a whole line, if the line begins as it must. */
+function withoutLine(text: string, within: number, begins: RegExp): string | undefined {
+  const start = text.lastIndexOf("\n", within - 1) + 1;
+  const newline = text.indexOf("\n", within);
+  const end = newline < 0 ? text.length : newline + 1;
+  return begins.test(text.slice(start, end)) ? text.slice(0, start) + text.slice(end) : undefined;
+}
+
+/** The lines of a picture that stands line by line, the last one row 1. */
+function drawn(text: string, picture: Spot): readonly LiftCell[] {
+  const [start = 0, end = 0] = picture.node?.range ?? [];
+  const source = text.slice(start, end);
+  if (!source.startsWith("|")) return [];
+  return [...source.matchAll(/^[ \t]*([#.]+)[ \t]*$/gm)].map((line): LiftCell => {
+    const squares = line[1]!;
+    const from = start + line.index + line[0].indexOf(squares);
+    return {
+      lift: [...squares].flatMap((square, column) => (square === "#" ? [column + 1] : [])),
+      with: (other) =>
+        other.some((shaft) => shaft > squares.length)
+          ? undefined
+          : text.slice(0, from) +
+            Array.from(squares, (_, column) => (other.includes(column + 1) ? "#" : ".")).join("") +
+            text.slice(from + squares.length),
+      without: () => withoutLine(text, from, /^[ \t]*[#.]/),
+    };
+  });
+}

@@ -1,0 +1,185 @@
+/** Brings a changed draft back into the text of its recipe, with as little of the text changed as can be. */
+import { printShafts, printThreading, type UnitDraft } from "@drawcord/units";
+import { FileError } from "../error.js";
+import { readText } from "../text.js";
+import { readTree } from "../tree/tree.js";
+import { liftCells } from "./lift-cells.js";
+import { readRecipe } from "./read.js";
+import { type Revision, reviseRecipe } from "./revise.js";
+import type { Recipe } from "./types.js";
+import { writeRecipe } from "./write.js";
+
+/** A recipe's text with a changed draft. */
+export interface RevisedRecipe {
+  readonly text: string;
+  /** Sections that had to be written out anew, so that comments within them are gone; none as a rule. */
+  readonly rewritten: readonly string[];
+}
+
+/**
+ * The text of a recipe with its draft changed to another: values are changed where they stand, rows of a plan one by one,
+ * also within blocks and pictures, and comments and layout stay. A section in which that cannot be done is written out
+ * anew. The text is read again, and weaves the draft given.
+ * @throws {FileError} as `readRecipe`; `bad-value` for a draft that no recipe can be brought to
+ * @example reviseDraft(text, "least", { ...unitDraft, lifts: [[2], [2]] }).rewritten // []
+ */
+export function reviseDraft(source: Uint8Array | string, file: string, draft: UnitDraft): RevisedRecipe {
+  let text = readText(source, file);
+  const rewritten: string[] = [];
+  for (const { name, of, tries } of sections) {
+    const recipe = readRecipe(text, file);
+    if (of(recipe.draft) === of(draft)) continue;
+    const revised = firstThat(
+      tries(text, recipe, draft),
+      (one) => of(readRecipe(one, file).draft) === of(draft),
+    );
+    if (revised !== undefined) text = revised;
+    else {
+      text = withSection(text, name, writeRecipe({ ...recipe, draft }));
+      rewritten.push(name);
+    }
+  }
+  const found = readRecipe(text, file).draft;
+  if (sections.every(({ of }) => of(found) === of(draft))) return { text, rewritten };
+  throw new FileError("bad-value", "the changed draft cannot be written into this recipe", file, {
+    line: 1,
+    column: 1,
+  });
+}
+
+/** A section that gives a part of the draft. */
+interface Section {
+  readonly name: string;
+  /** What it gives, as a text to compare. */
+  readonly of: (draft: UnitDraft) => string;
+  /** Texts that may bring it to a draft, the smallest change first. */
+  readonly tries: (text: string, recipe: Recipe, draft: UnitDraft) => Iterable<string>;
+}
+
+/** The ground comes last, for a weave named by its name is fitted to units and rows. */
+const sections: readonly Section[] = [
+  {
+    name: "units",
+    of: ({ threading, unitEnds }) => JSON.stringify([threading, all(unitEnds, threading.length)]),
+    *tries(text, { draft: before, file }, draft) {
+      yield revised(text, file, [
+        { path: ["units", "threading"], value: printThreading(draft.threading) },
+        ...(typeof before.unitEnds === "number" ? [] : [{ path: ["units", "ends"], value: draft.unitEnds }]),
+      ]);
+    },
+  },
+  {
+    name: "lifts",
+    of: ({ lifts, picksPerRow }) => JSON.stringify([lifts, all(picksPerRow, lifts.length)]),
+    tries: reviseLifts,
+  },
+  {
+    name: "ground",
+    of: ({ ground, selvedge = {} }) =>
+      JSON.stringify([
+        [ground.shafts, ground.threading, selvedge.left ?? [], selvedge.right ?? []],
+        ground.steps.map(({ raise, sink, weft }) => [raise, sink, weft ?? ""]),
+      ]),
+    *tries(text, { draft: before, file }, { ground, selvedge = {} }) {
+      const steps = ground.steps.map(({ raise, sink, weft }) => ({
+        raise: shaftsText(raise),
+        sink: shaftsText(sink),
+        ...(weft === undefined ? {} : { weft }),
+      }));
+      const isStep = (i: number) =>
+        JSON.stringify(before.ground.steps[i]) === JSON.stringify(ground.steps[i]);
+      const sides = (["left", "right"] as const).flatMap((side) => {
+        const ends = selvedge[side] ?? [];
+        const same = JSON.stringify(ends) === JSON.stringify(before.selvedge?.[side] ?? []);
+        const value = printThreading(ends.map((shaft) => [shaft]));
+        return same ? [] : [{ path: ["ground", "selvedge", side], value }];
+      });
+      yield revised(text, file, [
+        ...steps.flatMap((value, i) => (isStep(i) ? [] : [{ path: ["ground", "steps", i], value }])),
+        ...sides,
+      ]);
+    },
+  },
+];
+
+/** Shafts as they stand in a recipe: a lone one as a number, which needs no quotes. */
+function shaftsText(shafts: readonly number[]): string | number {
+  return shafts.length === 1 ? shafts[0]! : printShafts(shafts);
+}
+
+function all(counts: number | readonly number[], length: number): readonly number[] {
+  return typeof counts === "number" ? Array<number>(length).fill(counts) : counts;
+}
+
+/** Revised text, or nothing readable where a value has no place of its own. */
+function revised(text: string, file: string, revisions: readonly Revision[]): string {
+  try {
+    return reviseRecipe(text, file, revisions);
+  } catch (error) {
+    if (!(error instanceof FileError)) throw error;
+    return "";
+  }
+}
+
+/** The first text that can be read and does what it should. */
+function firstThat(texts: Iterable<string>, does: (text: string) => boolean): string | undefined {
+  for (const text of texts) {
+    try {
+      if (does(text)) return text;
+    } catch (error) {
+      if (!(error instanceof FileError)) throw error;
+    }
+  }
+  return undefined;
+}
+
+/** Row by row: each change is tried wherever the old lift stands, and kept where it brings the plan nearer. */
+function* reviseLifts(text: string, { draft: before, file }: Recipe, draft: UnitDraft): Iterable<string> {
+  const key = (lift: readonly number[] | undefined) => lift?.join(" ") ?? "-";
+  const wanted = draft.lifts.map(key);
+  if (before.lifts.length === wanted.length + 1) {
+    const taken = before.lifts.findIndex((lift, row) => key(lift) !== wanted[row]);
+    for (const cell of liftCells(readTree(text, file))) {
+      if (key(cell.lift) === key(before.lifts[taken])) yield cell.without() ?? "";
+    }
+    return;
+  }
+  if (before.lifts.length !== wanted.length) return;
+  const far = (lifts: UnitDraft["lifts"]) =>
+    lifts.length === wanted.length ? wanted.filter((row, i) => row !== key(lifts[i])).length : Infinity;
+  let current = text;
+  for (let lifts = before.lifts; far(lifts) > 0; ) {
+    const row = lifts.findIndex((lift, i) => key(lift) !== wanted[i]);
+    const texts = liftCells(readTree(current, file))
+      .filter((cell) => key(cell.lift) === key(lifts[row]))
+      .map((cell) => cell.with(draft.lifts[row]!) ?? "");
+    const nearer = firstThat(texts, (one) => far(readRecipe(one, file).draft.lifts) < far(lifts));
+    if (nearer === undefined) return;
+    current = nearer;
+    lifts = readRecipe(current, file).draft.lifts;
+  }
+  yield current;
+}
+
+/** A recipe with one of its sections as it stands in another. */
+function withSection(text: string, name: string, from: string): string {
+  const [start, end] = sectionAt(text, name);
+  const [otherStart, otherEnd] = sectionAt(from, name);
+  if (start < 0) return from;
+  const section = from.slice(otherStart, otherEnd).trimEnd();
+  const rest = text.slice(end);
+  return `${text.slice(0, start)}${section}\n${rest === "" ? "" : "\n"}${rest}`;
+}
+
+/** Where a section begins and ends in a recipe whose sections begin at the edge; comments before the next are the next's. */
+function sectionAt(text: string, name: string): readonly [start: number, end: number] {
+  const start = text.search(new RegExp(`^["']?${name}["']?[ \\t]*:`, "m"));
+  if (start < 0) return [-1, -1];
+  const line = text.indexOf("\n", start);
+  if (line < 0) return [start, text.length];
+  const next = text.slice(line).search(/\n(?:(?:#[^\n]*|[ \t]*)\r?\n)*(?=[^\s#\]}])/);
+  const rest = text.slice(line);
+  if (next < 0) return [start, text.length];
+  const gap = /^\n(?:[ \t]*\r?\n)*/.exec(rest.slice(next))![0];
+  return [start, line + next + gap.length];
+}

@@ -1,0 +1,143 @@
+import { expand, type UnitDraft } from "@drawcord/units";
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { readRecipe, reviseDraft, starterRecipe } from "../../src/index.js";
+
+const listed = `# loom 3
+recipe: 1
+title: Small diamond   # kept
+ground:
+  shafts: 4
+  threading: 1 2 3 4
+  steps:
+    - { raise: 4, sink: 1 } # first
+    - { raise: 2, sink: 3 }
+    - { raise: 3, sink: 2 }
+    - { raise: 1, sink: 4 }
+  selvedge: { left: 1 2, right: 3 4 }
+
+# the units
+units: { ends: 4, threading: X 1-3 2-1 X }
+lifts:
+  picks: 4
+  rows: # woven first
+    - 1 # one
+    - 2 # two
+    - 3
+    - 2 # two again
+    - 1
+
+# after
+notes: |
+  the end
+`;
+const drawn = `recipe: 1
+ground: { weave: broken twill } # as ever
+units: { ends: 4, threading: 1-3 }
+lifts:
+  picks: 4
+  picture: |
+    ..#
+    .#.  
+    #..
+# the end
+`;
+const draftIn = (text: string) => readRecipe(text, "r").draft;
+const lines = (text: string) => text.split("\n");
+/** The lines of a text that another has not. */
+const changed = (before: string, after: string) =>
+  lines(after).filter((line) => !lines(before).includes(line));
+
+describe("a recipe brought to another draft", () => {
+  it("changes one row where it stands", () => {
+    const draft = draftIn(listed);
+    const { rewritten, text } = reviseDraft(listed, "r", { ...draft, lifts: draft.lifts.with(3, [2, 3]) });
+    expect(rewritten).toEqual([]);
+    expect(text).toBe(listed.replace("- 2 # two again", "- 2 3 # two again"));
+  });
+
+  it("takes one row out", () => {
+    const draft = draftIn(listed);
+    const { text } = reviseDraft(listed, "r", { ...draft, lifts: draft.lifts.toSpliced(2, 1) });
+    expect(text).toBe(listed.replace("    - 3\n", ""));
+    const flow = listed.replace(/rows:[\s\S]*?\n\n/, "rows: [1, 2, 3, 2, 1]\n\n");
+    expect(reviseDraft(flow, "r", { ...draft, lifts: draft.lifts.toSpliced(4, 1) }).text).toContain(
+      "rows: [1, 2, 3, 2]\n",
+    );
+  });
+
+  it("hangs one unit elsewhere", () => {
+    const draft = draftIn(listed);
+    const { text } = reviseDraft(listed, "r", { ...draft, threading: draft.threading.with(0, [3]) });
+    expect(changed(listed, text)).toHaveLength(1);
+    expect(draftIn(text).threading[0]).toEqual([3]);
+  });
+
+  it("begins the treadling later, and threads a selvedge anew", () => {
+    const draft = draftIn(listed);
+    const [first, ...steps] = draft.ground.steps;
+    const later: UnitDraft = { ...draft, ground: { ...draft.ground, steps: [...steps, first!] } };
+    const { text } = reviseDraft(listed, "r", { ...later, selvedge: { left: [2, 1], right: [3, 4] } });
+    expect(text).toContain("    - { raise: 2, sink: 3 } # first\n");
+    expect(text).toContain("  selvedge: { left: 2 1, right: 3 4 }\n");
+    expect(draftIn(text).ground.steps).toEqual([...steps, first]);
+  });
+
+  it("draws a square of a picture", () => {
+    const draft = draftIn(drawn);
+    const { rewritten, text } = reviseDraft(drawn, "r", { ...draft, lifts: draft.lifts.with(1, [2, 3]) });
+    expect(rewritten).toEqual([]);
+    expect(text).toBe(drawn.replace(".#.", ".##"));
+  });
+
+  it("writes a ground out step by step where its weave alone cannot say it, and leaves the rest", () => {
+    const draft = draftIn(drawn);
+    const steps = draft.ground.steps.map((step) => ({ ...step, raise: step.sink, sink: step.raise }));
+    const { rewritten, text } = reviseDraft(drawn, "r", { ...draft, ground: { ...draft.ground, steps } });
+    expect(rewritten).toEqual(["ground"]);
+    expect(draftIn(text).ground.steps).toEqual(steps);
+    expect(text.slice(text.indexOf("units:"))).toBe(drawn.slice(drawn.indexOf("units:")));
+  });
+
+  it("changes a block where all its uses change, and else writes the rows out", () => {
+    const recipe = starterRecipe();
+    const draft = draftIn(recipe);
+    const everywhere = draft.lifts.map((lift) => (lift.join() === "9" ? [8, 9] : lift));
+    const whole = reviseDraft(recipe, "r", { ...draft, lifts: everywhere });
+    expect(whole.rewritten).toEqual([]);
+    expect(whole.text).toContain("border: { rows: [ none, 8 9, none ] }");
+    const once = draft.lifts.with(1, [8, 9]);
+    const apart = reviseDraft(recipe, "r", { ...draft, lifts: once });
+    expect(apart.rewritten).toEqual(["lifts"]);
+    expect(draftIn(apart.text).lifts).toEqual(once);
+    for (const name of ["# A unit is the ends", "# The longest float that may be.", "  waste: 70 cm\n"]) {
+      expect(apart.text).toContain(name);
+    }
+  });
+
+  it("weaves the draft it was given, whatever changes", () => {
+    const lift = fc.uniqueArray(fc.integer({ min: 1, max: 3 }), { maxLength: 3 }).map((set) => set.sort());
+    const cases = fc.record({
+      recipe: fc.constantFrom(listed, drawn, listed.replaceAll("\n", "\r\n")),
+      lifts: fc.array(lift, { minLength: 1, maxLength: 6 }),
+      unit: fc.nat(),
+      on: lift,
+      turn: fc.nat(3),
+    });
+    fc.assert(
+      fc.property(cases, ({ recipe, lifts, on, turn, unit }) => {
+        const before = draftIn(recipe);
+        const { steps } = before.ground;
+        const draft: UnitDraft = {
+          ...before,
+          lifts,
+          threading: before.threading.with(unit % before.threading.length, on),
+          ground: { ...before.ground, steps: [...steps.slice(turn), ...steps.slice(0, turn)] },
+        };
+        const after = expand(draftIn(reviseDraft(recipe, "r", draft).text));
+        return after.drawdown.equals(expand(draft).drawdown);
+      }),
+      { numRuns: 60 },
+    );
+  });
+});
