@@ -4,7 +4,7 @@ import { join, resolve } from "node:path";
 import { rules } from "@drawcord/check";
 import { CliError } from "../error.js";
 import { version } from "../version.js";
-import type { Kept } from "./check-file.js";
+import type { Kept } from "./kept.js";
 
 /** Where reports are kept between runs, and what besides a file's content they depend on. Plain data. */
 export interface CachePlace {

@@ -1,21 +1,15 @@
-import { check, type Report } from "@drawcord/check";
-import { checkOptions, kindOf, type Place, readRecipe, statedNumbers } from "@drawcord/files";
+import { check } from "@drawcord/check";
+import { checkOptions, kindOf, readRecipe, statedNumbers } from "@drawcord/files";
 import type { BitGrid } from "@drawcord/grid";
 import { expand } from "@drawcord/units";
 import { CliError } from "../error.js";
 import type { Cloth } from "./cloth.js";
+import type { Kept } from "./kept.js";
 import { recipePlaces } from "./recipe-place.js";
 import { onlyRules, withReasons } from "./selection.js";
 
 /** Why a rule did not run that a recipe switches off. */
 const SWITCHED_OFF = "it is switched off";
-
-/** What is kept of a checked file: all that follows from its content and the rules asked for. */
-export interface Kept {
-  readonly title: string | null;
-  readonly report: Report;
-  readonly places: readonly (Place | null)[];
-}
 
 /**
  * Reads a recipe, a plain draft or a chart of interlacements, and checks it by the rules asked for.

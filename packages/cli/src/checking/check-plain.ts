@@ -1,7 +1,7 @@
 import { checkGrid, type Report, type Severity } from "@drawcord/check";
 import { checkShaftDraft, draftRules, read } from "@drawcord/files";
 import { drawdownIn, titleIn } from "../plain/drawdown.js";
-import type { Kept } from "./check-file.js";
+import type { Kept } from "./kept.js";
 import { NOT_ASKED_FOR, onlyRules, withReasons } from "./selection.js";
 
 /**

@@ -2,8 +2,9 @@ import type { Format, Look } from "../formats/format.js";
 import { type FormatName, loadFormat } from "../formats/formats.js";
 import type { Input } from "../inputs.js";
 import type { CachePlace } from "./cache.js";
-import { checkFile, clothOf, type Kept } from "./check-file.js";
+import { checkFile, clothOf } from "./check-file.js";
 import type { Failure } from "./cloth.js";
+import type { Kept } from "./kept.js";
 import { type Counts, countsOf } from "./tally.js";
 
 /** How every file of a run is checked and told. Plain data, so that it can be handed to a worker. */
