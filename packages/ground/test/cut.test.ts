@@ -207,6 +207,11 @@ describe("the plan of a weave", () => {
       property(description, threads, threads, (weave, unitEnds, picksPerRow) => {
         const plan = planOf(weave, { unitEnds, picksPerRow });
         if (!isClean(plan.cut)) expect(plan.reasons.length).toBeGreaterThan(0);
+        if (plan.kind !== "two weaves") return;
+        const { sideways, lengthways } = plan.cut;
+        const said = (start: string) => plan.reasons.some((reason) => reason.startsWith(start));
+        expect(said("a unit of ")).toBe(sideways.open > 0 && unitEnds % plan.ground.threading.length !== 0);
+        expect(said("a row of ")).toBe(lengthways.open > 0 && picksPerRow % plan.ground.steps.length !== 0);
       }),
     ));
 
@@ -232,6 +237,10 @@ describe("the plan of a weave", () => {
     expect(planOf("satin 8 step 3", { unitEnds: 6 }).reasons).toEqual([
       "a unit of 6 ends is no multiple of the 8 ends of the repeat, so units end at 4 places of it",
     ]);
+    // Rows of 4 picks over the same satin cut clean, so there is nothing to say of them.
+    expect(planOf("satin 8 step 3", { unitEnds: 6, picksPerRow: 4 }).reasons).toHaveLength(1);
+    // Borders of 6 ends and of whole rounds of 5 picks lie open for unlike reasons.
+    expect(planOf("satin 5", { unitEnds: 6 }).reasons).toHaveLength(2);
     expect(planOf("plain")).toMatchObject({
       kind: "ground alone",
       reasons: [

@@ -1,10 +1,10 @@
 import { commonDivisor } from "../arithmetic.js";
 import type { Ground } from "../types.js";
-import { type FigureSize, isClean, type PlanCut } from "./cut.js";
+import type { FigureSize, PlanCut } from "./cut.js";
 
 /** What there is to say of a plan: what its name does not tell, and why a border lies open. */
 export function reasonsOf(ground: Ground, cut: PlanCut, size: FigureSize, warpFaced: boolean): string[] {
-  const { threading, steps } = ground;
+  const { steps } = ground;
   const covered = steps.filter(({ raise, sink }) => raise.length + sink.length === ground.shafts).length;
   if (covered === steps.length) {
     return [
@@ -16,26 +16,31 @@ export function reasonsOf(ground: Ground, cut: PlanCut, size: FigureSize, warpFa
       "the figure has no say on the ground's own picks; it shows on the picks of the pattern weft alone",
     ];
   }
-  const reasons: string[] = [];
-  if (warpFaced) {
-    reasons.push(
-      "drawing can only raise ends, so drawn units weave this warp-faced weave and undrawn units its weft-faced counterpart",
-    );
-  }
-  if (isClean(cut)) return reasons;
+  const faces =
+    "drawing can only raise ends, so drawn units weave this warp-faced weave and undrawn units its weft-faced counterpart";
+  return [...(warpFaced ? [faces] : []), ...whyOpen(ground, cut, size)];
+}
+
+/** Why each kind of border that lies open does. */
+function whyOpen(ground: Ground, { sideways, lengthways }: PlanCut, size: FigureSize): string[] {
+  const { threading, steps } = ground;
   const unit = size.unitEnds ?? threading.length;
   const row = size.picksPerRow ?? steps.length;
-  if (unit % threading.length !== 0) {
+  const partUnits = sideways.open > 0 && unit % threading.length !== 0;
+  const partRows = lengthways.open > 0 && row % steps.length !== 0;
+  const reasons: string[] = [];
+  if (partUnits) {
     reasons.push(
       `a unit of ${unit} ends is no multiple of the ${threading.length} ends of the repeat, so units end at ${threading.length / commonDivisor(unit, threading.length)} places of it`,
     );
   }
-  if (row % steps.length !== 0) {
+  if (partRows) {
     reasons.push(
       `a row of ${row} picks is no multiple of the ${steps.length} picks of the repeat, so rows end at ${steps.length / commonDivisor(row, steps.length)} places of it`,
     );
   }
-  if (reasons.length === (warpFaced ? 1 : 0)) reasons.push(whyNotClean(ground));
+  const unexplained = (sideways.open > 0 && !partUnits) || (lengthways.open > 0 && !partRows);
+  if (unexplained) reasons.push(whyNotClean(ground));
   return reasons;
 }
 
