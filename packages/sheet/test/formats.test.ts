@@ -1,5 +1,6 @@
 import { fromText } from "@drawcord/grid";
 import fc from "fast-check";
+import { XMLParser, XMLValidator } from "fast-xml-parser";
 import { PNG } from "pngjs";
 import { describe, expect, it } from "vitest";
 import { draft } from "../../units/test/arbitraries.js";
@@ -119,6 +120,27 @@ describe("Markdown", () => {
     }
   });
 });
+
+describe("a part as SVG", () => {
+  it.each(Object.entries(titles))("keeps a title with %s, cut only where its lines end", (_, title) => {
+    const sheet = makeSheet(bareRecipe(smallDraft, { title }));
+    for (const part of sheet.parts) {
+      const svg = partToSvg(sheet, part);
+      expect(XMLValidator.validate(svg)).toBe(true);
+      const texts = [...svg.matchAll(/<text [^>]*>(.*?)<\/text>/g)].map(([, text]) =>
+        text!.replaceAll(/<[^>]*>/g, ""),
+      );
+      const shown = new XMLParser().parse(`<t>${texts.join("")}</t>`) as { readonly t: string };
+      const dense = (text: string) => text.replaceAll(/\s/g, "");
+      expect(dense(decoded(shown.t)).startsWith(dense(title))).toBe(true);
+    }
+  });
+});
+
+/** The parser leaves numbered entities as they are. */
+function decoded(text: string): string {
+  return text.replaceAll("&#39;", "'");
+}
 
 describe("a PNG", () => {
   it("of a part shows the colours of its threads, in the same dots each time", async () => {
