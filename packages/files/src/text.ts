@@ -8,8 +8,8 @@ export const largestFile = 16 * 2 ** 20;
 /** @throws {FileError} `too-large` when the file is over 16 MiB */
 export function checkFileSize(length: number, file: string): void {
   if (length <= largestFile) return;
-  const size = (length / 2 ** 20).toFixed(1);
-  throw new FileError("too-large", `the file has ${size} MiB; files up to 16 MiB are read`, file, top);
+  const sentence = `the file is larger than ${largestFile / 2 ** 20} MiB, the most that is read`;
+  throw new FileError("too-large", sentence, file, top);
 }
 
 /** What a text may be besides UTF-8. */

@@ -14,6 +14,7 @@ export interface SelvedgedGround {
   readonly caught: { readonly left: boolean; readonly right: boolean };
 }
 
+/** How the edges are woven. */
 export interface SelvedgeOptions {
   /** The weave of the edges; `plain` by default. */
   readonly weave?: string;

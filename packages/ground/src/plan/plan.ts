@@ -10,6 +10,7 @@ import { cutOf, type FigureSize, isClean, type PlanCut } from "./cut.js";
 import { type IrregularPair, irregularPair } from "./irregular.js";
 import { reasonsOf } from "./reasons.js";
 
+/** What a plan is made for: the ends and shafts of the ground, and the size of unit and row. */
 export interface PlanOptions extends WeaveOptions, FigureSize {}
 
 /**

@@ -19,6 +19,7 @@ export const partNames = [
   "cautions",
 ] as const;
 
+/** What a part is called. */
 export type PartName = (typeof partNames)[number];
 
 /** A stretch of text. */
@@ -32,6 +33,7 @@ export interface Words {
 /** Running text: plain, or in stretches. */
 export type Text = string | readonly Words[];
 
+/** A paragraph of running text. */
 export interface Paragraph {
   readonly kind: "paragraph";
   readonly text: Text;
@@ -39,6 +41,7 @@ export interface Paragraph {
   readonly tone?: "lead" | "note" | "caution";
 }
 
+/** A column of a table. */
 export interface Column {
   readonly title: string;
   /** `number` is set to the right, `tick` is a box to tick, `head` names its row. Default `text`. */
@@ -60,6 +63,7 @@ export interface Table {
   readonly narrow?: boolean;
 }
 
+/** A drawing with what it shows in words. */
 export interface Picture {
   /** A name to find it by, unique in the sheet, fit for a file's name. */
   readonly id: string;
@@ -92,14 +96,17 @@ export interface Working {
   readonly blank?: boolean;
 }
 
+/** What a part is made of. */
 export type Block = Paragraph | Table | Pictures | Working;
 
+/** One subject of a sheet, usable alone. */
 export interface Part {
   readonly name: PartName;
   readonly title: string;
   readonly blocks: readonly Block[];
 }
 
+/** A recipe as a worked sheet, whatever it is printed as. */
 export interface Sheet {
   readonly title: string;
   /** One line under the title. */

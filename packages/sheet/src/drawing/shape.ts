@@ -14,6 +14,7 @@ export interface Frame {
   readonly sy: number;
 }
 
+/** Lines and areas of any form: cells of a chart, threads, rules. */
 export interface PathShape {
   readonly kind: "path";
   /** Path data of SVG: `M`, `L`, `C`, `h`, `v`, `m`, `l`, `a` and `z` only. */
@@ -29,6 +30,7 @@ export interface PathShape {
   readonly role?: string;
 }
 
+/** A rectangle, its sides along x and y. */
 export interface RectShape {
   readonly kind: "rect";
   readonly x: number;
@@ -41,6 +43,7 @@ export interface RectShape {
   readonly dash?: readonly number[];
 }
 
+/** One line of text in one cut of type. */
 export interface TextShape {
   readonly kind: "text";
   /** Where the text starts, ends or has its middle, and its baseline. */
@@ -64,6 +67,7 @@ interface GroupShape {
   readonly shapes: readonly Shape[];
 }
 
+/** All that a drawing is made of. */
 export type Shape = PathShape | RectShape | TextShape | GroupShape;
 
 /** Shapes on a sheet of their own, its size in mm. */

@@ -16,6 +16,7 @@ export const papers = {
   letter: { width: 215.9, height: 279.4 },
 } as const;
 
+/** A size of paper: `a4` or `letter`. */
 export type Paper = keyof typeof papers;
 
 const PT = 72 / 25.4;

@@ -23,4 +23,5 @@ export const fibres = {
   silk: { density: /* @__PURE__ */ densityOf(1.34), k: 0.9 },
 } as const satisfies Readonly<Record<string, Fibre>>;
 
+/** A fibre of the table. */
 export type FibreName = keyof typeof fibres;

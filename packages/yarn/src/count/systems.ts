@@ -16,6 +16,7 @@ export interface CountSystem {
   readonly stroke?: { readonly first: "count" | "plies"; readonly of: "single" | "plied" };
 }
 
+/** A count system, by the name that formulas and options give it. */
 export type CountSystemId =
   | "tex"
   | "dtex"

@@ -21,4 +21,5 @@ export const formulas = {
   ...warpingFormulas,
 } as const;
 
+/** A formula, by its name. */
 export type FormulaId = keyof typeof formulas;

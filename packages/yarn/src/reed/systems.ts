@@ -9,6 +9,7 @@ export interface ReedSystem {
   readonly names: readonly string[];
 }
 
+/** A reed system, by the name that options give it. */
 export type ReedSystemId =
   | "inch"
   | "metric"
