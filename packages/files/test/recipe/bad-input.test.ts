@@ -326,7 +326,9 @@ describe("a notation that goes wrong is answered at its column", () => {
 
 describe("a hostile file is refused at once", () => {
   it("a file over 16 MiB", () => {
-    expect(answerTo(" ".repeat(2 ** 24 + 1))).toBe("1:1: the file is larger than 16 MiB, the most that is read");
+    expect(answerTo(" ".repeat(2 ** 24 + 1))).toBe(
+      "1:1: the file is larger than 16 MiB, the most that is read",
+    );
   });
 
   it.each(["[", "{", "- ", "? ", "a: ", "!!x [", "&a ["])("%j upon %j upon itself", (piece) => {
