@@ -30,7 +30,10 @@ function layersOf(grid: BitGrid): string[][] {
   });
 }
 
-/** Clapham's criterion by trying every (i, j). */
+/**
+ * Clapham's criterion by trying every (i, j). C. R. J. Clapham, When a fabric hangs together, Bulletin of the London
+ * Mathematical Society 12 (1980) 161-164; its statement from memory, held here to the graph library's answer.
+ */
 function fallsApart(grid: BitGrid): boolean {
   const cells = cellsOf(grid).map((line) => line.map((raised) => (raised ? 0 : 1)));
   const rowSums = cells.map((line) => line.reduce<number>((a, b) => a + b, 0)).sort((a, b) => b - a);
