@@ -4,6 +4,7 @@ import { escapeText } from "../drawing/escape.js";
 import { round } from "../drawing/round.js";
 import { toSvg } from "../drawing/svg.js";
 import { toMathml } from "../formula/mathml.js";
+import type { Formula } from "../formula/types.js";
 import { style } from "./style.js";
 
 /** How a page is made. */
@@ -128,12 +129,17 @@ function pictures({ pictures: list }: Pictures): string {
 function working(from: Working): string {
   const given = from.blank
     ? `<p>${inline("________")} = ${inline("________")}</p>`
-    : `<p>${toMathml(from.substitution)}</p>\n<p><strong>${escapeText(from.result)}</strong></p>`;
+    : `${formula(from.substitution, "Its numbers")}\n<p><strong>${escapeText(from.result)}</strong></p>`;
   return `<div class="working" id="${from.id}">
 <h3>${escapeText(from.title)}</h3>
-<p>${toMathml(from.formula)}</p>
+${formula(from.formula, "Formula")}
 ${given}
 <ul>${from.symbols.map((symbol) => `<li>${inline(symbol)}</li>`).join("")}</ul>
 <p class="note">Source: ${escapeText(from.source)}</p>
 </div>`;
+}
+
+/** A formula longer than a phone is wide is moved sideways. */
+function formula(from: Formula, name: string): string {
+  return `<div class="scroll formula" role="group" tabindex="0" aria-label="${name}">${toMathml(from)}</div>`;
 }

@@ -27,7 +27,7 @@ figcaption,caption{font:400 .88rem/1.45 "Source Sans 3","Source Sans Pro","Segoe
 figcaption{margin-top:.5rem;width:0;min-width:100%}
 caption{padding-bottom:.5rem}
 caption span{display:inline-block;max-width:min(36rem,calc(100vw - 2rem))}
-.scroll{overflow-x:auto;max-width:100%}
+.scroll{position:relative;overflow-x:auto;max-width:100%}
 .table{margin:1.5rem 0}
 table{border-collapse:collapse;font-size:.95rem;line-height:1.4}
 th,td{padding:.28rem .9rem .28rem 0;text-align:left;vertical-align:top;border-bottom:1px solid var(--hair)}
@@ -38,11 +38,12 @@ tbody th.phrase{white-space:normal;min-width:9rem}
 .tick{text-align:center}
 input[type=checkbox]{accent-color:var(--accent);width:1.1rem;height:1.1rem;margin:.1rem 0}
 strong{font-weight:600}
-.blank{display:inline-block;min-width:5em;border-bottom:1px solid var(--muted)}
+.blank{position:relative;display:inline-block;min-width:5em;border-bottom:1px solid var(--muted)}
 .unseen{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%);white-space:nowrap}
 .working{margin:1.8rem 0;padding-top:.8rem;border-top:1px solid var(--hair)}
 .working h3{margin:0 0 .5rem}
 .working p{margin:.35rem 0}
+.formula{padding:.2rem 0}
 .working ul{margin:.4rem 0;padding-left:1.2rem;font-size:.92rem;color:var(--muted)}
 math{font-size:1.08rem}
 @media print{
