@@ -93,6 +93,10 @@ describe("drawcord ground WEAVE", () => {
     const { stdout } = await run(["ground", "satin 7"]);
     expect(stdout).toContain("An irregular pair is clean all round");
     expect(stdout).toContain("0 touching binding points in a repeat of the ground");
+    const listed = (await run(["ground", "--ends", "5"])).stdout.replaceAll("\n", " ");
+    expect(listed).toContain(
+      "The irregular pair, pick by pick, raises 1 3 4 2 5 and sinks 5 2 3 4 1; a recipe gives it in ground.steps.",
+    );
   });
 
   it("gives a script what the library says", async () => {

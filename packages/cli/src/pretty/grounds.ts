@@ -27,9 +27,18 @@ export function groundsPage(
     `  ${cells.map((cell, i) => cell.padEnd(widths[i]!)).join("  ")}`.trimEnd();
   const parts = [
     [paint.strong(`Grounds on ${ends} ends, best first`), paint.faint(line(head)), ...rows.map(line)],
+    ...grounds.flatMap((ground) =>
+      ground.description ? [] : [wrap(pairSentence(ground), Math.min(width, 80))],
+    ),
     ...(twills ? [wrap(twillSentence(ends, twills), Math.min(width, 80))] : []),
   ];
   return `${parts.map((lines) => lines.join("\n")).join("\n\n")}\n`;
+}
+
+/** The pair has no description that a recipe could name; its steps are told. */
+function pairSentence({ ground: { steps } }: PossibleGround): string {
+  const order = (of: "raise" | "sink") => steps.map((step) => step[of].join("+")).join(" ");
+  return `The irregular pair, pick by pick, raises ${order("raise")} and sinks ${order("sink")}; a recipe gives it in ground.steps.`;
 }
 
 function twillSentence(ends: number, twills: readonly string[]): string {
