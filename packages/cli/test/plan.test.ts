@@ -218,6 +218,15 @@ describe("drawcord yarn", () => {
     });
   });
 
+  it("says which values it took because none was given", async () => {
+    const { stdout } = await run(["yarn", "16/2 Ne"]);
+    expect(stdout).toMatch(/^assumed\n.*twist neglected[\s\S]*fibre constant +0\.9 \(a firm yarn\)/m);
+    const { assumed } = await json("yarn", "16/2 Ne", "--fibre", "cotton");
+    const taken = assumed.map(({ meaning }: { meaning: string }) => meaning);
+    expect(taken).toContain("share of the yarn's section that is fibre");
+    expect(taken).not.toContain("fibre constant");
+  });
+
   it("shows how a number was found", async () => {
     const { stdout } = await run(["yarn", "16/2 Ne", "--to", "tex", "--explain"]);
     expect(stdout).toContain("T = (1 lb) / (16 × (840 yd)) = 36.9088 tex");

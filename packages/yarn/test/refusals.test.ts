@@ -39,6 +39,12 @@ const yarns: readonly Refusal[] = [
     "unknown-system",
     `"12 zzzzzzz": no yarn system is called "zzzzzzz"; ${EXPECTED}`,
   ],
+  [
+    "half the name of two systems",
+    () => readYarn("60/2 silk"),
+    "unknown-system",
+    '"60/2 silk": no yarn system is called "silk"; is it spun silk or silk dram?',
+  ],
   ["no number", () => readYarn("cotton"), "no-number", `"cotton" has no number; ${EXPECTED}`],
   ["nothing", () => readYarn(""), "no-number", `"" has no number; ${EXPECTED}`],
   ["NaN", () => readYarn("NaN Ne"), "no-number", `"NaN Ne" has no number; ${EXPECTED}`],

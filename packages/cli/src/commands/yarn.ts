@@ -1,4 +1,13 @@
-import { countIn, readCountSystem, readYarn, type YarnCard, yarnCard } from "@drawcord/yarn";
+import {
+  assumptions,
+  countIn,
+  type Result,
+  readCountSystem,
+  readYarn,
+  writeQuantity,
+  type YarnCard,
+  yarnCard,
+} from "@drawcord/yarn";
 import { defineCommand } from "../command.js";
 import { both, measure } from "../plan/measures.js";
 import { workingJson, workingText } from "../plan/working.js";
@@ -42,12 +51,21 @@ YARN is written as its trade writes it: 16/2 Ne, Nm 28/2, 2/20 worsted, 20 tex x
     }
     const { fibre } = options;
     const card = yarnCard(yarn, fibre === undefined ? {} : { fibre });
-    const numbers = options.explain ? numbersOf(card) : [];
+    const numbers = numbersOf(card);
     if (json) {
-      const whole = { ...cardJson(card), ...(options.explain ? { working: workingJson(numbers) } : {}) };
+      const assumed = assumptions(numbers).map(({ meaning, value, why }) => ({
+        meaning,
+        ...measure(value),
+        why,
+      }));
+      const whole = {
+        ...cardJson(card),
+        assumed,
+        ...(options.explain ? { working: workingJson(numbers) } : {}),
+      };
       await io.stdout.write(`${toJson(whole, 2)}\n`);
     } else {
-      await io.stdout.write(cardText(card));
+      await io.stdout.write(`${cardText(card)}${assumedText(numbers)}`);
       if (options.explain) await io.stdout.write(`\n${workingText(numbers)}`);
     }
     return 0;
@@ -85,6 +103,14 @@ function cardText({ counts, diameters, setts, yarn }: YarnCard): string {
     "\nsett, the closest and to weave at\n",
     rows(setts.map(({ closest, weave, working }) => [weave, `${both(closest)}, ${both(working)}`])),
   ].join("");
+}
+
+/** What was taken because nothing was given. */
+function assumedText(numbers: readonly Result[]): string {
+  const rows = assumptions(numbers).map(
+    ({ meaning, value, why }) => [meaning, `${writeQuantity(value)} (${why})`] as const,
+  );
+  return rows.length === 0 ? "" : `\nassumed\n${table(rows, 100)}\n`;
 }
 
 function cardJson({ counts, diameters, setts, yarn }: YarnCard) {

@@ -142,10 +142,17 @@ function unknownSystem(
   otherwise: string,
   facts: Readonly<Record<string, string | number>>,
 ): YarnError {
-  const like = nearest(
-    plainName(name),
-    Object.values(countSystems).flatMap(({ names }) => names),
+  const plain = plainName(name);
+  const holding = Object.values(countSystems).flatMap(({ names }) =>
+    names.filter((one) => one.toLowerCase().split(" ").includes(plain)).slice(0, 1),
   );
+  const like =
+    holding.length > 0
+      ? holding.join(" or ")
+      : nearest(
+          plain,
+          Object.values(countSystems).flatMap(({ names }) => names),
+        );
   const hint = like === undefined ? otherwise : `is it ${like}?`;
   return new YarnError("unknown-system", `${lead} yarn system is called "${name.trim()}"; ${hint}`, {
     ...facts,

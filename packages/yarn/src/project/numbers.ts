@@ -1,4 +1,4 @@
-import { isResult } from "../formula/calculate.js";
+import { isResult, type Result } from "../formula/calculate.js";
 import { steps } from "../formula/explain.js";
 import type { Given } from "../formula/input.js";
 import type { Formula } from "../formula/types.js";
@@ -60,17 +60,17 @@ export interface Assumption {
 }
 
 /**
- * What a plan assumes, each once.
+ * What a plan, or a list of results, assumes, each once.
  * @example assumptions(plan({ ends: 564, picks: 680 })).map(({ why }) => why) // ["one piece"]
  */
-export function assumptions(plan: Plan): Assumption[] {
+export function assumptions(of: Plan | readonly Result[]): Assumption[] {
   const found = new Map<string, Assumption>();
   const add = (meaning: string, { assumed, value, unit, kind }: Given): void => {
     if (assumed !== undefined)
       found.set(`${meaning} ${assumed}`, { meaning, value: { value, unit, kind }, why: assumed });
   };
-  add("pieces", plan.pieces);
-  for (const { value } of planNumbers(plan)) {
+  if (!isList(of)) add("pieces", of.pieces);
+  for (const value of isList(of) ? of : planNumbers(of).map((number) => number.value)) {
     if (!isResult(value)) continue;
     for (const step of steps(value)) {
       for (const [symbol, given] of Object.entries(step.given)) {
@@ -81,4 +81,8 @@ export function assumptions(plan: Plan): Assumption[] {
     }
   }
   return [...found.values()];
+}
+
+function isList(of: Plan | readonly Result[]): of is readonly Result[] {
+  return Array.isArray(of);
 }
