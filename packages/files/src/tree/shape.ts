@@ -27,7 +27,7 @@ export function checkShape(value: Spot, schema: Schema): void {
     throw wrong(
       value,
       "wrong-type",
-      `${subject(value.path)} must be ${wanted(types)}; ${foundThing(value)} was found`,
+      `${subject(value.path)} must be ${wanted(types)}${suchAs(value, schema)}; ${foundThing(value)} was found`,
     );
   }
   if (found === "object") checkSection(value, schema);
@@ -62,6 +62,13 @@ const words: Readonly<Record<TypeName, string>> = {
 
 function wanted(types: readonly TypeName[]): string {
   return types.map((type) => words[type]).join(" or ");
+}
+
+/** An example, where a bare number stands for a text: a measure whose unit was left out. */
+function suchAs(value: Spot, { examples, type }: Schema): string {
+  const example = examples?.[0];
+  const isNumber = typeof scalar(value) === "number";
+  return isNumber && type === "string" && typeof example === "string" ? ` such as ${example}` : "";
 }
 
 function foundThing(value: Spot): string {

@@ -94,6 +94,11 @@ describe("a key or a value that does not fit is answered with what would", () =>
       "3:16: units.ends must be a whole number or text or a list; .nan was found",
     ],
     [
+      "a measure without its unit",
+      `${leastRecipe}project: { waste: 80 }`,
+      "5:19: project.waste must be text such as 70 cm; 80 was found",
+    ],
+    [
       "a colour taken for a comment",
       `${leastRecipe}yarns:\n  warp:\n    count: 8/2 Ne\n    colour: #fff\n`,
       "8:5: yarns.warp.colour must be text; only a comment (put a text that begins with # between quotes) was found",
