@@ -42,7 +42,7 @@ const small: UnitDraft = {
 };
 
 describe("what the loom must have", () => {
-  it("for 11 pattern shafts, a static one and 141 units is 141 lingos, 4 shafts, 4 treadles, 4 ties", () => {
+  it("for 11 pattern shafts, a static one and 141 units is 141 lingos, 4 shafts, 4 treadles, 4 ties (common practice)", () => {
     // Common practice: 10 shafts for the figure, 1 for the borders, and a static one in the diagram.
     const border = parseThreading("X 11*2");
     const figure = mendThreading(pointThreading(10, 3), 141 - 2 * border.length);
