@@ -158,7 +158,7 @@ describe("drawcord plan", () => {
     expect(await run(["plan", "shrunk.yaml"], { cwd })).toEqual({
       status: 2,
       stdout: "",
-      stderr: "shrunk.yaml: size after the wash: shrinkage in the wash is 100 %; expected at most 75 %\n",
+      stderr: "shrunk.yaml:15:14: cloth.shrinkage is 100 %; expected at most 75 %\n",
     });
     expect(await run(["plan", "slip.yaml"], { cwd })).toMatchObject({
       status: 2,

@@ -99,6 +99,11 @@ describe("a key or a value that does not fit is answered with what would", () =>
       "5:19: project.waste must be text such as 70 cm; 80 was found",
     ],
     [
+      "a cloth that shrinks to nothing",
+      `${leastRecipe}cloth: { shrinkage: { width: 100 % } }`,
+      "5:30: cloth.shrinkage.width is 100 %; expected at most 75 %",
+    ],
+    [
       "a colour taken for a comment",
       `${leastRecipe}yarns:\n  warp:\n    count: 8/2 Ne\n    colour: #fff\n`,
       "8:5: yarns.warp.colour must be text; only a comment (put a text that begins with # between quotes) was found",
