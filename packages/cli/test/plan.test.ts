@@ -176,6 +176,15 @@ it("a chart alone has no project", async () => {
 });
 
 describe("drawcord check", () => {
+  it("names the file whose numbers cannot be", async () => {
+    const stdin = `${towels.replace("16/2 Ne", "10000 Ne")}stated: { warp-yarn: 100 g }\n`;
+    const { status, stderr } = await run(["check", "-"], { stdin });
+    expect([status, stderr]).toEqual([
+      2,
+      expect.stringMatching(/^standard input:\d+:1: .*expected 0\.5 to 5000 tex\n$/),
+    ]);
+  });
+
   it("compares the numbers that a recipe states with those of its plan", async () => {
     const check = async (claims: string) => {
       const { findings } = JSON.parse(
