@@ -281,3 +281,38 @@ describe("drawcord expand", () => {
     expect(stdout).toMatch(/^(?:[#.]+\n)+$/);
   });
 });
+
+describe("the towel of the winter course, on shafts alone", () => {
+  const path = join(import.meta.dirname, "../../../shared/drafts/towel.wif");
+  const draft = readWif(readFileSync(path, "utf8"), "towel.wif").draft;
+
+  it("is as the package writes it", () => {
+    expect(readFileSync(path, "utf8")).toBe(writeWif(draft));
+  });
+
+  it("is warned of its plain borders, which take up more than the twill, and of nothing else", async () => {
+    const { status, stdout } = await run(["check", path, "--format", "json"]);
+    const { findings } = JSON.parse(stdout) as { findings: { rule: string; severity: string }[] };
+    expect(status).toBe(0);
+    expect(findings.map(({ rule, severity }) => `${severity} ${rule}`)).toEqual([
+      "warning uneven-take-up",
+      "warning uneven-take-up",
+    ]);
+  });
+
+  it("is planned by its sett: 401 ends at 8 per cm are 501.2 mm in the reed", async () => {
+    const { status, stdout } = await run(["plan", path]);
+    expect(status).toBe(0);
+    expect(stdout).toContain("401 ends; 561 picks in a piece");
+    expect(stdout).toContain("501.2 mm (19.73 in) in the reed");
+  });
+
+  it("expands to the twill 2/1/1/1/1/2 in its middle and to plain weave at both ends", async () => {
+    const { status, stdout } = await run(["expand", path]);
+    const rows = stdout.trimEnd().split("\n");
+    expect(status).toBe(0);
+    expect(rows).toHaveLength(561);
+    expect(rows.at(-1)).toBe(`${"#.".repeat(200)}#`);
+    expect(rows.at(-29)!.slice(0, 32)).toBe("##.#.#..".repeat(4));
+  });
+});
