@@ -11,7 +11,8 @@ describe("a working in TeX", () => {
     ["c=\\frac{\\left( f+ h\\right)}{\\left(1- s\\right)}", "c = (f + h) / (1 − s)"],
     ["d = \\sqrt{\\frac{4~ T}{\\pi~\\phi~\\rho}}", "d = √((4 T) / (π φ ρ))"],
     ["F^{ m}\\cdot\\sqrt{ K~ N}", "F^m · √(K N)"],
-    ["\\left\\lceilm\\right\\rceil", "⌈m⌉"],
+    ["\\left\\lceil m\\right\\rceil", "⌈m⌉"],
+    ["\\max\\left(0, N-1\\right) g", "max(0, N − 1) g"],
     ["12\\,\\mathrm{cm}^{-1}", "12 cm^(−1)"],
     ["T_{1}", "T_1"],
     ["\\mathit{CFF}", "CFF"],
@@ -42,6 +43,15 @@ describe("a formula in type", () => {
     const both = formulaBox(readTex("\\frac{5000}{2}"), 4);
     expect(both.width).toBeGreaterThan(over.width * 0.92);
     expect(both.above + both.below).toBeGreaterThan((over.above + over.below) * 1.5);
+  });
+
+  it("keeps a minus apart from the bracket before it, and a sign close to what it belongs to", () => {
+    const bracket = formulaBox(readTex("(s)"), 4).width;
+    const alone = formulaBox(readTex("h"), 4).width;
+    const minus = formulaBox(readTex("-"), 4).width;
+    expect(formulaBox(readTex("(s)-h"), 4).width).toBeCloseTo(bracket + minus + alone, 6);
+    expect(formulaBox(readTex("-h"), 4).width).toBeLessThan(minus + alone);
+    expect(formulaBox(readTex("(s)h"), 4).width).toBeGreaterThan(bracket + alone);
   });
 
   it("keeps all of its letters", () => {

@@ -60,6 +60,12 @@ function attempt(id: FormulaId, values: Record<string, Quantity | Quantity[]>): 
   }
 }
 
+/** Every command of TeX that a working is written with; one run together with the letter after it is none of them. */
+const texCommands =
+  "frac sqrt sum cdot times approx left right lceil rceil lfloor rfloor max min mathrm mathit pi phi rho".split(
+    " ",
+  );
+
 describe("the registry", () => {
   it.each(all)("%s uses its symbols and no others, and has a source", (_, formula) => {
     const used = new Set<string>();
@@ -192,6 +198,7 @@ describe("the working", () => {
         expect(rounded(found)).toEqual(data.rounded);
         // Braces are balanced, so that it can be typeset.
         expect(tex.split("{").length).toBe(tex.split("}").length);
+        for (const [, command] of tex.matchAll(/\\([a-zA-Z]+)/g)) expect(texCommands).toContain(command);
       }),
       { numRuns: 10 },
     );

@@ -43,6 +43,7 @@ function operatorBox(text: string, size: number): Box {
   const box = wordBox(text, size, "serif");
   if (text === "/") return box;
   const space = size * 0.22;
+  if (text === ",") return { ...box, width: box.width + space };
   return { ...box, width: box.width + 2 * space, shapes: moved(box.shapes, space, 0) };
 }
 
@@ -55,14 +56,14 @@ function rowBox(items: readonly Formula[], size: number): Box {
   const shapes: Shape[] = [];
   for (const [i, item] of items.entries()) {
     const before = items[i - 1];
-    const first = before === undefined || isBracket(before);
+    const first = before === undefined || opens(before);
     const box =
       boxes[i] === undefined
         ? bracketBox((item as { readonly text: string }).text, above, below, size)
         : item.kind === "operator" && first
           ? wordBox(item.text, size, "serif")
           : boxes[i];
-    if (before !== undefined && isSolid(before) && isSolid(item)) width += size * 0.12;
+    if (before !== undefined && (isSolid(before) || closes(before)) && isSolid(item)) width += size * 0.12;
     shapes.push(...moved(box.shapes, width, 0));
     width += box.width;
   }
@@ -75,7 +76,15 @@ function isSolid(item: Formula): boolean {
 }
 
 function isBracket(item: Formula): boolean {
-  return item.kind === "operator" && /^[()⌈⌉⌊⌋]$/.test(item.text);
+  return opens(item) || closes(item);
+}
+
+function opens(item: Formula): boolean {
+  return item.kind === "operator" && /^[(⌈⌊]$/.test(item.text);
+}
+
+function closes(item: Formula): boolean {
+  return item.kind === "operator" && /^[)⌉⌋]$/.test(item.text);
 }
 
 /** A bracket drawn as a line, since no type has it in every height. */

@@ -31,7 +31,7 @@ const signs: Readonly<Record<string, string>> = {
 
 const letters: Readonly<Record<string, string>> = { pi: "π", phi: "φ", rho: "ρ" };
 
-const OPERATORS = /^[-+=<>/*()|≈]$/;
+const OPERATORS = /^[-+=<>/*()|≈,]$/;
 
 /**
  * @param tex such as `W = \frac{n}{S}`
@@ -96,12 +96,6 @@ export function readTex(tex: string): Formula {
     if (/^[;:! ]$/.test(name)) return undefined;
     if (name === "%") return word("%", false);
     if (Object.hasOwn(signs, name)) return operator(signs[name]!);
-    const sign = Object.keys(signs).find((known) => name.startsWith(known));
-    if (sign !== undefined) {
-      // A sign and the letters after it, run together.
-      list.splice(at, 0, ...tokens(name.slice(sign.length)));
-      return operator(signs[sign]!);
-    }
     return word(letters[name] ?? name, Object.hasOwn(letters, name));
   }
 

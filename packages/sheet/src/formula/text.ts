@@ -9,11 +9,8 @@ export function formulaText(formula: Formula): string {
     case "word":
       return formula.text.trim() === "" ? " " : formula.text;
     case "operator":
-      return /^[(⌈⌊]$/.test(formula.text)
-        ? formula.text
-        : /^[)⌉⌋/]$/.test(formula.text)
-          ? formula.text
-          : ` ${formula.text} `;
+      if (formula.text === ",") return ", ";
+      return /^[()⌈⌉⌊⌋/]$/.test(formula.text) ? formula.text : ` ${formula.text} `;
     case "row":
       return spaced(formula.items);
     case "fraction":
@@ -34,11 +31,15 @@ function spaced(items: readonly Formula[]): string {
   for (const [i, item] of items.entries()) {
     const before = items[i - 1];
     const apart =
-      before !== undefined && before.kind !== "operator" && item.kind !== "operator" && !text.endsWith(" ");
+      item.kind !== "operator" && before !== undefined && endsFactor(before) && !text.endsWith(" ");
     const sign = item.kind === "operator" && (before === undefined || text.endsWith("("));
     text += (apart ? " " : "") + (sign ? item.text : formulaText(item));
   }
   return text.replace(/ {2,}/g, " ").trim();
+}
+
+function endsFactor(item: Formula): boolean {
+  return item.kind !== "operator" || /^[)⌉⌋]$/.test(item.text);
 }
 
 function bracketed(formula: Formula): string {

@@ -33,15 +33,17 @@ export function printText(
   return node.toString({ handler: handler(symbols, sum), implicit }).replaceAll(" * ", " × ");
 }
 
-/** An expression in TeX. */
+/** An expression in TeX. A symbol has a blank before it, or it would run together with a command: `\cdotF`. */
 export function printTex(
   node: MathNode,
   symbols: SymbolPrinter,
   sum: SumPrinter,
   implicit: "show" | "hide",
 ): string {
+  const apart = (print: SymbolPrinter) => (name: string) => ` ${print(name)}`;
   return node
-    .toTex({ handler: handler(symbols, sum), implicit })
+    .toTex({ handler: handler(apart(symbols), apart(sum)), implicit })
     .replace(/ +/g, " ")
+    .replace(/([{(~]) /g, "$1")
     .trim();
 }
