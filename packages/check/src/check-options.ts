@@ -1,5 +1,5 @@
 import { CheckError } from "./error.js";
-import type { AreaLimit, CheckOptions, FloatLimit, StretchLimit } from "./options.js";
+import type { CheckOptions } from "./options.js";
 import { rules } from "./rules.js";
 
 /**
@@ -28,6 +28,10 @@ export function checkOptions({
     checkSizes(`floatOfWeft ${weft}`, limit);
   checkSizes("stretch", limits.stretch);
   checkSizes("area", limits.area);
+  checkSizes("drawnArea", limits.drawnArea);
+  checkSizes("undrawnArea", limits.undrawnArea);
+  checkSizes("thinArea", { squares: limits.thinArea });
+  checkSizes("unlikeSides", { times: limits.unlikeSides });
   for (const name of ["openCuts", "takeUp", "faceShare"] as const) {
     const share = limits[name];
     if (share !== undefined && !(share >= 0 && share <= 100)) {
@@ -58,8 +62,8 @@ export function checkOptions({
   for (const { rule } of waive) checkRule(rule);
 }
 
-function checkSizes(name: string, limit: FloatLimit | StretchLimit | AreaLimit | undefined): void {
-  for (const [unit, length] of Object.entries(limit ?? {})) {
+function checkSizes(name: string, limit: object | undefined): void {
+  for (const [unit, length] of Object.entries<number | undefined>({ ...limit })) {
     if (length !== undefined && !(Number.isFinite(length) && length > 0)) {
       throw new CheckError("bad-limit", `the limit ${name} is ${length} ${unit}; expected a number above 0`, {
         name,

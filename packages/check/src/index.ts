@@ -18,5 +18,6 @@ export type {
   Waiver,
 } from "./options.js";
 export type { CutTally, Finding, FloatTally, Report, Severity, Span, Spread } from "./report.js";
+export { examplePicture } from "./rules/example-picture.js";
 export type { Example, Fact, Rule } from "./rules/rule.js";
 export { rules } from "./rules.js";

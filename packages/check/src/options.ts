@@ -30,8 +30,16 @@ export interface Limits {
   readonly stretch?: StretchLimit;
   /** How large an area of one drawn state may be; default: as large as it likes. */
   readonly area?: AreaLimit;
+  /** How large a drawn area may be; default `area`. */
+  readonly drawnArea?: AreaLimit;
+  /** How large an undrawn area may be; default `area`. */
+  readonly undrawnArea?: AreaLimit;
   /** How far a band's share of warp on the face may lie from the whole cloth's, in percentage points; default 30. */
   readonly faceShare?: number;
+  /** Up to how many squares an area that stands alone, one unit wide or one row high, is told of; default 3. */
+  readonly thinArea?: number;
+  /** How many times as long as on the other side of the cloth the longest float may be; default 2. */
+  readonly unlikeSides?: number;
 }
 
 /** A length along the cloth, in picks, in mm at the sett, or in both (then the tighter holds). */

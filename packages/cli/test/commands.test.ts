@@ -115,7 +115,7 @@ describe("drawcord check", () => {
     expect(stdout).toMatch(/ {2}.*\n\n {2}pick /);
     expect(stdout).toMatch(
       new RegExp(
-        `\\n${findings.length} findings? \\(.*\\), ${rules.ran.length} of ${rules.ran.length} rules ran\\n$`,
+        `\\n${findings.length} findings? \\(.*\\), ${rules.ran.length} of ${rules.ran.length + 2} rules ran; not long-stretch, large-area: no limit is set\\n$`,
       ),
     );
   });

@@ -47,8 +47,10 @@ limits:
   open-cuts: 2 %
   take-up: 20 %
   stretch: 200
-  area: 12 cm
+  area: { drawn: 12 cm, undrawn: 900 }
   face-share: 25 %
+  thin-area: 2
+  unlike-sides: 2.5
   levels: { idle-shaft: off }
 waive:
   - { rule: open-cut, rows: 3-5, ends: 7, reason: the ground shows through on purpose }

@@ -14,12 +14,19 @@ export const edgeFloat: Rule = {
   reason:
     "The turn is not held: the edge end hangs free, the loop catches, and the edge draws in or frays although every single float is short enough.",
   mend: "Give the edge a few ends in plain weave, let one end float outside the weave for every turn to go round, or throw the first pick from the other side.",
+  limit:
+    "The limit of floats, `float` in `limits`: for the weft that turns, and for the warp where an edge end is not caught.",
   source: "common practice",
   examples: {
     passes: [
       {
         title: "a turn that goes round the edge end",
         cloth: "#..#\n.##.",
+        options: { limits: { float: { threads: 3 } } },
+      },
+      {
+        title: "floats of 2 and 1 that meet at the right edge, where 3 are allowed",
+        cloth: "#.##.\n.##..",
         options: { limits: { float: { threads: 3 } } },
       },
     ],

@@ -21,6 +21,7 @@ export const faceShare: Rule = {
   reason:
     "Bands of unlike share draw in unlike: the cloth comes off the loom with waving edges, or does not lie flat.",
   mend: "Spread the figure more evenly over length and width, or exchange drawn and undrawn in some of the bands.",
+  limit: "`face-share: 40 %` in `limits`, in percentage points. Usual: 30.",
   source: "common practice",
   examples: {
     passes: [
@@ -29,13 +30,19 @@ export const faceShare: Rule = {
         cloth: "#.#.#.#.#.#.#.#.#.#.\n.#.#.#.#.#.#.#.#.#.#\n#.#.#.#.#.#.#.#.#.#.\n.#.#.#.#.#.#.#.#.#.#",
         options: { sett: { endsPerCm: 2, picksPerCm: 2 } },
       },
+      {
+        title: "a column of 50 mm that shows 33.3 percentage points more warp, where 34 are allowed",
+        cloth:
+          "#...#...#...#...#....###.###.#\n...#...#...#...#...##.###.###.\n..#...#...#...#...#.##.###.###\n.#...#...#...#...#..###.###.##",
+        options: { limits: { faceShare: 34 }, sett: { endsPerCm: 2, picksPerCm: 2 } },
+      },
     ],
     fails: [
       {
-        title: "a warp-faced column of 50 mm beside a weft-faced one of 100 mm",
+        title: "a column of 50 mm that shows 33.3 percentage points more warp, where 33 are allowed",
         cloth:
           "#...#...#...#...#....###.###.#\n...#...#...#...#...##.###.###.\n..#...#...#...#...#.##.###.###\n.#...#...#...#...#..###.###.##",
-        options: { sett: { endsPerCm: 2, picksPerCm: 2 } },
+        options: { limits: { faceShare: 33 }, sett: { endsPerCm: 2, picksPerCm: 2 } },
       },
     ],
   },

@@ -14,6 +14,8 @@ export const floatLength: Rule = {
   reason:
     "Long floats catch on a ring or a cup, pull out of line in the wash and let the threads beside them slip. On the back they catch all the same.",
   mend: "Tie the float down: turn a square of the figure, change the ground's step so that a binding point falls inside it, or choose a closer sett. Where long floats are wanted, raise the limit for that system or that weft.",
+  limit:
+    "`float: 9` (threads) or `float: 6 mm` in `limits`, or apart for `warp`, `weft` and any weft by its name: `float: { warp: 7, pattern: 9 mm }`. Usual: 6 mm at the sett; where the sett is not known, 12 threads, as if there were 20 a cm.",
   source:
     "common practice: about 6 mm in cloth that is worn or washed often, about 12 mm in cloth to look at; without a sett, 20 threads a cm are assumed",
   examples: {

@@ -24,6 +24,23 @@ export const idleShaft: Rule = {
           lifts: [[1], [2]],
         },
       },
+      {
+        title: "an end on each of three ground shafts",
+        cloth: {
+          ground: {
+            shafts: 3,
+            threading: [1, 2, 1, 3],
+            steps: [
+              { raise: [1], sink: [2, 3] },
+              { raise: [2, 3], sink: [1] },
+            ],
+          },
+          unitEnds: 2,
+          threading: [[1], []],
+          lifts: [[1], []],
+          picksPerRow: 2,
+        },
+      },
     ],
     fails: [
       {

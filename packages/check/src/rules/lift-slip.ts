@@ -31,6 +31,25 @@ export const liftSlip: Rule = {
           lifts: [[3], [2, 3, 4], [1, 2, 3, 4, 5], [2, 4], [2, 4], [1, 2, 3, 4, 5], [2, 3, 4], [3]],
         },
       },
+      {
+        title: "two rows of ten that are not the same left and right: so many are meant",
+        cloth: {
+          ...onTabby,
+          threading: [[1], [2], [3], [4], [5]],
+          lifts: [
+            [3],
+            [2, 3, 4],
+            [1, 2, 3, 4, 5],
+            [2, 4],
+            [1, 2],
+            [3],
+            [1, 2, 3, 4, 5],
+            [2, 3],
+            [1, 3, 5],
+            [2, 4],
+          ],
+        },
+      },
     ],
     fails: [
       {

@@ -12,7 +12,7 @@ import {
 import { joinFaults, type VisitFault } from "../regions.js";
 import { many } from "../words.js";
 import { cleanTwill } from "./examples.js";
-import type { Rule } from "./rule.js";
+import { NO_LIMIT, type Rule } from "./rule.js";
 
 /** A unit that stays drawn, or undrawn, for too long a stretch of cloth. */
 export const longStretch: Rule = {
@@ -24,11 +24,13 @@ export const longStretch: Rule = {
   reason:
     "Warp-faced and weft-faced cloth take up a little differently. Over a long stretch that adds up: the lingo of one unit sinks below its neighbours', and its ends no longer lie in the shed.",
   mend: "Break the stretch with a row in which the unit changes, or scatter a small figure over the plain part.",
+  limit:
+    "`stretch: 200` (picks) or `stretch: 20 cm` in `limits`. There is no usual one, and without it the rule does not look: it hangs on how far a lingo may sink and on how unlike the two weaves take up, and a border may well be drawn from end to end. Threads that take up unlike are told by `uneven-take-up` in any case.",
   source: "common practice",
   examples: {
     passes: [
       {
-        title: "three rows of four picks where 12 picks are allowed",
+        title: "drawn for 12 picks where 12 are allowed",
         cloth: {
           ground: cleanTwill,
           unitEnds: 4,
@@ -38,25 +40,49 @@ export const longStretch: Rule = {
         },
         options: { limits: { stretch: { picks: 12 } } },
       },
-    ],
-    fails: [
       {
-        title: "four rows of four picks where 12 picks are allowed",
+        title: "drawn for 12 picks at 20 a cm where 6 mm are allowed",
         cloth: {
           ground: cleanTwill,
           unitEnds: 4,
           threading: [[1], [2]],
-          lifts: [[1], [1], [1], [1], [2]],
+          lifts: [[1], [1], [1], [2], [1]],
           picksPerRow: 4,
+        },
+        options: { limits: { stretch: { mm: 6 } }, sett: { picksPerCm: 20 } },
+      },
+    ],
+    fails: [
+      {
+        title: "drawn for 13 picks where 12 are allowed",
+        cloth: {
+          ground: cleanTwill,
+          unitEnds: 4,
+          threading: [[1], [2]],
+          lifts: [[1], [1], [1], [2], [1]],
+          picksPerRow: [4, 4, 5, 4, 4],
         },
         options: { limits: { stretch: { picks: 12 } } },
       },
+      {
+        title: "drawn for 12 picks at 19 a cm where 6 mm are allowed",
+        cloth: {
+          ground: cleanTwill,
+          unitEnds: 4,
+          threading: [[1], [2]],
+          lifts: [[1], [1], [1], [2], [1]],
+          picksPerRow: 4,
+        },
+        options: { limits: { stretch: { mm: 6 } }, sett: { picksPerCm: 19 } },
+      },
     ],
   },
-  cannot: ({ plan }) => (plan === undefined ? "a drawdown alone has no units and rows" : undefined),
+  cannot({ plan, options }) {
+    if (plan === undefined) return "a drawdown alone has no units and rows";
+    return options.limits?.stretch === undefined ? NO_LIMIT : undefined;
+  },
   *find(cloth) {
     const allowed = allowedStretch(cloth);
-    if (allowed.threads === Number.POSITIVE_INFINITY) return;
     for (const drawn of [true, false]) {
       const regions = joinFaults(cloth, (visit) => eachStretch(cloth, drawn, allowed.threads, visit));
       for (const region of regions) {

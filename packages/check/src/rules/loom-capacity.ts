@@ -12,6 +12,8 @@ export const loomCapacity: Rule = {
   reason:
     "It cannot be threaded or tied as it is written. A unit takes one lingo, a static unit too; a pick of the figure alone takes no treadle.",
   mend: "Thread alike units on one shaft, choose a ground on fewer shafts or with a shorter treadling, or another loom.",
+  limit:
+    "What the loom has: `pattern-shafts`, `ground-shafts`, `treadles` and `lingos` in `loom`. What is not named there is not looked at.",
   source: "common practice",
   examples: {
     passes: [
@@ -26,6 +28,11 @@ export const loomCapacity: Rule = {
         title: "a unit on pattern shaft 3 of 2",
         cloth: { ...onTabby, threading: [[1], [3]], lifts: [[1], [3]] },
         options: { loom: { patternShafts: 2 } },
+      },
+      {
+        title: "two ground shafts of one",
+        cloth: { ...onTabby, threading: [[1], [2]], lifts: [[1], [2]] },
+        options: { loom: { groundShafts: 1 } },
       },
       {
         title: "two treadles of one",

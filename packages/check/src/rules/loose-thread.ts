@@ -14,7 +14,10 @@ export const looseThread: Rule = {
   mend: "Raise or sink it at least once in each float's length: look for an end threaded on a shaft that no treadle moves, or for a treadle that moves no shaft.",
   source: "common practice",
   examples: {
-    passes: [{ title: "plain weave", cloth: "#.#\n.#.\n#.#" }],
+    passes: [
+      { title: "an end that is lowered once", cloth: "##.\n..#\n##." },
+      { title: "a pick that lies under one end", cloth: "#.#\n..#\n.#." },
+    ],
     fails: [
       { title: "an end that is always raised", cloth: "##.\n.##\n##." },
       { title: "a pick over all ends", cloth: "#.#\n...\n.#." },

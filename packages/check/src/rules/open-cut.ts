@@ -14,6 +14,7 @@ export const openCut: Rule = {
   reason:
     "Such an edge looks ragged, and the threads slip over it in use. A cut edge, each binding point against a float, stays sharp.",
   mend: "Begin the ground at the pick where its pair of raise and sink cuts clean, make units a multiple of the ground's ends and rows a multiple of its picks, or let the sink plan mirror the raise plan. On an odd number of ends some open pairs remain: allow their share.",
+  limit: "`open-cuts: 25 %` in `limits`: the share of a border that may be open. Usual: 0 %.",
   source:
     "J. T. Taylor, Cotton Weaving and Designing, 6th ed. 1909, pp. 234-235; T. F. Bell, Jacquard Weaving and Designing, 1895, p. 117",
   examples: {
@@ -28,10 +29,8 @@ export const openCut: Rule = {
           picksPerRow: 4,
         },
       },
-    ],
-    fails: [
       {
-        title: "the same pair begun one pick later",
+        title: "the same pair begun one end later, so that half of a border is open, where 50 % are allowed",
         cloth: {
           ground: { ...cleanTwill, threading: [2, 3, 4, 1] },
           unitEnds: 4,
@@ -39,6 +38,30 @@ export const openCut: Rule = {
           lifts: [[], [1], []],
           picksPerRow: 4,
         },
+        options: { limits: { openCuts: 50 } },
+      },
+    ],
+    fails: [
+      {
+        title: "the same pair begun one end later",
+        cloth: {
+          ground: { ...cleanTwill, threading: [2, 3, 4, 1] },
+          unitEnds: 4,
+          threading: [[], [1], []],
+          lifts: [[], [1], []],
+          picksPerRow: 4,
+        },
+      },
+      {
+        title: "the same, where 49 % are allowed",
+        cloth: {
+          ground: { ...cleanTwill, threading: [2, 3, 4, 1] },
+          unitEnds: 4,
+          threading: [[], [1], []],
+          lifts: [[], [1], []],
+          picksPerRow: 4,
+        },
+        options: { limits: { openCuts: 49 } },
       },
     ],
   },

@@ -32,6 +32,14 @@ export const repeatedRow: Rule = {
         },
       },
       {
+        title: "the middle of a mirrored figure",
+        cloth: {
+          ...onTabby,
+          threading: [[1], [2], [3]],
+          lifts: [[1], [2], [3], [1, 2], [2, 3], [2, 3], [1, 2], [3], [2], [1]],
+        },
+      },
+      {
         title: "a lift plan that holds most rows",
         cloth: {
           ...onTabby,

@@ -26,6 +26,8 @@ export interface Rule {
   readonly reason: string;
   /** What to do about it. */
   readonly mend: string;
+  /** How the weaver sets the rule's limit in her recipe, and what holds when she sets none; left out where it has no limit. */
+  readonly limit?: string;
   /** Where the rule comes from. */
   readonly source: string;
   readonly examples: { readonly passes: readonly Example[]; readonly fails: readonly Example[] };
@@ -38,3 +40,6 @@ export interface Rule {
   /** The sentence of a finding: lower case, without a full stop. */
   readonly say: (fact: Fact, cloth: Cloth) => string;
 }
+
+/** Why a rule without a usual limit does not look before the weaver has set hers. */
+export const NO_LIMIT = "no limit is set";

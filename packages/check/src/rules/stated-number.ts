@@ -13,6 +13,7 @@ export const statedNumber: Rule = {
   reason:
     "Whoever buys yarn or winds a warp by the printed number comes out wrong; or the plan has lost or gained something since.",
   mend: "Count again: correct the number, or the part of the plan that was to have it. `drawcord plan --explain` shows how the numbers of the project are found.",
+  limit: "The numbers in `stated`, such as `stated: { ends: 324 }`.",
   source: "common practice",
   examples: {
     passes: [
@@ -27,21 +28,25 @@ export const statedNumber: Rule = {
         },
       },
       {
-        title: "14.1 in is stated for 14.08 in: it was rounded",
+        title: "14.13 in is stated for 14.08 in, and may be off by 0.05 in as it was rounded",
         cloth: { ...onTabby, threading: [[1], [2]], lifts: [[1], [2]] },
-        options: { stated: [{ name: "width-in-reed", claim: 14.1, unit: "in", found: 14.08, within: 0.05 }] },
+        options: {
+          stated: [{ name: "width-in-reed", claim: 14.13, unit: "in", found: 14.08, within: 0.05 }],
+        },
       },
     ],
     fails: [
       {
-        title: "6 ends stated where there are 4",
+        title: "5 ends stated where there are 4",
         cloth: { ...onTabby, threading: [[1], [2]], lifts: [[1], [2]] },
-        options: { stated: [{ name: "ends", claim: 6, unit: "ends", line: 12 }] },
+        options: { stated: [{ name: "ends", claim: 5, unit: "ends", line: 12 }] },
       },
       {
-        title: "14.5 in stated for a width of 14.08 in",
+        title: "14.14 in stated for a width of 14.08 in",
         cloth: { ...onTabby, threading: [[1], [2]], lifts: [[1], [2]] },
-        options: { stated: [{ name: "width-in-reed", claim: 14.5, unit: "in", found: 14.08, within: 0.05 }] },
+        options: {
+          stated: [{ name: "width-in-reed", claim: 14.14, unit: "in", found: 14.08, within: 0.05 }],
+        },
       },
     ],
   },

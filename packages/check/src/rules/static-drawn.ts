@@ -12,6 +12,7 @@ export const staticDrawn: Rule = {
     "Static units weave ground all along; diagrams may give them a shaft number, but there is no shaft to draw. A lift names that number all the same.",
   reason: "The figure will miss what this lift was to draw, and the rows look right on paper.",
   mend: "Leave the number out of the lift, or hang the units on a shaft of their own.",
+  limit: "The number that stands for static units: `static` in `units`.",
   source: "common practice",
   examples: {
     passes: [

@@ -7,8 +7,8 @@ import { many } from "../words.js";
 import { cleanTwill } from "./examples.js";
 import type { Rule } from "./rule.js";
 
-/** A longer line is drawn on purpose. */
-const MOST_SQUARES = 3;
+/** A longer line is drawn on purpose, when the weaver sets no limit (common practice). */
+const USUAL = 3;
 
 /** A small area that is one unit wide or one row high. */
 export const thinArea: Rule = {
@@ -16,10 +16,11 @@ export const thinArea: Rule = {
   severity: "note",
   summary: "a single unit or row standing alone",
   meaning:
-    "An area of the figure, or a gap in it, of up to three squares is one unit wide or one row high, and stands alone between areas of the other kind. What comes again between the same rows and the same units is left out: it is the manner of the figure.",
+    "An area of the figure, or a gap in it, of a few squares is one unit wide or one row high, and stands alone between areas of the other kind. What comes again between the same rows and the same units is left out: it is the manner of the figure.",
   reason:
     "So thin an area is bound so little in its own weave that it breaks up, and a square standing alone most often was missed or set by mistake. What touches its own kind by a corner, as in a diagonal line, does not stand alone.",
   mend: "Draw its neighbour too, or leave it out.",
+  limit: "`thin-area: 1` in `limits`: areas of up to so many squares are told. Usual: 3.",
   source: "common practice",
   examples: {
     passes: [
@@ -30,6 +31,16 @@ export const thinArea: Rule = {
           unitEnds: 4,
           threading: [[], [], [1], [1], [], []],
           lifts: [[], [], [1], [1], [], []],
+          picksPerRow: 4,
+        },
+      },
+      {
+        title: "a line of four units by one row: so long a line is drawn on purpose",
+        cloth: {
+          ground: cleanTwill,
+          unitEnds: 4,
+          threading: [[], [], [1], [1], [1], [1], [], []],
+          lifts: [[], [], [1], [], []],
           picksPerRow: 4,
         },
       },
@@ -62,6 +73,7 @@ export const thinArea: Rule = {
     const { figure, plan } = cloth;
     if (figure === undefined || plan === undefined) return;
     const { firstRow, lastRow, firstColumn, lastColumn, squares, count } = figure.areas;
+    const most = cloth.options.limits?.thinArea ?? USUAL;
     const rowsComeAgain = companyOf(kindsOf(figure.squares).kindOf);
     const unitsComeAgain = companyOf(kindsOf(transpose(figure.squares)).kindOf);
     const units = unitEdges(plan);
@@ -70,7 +82,7 @@ export const thinArea: Rule = {
       for (let area = 0; area < count; area++) {
         const [bottom, top] = [firstRow[area]!, lastRow[area]!];
         const [left, right] = [firstColumn[area]!, lastColumn[area]!];
-        if (squares[area]! > MOST_SQUARES || (top > bottom && right > left)) continue;
+        if (squares[area]! > most || (top > bottom && right > left)) continue;
         if (!standsAlone(figure.squares, left, right, bottom, top)) continue;
         if (rowsComeAgain(bottom, top) && unitsComeAgain(left, right)) continue;
         visit(units.first[left]!, units.last[right]!, rows.first[bottom]!, rows.last[top]!, 1);

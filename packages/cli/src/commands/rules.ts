@@ -1,7 +1,6 @@
-import { rules as clothRules } from "@drawcord/check";
+import { rules as clothRules, examplePicture } from "@drawcord/check";
 import { draftRules, drawdownOf, type ShaftDraft } from "@drawcord/files";
 import { toText } from "@drawcord/grid";
-import { expand } from "@drawcord/units";
 import { defineCommand } from "../command.js";
 import { didYouMean } from "../did-you-mean.js";
 import { CliError } from "../error.js";
@@ -46,6 +45,7 @@ function page(rule: Rule, width: number, paint: Paint): string {
     part("What it means", rule.meaning, width, paint),
     part("Why it matters", rule.reason, width, paint),
     part("How to mend it", rule.mend, width, paint),
+    ...("limit" in rule && rule.limit !== undefined ? [part("Its limit", rule.limit, width, paint)] : []),
     part("Source", rule.source, width, paint),
     ...examples(rule.examples.passes).map((example) => drawing("Passes", example, paint)),
     ...examples(rule.examples.fails).map((example) => drawing("Fails", example, paint)),
@@ -62,8 +62,10 @@ function examples(shown: readonly Example[] | ShaftDraft): readonly Example[] {
   return "shafts" in shown ? [{ title: "the cloth of a draft", cloth: toText(drawdownOf(shown)) }] : shown;
 }
 
-/** The last pick on top. */
-function drawing(heading: string, { title, cloth }: Example, paint: Paint): string {
-  const drawn = typeof cloth === "string" ? cloth : toText(expand(cloth).drawdown);
-  return [`${paint.strong(heading)}: ${title}`, ...drawn.split("\n").map((line) => `  ${line}`)].join("\n");
+/** The last pick, or row, on top. */
+function drawing(heading: string, example: Example, paint: Paint): string {
+  const drawn = examplePicture(example);
+  return [`${paint.strong(heading)}: ${example.title}`, ...drawn.split("\n").map((line) => `  ${line}`)].join(
+    "\n",
+  );
 }

@@ -15,8 +15,20 @@ export function readLimits(section: Spot | undefined, ground: Ground): Limits {
     ...limitAt(section, "open-cuts", "openCuts", readShare),
     ...limitAt(section, "take-up", "takeUp", readShare),
     ...limitAt(section, "stretch", "stretch", (of) => readSize(of, "picks")),
-    ...limitAt(section, "area", "area", (of) => readSize(of, "squares")),
+    ...readAreas(at(section, "area")),
     ...limitAt(section, "face-share", "faceShare", readShare),
+    ...limitAt(section, "thin-area", "thinArea", (of) => Number(textOf(of))),
+    ...limitAt(section, "unlike-sides", "unlikeSides", (of) => Number(textOf(of))),
+  };
+}
+
+/** One limit for all areas, or one for drawn and one for undrawn ones. */
+function readAreas(area: Spot | undefined): Limits {
+  if (area === undefined) return {};
+  if (!isSection(area)) return { area: readSize(area, "squares") };
+  return {
+    ...limitAt(area, "drawn", "drawnArea", (of) => readSize(of, "squares")),
+    ...limitAt(area, "undrawn", "undrawnArea", (of) => readSize(of, "squares")),
   };
 }
 

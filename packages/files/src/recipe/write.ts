@@ -1,4 +1,4 @@
-import type { FloatLimit, Limits, Span, Waiver } from "@drawcord/check";
+import type { AreaLimit, FloatLimit, Limits, Span, Waiver } from "@drawcord/check";
 import { type Ground, groundFromWeave } from "@drawcord/ground";
 import { printLifts, printShafts, printThreading } from "@drawcord/units";
 import { type Quantity, writeQuantity } from "@drawcord/yarn/quantity";
@@ -147,7 +147,11 @@ function limitsOf({
   takeUp,
   stretch,
   area,
+  drawnArea,
+  undrawnArea,
   faceShare,
+  thinArea,
+  unlikeSides,
 }: Limits) {
   const share = (value: number | undefined) => (value === undefined ? undefined : `${value} %`);
   const apart = warpFloat ?? weftFloat ?? floatOfWeft;
@@ -165,13 +169,22 @@ function limitsOf({
     "open-cuts": share(openCuts),
     "take-up": share(takeUp),
     stretch: size(stretch?.picks, stretch?.mm),
-    area: size(area?.squares, area?.mm),
+    area:
+      (drawnArea ?? undrawnArea) === undefined
+        ? areaText(area)
+        : { drawn: areaText(drawnArea ?? area), undrawn: areaText(undrawnArea ?? area) },
     "face-share": share(faceShare),
+    "thin-area": thinArea,
+    "unlike-sides": unlikeSides,
   };
 }
 
 function floatText(limit: FloatLimit | undefined): number | string | undefined {
   return size(limit?.threads, limit?.mm);
+}
+
+function areaText(limit: AreaLimit | undefined): number | string | undefined {
+  return size(limit?.squares, limit?.mm);
 }
 
 function size(count: number | undefined, mm: number | undefined): number | string | undefined {

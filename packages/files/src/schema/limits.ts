@@ -16,6 +16,12 @@ const share = (description: string, example: string): Schema => ({
   pattern: "\\S",
 });
 
+const area = (description: string): Schema => ({
+  ...limit,
+  description: `${description}: in squares (units x rows), or its longer side.`,
+  examples: [400, "12 cm"],
+});
+
 /** The section `limits`. */
 export const limitsSchema: Schema = {
   title: "Limits",
@@ -47,15 +53,36 @@ export const limitsSchema: Schema = {
       examples: [200, "20 cm"],
     },
     area: {
-      ...limit,
-      description:
-        "How large an area of one drawn state may be: in squares (units x rows), or its longest side.",
-      examples: [400, "12 cm"],
+      ...area("How large an area of one drawn state may be"),
+      examples: [400, "12 cm", { drawn: "12 cm", undrawn: 900 }],
+      type: ["integer", "string", "object"],
+      minProperties: 1,
+      properties: {
+        drawn: area("How large a drawn area may be"),
+        undrawn: area("How large an undrawn area may be"),
+      },
+      additionalProperties: false,
     },
     "face-share": share(
       "How far the share of warp on the face of a band may lie from the whole cloth's, in percentage points.",
       "30 %",
     ),
+    "thin-area": {
+      description:
+        "Up to how many squares an area is told of that stands alone, one unit wide or one row high; usually 3.",
+      examples: [1],
+      type: "integer",
+      minimum: 1,
+      maximum: 1_000_000,
+    },
+    "unlike-sides": {
+      description:
+        "How many times as long as on the other side of the cloth the longest float may be; usually 2.",
+      examples: [4],
+      type: "number",
+      minimum: 1,
+      maximum: 1_000_000,
+    },
     levels: {
       description: "The weight of a rule's findings, by the rule's name.",
       examples: [{ "idle-shaft": "off", "open-cut": "error" }],

@@ -86,8 +86,11 @@ describe("a recipe with every section", () => {
       openCuts: 2,
       takeUp: 20,
       stretch: { picks: 200 },
-      area: { mm: 120 },
+      drawnArea: { mm: 120 },
+      undrawnArea: { squares: 900 },
       faceShare: 25,
+      thinArea: 2,
+      unlikeSides: 2.5,
     });
     expect(options.loom).toEqual({ patternShafts: 20, groundShafts: 4, treadles: 6, lingos: 150 });
     expect(options.repeat).toBe("picks");
