@@ -64,7 +64,7 @@ export function kindOf(bytes: Uint8Array): FileKind {
   for (const line of text.split(/[\r\n]+/)) {
     const plain = line.trim();
     if (plain === "" || plain.startsWith(";")) continue;
-    if (/^\[[a-z][a-z ]*\]$/i.test(plain)) return "wif";
+    if (/^\[ *[a-z][^[\],]*\] *(;.*)?$/i.test(plain)) return "wif";
     if (!/^[#.]+$/.test(plain)) return "recipe";
     if (plain.includes(".")) return "text chart";
   }

@@ -14,7 +14,10 @@ export function checkFileSize(length: number, file: string): void {
 
 /** What a text may be besides UTF-8. */
 export interface TextOptions {
-  /** Whether bytes that are no UTF-8 are read as Latin-1, and the end mark of old systems is dropped; default false. */
+  /**
+   * Whether bytes that are no UTF-8 are read as Latin-1, with the letters that Windows adds to it, and the end marks of old
+   * systems are dropped; default false.
+   */
   readonly latin1?: boolean;
 }
 
@@ -41,10 +44,20 @@ export function readText(source: Uint8Array | string, file: string, options: Tex
   return text;
 }
 
-/** A text without the sign that old systems set at the end of a file. */
+/** A text without the signs that old systems set at the end of a file, or fill its last block with. */
 function withoutEndMark(text: string): string {
-  const end = text.trimEnd();
-  return end.endsWith("\u001A") ? end.slice(0, -1) : text;
+  let end = text.length;
+  while (end > 0 && (text[end - 1] === "\u001A" || text[end - 1]!.trim() === "")) end--;
+  return text.slice(0, end);
+}
+
+/** What Windows has from 0x80 to 0x9F, where Latin-1 has control characters; of five of these it has none. */
+const windowsLetters = "€\u0081‚ƒ„…†‡ˆ‰Š‹Œ\u008DŽ\u008F\u0090‘’“”•–—˜™š›œ\u009DžŸ";
+
+/** Latin-1 with the letters that Windows adds. The decoders of browsers and Node do not agree on these. */
+function decodeLatin1(bytes: Uint8Array): string {
+  const text = new TextDecoder("latin1").decode(bytes);
+  return text.replace(/[\u0080-\u009F]/g, (char) => windowsLetters[char.charCodeAt(0) - 0x80]!);
 }
 
 function decode(bytes: Uint8Array, file: string, { latin1 = false }: TextOptions): string {
@@ -54,7 +67,7 @@ function decode(bytes: Uint8Array, file: string, { latin1 = false }: TextOptions
   try {
     return new TextDecoder("utf-8", { fatal: true, ignoreBOM: true }).decode(bytes);
   } catch {
-    if (latin1) return new TextDecoder("latin1").decode(bytes);
+    if (latin1) return decodeLatin1(bytes);
     const rough = new TextDecoder("utf-8", { ignoreBOM: true }).decode(bytes);
     const place = placeIn(lineStarts(rough), Math.max(0, rough.indexOf("\uFFFD")));
     throw new FileError(

@@ -27,6 +27,8 @@ it.each<[string, Uint8Array]>([
   ["text chart", bytes("##\n##\n")],
   ["text chart", bytes("#.\n#o\n")],
   ["wif", bytes("; by hand\n\n[wif]\nVersion=1.1\n")],
+  ["wif", bytes("[ WIF ] ; by hand\nVersion=1.1\n")],
+  ["wif", bytes("[PRIVATE MOTH-2]\nthe lamp\n")],
   ["wif", bytes("\uFEFF[COLOR TABLE]\r\n1=0,0,0\r\n")],
   ["recipe", bytes(wholeRecipe)],
   ["recipe", bytes(leastRecipe)],

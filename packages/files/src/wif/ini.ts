@@ -32,9 +32,10 @@ export interface Ini {
 
 /**
  * Takes a text apart. Lines that begin with a semicolon are comments; a section given twice goes on where it stopped.
+ * @param known the sections whose lines are read, in lower case; those of others may hold anything
  * @throws {FileError} `bad-draft` for a line that is neither section, key, comment nor empty; `too-many-parts`
  */
-export function readIni(text: string, file: string): Ini {
+export function readIni(text: string, file: string, known: readonly string[]): Ini {
   const starts = lineStarts(text);
   const place = (offset: number) => placeIn(starts, offset);
   if (starts.length > mostLines) {
@@ -47,6 +48,7 @@ export function readIni(text: string, file: string): Ini {
   }
   const sections = new Map<string, { name: string; entries: Map<string, Entry>; offset: number }>();
   let entries: Map<string, Entry> | undefined;
+  let skipped = false;
   for (const [i, start] of starts.entries()) {
     const line = text.slice(start, starts[i + 1] ?? text.length).trimEnd();
     const from = line.search(/\S/);
@@ -62,8 +64,10 @@ export function readIni(text: string, file: string): Ini {
       const section = sections.get(key) ?? { name, entries: new Map<string, Entry>(), offset };
       sections.set(key, section);
       entries = section.entries;
+      skipped = !known.includes(key);
       continue;
     }
+    if (skipped) continue;
     const equals = line.indexOf("=", from);
     if (equals < 0 || entries === undefined) {
       const expected =

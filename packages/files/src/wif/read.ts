@@ -11,17 +11,20 @@ import { readText } from "../text.js";
 import { readPalette } from "./colours.js";
 import { type Ini, readIni, type Section } from "./ini.js";
 import { readLook } from "./threads.js";
-import { badValue, numbered, numberSet, truth, wholeNumber } from "./values.js";
+import { badValue, isFalse, numbered, numberSet, truth, wholeNumber } from "./values.js";
 
 /** The most shafts, and the most treadles, of a draft. */
 const mostShafts = 4096;
 /** The most shafts that all treadlings that differ may move together. */
 const mostMoved = 20_000_000;
 
+/** What cannot be read without a colour table. */
+const coloured: readonly string[] = ["color palette", "color table", "warp colors", "weft colors"];
+
 /** What is read of a file; every other section is ignored. */
 const known: readonly string[] = [
-  ...["wif", "contents", "text", "notes", "weaving", "color palette", "color table", "warp", "weft"],
-  ...["threading", "tieup", "treadling", "liftplan", "warp colors", "weft colors"],
+  ...["wif", "contents", "text", "notes", "weaving", "warp", "weft", ...coloured],
+  ...["threading", "tieup", "treadling", "liftplan"],
   ...["warp spacing", "weft spacing", "warp thickness", "weft thickness"],
 ];
 
@@ -33,14 +36,16 @@ export interface WifReading {
 }
 
 /**
- * Reads a WIF file. Any letter case and line end, a byte order mark, UTF-8 or Latin-1, sparse keys and comments are
- * taken. A draft with both a treadling and a lift plan is read by its treadling.
+ * Reads a WIF file. Any letter case and line end, a byte order mark, UTF-8 or Latin-1 (with the letters that Windows
+ * adds), sparse keys and comments are taken. A section that the contents list as false is not used. A draft with both a
+ * treadling and a lift plan is read by its treadling, unless that moves nothing.
  * @throws {FileError} with file, line and column: `not-text`, `bad-draft`, `newer-version`, `too-large`
  * @example readWif(writeWif(draft), "towel.wif").draft.threading // [[1], [2], [1], [2]]
  */
 export function readWif(source: Uint8Array | string, file: string): WifReading {
-  const ini = readIni(readText(source, file, { latin1: true }), file);
-  checkVersion(ini);
+  const whole = readIni(readText(source, file, { latin1: true }), file, known);
+  checkVersion(whole);
+  const ini = { ...whole, sections: listedSections(whole) };
   const counts = readCounts(ini);
   const threading = readThreads(ini, "threading", counts.ends, counts.shafts, "shafts");
   const shedding = readShedding(ini, counts);
@@ -60,11 +65,21 @@ export function readWif(source: Uint8Array | string, file: string): WifReading {
     warp: readLook(ini, "warp", counts.ends, palette),
     weft: readLook(ini, "weft", counts.picks, palette),
   };
-  const unused = shedding.kind === "tie-up" ? ["liftplan"] : ["tieup", "treadling"];
-  const ignored = [...ini.sections]
-    .filter(([name]) => !known.includes(name) || unused.includes(name))
-    .map(([, section]) => section.name);
+  const used = new Set([...ini.sections.keys()].filter((name) => known.includes(name)));
+  for (const name of shedding.kind === "tie-up" ? ["liftplan"] : ["tieup", "treadling"]) used.delete(name);
+  if (palette.size === 0) for (const name of coloured) used.delete(name);
+  const ignored = [...whole.sections].filter(([name]) => !used.has(name)).map(([, { name }]) => name);
   return { draft, ignored };
+}
+
+/** The sections without those that the contents list as false. */
+function listedSections({ sections }: Ini): Ini["sections"] {
+  const contents = sections.get("contents")?.entries;
+  const isListed = (name: string) => {
+    const entry = contents?.get(name);
+    return entry === undefined || !isFalse(entry);
+  };
+  return new Map([...sections].filter(([name]) => name === "wif" || name === "contents" || isListed(name)));
 }
 
 function checkVersion(ini: Ini): void {
@@ -108,16 +123,8 @@ function readCounts(ini: Ini): Counts {
     Math.max(valued("threading", mostShafts), valued("tieup", mostShafts), valued("liftplan", mostShafts));
   const treadles =
     stated("weaving", "treadles", mostShafts) || Math.max(named("tieup"), valued("treadling", mostShafts));
-  if (ends === 0)
-    throw new FileError("bad-draft", "the draft has no ends: it needs [THREADING]", ini.file, top);
-  if (picks === 0) {
-    throw new FileError(
-      "bad-draft",
-      "the draft has no picks: it needs [TREADLING] or [LIFTPLAN]",
-      ini.file,
-      top,
-    );
-  }
+  if (ends === 0) throw lacking(ini, "the draft has no ends: it needs [THREADING]");
+  if (picks === 0) throw lacking(ini, "the draft has no picks: it needs [TREADLING] or [LIFTPLAN]");
   if (ends * picks > MOST_INTERLACEMENTS) {
     const sentence = `${ends} ends and ${picks} picks come to ${ends * picks} interlacements; up to ${MOST_INTERLACEMENTS} are worked out`;
     throw new FileError("too-large", sentence, ini.file, top);
@@ -151,17 +158,26 @@ function readThreads(
 }
 
 function readShedding(ini: Ini, { picks, shafts, treadles }: Counts): Shedding {
+  const lifted = ini.sections.has("liftplan");
   if (ini.sections.has("treadling") && ini.sections.has("tieup")) {
     const tieUp = readThreads(ini, "tieup", treadles, shafts, "shafts");
     const treadling = readThreads(ini, "treadling", picks, treadles, "treadles");
     checkMoved(ini, tieUp, treadling);
-    return { kind: "tie-up", tieUp, treadling };
+    // Some programs write these two sections empty beside a lift plan.
+    const isEmpty = [tieUp, treadling].some((sets) => sets.every((set) => set.length === 0));
+    if (!(lifted && isEmpty)) return { kind: "tie-up", tieUp, treadling };
   }
-  if (ini.sections.has("liftplan")) {
+  if (lifted) {
     return { kind: "lift-plan", liftPlan: readThreads(ini, "liftplan", picks, shafts, "shafts") };
   }
-  const sentence = "the draft moves no shafts: it needs [TIEUP] and [TREADLING], or [LIFTPLAN]";
-  throw new FileError("bad-draft", sentence, ini.file, top);
+  throw lacking(ini, "the draft moves no shafts: it needs [TIEUP] and [TREADLING], or [LIFTPLAN]");
+}
+
+/** The error of a draft without a section that it needs. */
+function lacking(ini: Ini, sentence: string): FileError {
+  const denied = [...(ini.sections.get("contents")?.entries.values() ?? [])].some(isFalse);
+  const hint = denied ? "; what [CONTENTS] lists as false is not read" : "";
+  return new FileError("bad-draft", sentence + hint, ini.file, top);
 }
 
 /** Refuses a treadling that would take more memory to work out than a draft may. */

@@ -1,7 +1,8 @@
 import type { Colour } from "../charts/colours.js";
 import type { ThreadLook, ThreadMeasure, ThreadUnit } from "../draft/types.js";
+import { printable } from "../printable.js";
 import type { Entry, Ini } from "./ini.js";
-import { badValue, decimal, numbered, numberList } from "./values.js";
+import { badValue, bare, decimal, numbered, numberList } from "./values.js";
 
 const threadUnits: readonly ThreadUnit[] = ["centimeters", "inches", "decipoints"];
 
@@ -73,8 +74,12 @@ function readMeasure<Name extends "spacing" | "thickness">(
 }
 
 function readUnit(ini: Ini, entry: Entry): ThreadUnit {
-  const word = entry.value.toLowerCase();
+  const word = bare(entry).toLowerCase();
   const unit = threadUnits.find((name) => name === word);
   if (unit !== undefined) return unit;
-  throw badValue(ini, entry, `units=${entry.value.slice(0, 40)}: expected Centimeters, Inches or Decipoints`);
+  throw badValue(
+    ini,
+    entry,
+    `units=${printable(bare(entry), 40)}: expected Centimeters, Inches or Decipoints`,
+  );
 }

@@ -14,8 +14,9 @@ export function badValue(
 }
 
 /** A value without the comment after it. */
-function bare(entry: Entry): string {
-  return entry.value.replace(/\s*;.*$/, "");
+export function bare(entry: Entry): string {
+  const comment = entry.value.indexOf(";");
+  return comment < 0 ? entry.value : entry.value.slice(0, comment).trimEnd();
 }
 
 /** A whole number from 0, up to `most`. */
@@ -44,8 +45,8 @@ export function numberSet(ini: Ini, entry: Entry, most: number, things: string):
 
 /** A list of whole numbers in their order, such as a colour. */
 export function numberList(ini: Ini, entry: Entry): readonly number[] {
-  const words = bare(entry).split(/\s*,\s*/);
-  const numbers = words.map((word) => (/^-?\d{1,9}$/.test(word) ? Number(word) : Number.NaN));
+  const words = bare(entry).split(",");
+  const numbers = words.map((word) => (/^-?\d{1,9}$/.test(word.trim()) ? Number(word) : Number.NaN));
   if (!numbers.some(Number.isNaN)) return numbers;
   const sentence = `${entry.key}=${printable(bare(entry), 40)}: expected whole numbers with commas between`;
   throw badValue(ini, entry, sentence);
@@ -54,17 +55,21 @@ export function numberList(ini: Ini, entry: Entry): readonly number[] {
 /** A number from 0 with or without decimals. */
 export function decimal(ini: Ini, entry: Entry): number {
   const text = bare(entry);
-  const number = /^(\d+\.?\d*|\.\d+)(e[-+]?\d+)?$/i.test(text) ? Number(text) : Number.NaN;
+  const number = /^(\d+(\.\d*)?|\.\d+)(e[-+]?\d+)?$/i.test(text) ? Number(text) : Number.NaN;
   if (Number.isFinite(number)) return number;
   throw badValue(ini, entry, `${entry.key}=${printable(text, 40)}: expected a number from 0`);
 }
 
 /** `true`, `yes`, `on` and `1`, or their opposites, in any letter case. */
 export function truth(ini: Ini, entry: Entry): boolean {
-  const text = bare(entry).toLowerCase();
-  if (["true", "yes", "on", "1"].includes(text)) return true;
-  if (["false", "no", "off", "0"].includes(text)) return false;
-  throw badValue(ini, entry, `${entry.key}=${printable(text, 40)}: expected true or false`);
+  if (["true", "yes", "on", "1"].includes(bare(entry).toLowerCase())) return true;
+  if (isFalse(entry)) return false;
+  throw badValue(ini, entry, `${entry.key}=${printable(bare(entry), 40)}: expected true or false`);
+}
+
+/** Whether a value says no. */
+export function isFalse(entry: Entry): boolean {
+  return ["false", "no", "off", "0"].includes(bare(entry).toLowerCase());
 }
 
 /** The entries of a section whose keys number threads, treadles or colours. */

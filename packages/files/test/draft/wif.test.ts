@@ -159,7 +159,11 @@ describe("a weaving draft", () => {
     ],
     ["small letters in its names", towel.replace(/^(\[.*\]|[A-Z][A-Z ]*=)/gm, (name) => name.toLowerCase())],
     ["comments and blanks", towel.replace(/^3=3$/gm, "; a comment\n  3 = 3 ; another\n\n")],
-    ["the end mark of old systems", new TextEncoder().encode(`${towel}\u001a`)],
+    [
+      "comments after its words",
+      towel.replace(/^(\[WARP\]|Units=.*|Rising.*|Threads=.*)$/gm, "$1 ; a comment"),
+    ],
+    ["the end marks of old systems", new TextEncoder().encode(`${towel}\u001a\u001a\r\n\u001a`)],
     ["no contents", towel.replace(/\[CONTENTS\][\s\S]*?\n\n/, "")],
   ])("is the same with %s", (_what, text) => {
     expect(wif(text)).toEqual(wif(towel));
@@ -170,6 +174,16 @@ describe("a weaving draft", () => {
     expect(wif(latin).draft.title).toBe("Foug\u00e8re ; second version");
   });
 
+  it("is read with the quotation marks and dashes of old Windows", () => {
+    const bytes = Uint8Array.from(changed("Barley towel", "\u0093Moth\u0094 \u0096 \u0080 9"), (char) =>
+      char.charCodeAt(0),
+    );
+    expect(wif(bytes).draft.title).toBe("“Moth” – € 9 ; second version");
+    expect(answer(bytes.map((byte) => (byte === 0x80 ? 0x81 : byte)))).toBe(
+      "20:16: this is not a text file: it holds the control character U+0081",
+    );
+  });
+
   it("needs no counts: they go as far as its threads do", () => {
     const bare = towel.replace(/^(Threads|Treadles|Shafts)=.*\n/gm, "");
     expect(wif(bare)).toEqual(wif(towel));
@@ -178,6 +192,62 @@ describe("a weaving draft", () => {
   it("says which sections it did not use", () => {
     const more = `${towel}[LIFTPLAN]\n1=1\n[WARP SYMBOLS]\n1=#\n[PRIVATE LOOMWORKS]\na=b\n`;
     expect(wif(more).ignored).toEqual(["LIFTPLAN", "WARP SYMBOLS", "PRIVATE LOOMWORKS"]);
+  });
+
+  it("does not mind what stands in sections that it does not read", () => {
+    const more = towel.replace(
+      "[TEXT]",
+      "[PRIVATE LOOMWORKS 2]\nin these lines\nanything may stand\n\n[TEXT]",
+    );
+    expect(wif(more)).toEqual({ ...wif(towel), ignored: ["PRIVATE LOOMWORKS 2"] });
+  });
+
+  it("does not use what its contents list as false, and says so", () => {
+    const more = `${towel.replace(/^(TIEUP|TREADLING|WARP COLORS)=true/gm, "$1=No")}[LIFTPLAN]\n1=1\n4=2,3\n`;
+    const { draft, ignored } = wif(more);
+    expect(draft.shedding).toEqual({ kind: "lift-plan", liftPlan: [[1], [], [], [2, 3]] });
+    expect(new Set(draft.warp.colours)).toEqual(new Set(["#ffffff"]));
+    expect(ignored).toEqual(["TIEUP", "TREADLING", "WARP COLORS"]);
+    expect(answer(changed("TIEUP=true", "TIEUP=false"))).toBe(
+      "1:1: the draft moves no shafts: it needs [TIEUP] and [TREADLING], or [LIFTPLAN]; what [CONTENTS] lists as false is not read",
+    );
+  });
+
+  it("has its treadling before its lift plan, unless the treadling moves nothing", () => {
+    const lifts = "[LIFTPLAN]\n1=1\n2=2\n3=3\n4=4\n";
+    expect(wif(towel + lifts)).toEqual({ ...wif(towel), ignored: ["LIFTPLAN"] });
+    for (const empty of [/(?<=\[TIEUP\]\n)[^[]*/, /(?<=\[TREADLING\]\n)[^[]*/]) {
+      const { draft, ignored } = wif(changed(empty, "1=0\n") + lifts);
+      expect(draft.shedding).toEqual({ kind: "lift-plan", liftPlan: [[1], [2], [3], [4]] });
+      expect(ignored).toEqual(["TIEUP", "TREADLING"]);
+    }
+  });
+
+  it.each([
+    ["no colour table", changed(/\[COLOR TABLE\][\s\S]*?\n\n/, ""), ["COLOR PALETTE", "WARP COLORS"]],
+    [
+      "colours of another form",
+      changed("Form=RGB", "Form=HSB"),
+      ["COLOR PALETTE", "COLOR TABLE", "WARP COLORS"],
+    ],
+  ])("with %s has no colours, and says so", (_what, text, sections) => {
+    const { draft, ignored } = wif(text);
+    expect(draft.warp.colours).toBeUndefined();
+    expect(draft.weft.colours).toBeUndefined();
+    expect(ignored).toEqual(sections);
+  });
+
+  it("has colours from 0 to 255 where no range is stated, and from any range", () => {
+    const table = (range: string, colour: string) =>
+      wif(changed("Range=0,999\n", range).replace("1=999,999,999\n2=0,333,999", `1=${colour}\n2=${colour}`))
+        .draft.warp.colours![0];
+    expect(table("", "255,128,0")).toBe("#ff8000");
+    expect(table("Range=0,65535\n", "65535,32768,0")).toBe("#ff8000");
+    expect(table("Range=-100,100\n", "-100,0,100")).toBe("#0080ff");
+  });
+
+  it("has a section given twice from both, and of a key given twice the last", () => {
+    expect(wif(`${towel}[THREADING]\n2=3\n6=1\n`).draft.threading).toEqual([[1], [3], [3], [4], [1], [1]]);
   });
 
   it.each<[string, string, string, string]>([
@@ -243,6 +313,13 @@ describe("a weaving draft", () => {
       "999,0",
       "the colours range from 999 to 0; expected the lower number first",
     ],
+    [
+      "a range of one number",
+      changed("Range=0,999", "Range=999"),
+      "999\n",
+      "the range of the colours has two numbers, such as 0,255",
+    ],
+    ["an end 0", changed("1=1\n2=2", "0= 1\n2=2"), "1\n2=2", "0 is none of the ends 1 to 6 of [THREADING]"],
     [
       "a unit that there is not",
       changed("Units=Centimeters", "Units=Ells"),

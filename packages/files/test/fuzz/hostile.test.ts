@@ -24,8 +24,10 @@ function long(head: string, piece: string | ((i: number) => string)): Uint8Array
     parts.push(part);
     length += part.length;
   }
-  return new TextEncoder().encode(parts.join(""));
+  return bytesOf(parts.join(""));
 }
+
+const bytesOf = (text: string) => new TextEncoder().encode(text);
 
 /** A PNG of 8 by 8 greys, with these parts of compressed data. */
 function png(...squares: readonly Uint8Array[]): Uint8Array {
@@ -52,6 +54,18 @@ it.each<[string, () => Uint8Array]>([
   ["shafts of an end", () => long("[WIF]\n[THREADING]\n1=", "1,")],
   ["sections of a draft", () => long("[WIF]\n", (i) => `[S${i}]\n`)],
   ["semicolons", () => long("[WIF]\n[WARP]\nThreads=1", " ;")],
+  ["blanks in a number", () => bytesOf(`[WIF]\n[WARP]\nThreads=1${" ".repeat(size)}x`)],
+  [
+    "blanks in a colour",
+    () =>
+      bytesOf(
+        `[WIF]\n[WARP]\nThreads=1\n[WEFT]\nThreads=1\n[LIFTPLAN]\n[COLOR TABLE]\n1=1${" ".repeat(size)}x`,
+      ),
+  ],
+  [
+    "digits of a spacing",
+    () => bytesOf(`[WIF]\n[WARP]\nThreads=1\nSpacing=${"1".repeat(size)}x\n[WEFT]\nThreads=1\n[LIFTPLAN]\n`),
+  ],
   ["squares of a bitmap", () => long("P1\n200000 1\n", "0 ")],
   ["comments of a bitmap", () => long("P1\n", "#\n")],
   ["rows of a chart", () => long("", ".\n")],
