@@ -36,7 +36,7 @@ export function writeWif(draft: ShaftDraft): string {
   const needed = ["WEAVING", "WARP", "WEFT", "THREADING", "TIEUP", "TREADLING", "LIFTPLAN"];
   const parts = body.filter(([name, lines]) => lines.length > 0 || needed.includes(name));
   const head: readonly Part[] = [
-    ["WIF", ["Version=1.1", "Date=April 20, 1997", "Source Program=Drawcord"]],
+    ["WIF", ["Version=1.1", "Date=April 20, 1997", "Developers=wif@mhsoft.com", "Source Program=Drawcord"]],
     ["CONTENTS", parts.map(([name]) => `${name}=true`)],
   ];
   return [...head, ...parts].map(([name, lines]) => [`[${name}]`, ...lines, "", ""].join("\r\n")).join("");
@@ -65,7 +65,9 @@ function sets(threads: readonly ShaftSet[]): readonly string[] {
 }
 
 function general(threads: number, look: ThreadLook, index: ReadonlyMap<Colour, number>): readonly string[] {
-  const { colours, unit, spacing, thickness } = look;
+  const { colours, spacing, thickness } = look;
+  const measured = spacing !== undefined || thickness !== undefined;
+  const unit = look.unit ?? (measured ? "decipoints" : undefined);
   return [
     `Threads=${threads}`,
     ...(colours?.[0] === undefined ? [] : [`Color=${index.get(mostCommon(colours))}`]),

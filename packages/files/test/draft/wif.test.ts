@@ -407,6 +407,7 @@ function spelledOut(draft: ShaftDraft): ShaftDraft {
   });
   const spell = ({ spacing, thickness, ...look }: ThreadLook, threads: number): ThreadLook => ({
     ...look,
+    ...(spacing === undefined && thickness === undefined ? {} : { unit: look.unit ?? "decipoints" }),
     ...(spacing === undefined ? {} : { spacing: each(spacing, threads) }),
     ...(thickness === undefined ? {} : { thickness: each(thickness, threads) }),
   });
@@ -428,6 +429,27 @@ describe("a draft written", () => {
     fc.assert(
       fc.property(shaftDrafts(), (draft) => {
         expect(clothByHand(writeWif(draft))).toBe(toText(drawdownOf(draft)));
+      }),
+    );
+  });
+
+  it("begins with what the format asks of every file", () => {
+    fc.assert(
+      fc.property(shaftDrafts(), (draft) => {
+        const file = parse(writeWif(draft)) as Record<string, Record<string, string>>;
+        expect(Object.keys(file).slice(0, 2)).toEqual(["WIF", "CONTENTS"]);
+        expect(file["WIF"]).toEqual({
+          Version: "1.1",
+          Date: "April 20, 1997",
+          Developers: expect.any(String),
+          "Source Program": "Drawcord",
+        });
+        for (const [section, look] of [["WARP", draft.warp] as const, ["WEFT", draft.weft] as const]) {
+          expect(file["CONTENTS"]).toHaveProperty(section);
+          const measured = look.spacing !== undefined || look.thickness !== undefined;
+          // A measure without its unit would be read in another by another reader.
+          if (measured) expect(file[section]!["Units"]).toBeDefined();
+        }
       }),
     );
   });
