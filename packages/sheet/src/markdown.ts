@@ -1,4 +1,4 @@
-import { plainText, wordsOf } from "./document/text.js";
+import { boxesOf, plainText, wordsOf } from "./document/text.js";
 import type { Block, Column, Picture, Sheet, Table, Text } from "./document/types.js";
 import { showable } from "./drawing/escape.js";
 import { formulaText } from "./formula/text.js";
@@ -61,7 +61,7 @@ function table({ caption, columns, rows }: Table): string[] {
 }
 
 function cell(text: Text, kind: Column["kind"]): string {
-  if (kind === "tick") return "☐";
+  if (kind === "tick") return "☐".repeat(boxesOf(text));
   return kind === "head" ? `**${escaped(plainText(text))}**` : inline(text);
 }
 

@@ -10,8 +10,9 @@ export interface RepeatSpan {
 
 /**
  * The repeat of a threading or a lift plan between its borders: of all stretches made of two or more equal pieces, each
- * of them of more than one kind of member, the longest, and of equals the one with the shortest piece. None when nothing
- * repeats.
+ * of them of more than one kind of member, the longest, and of equals the one with the shortest piece. Where its pieces
+ * may begin at several places, they begin where they are likest to their mirror image, as a figure drawn from its point
+ * does. None when nothing repeats.
  * @param keys members that repeat where their keys are equal
  * @example findRepeat([..."xabcabcy"]) // { start: 1, period: 3, times: 2 }
  */
@@ -29,9 +30,24 @@ export function findRepeat(keys: readonly string[]): RepeatSpan | undefined {
       const start = i - run - period;
       if (run >= period && times * period > longest && isMixed(keys, start, period)) {
         longest = times * period;
-        best = { start, period, times };
+        best = { start: pointWithin(keys, start, period, run + period - longest), period, times };
       }
       run = 0;
+    }
+  }
+  return best;
+}
+
+/** Of the places from `first` to `slack` further on, the first at which a piece is likest to its mirror image. */
+function pointWithin(keys: readonly string[], first: number, period: number, slack: number): number {
+  let best = first;
+  let most = -1;
+  for (let start = first; start <= first + slack; start++) {
+    let alike = 0;
+    for (let i = 1; i < period; i++) if (keys[start + i] === keys[start + period - i]) alike++;
+    if (alike > most) {
+      most = alike;
+      best = start;
     }
   }
   return best;

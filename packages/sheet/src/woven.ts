@@ -1,6 +1,7 @@
 import type { GroundStep, ShaftSet } from "@drawcord/ground";
 import { type Expansion, expand, type UnitDraft } from "@drawcord/units";
 import { findRepeat } from "./repeat.js";
+import { type Section, sectionsOf } from "./sections.js";
 
 /** First and one past the last, from 0. */
 export interface Stretch {
@@ -36,6 +37,8 @@ export interface Woven {
     readonly across: number;
     readonly along: number;
   };
+  /** The rows as they are woven, what repeats once. */
+  readonly sections: readonly Section[];
 }
 
 /**
@@ -61,6 +64,7 @@ export function weave(draft: UnitDraft): Woven {
     treadleOfStep,
     patternShafts: Math.max(0, ...highest(draft.threading), ...highest(draft.lifts)),
     repeat: repeatOf(draft, unitSpans, rowSpans),
+    sections: sectionsOf(rowKeys(draft, rowSpans)),
   };
 }
 
@@ -110,13 +114,18 @@ function repeatOf(draft: UnitDraft, units: readonly Stretch[], rows: readonly St
   const across = findRepeat(
     draft.threading.map((shafts, unit) => `${shafts.join("+")}:${lengthOf(units[unit]!)}`),
   );
-  const along = findRepeat(draft.lifts.map((lift, row) => `${lift.join(" ")}:${lengthOf(rows[row]!)}`));
+  const along = findRepeat(rowKeys(draft, rows));
   return {
     units: oneOf(across, units.length),
     rows: oneOf(along, rows.length),
     across: across?.times ?? 1,
     along: along?.times ?? 1,
   };
+}
+
+/** Rows with equal keys draw the same shafts for as many picks. */
+function rowKeys(draft: UnitDraft, rows: readonly Stretch[]): string[] {
+  return draft.lifts.map((lift, row) => `${lift.join(" ")}:${lengthOf(rows[row]!)}`);
 }
 
 function lengthOf({ start, end }: Stretch): number {

@@ -65,14 +65,17 @@ describe("the page", () => {
     for (const svg of byTag(page, "svg")) expect(textOf(byTag(svg, "title")[0]!)).not.toBe("");
     const labels = byTag(page, "input").map((box) => attributes(box)["aria-label"]);
     expect(labels).toContain("1–6: done");
+    expect(labels.filter((label) => label?.startsWith("11: done"))).toEqual(
+      Array.from({ length: 12 }, (_, i) => `11: done, time ${i + 1}`),
+    );
   });
 
   it("tells a weaver what to pull for each row", () => {
     const rows = tableOf(pageOf(html), "lift-list");
     expect(rows.slice(0, 3).map((row) => [row["Row"], row["Pull handles"], row["Picks"]])).toEqual([
-      ["1–6", "none", "1–24"],
-      ["7", "1-13", "25–28"],
-      ["8–10", "13", "29–40"],
+      ["1–6", "none", "24"],
+      ["7", "1-13", "4"],
+      ["8", "13", "4"],
     ]);
   });
 });

@@ -3,6 +3,7 @@
  * sheet and makes a draft of them. She knows none of the package's own types or functions.
  */
 import { type DefaultTreeAdapterTypes, parse } from "parse5";
+import { expect } from "vitest";
 
 type Node = DefaultTreeAdapterTypes.ChildNode;
 type Element = DefaultTreeAdapterTypes.Element;
@@ -39,10 +40,10 @@ export function byTag(page: DefaultTreeAdapterTypes.ParentNode, tag: string): El
   return [...elements(page)].filter(({ tagName }) => tagName === tag);
 }
 
-/** The rows of a table by its id, each as texts by the titles of their columns. */
+/** The rows of a table by its id, each as texts by the titles of their columns; none where the page has no such table. */
 export function tableOf(page: DefaultTreeAdapterTypes.ParentNode, id: string): Record<string, string>[] {
   const table = byTag(page, "table").find((one) => attribute(one, "id") === id);
-  if (table === undefined) throw new Error(`the page has no table ${id}`);
+  if (table === undefined) return [];
   const [head, ...rows] = byTag(table, "tr").map((row) =>
     row.childNodes.filter(isElement).map((cell) => textOf(cell).trim()),
   );
@@ -68,28 +69,32 @@ export function draftOnPage(html: string) {
   const page = pageOf(html);
   const units = new Map<number, { shafts: number[]; ends: number }>();
   for (const group of tableOf(page, "unit-threading-list")) {
-    const order = run(group["Units"]!);
-    const shafts = group["Pattern shafts in order"]!;
-    for (const [i, unit] of order.entries()) {
-      const on =
-        shafts === "X"
-          ? []
-          : shafts.includes("+")
-            ? shafts.split("+").map(Number)
-            : [run(shafts)[i] ?? run(shafts)[0]!];
-      units.set(unit, { shafts: on, ends: Number(group["Ends a unit"]) });
+    const shafts = group["Pattern shafts in order"]!.split(" ");
+    const ends = group["Ends a unit"]!.split(" ").map(Number);
+    for (const [i, unit] of run(group["Units"]!).entries()) {
+      const on = shafts[i] === "X" ? [] : shafts[i]!.split("+").map(Number);
+      units.set(unit, { shafts: on, ends: ends[i] ?? ends[0]! });
     }
   }
   const inOrder = [...units.entries()].sort(([a], [b]) => a - b).map(([, unit]) => unit);
 
-  const lifts: number[][] = [];
-  const picksPerRow: number[] = [];
+  const listed = new Map<number, { readonly lift: number[]; readonly picks: number }>();
   for (const entry of tableOf(page, "lift-list")) {
-    for (const row of run(entry["Row"]!)) {
-      lifts[row - 1] = numbers(entry["Pull handles"]!);
-      picksPerRow[row - 1] = run(entry["Picks"]!).length / run(entry["Row"]!).length;
-    }
+    const rows = run(entry["Row"]!);
+    const picks = Number(entry["Picks"]!.replaceAll("\u00a0", "")) / rows.length;
+    for (const row of rows) listed.set(row, { lift: numbers(entry["Pull handles"]!), picks });
   }
+  const order = tableOf(page, "lift-order").map((entry) => ({
+    rows: run(entry["Rows"]!),
+    as: run(/^[\d–]+/.exec(entry["Woven as rows"]!)![0]),
+  }));
+  const plain = [...listed.keys()];
+  const woven = (order.length === 0 ? [{ rows: plain, as: plain }] : order).flatMap(({ rows, as }) =>
+    rows.map((row, i) => ({ row, ...listed.get(as[i]!)! })),
+  );
+  expect(woven.map(({ row }) => row)).toEqual(woven.map((_, i) => i + 1));
+  const lifts = woven.map(({ lift }) => lift);
+  const picksPerRow = woven.map(({ picks }) => picks);
 
   const threads = tableOf(page, "ground-threading");
   const at = (where: string) =>

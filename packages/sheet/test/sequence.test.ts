@@ -1,9 +1,8 @@
 import { parseThreading } from "@drawcord/units";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { threading } from "../../units/test/arbitraries.js";
 import { findRepeat } from "../src/repeat.js";
-import { threadingGroups } from "../src/threading-groups.js";
+import { sectionsOf } from "../src/sections.js";
 
 /** Every stretch of two or more equal pieces that are not of one kind: the slow, obvious way. */
 function repeatBySearch(keys: readonly string[]): number {
@@ -27,8 +26,13 @@ function repeatBySearch(keys: readonly string[]): number {
 
 describe("the repeat of a threading or a lift plan", () => {
   it("lies between the borders", () => {
-    expect(findRepeat([..."XX9121312131219XX"])).toEqual({ start: 3, period: 4, times: 2 });
+    expect(findRepeat([..."XX9121312131219XX"])).toEqual({ start: 4, period: 4, times: 2 });
     expect(findRepeat([..."1234"])).toBeUndefined();
+  });
+
+  it("begins at a point where it can, so that its figure is the same from either side", () => {
+    const units = parseThreading("4-2 (1-12 11-2)*3 1-4").map(String);
+    expect(findRepeat(units)).toEqual({ start: 3, period: 22, times: 3 });
   });
 
   it("is none in plain stripes of one kind", () => {
@@ -48,38 +52,32 @@ describe("the repeat of a threading or a lift plan", () => {
   });
 });
 
-describe("counted groups of a threading", () => {
-  it("hold every unit once, in the order of threading", () => {
+describe("the sections of a lift plan", () => {
+  it("hold every row, what repeats once, and save ten rows or more a repeat", () => {
     fc.assert(
-      fc.property(threading(9, 60), fc.boolean(), (units, fromRight) => {
-        const groups = threadingGroups(
-          units,
-          units.map(() => 4),
-          fromRight,
+      fc.property(fc.array(fc.constantFrom("a", "b", "c"), { maxLength: 60 }), (keys) => {
+        const sections = sectionsOf(keys);
+        const rows = sections.flatMap(({ start, end, times }) =>
+          Array.from({ length: times }, () => keys.slice(start, end)).flat(),
         );
-        const text = groups.map(({ shafts, units: many }) =>
-          shafts.includes("-") ? shafts : `${shafts}*${many}`,
-        );
-        const read = parseThreading(text.join(" "));
-        expect(fromRight ? [...read].reverse() : read).toEqual(units);
-        expect(groups.every((group) => group.units <= 12)).toBe(true);
+        expect(rows).toEqual(keys);
+        for (const { start, end, times } of sections) {
+          if (times > 1) expect((times - 1) * (end - start)).toBeGreaterThanOrEqual(10);
+        }
+        const saved = sections.some(({ times }) => times > 1);
+        const { period = 0, times = 1 } = findRepeat(keys) ?? {};
+        expect(saved).toBe((times - 1) * period >= 10);
       }),
     );
   });
 
-  it("turn at the points", () => {
-    const units = parseThreading("X*2 1-4 3-1 X");
-    const groups = threadingGroups(
-      units,
-      units.map(() => 4),
-      true,
-    );
-    expect(groups.map(({ shafts }) => shafts)).toEqual(["X", "1-4", "3-1", "X"]);
-    expect(groups.map(({ first, last }) => [first, last])).toEqual([
-      [10, 10],
-      [9, 6],
-      [5, 3],
-      [2, 1],
+  it("find a repeat before another and after it", () => {
+    const keys = [..."abcde".repeat(3), ..."xyzvwu".repeat(4), ..."fghij".repeat(3), "q"];
+    expect(sectionsOf(keys)).toEqual([
+      { start: 0, end: 5, times: 3 },
+      { start: 15, end: 21, times: 4 },
+      { start: 39, end: 44, times: 3 },
+      { start: 54, end: 55, times: 1 },
     ]);
   });
 });

@@ -15,5 +15,10 @@ export function plainText(text: Text): string {
     .join("");
 }
 
+/** How many boxes to tick a cell of a `tick` column asks for. */
+export function boxesOf(cell: Text): number {
+  return Math.max(1, Number(plainText(cell)));
+}
+
 /** What stands for an answer that a class is to find. */
 export const BLANK = "________";

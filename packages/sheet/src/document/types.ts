@@ -57,7 +57,7 @@ export interface Table {
   readonly id: string;
   readonly caption: string;
   readonly columns: readonly Column[];
-  /** As many texts in each as there are columns; that of a `tick` column is empty. */
+  /** As many texts in each as there are columns; that of a `tick` column is the number of its boxes, empty for one. */
   readonly rows: readonly (readonly Text[])[];
   /** Whether short tables may stand in several columns on a page; default false. */
   readonly narrow?: boolean;

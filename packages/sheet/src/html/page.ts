@@ -1,4 +1,4 @@
-import { plainText, wordsOf } from "../document/text.js";
+import { boxesOf, plainText, wordsOf } from "../document/text.js";
 import type { Block, Column, Part, Pictures, Sheet, Table, Text, Working } from "../document/types.js";
 import { escapeText } from "../drawing/escape.js";
 import { round } from "../drawing/round.js";
@@ -100,12 +100,18 @@ ${body.join("\n")}
 }
 
 function cell(text: Text, { title, kind }: Column, name: string): string {
-  if (kind === "tick") {
-    return `<td class="tick"><input type="checkbox" aria-label="${escapeText(`${name}: ${title.toLowerCase()}`)}"></td>`;
-  }
+  if (kind === "tick")
+    return `<td class="tick">${boxes(boxesOf(text), `${name}: ${title.toLowerCase()}`)}</td>`;
   if (kind !== "head") return `<td${classOf(kind)}>${inline(text)}</td>`;
   const phrase = name.includes(" ") ? ' class="phrase"' : "";
   return `<th scope="row"${phrase}>${inline(text)}</th>`;
+}
+
+function boxes(number: number, name: string): string {
+  const box = (label: string) => `<input type="checkbox" aria-label="${escapeText(label)}">`;
+  if (number === 1) return box(name);
+  const all = Array.from({ length: number }, (_, i) => box(`${name}, time ${i + 1}`));
+  return `<span class="boxes">${all.join("")}</span>`;
 }
 
 function classOf(kind: Column["kind"]): string {

@@ -1,4 +1,4 @@
-import { plainText } from "../document/text.js";
+import { boxesOf, plainText } from "../document/text.js";
 import type { Column, Table, Text } from "../document/types.js";
 import { textWidth } from "../drawing/metrics.js";
 import { palette } from "../drawing/palette.js";
@@ -12,6 +12,10 @@ const GAP = 4;
 const NARROW_GAP = 2.6;
 const ABOVE = 1.1;
 const BETWEEN = 8;
+/** Boxes to tick: their size, their distance, and how many stand in a line. */
+const BOX = 2.4;
+const BOX_PITCH = 3;
+const BOXES_A_LINE = 6;
 
 /** Sets a table, its head again on every page and in every column of pages. */
 export function layTable(table: Table, flow: Flow): void {
@@ -93,8 +97,7 @@ function stacked(boxes: readonly Box[]): Shape[] {
 function columnWidths({ columns, rows }: Table, room: number, gap: number): number[] {
   const asked = columns.map(({ title, kind }, i) => {
     const head = textWidth(title, type.head.size, type.head.face);
-    const cells =
-      kind === "tick" ? 4 : rows.reduce((most, row) => Math.max(most, cellWidth(row[i]!, kind)), 0);
+    const cells = rows.reduce((most, row) => Math.max(most, cellWidth(row[i]!, kind)), 0);
     return Math.max(head, cells) * 1.04 + 0.4;
   });
   let over = asked.reduce((total, one) => total + one, 0) + gap * (columns.length - 1) - room;
@@ -111,6 +114,7 @@ function columnWidths({ columns, rows }: Table, room: number, gap: number): numb
 }
 
 function cellWidth(text: Text, kind: Column["kind"]): number {
+  if (kind === "tick") return Math.min(boxesOf(text), BOXES_A_LINE) * BOX_PITCH + 0.6;
   return textWidth(plainText(text), type.cell.size, kind === "head" ? type.cell.strong : type.cell.face);
 }
 
@@ -147,20 +151,36 @@ function rowBox(
 ): Box {
   const cells = row.map((text, i) => {
     const strong = columns[i]!.kind === "head";
+    if (columns[i]!.kind === "tick") return [];
     return wrap(strong ? [{ text: plainText(text), strong }] : text, places[i]!.width, type.cell);
   });
+  const boxes = row.map((text, i) => (columns[i]!.kind === "tick" ? boxesHeight(boxesOf(text)) : 0));
   const height =
-    Math.max(type.cell.size * 1.1, ...cells.map((lines) => linesHeight(lines, type.cell))) + 2 * ABOVE;
+    Math.max(type.cell.size * 1.1, ...boxes, ...cells.map((lines) => linesHeight(lines, type.cell))) +
+    2 * ABOVE;
   const shapes = cells.flatMap((lines, i): Shape[] => {
     const { x, width: room } = places[i]!;
-    if (columns[i]!.kind === "tick") {
-      const box = { x: x + 1, y: ABOVE + 0.25, width: 2.6, height: 2.6 };
-      return [{ kind: "rect", ...box, stroke: palette.muted, strokeWidth: 0.18 }];
-    }
+    if (columns[i]!.kind === "tick") return tickBoxes(boxesOf(row[i]!), x + 0.6, ABOVE + 0.25);
     const rtl = runsLeft(plainText(row[i]!));
     return aligned(setLines(lines, x, ABOVE, room, type.cell, rtl), columns[i]!, places[i]!);
   });
   return { height, shapes: [...shapes, hairline(width, height, palette.hair)] };
+}
+
+function tickBoxes(number: number, x: number, y: number): Shape[] {
+  return Array.from({ length: number }, (_, i) => ({
+    kind: "rect",
+    x: round(x + (i % BOXES_A_LINE) * BOX_PITCH),
+    y: round(y + Math.floor(i / BOXES_A_LINE) * BOX_PITCH),
+    width: BOX,
+    height: BOX,
+    stroke: palette.muted,
+    strokeWidth: 0.18,
+  }));
+}
+
+function boxesHeight(number: number): number {
+  return (Math.ceil(number / BOXES_A_LINE) - 1) * BOX_PITCH + BOX + 0.5;
 }
 
 /** Numbers stand against the right edge of their column. */

@@ -1,6 +1,7 @@
+import { printThreading, threadingList } from "@drawcord/units";
 import type { Block, Part, Text } from "../document/types.js";
 import { threadingPictures } from "../pictures/unit-threading.js";
-import { threadingGroups } from "../threading-groups.js";
+import type { Woven } from "../woven.js";
 import type { Context } from "./context.js";
 import { count, counted, range } from "./number.js";
 
@@ -25,47 +26,49 @@ export function threadingPart({ woven, options, recipe }: Context): Part {
     },
   ];
   if (pictures.length > 0) blocks.push({ kind: "pictures", pictures });
-  blocks.push({
-    kind: "table",
-    id: "unit-threading-list",
-    caption: "The units in the order of threading, in counted groups",
-    columns: [
-      { title: "Group", kind: "head" },
-      { title: "Done", kind: "tick" },
-      { title: "Units", kind: "number" },
-      { title: "Pattern shafts in order" },
-      { title: "How many", kind: "number" },
-      { title: "Ends a unit", kind: "number" },
-      { title: "Ends", kind: "number" },
-      { title: "Ends so far", kind: "number" },
-    ],
-    rows: rowsOf(
-      woven.draft.threading,
-      unitSpans.map(({ start, end }) => end - start),
-      fromRight,
-    ),
-  });
+  const rows = groupRows(woven, fromRight);
+  blocks.push(
+    {
+      kind: "paragraph",
+      tone: "note",
+      text: `In short, from unit 1 on: ${printThreading(draft.threading)}`,
+    },
+    {
+      kind: "table",
+      id: "unit-threading-list",
+      caption: "The units in the order of threading, in groups of ten to count and tick",
+      columns: [
+        { title: "Units", kind: "head" },
+        { title: "Done", kind: "tick" },
+        { title: "Pattern shafts in order" },
+        { title: "Ends a unit" },
+        { title: "Ends", kind: "number" },
+        { title: "Units so far", kind: "number" },
+        { title: "Ends so far", kind: "number" },
+      ],
+      rows,
+    },
+  );
   return { name: "threading", title: "Unit threading", blocks };
 }
 
-function rowsOf(
-  threading: Parameters<typeof threadingGroups>[0],
-  unitEnds: readonly number[],
-  fromRight: boolean,
-): Text[][] {
+/** The groups of `drawcord threading`, with their ends. */
+function groupRows({ draft, unitSpans }: Woven, fromRight: boolean): Text[][] {
   let sum = 0;
-  return threadingGroups(threading, unitEnds, fromRight).map((group, i) => {
-    const ends = group.units * group.endsAUnit;
-    sum += ends;
-    return [
-      `${i + 1}`,
-      "",
-      range(group.first, group.last),
-      group.shafts,
-      count(group.units),
-      count(group.endsAUnit),
-      count(ends),
-      count(sum),
-    ];
-  });
+  return threadingList(draft.threading, { from: fromRight ? "right" : "left" }).map(
+    ({ units, shafts, done }) => {
+      const each = units.map((unit) => unitSpans[unit]!.end - unitSpans[unit]!.start);
+      const ends = each.reduce((total, one) => total + one, 0);
+      sum += ends;
+      return [
+        range(units[0]! + 1, units.at(-1)! + 1),
+        "",
+        shafts.join(" "),
+        new Set(each).size === 1 ? count(each[0]!) : each.join(" "),
+        count(ends),
+        count(done),
+        count(sum),
+      ];
+    },
+  );
 }
