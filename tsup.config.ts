@@ -15,6 +15,19 @@ function preset(name: string, entry: readonly string[]): Options {
   };
 }
 
+/** What mathjs loads. */
+const underMathjs = [
+  /^@babel\/runtime/,
+  "complex.js",
+  "decimal.js",
+  "escape-latex",
+  "fraction.js",
+  "javascript-natural-sort",
+  "seedrandom",
+  "tiny-emitter",
+  "typed-function",
+];
+
 export default defineConfig([
   preset("grid", ["index"]),
   preset("yarn", ["index", "quantity"]),
@@ -26,8 +39,8 @@ export default defineConfig([
   {
     ...preset("cli", ["bin", "worker"]),
     // What a check needs is bundled and small: to find, load and read a hundred files takes longer than the check itself.
-    // Outside stay yarn, with mathjs behind it, and sheet with its fonts.
-    noExternal: [/^@drawcord\/(?!yarn|sheet)/, "fflate", "yaml"],
+    // So it is with mathjs, in a file of its own that only a question of yarn loads. Outside stays sheet with its fonts.
+    noExternal: [/^@drawcord\/(?!sheet)/, "fflate", "yaml", /^mathjs/, ...underMathjs],
     minify: true,
     esbuildOptions(options) {
       options.conditions = ["@drawcord/source"];

@@ -1,7 +1,8 @@
 /** What only a process can show of the built command: its exit status, its streams, and how it starts and ends. */
 import { spawn } from "node:child_process";
-import { readdirSync, writeFileSync } from "node:fs";
+import { existsSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
+import { fileURLToPath } from "node:url";
 import { describe, expect, it } from "vitest";
 import { bin, drawcord } from "./support/built.js";
 import { folder } from "./support/folder.js";
@@ -76,5 +77,50 @@ describe("the built command", () => {
     child.stdout.once("data", () => child.stdout.destroy());
     const status = await new Promise((resolve) => child.on("close", resolve));
     expect({ status, told }).toEqual({ status: 0, told: "" });
+  });
+});
+
+describe("what a check loads", () => {
+  const recipe = `recipe: 1
+ground: { weave: plain }
+units: { ends: 2, threading: 1 X }
+lifts: { picks: 2, rows: [1, none] }
+cloth: { sett: 10 per cm }
+`;
+
+  /** The packages and sources of all that the command loaded for a check, by Node's own account. */
+  async function loaded(text: string, ...more: string[]): Promise<readonly string[]> {
+    const account = folder();
+    const file = join(folder(), "one.recipe.yaml");
+    writeFileSync(file, text);
+    const { status, stderr } = await drawcord(["check", file, ...more], {
+      env: { NODE_V8_COVERAGE: account },
+    });
+    expect({ status, stderr }).toEqual({ status: 0, stderr: "" });
+    const scripts = readdirSync(account).flatMap((name) => {
+      const { result } = JSON.parse(readFileSync(join(account, name), "utf8")) as {
+        result: { url: string }[];
+      };
+      return result.flatMap(({ url }) => (url.startsWith("file:") ? [fileURLToPath(url)] : []));
+    });
+    return scripts.flatMap((path) => [path, ...(existsSync(`${path}.map`) ? sourcesOf(`${path}.map`) : [])]);
+  }
+
+  function sourcesOf(map: string): readonly string[] {
+    return (JSON.parse(readFileSync(map, "utf8")) as { sources: string[] }).sources;
+  }
+
+  const heavy =
+    /node_modules\/(mathjs|tinyglobby|pdfkit)\/|\/sheet\/|\/src\/threads\.ts$|\/(cache|mend-file|sarif)\.ts$/;
+
+  it("is nothing that it has no use for", async () => {
+    const sources = await loaded(`${recipe}stated: { ends: 4, units: 2, rows: 2, lingos: 2 }\n`);
+    expect(sources.some((source) => source.endsWith("/check-file.ts"))).toBe(true);
+    expect(sources.filter((source) => heavy.test(source))).toEqual([]);
+  });
+
+  it("is the formulas of yarn where a number of the project is stated", async () => {
+    const sources = await loaded(`${recipe}stated: { width-in-reed: 4 mm }\n`);
+    expect(sources.some((source) => source.includes("node_modules/mathjs/"))).toBe(true);
   });
 });

@@ -33,15 +33,20 @@ export function statedOfCloth({ stated }: Pick<Recipe, "stated">): StatedNumber[
  * @example (await statedNumbers(readRecipe(text, "least"))).length // 0
  */
 export async function statedNumbers(recipe: Recipe): Promise<readonly StatedNumber[]> {
-  const known = statedOfCloth(recipe);
-  if (known.length === recipe.stated.length) return known;
-  const project = await planned(recipe);
+  const counted = new Map([...statedOfCloth(recipe), ...statedLingos(recipe)].map((one) => [one.name, one]));
+  const project = recipe.stated.every(({ name }) => counted.has(name)) ? undefined : await planned(recipe);
   return recipe.stated.flatMap((one) => {
-    const told = known.find(({ name }) => name === one.name);
+    const told = counted.get(one.name);
     if (told !== undefined) return [told];
-    const found = numberOf(project, one);
+    const found = project && numberOf(project, one);
     return found === undefined ? [] : [comparison(one, found)];
   });
+}
+
+/** Lingos are counted without a formula: one for each unit. */
+function statedLingos({ draft, stated }: Recipe): readonly StatedNumber[] {
+  const lingos = quantity(draft.threading.length, "lingos");
+  return stated.flatMap((one) => (one.name === "lingos" ? [comparison(one, lingos)] : []));
 }
 
 /** The plan of a recipe's project; where a number of it cannot be, the stated numbers are what asked for it. */
@@ -78,8 +83,6 @@ function rounding(value: number): number {
 /** The number of a plan that a claim is about; undefined where it cannot be worked out. */
 function numberOf(plan: Plan, { claim, name }: Stated): Quantity | undefined {
   switch (name) {
-    case "lingos":
-      return plan.lingos;
     case "pieces":
       return plan.pieces;
     case "width-in-reed":

@@ -10,7 +10,6 @@ import {
   SheetError,
   type SheetOptions,
 } from "@drawcord/sheet";
-import { YarnError } from "@drawcord/yarn";
 import { defineCommand } from "../command.js";
 import { CliError } from "../error.js";
 import { input } from "../inputs.js";
@@ -111,7 +110,9 @@ function sheetOf(recipe: Recipe, options: SheetOptions): Sheet {
   try {
     return makeSheet(recipe, options);
   } catch (error) {
-    if (!(error instanceof SheetError || error instanceof YarnError)) throw error;
+    // The sheets have their own copy of the package of yarn, with a class of its own.
+    const isKnown = error instanceof SheetError || (error instanceof Error && error.name === "YarnError");
+    if (!isKnown) throw error;
     throw new CliError("no-sheet", `${recipe.file}: ${error.message}`, { file: recipe.file });
   }
 }
