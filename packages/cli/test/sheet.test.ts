@@ -74,40 +74,101 @@ describe("drawcord sheet", () => {
     expect(textOf(byTag(pageOf(blank), "h1")[0]!)).toContain("exercise");
   });
 
-  it.each(["runner", "napkin", "band"])("prints the numbers of the plan of the %s", async (name) => {
-    const cwd = folder();
-    await run(["sheet", recipe(name), "-o", "a.html"], { cwd });
-    const page = pageOf(readFileSync(join(cwd, "a.html"), "utf8"));
-    const plan = JSON.parse((await run(["plan", recipe(name), "--format", "json"])).stdout);
-    const numbers = Object.fromEntries(
-      tableOf(page, "project-numbers").map((row) => [row["What"], row["How much"]]),
-    );
-    const of = (measure: { value: number; unit: string }) => `${measure.value} ${measure.unit}`.trim();
-    for (const [what, measure] of [
-      ["Ends", plan.ends],
-      ["Units", plan.units],
-      ["Lingos", plan.lingos],
-      ["Width in the reed", plan.widthInReed],
-      ["Width on the loom", plan.clothWidth],
-      ["Finished width", plan.finishedWidth],
-      ["Length of the warp", plan.warpLength],
-      ["Pieces", plan.pieces],
-      ["Warp left over", plan.leftOver],
-      ["Weight of the finished cloth", plan.clothWeight],
-    ] as const) {
-      expect(numbers[what], what).toBe(of(measure));
-    }
-    const yarns = tableOf(page, "materials");
-    for (const yarn of [{ name: "warp", ...plan.warpYarn }, ...plan.weftYarn]) {
-      const row = yarns.find((one) => one["Yarn"] === yarn.name)!;
-      expect([row["Length"], row["Weight"]]).toEqual([of(yarn.length), of(yarn.mass)]);
-      expect(row["Packages"]).toMatch(new RegExp(`^${yarn.packages} of `));
-    }
-    // Each number of the project is worked out somewhere among the workings, with the same result.
-    const workings = textOf(byTag(page, "main")[0]!);
-    expect(workings).toContain(of(plan.widthInReed));
-  });
+  it.each([
+    ["runner", (text: string) => text],
+    ["napkin", (text: string) => text],
+    ["band", (text: string) => text],
+    [
+      "band in a reed that does not go with its sett",
+      (text: string) => text.replace("sett: 14", "sett: 12.3").replace(/^ +sley: 2\n/m, ""),
+    ],
+  ])(
+    "prints every number of the plan of the %s, and works out those that a formula gave",
+    async (name, change) => {
+      const cwd = folder();
+      const stdin = change(readFileSync(recipe(name.split(" ")[0]!), "utf8"));
+      await run(["sheet", "-", "-o", "a.html"], { cwd, stdin });
+      const page = pageOf(readFileSync(join(cwd, "a.html"), "utf8"));
+      const plan = JSON.parse((await run(["plan", "-", "--format", "json"], { stdin })).stdout);
+      const { assumed, loom, reed, ...rest } = plan;
+      const pairsOf = (id: string) =>
+        Object.fromEntries(tableOf(page, id).map((row) => [row["What"], row["How much"]]));
+
+      const [share] = measuresIn(rest.firmness.share);
+      const named = {
+        Ends: rest.ends,
+        Units: rest.units,
+        Lingos: rest.lingos,
+        "Closest sett in the ground weave": rest.firmness.closest,
+        "Width of the dents used": reed.width,
+        "Width in the reed": rest.widthInReed,
+        "Width on the loom": rest.clothWidth,
+        "Finished width": rest.finishedWidth,
+        "Picks in a piece": rest.picks,
+        "Cloth woven for a piece": rest.clothLength,
+        "Finished length of a piece": rest.finishedLength,
+        "Warp of a piece": rest.warpOfPiece,
+        "Length of the warp": rest.warpLength,
+        Pieces: rest.pieces,
+        "Warp left over": rest.leftOver,
+        "Weight of the finished cloth": rest.clothWeight,
+      };
+      const numbers = pairsOf("project-numbers");
+      expect(numbers).toMatchObject({
+        ...Object.fromEntries(Object.entries(named).map(([what, measure]) => [what, measuresIn(measure)[0]])),
+        "Sett as a share of the closest": `${share}: ${rest.firmness.words}`,
+        Reed: reed.count,
+        Sley: reed.sley,
+        "Dents used": `${reed.dents}`,
+        "Ends in the dents": reed.ends,
+      });
+      expect(pairsOf("loom")).toMatchObject({
+        "Static units": `${loom.needs.staticUnits}`,
+        Lingos: `${loom.needs.lingos}, one a unit`,
+        Treadles: `${loom.needs.treadles}, ${loom.needs.ties} ties`,
+        "Handles to pull": `${loom.lifts.pulls} pulls, ${loom.lifts.changes} changes in all rows`,
+      });
+      const yarns = tableOf(page, "materials");
+      for (const yarn of [{ name: "warp", ...rest.warpYarn }, ...rest.weftYarn]) {
+        const row = yarns.find((one) => one["Yarn"] === yarn.name)!;
+        expect([row["Length"], row["Weight"]]).toEqual(measuresIn([yarn.length, yarn.mass]));
+        expect(row["Packages"]).toMatch(new RegExp(`^${yarn.packages} of `));
+      }
+
+      // Whatever else a plan measures stands in one of the tables. How far a reed is off is said as above or below, if it is.
+      const cells = ["given", "project-numbers", "materials"].flatMap((id) =>
+        tableOf(page, id).flatMap((row) =>
+          Object.values(row).flatMap((cell) => cell.split(/: |, | above | below /)),
+        ),
+      );
+      const measures = measuresIn([rest, reed]).flatMap((one) =>
+        one === "0 %" ? [] : [one.replace(/^-/, "")],
+      );
+      expect(measures.length).toBeGreaterThan(20);
+      expect(measures.filter((measure) => !cells.includes(measure))).toEqual([]);
+      const said = textOf(page);
+      for (const { meaning, value, unit, why } of assumed) {
+        expect(said).toContain(`${meaning}, ${[value, unit].join(" ").trim()} (${why})`);
+      }
+
+      const working = byTag(page, "section").find(({ attrs }) =>
+        attrs.some(({ value }) => value === "working"),
+      )!;
+      const results = byTag(working, "strong").map(textOf);
+      const { ends, units, lingos, sett, picks, pieces, weftYarn, ...worked } = rest;
+      const lengths = weftYarn.map(({ length, mass }: Readonly<Record<string, unknown>>) => [length, mass]);
+      for (const measure of measuresIn([worked, lengths])) expect(results).toContain(measure);
+    },
+  );
 });
+
+/** Every `{ value, unit }` of a JSON value, however deep, as a sheet prints it. */
+function measuresIn(json: unknown): string[] {
+  if (typeof json !== "object" || json === null) return [];
+  if ("value" in json && "unit" in json)
+    return [`${json.value} ${json.unit}`.trim(), ...Object.values(json).flatMap(measuresIn)];
+  return Object.values(json).flatMap(measuresIn);
+}
 
 describe("what cannot be", () => {
   it.each([

@@ -1,20 +1,12 @@
-import { loomNeeds } from "@drawcord/units";
-import {
-  assumptions,
-  type Plan,
-  type PlanYarn,
-  type Quantity,
-  writeQuantity,
-  writeReed,
-  writeSley,
-} from "@drawcord/yarn";
-import type { Block, Part, Table, Text } from "../document/types.js";
+import { liftWork, loomNeeds } from "@drawcord/units";
+import { assumptions, type PlanYarn, type Quantity, writeQuantity } from "@drawcord/yarn";
+import type { Block, Part, Text } from "../document/types.js";
 import { answer } from "./answer.js";
 import type { Context } from "./context.js";
 import { printed } from "./measure.js";
 import { count, counted } from "./number.js";
-
-type Print = (quantity: Quantity) => string;
+import { pairs } from "./pairs.js";
+import { type Print, projectNumbers } from "./project-numbers.js";
 
 /** What to buy, what to set up and how long a warp: the numbers of the project. */
 export function projectPart(context: Context): Part {
@@ -30,7 +22,7 @@ export function projectPart(context: Context): Part {
           : `What to buy, what to set up, and how long a warp to wind. The recipe says: ${recipe.notes.trim()}`,
     },
     given(context, print),
-    numbers(plan, print),
+    projectNumbers(plan, print),
   ];
   const yarns = materials(context, print);
   if (yarns !== undefined) blocks.push(yarns);
@@ -46,17 +38,6 @@ export function projectPart(context: Context): Part {
 
 function note(text: string): Block {
   return { kind: "paragraph", tone: "note", text };
-}
-
-function pairs(id: string, caption: string, rows: readonly (readonly [string, Text])[]): Table {
-  return {
-    kind: "table",
-    id,
-    caption,
-    columns: [{ title: "What", kind: "head" }, { title: "How much" }],
-    rows: rows.map(([what, value]) => [what, value]),
-    narrow: true,
-  };
 }
 
 /** What the recipe states, which a class is given too. */
@@ -85,43 +66,6 @@ function given({ recipe }: Context, print: Print): Block {
       "The recipe gives no sett, no yarn sizes and no lengths; what follows from them is left out.",
     );
   return pairs("given", "What the recipe gives", rows);
-}
-
-function numbers(plan: Plan, print: Print): Block {
-  const rows: [string, Text][] = [];
-  const add = (what: string, quantity: Quantity | undefined) => {
-    if (quantity !== undefined) rows.push([what, answer(print(quantity))]);
-  };
-  // These stand elsewhere on every sheet, so they are no riddle.
-  for (const [what, quantity] of [
-    ["Ends", plan.ends],
-    ["Units", plan.units],
-    ["Lingos", plan.lingos],
-  ] as const) {
-    if (quantity !== undefined) rows.push([what, print(quantity)]);
-  }
-  const { reed } = plan;
-  if (reed !== undefined) {
-    rows.push(["Reed", answer(writeReed(reed.reed))]);
-    add("Dents", reed.dents);
-    rows.push(["Sley", answer(writeSley(reed.sley))]);
-    add("Ends in the reed", reed.sett);
-    rows.push(["Dents used", answer(count(reed.dentsUsed))]);
-    add("Width of the dents used", reed.width);
-    rows.push(["Ends in the dents", answer(reed.printed)]);
-  }
-  add("Width in the reed", plan.widthInReed);
-  add("Width on the loom", plan.clothWidth);
-  add("Finished width", plan.finishedWidth);
-  add("Picks in a piece", plan.picks);
-  add("Cloth woven for a piece", plan.clothLength);
-  add("Finished length of a piece", plan.finishedLength);
-  add("Warp of a piece", plan.warpOfPiece);
-  add("Length of the warp", plan.warpLength);
-  add("Pieces", plan.pieces);
-  add("Warp left over", plan.leftOver);
-  add("Weight of the finished cloth", plan.clothWeight);
-  return pairs("project-numbers", "What follows from it", rows);
 }
 
 /** The yarns with what to buy of each; none where the recipe names no yarn and nothing is known of its length. */
@@ -167,6 +111,7 @@ function packages(use: PlanYarn | undefined, size: Quantity | undefined, print: 
 /** What hangs where: leashes on the pattern shafts, heddles on the ground shafts, lingos on the units. */
 function loomTable({ woven }: Context): Block {
   const needs = loomNeeds(woven.draft);
+  const { changes, pulls } = liftWork(woven.draft);
   const loads = (list: readonly { readonly shaft: number; readonly count: number }[]) =>
     grouped(list)
       .map(([shafts, each]) => `${each} on ${shafts}`)
@@ -177,6 +122,7 @@ function loomTable({ woven }: Context): Block {
       "Leashes",
       answer(needs.singleUnitDraw ? `${count(needs.cords)}, a cord for each unit` : loads(needs.leashes)),
     ],
+    ["Handles to pull", answer(`${counted(pulls, "pull")}, ${counted(changes, "change")} in all rows`)],
     ["Static units", answer(count(needs.staticUnits))],
     ["Lingos", answer(`${count(needs.lingos)}, one a unit`)],
     ["Ground shafts", answer(count(needs.groundShafts))],

@@ -1,0 +1,89 @@
+import {
+  type Plan,
+  type PlanFirmness,
+  type PlanReed,
+  type Quantity,
+  writeReed,
+  writeSley,
+} from "@drawcord/yarn";
+import type { Table, Text } from "../document/types.js";
+import { answer } from "./answer.js";
+import { count } from "./number.js";
+import { pairs } from "./pairs.js";
+
+/** How a quantity is printed on this sheet. */
+export type Print = (quantity: Quantity) => string;
+
+type Row = readonly [what: string, howMuch: Text];
+
+/** What follows from what the recipe gives: every number of the plan but the yarns. */
+export function projectNumbers(plan: Plan, print: Print): Table {
+  const { firmness, reed, weftYarn } = plan;
+  const row = (what: string, quantity: Quantity | undefined): Row[] =>
+    quantity === undefined ? [] : [[what, answer(print(quantity))]];
+  return pairs("project-numbers", "What follows from it", [
+    ...threads(plan, print),
+    ...(firmness === undefined ? [] : firmnessRows(firmness, print)),
+    ...(reed === undefined ? [] : reedRows(reed, print)),
+    ...row("Width in the reed", plan.widthInReed),
+    ...row("Width on the loom", plan.clothWidth),
+    ...row("Finished width", plan.finishedWidth),
+    ...row("Picks in a piece", plan.picks),
+    ...(weftYarn.length > 1
+      ? weftYarn.flatMap(({ name, picks }) => row(`Picks of ${name} in a piece`, picks))
+      : []),
+    ...row("Cloth woven for a piece", plan.clothLength),
+    ...row("Finished length of a piece", plan.finishedLength),
+    ...row("Warp of a piece", plan.warpOfPiece),
+    ...row("Length of the warp", plan.warpLength),
+    ...row("Pieces", plan.pieces),
+    ...row("Warp left over", plan.leftOver),
+    ...row("Weight of the finished cloth", plan.clothWeight),
+  ]);
+}
+
+/** These stand elsewhere on every sheet, so they are no riddle. */
+function threads({ ends, lingos, units }: Plan, print: Print): Row[] {
+  const named = [
+    ["Ends", ends],
+    ["Units", units],
+    ["Lingos", lingos],
+  ] as const;
+  return named.flatMap(([what, quantity]) =>
+    quantity === undefined ? [] : [[what, print(quantity)] as const],
+  );
+}
+
+function firmnessRows({ closest, share, words }: PlanFirmness, print: Print): Row[] {
+  return [
+    ["Closest sett in the ground weave", answer(print(closest))],
+    ["Sett as a share of the closest", answer(`${print(share)}: ${words}`)],
+  ];
+}
+
+function reedRows(
+  { dents, dentsUsed, error, others, printed, reed, sett, sley, width }: PlanReed,
+  print: Print,
+): Row[] {
+  return [
+    ["Reed", answer(writeReed(reed))],
+    ["Dents", answer(print(dents))],
+    ["Sley", answer(writeSley(sley))],
+    ["Ends in the reed", answer(off(print(sett), error))],
+    ...others.map(
+      (other): Row => [
+        `Ends if sleyed ${writeSley(other.sley)}`,
+        answer(off(print(other.sett), other.error)),
+      ],
+    ),
+    ["Dents used", answer(count(dentsUsed))],
+    ["Width of the dents used", answer(print(width))],
+    ["Ends in the dents", answer(printed)],
+  ];
+}
+
+/** How far a sett that a reed gives lies from the one that is wanted. */
+function off(sett: string, error = 0): string {
+  const percent = Math.abs(error).toFixed(2);
+  return percent === "0.00" ? sett : `${sett}, ${percent} % ${error > 0 ? "above" : "below"} the sett`;
+}
