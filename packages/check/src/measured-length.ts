@@ -1,5 +1,5 @@
 import type { CheckOptions } from "./options.js";
-import { figure, many } from "./words.js";
+import { figure, figureBeyond, many } from "./words.js";
 
 /** The sett that is assumed when none is known, in threads a cm: the usual float of 6 mm is then 12 threads. */
 const ASSUMED_PER_CM = 20;
@@ -52,7 +52,7 @@ export function measuredLength(
 /** The words for a finding's length: `15 picks`, `7.5 mm (15 picks)`. */
 export function lengthInWords(measured: number, unit: string | undefined, allowed: AllowedLength): string {
   if (unit !== "mm") return many(measured, allowed.passed);
-  return `${figure(measured)} mm (${many(Math.round((measured * allowed.perCm) / 10), allowed.passed)})`;
+  return `${figureBeyond(measured, allowed.mm ?? 0)} mm (${many(Math.round((measured * allowed.perCm) / 10), allowed.passed)})`;
 }
 
 /** The words for a finding's limit: `where 12 are allowed`, and where it comes from when the sett is assumed. */

@@ -25,6 +25,8 @@ export interface Finding {
   readonly system?: "warp" | "weft";
   /** The weft of the pick, where wefts are told apart. */
   readonly weft?: string;
+  /** That a warp float is counted over the picks of the ground weft alone, as only another weft ties the end there. */
+  readonly alone?: boolean;
   /** The shaft that a finding of the plan is about, and its harness. */
   readonly shaft?: number;
   readonly harness?: "ground" | "pattern";

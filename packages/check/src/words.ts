@@ -63,6 +63,17 @@ export function figure(value: number): string {
   return `${Number(value.toFixed(Math.abs(value) < 1 ? 2 : 1))}`;
 }
 
+/**
+ * A measure beyond a limit, with as many digits as it takes to tell the two apart.
+ * @example figureBeyond(6.04, 6) // "6.04"
+ */
+export function figureBeyond(value: number, limit: number): string {
+  let text = figure(value);
+  for (let digits = 2; text === figure(limit) && digits < 12; digits++)
+    text = `${Number(value.toFixed(digits))}`;
+  return text;
+}
+
 function isText(text: string | undefined): text is string {
   return text !== undefined;
 }

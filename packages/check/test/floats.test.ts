@@ -71,6 +71,7 @@ function agree(findings: readonly Finding[], long: readonly Long[]): void {
   }
 }
 
+const total = (findings: readonly Finding[]) => findings.reduce((sum, { count = 1 }) => sum + count, 0);
 const floatsOf = (findings: readonly Finding[]) => findings.filter(({ rule }) => rule === "float-length");
 
 describe("float-length", () => {
@@ -103,9 +104,97 @@ describe("float-length", () => {
         const weft = (pick: number) => one.ground.steps[stepOfPick[pick]!]!.weft ?? "";
         const allowed = (system: "warp" | "weft", thread: number) =>
           system === "warp" ? 3 : weft(thread) === "gold" ? 6 : 4;
-        agree(floatsOf(check(one, { limits }).findings), longFloats(cellsOf(cloth), allowed, weft));
+        const found = floatsOf(check(one, { limits }).findings).filter(({ alone }) => !alone);
+        agree(found, longFloats(cellsOf(cloth), allowed, weft));
       }),
     );
+  });
+
+  it("finds every float over the ground weft that another weft alone ties, by trying every stretch of picks", () => {
+    let met = 0;
+    fc.assert(
+      fc.property(draft(), fc.integer({ min: 1, max: 4 }), (one, threads) => {
+        const { drawdown: cloth, stepOfPick } = expand(one);
+        const cells = cellsOf(cloth);
+        const isGround = (pick: number) => one.ground.steps[stepOfPick[pick]!]!.weft === undefined;
+        const picks = cells.flatMap((_, pick) => (isGround(pick) ? [pick] : []));
+        const long: Long[] = [];
+        for (let end = 0; end < cloth.columns; end++) {
+          picks.forEach((first, i) => {
+            const state = cells[first]![end];
+            if (i > 0 && cells[picks[i - 1]!]![end] === state) return;
+            let length = 1;
+            while (i + length < picks.length && cells[picks[i + length]!]![end] === state) length++;
+            const last = picks[i + length - 1]!;
+            const tied = cells.slice(first, last + 1).some((line) => line[end] !== state);
+            if (length <= threads || !tied) return;
+            long.push({
+              system: "warp",
+              face: state ? "face" : "back",
+              weft: "",
+              thread: end + 1,
+              first: first + 1,
+              length,
+            });
+          });
+        }
+        const found = floatsOf(check(one, { limits: { warpFloat: { threads } } }).findings);
+        const alone = found.filter((finding) => finding.alone);
+        expect(total(alone)).toBe(long.length);
+        expect(Math.max(...alone.map(({ measured = 0 }) => measured))).toBe(
+          Math.max(...long.map(({ length }) => length)),
+        );
+        for (const { thread, first, face } of long) {
+          const within = alone.some(
+            (finding) =>
+              finding.face === face &&
+              holds(finding.ends, thread, thread) &&
+              holds(finding.picks, first, first),
+          );
+          expect(within).toBe(true);
+        }
+        if (long.length > 0) met++;
+      }),
+      { numRuns: 300 },
+    );
+    expect(met).toBeGreaterThan(20);
+  });
+
+  it("counts a limit in mm over the ground weft by the ground weft's own picks", () => {
+    const step = (raise: number, weft?: string) => ({
+      raise: [raise],
+      sink: [3 - raise],
+      ...(weft && { weft }),
+    });
+    const banded = (picks: number) => ({
+      ground: {
+        shafts: 2,
+        threading: [1, 2],
+        steps: [step(1), step(2, "gold"), step(1), step(2, "gold"), step(1), step(2)],
+      },
+      unitEnds: 2,
+      threading: [[]],
+      lifts: [[]],
+      picksPerRow: picks,
+    });
+    // Four of six picks are the ground's: 6 of them a cm where there are 9 picks; three of them are 5 mm.
+    const told = (mm: number) =>
+      floatsOf(check(banded(6), { limits: { warpFloat: { mm } }, sett: { picksPerCm: 9 } }).findings);
+    expect(told(5)).toEqual([]);
+    expect(told(4.9).map(({ message, measured, limit, unit }) => [message, measured, limit, unit])).toEqual([
+      [
+        "warp float of 5 mm (3 picks) on the face over the ground weft, tied by another weft only, where 4.9 mm are allowed: end 1, picks 1-5 (unit 1, row 1)",
+        5,
+        4.9,
+        "mm",
+      ],
+      [
+        "warp float of 5 mm (3 picks) on the back over the ground weft, tied by another weft only, where 4.9 mm are allowed: end 2, picks 1-5 (unit 1, row 1)",
+        5,
+        4.9,
+        "mm",
+      ],
+    ]);
   });
 
   it("agrees with the tally of floats whether or not the cloth repeats", () => {
@@ -115,7 +204,7 @@ describe("float-length", () => {
         const over_ = Object.values(floats)
           .flatMap(({ lengths }) => Object.entries(lengths))
           .reduce((sum, [length, count]) => sum + (Number(length) > threads ? count : 0), 0);
-        expect(floatsOf(findings).reduce((sum, { count = 1 }) => sum + count, 0)).toBe(over_);
+        expect(total(floatsOf(findings))).toBe(over_);
       }),
     );
   });
@@ -152,6 +241,15 @@ describe("float-length", () => {
     expect((9.2 * 25) / 10).toBeLessThan(23);
     expect(allowedFloat({ sett: { endsPerCm: 25 }, limits: { float: { mm: 9.2 } } }, "weft").threads).toBe(
       23,
+    );
+  });
+
+  it("shows as many digits of a length as tell it from the limit", () => {
+    // 13 picks at 21.5 a cm are 6.0465 mm.
+    const options = { sett: { picksPerCm: 21.5 } };
+    const long = floatsOf(checkGrid(fromText(`#.\n${".#\n".repeat(13)}#.`), options).findings);
+    expect(long[0]?.message).toMatch(
+      /^warp float of 6\.05 mm \(13 picks\) on the back, where 6 mm are allowed/,
     );
   });
 

@@ -40,9 +40,81 @@ describe("edge-float", () => {
           limits: { weftFloat: { threads } },
           firstPickFrom: fromLeft ? "left" : "right",
         } as const;
-        expect(total(of("edge-float", checkGrid(grid, options).findings))).toBe(turns);
+        const told = of("edge-float", checkGrid(grid, options).findings);
+        expect(total(told.filter(({ system }) => system === "weft"))).toBe(turns);
       }),
     );
+  });
+
+  it("tells of every stretch over which no turn at its edge catches the outermost end, by trying every one", () => {
+    let met = 0;
+    fc.assert(
+      fc.property(drawdown(), fc.integer({ min: 1, max: 9 }), fc.boolean(), (grid, threads, fromLeft) => {
+        const lines = cellsOf(grid);
+        const lengths = [false, true].flatMap((right) => {
+          const edge = lines.map((line) => line.at(right ? -1 : 0));
+          // The turns at this edge lie between a pick and the next, from the first or from the second pick on.
+          const free = lines.flatMap((_, pick) =>
+            pick + 1 < lines.length && (pick % 2 === 0) === (right === fromLeft)
+              ? [edge[pick] === edge[pick + 1] ? "." : "#"]
+              : [],
+          );
+          const start = right === fromLeft ? 0 : 1;
+          return [...free.join("").matchAll(/\.+/g)].flatMap(({ index, 0: { length } }) => {
+            const picks = edge.slice(start + 2 * index, start + 2 * (index + length));
+            return new Set(picks).size === 2 && picks.length > threads ? [picks.length] : [];
+          });
+        });
+        const options = {
+          limits: { warpFloat: { threads } },
+          firstPickFrom: fromLeft ? "left" : "right",
+        } as const;
+        const told = of("edge-float", checkGrid(grid, options).findings).filter(
+          ({ system }) => system === "warp",
+        );
+        expect(total(told)).toBe(lengths.length);
+        expect(Math.max(...told.map(({ measured = 0 }) => measured))).toBe(Math.max(...lengths));
+        if (lengths.length > 0) met++;
+      }),
+      { numRuns: 300 },
+    );
+    expect(met).toBeGreaterThan(50);
+  });
+
+  it("names the edge, the stretch in mm and the side that the first pick comes from, and is silent from the other side", () => {
+    // Twill of two up and two down: each turn at the right goes over, or under, the last end twice.
+    const grid = fromText("##..\n.##.\n..##\n#..#\n".repeat(3).trimEnd());
+    const told = (firstPickFrom: "left" | "right") =>
+      of("edge-float", checkGrid(grid, { sett: { picksPerCm: 10 }, firstPickFrom }).findings).map(
+        ({ message }) => message,
+      );
+    expect(told("left")).toEqual([
+      "the end at the right edge is caught by no turn of the weft for 12 mm (12 picks), where 6 mm are allowed, when the first pick comes from the left: end 4, picks 1-12",
+      "the end at the left edge is caught by no turn of the weft for 10 mm (10 picks), where 6 mm are allowed, when the first pick comes from the left: end 1, picks 2-11",
+    ]);
+    expect(told("right")).toEqual([]);
+  });
+
+  it("asks for a catch by any weft of the cloth, and for none where the cloth repeats beside itself", () => {
+    const grid = fromText("##..\n.##.\n..##\n#..#\n".repeat(3).trimEnd());
+    const free = (options: CheckOptions) =>
+      of("edge-float", checkGrid(grid, { limits: { float: { threads: 6 } }, ...options }).findings);
+    expect(free({})).toHaveLength(2);
+    expect(free({ repeat: "ends" })).toEqual([]);
+    const step = (raise: number, weft: string) => ({ raise: [raise], sink: [3 - raise], weft });
+    const one: UnitDraft = {
+      // Tabby of two wefts, two picks of each: alone, neither would catch both edges.
+      ground: {
+        shafts: 2,
+        threading: [1, 2],
+        steps: [step(1, "a"), step(1, "b"), step(1, "a"), step(2, "b")],
+      },
+      unitEnds: 2,
+      threading: [[], []],
+      lifts: Array.from({ length: 6 }, () => []),
+      picksPerRow: 4,
+    };
+    expect(found("edge-float", one, { limits: { float: { threads: 6 } } })).toEqual([]);
   });
 });
 

@@ -1,18 +1,18 @@
 import type { Cloth } from "../cloth.js";
 import { allowedFloat } from "../float-limit.js";
+import { lengthInWords, limitInWords, measuredLength } from "../measured-length.js";
 import { joinFaults, type VisitFault } from "../regions.js";
-import { many } from "../words.js";
 import type { Rule } from "./rule.js";
 
-/** A float that runs round the edge of the cloth, from one pick into the next of the same weft. */
+/** What the weft's turns do not hold at the edges: a float that runs round into the next pick, an end that none catches. */
 export const edgeFloat: Rule = {
   name: "edge-float",
   severity: "warning",
-  summary: "a weft float that runs on round the selvedge",
+  summary: "a weft float that runs on round the selvedge, or an edge end that no turn of the weft catches",
   meaning:
-    "Where the weft turns, the outermost ends lie on the same side of it on both picks, so that the float at the end of one pick runs on into the next, and together they are longer than the limit.",
+    "Where the weft turns, the outermost ends lie on the same side of it on both picks, so that the float at the end of one pick runs on into the next, and together they are longer than the limit. Or the outermost end lies on the same side of both picks at every turn on its edge, for a longer stretch than a warp float may be: the weft turns without going round it.",
   reason:
-    "The turn is not held: the edge end hangs free, the loop catches, and the edge draws in or frays although every single float is short enough.",
+    "The turn is not held: the edge end hangs free, the loop catches, and the edge draws in or frays although every single float is short enough. An end that no turn catches can be drawn out of the edge sideways, however well it interlaces.",
   mend: "Give the edge a few ends in plain weave, let one end float outside the weave for every turn to go round, or throw the first pick from the other side.",
   limit:
     "The limit of floats, `float` in `limits`: for the weft that turns, and for the warp where an edge end is not caught.",
@@ -29,6 +29,11 @@ export const edgeFloat: Rule = {
         cloth: "#.##.\n.##..",
         options: { limits: { float: { threads: 3 } } },
       },
+      {
+        title: "2/2 twill whose right edge is caught by no turn for 8 picks, where 8 are allowed",
+        cloth: "##..\n.##.\n..##\n#..#\n##..\n.##.\n..##\n#..#",
+        options: { limits: { float: { threads: 8 } } },
+      },
     ],
     fails: [
       {
@@ -41,18 +46,24 @@ export const edgeFloat: Rule = {
         cloth: "..#.#\n..##.",
         options: { limits: { float: { threads: 3 } }, firstPickFrom: "right" },
       },
+      {
+        title: "the same for 10 picks, where 8 are allowed",
+        cloth: "..##\n#..#\n##..\n.##.\n..##\n#..#\n##..\n.##.\n..##\n#..#",
+        options: { limits: { float: { threads: 8 } } },
+      },
     ],
   },
   *find(cloth) {
     for (const [index, weft] of cloth.wefts.entries()) {
       const allowed = allowedFloat(cloth.options, "weft", weft);
       for (const state of [0, 1] as const) {
-        const regions = joinFaults(cloth, (visit) => eachTurn(cloth, index, state, allowed.threads, visit));
+        const regions = joinFaults(cloth, (visit) =>
+          eachLongTurn(cloth, index, state, allowed.threads, visit),
+        );
         for (const region of regions) {
           yield {
             ...region,
-            limit: allowed.threads,
-            unit: "threads",
+            ...measuredLength(region.measured, allowed),
             face: state === 0 ? "face" : "back",
             system: "weft",
             ...(weft !== "" && { weft }),
@@ -60,37 +71,101 @@ export const edgeFloat: Rule = {
         }
       }
     }
+    const allowed = allowedFloat(cloth.options, "warp");
+    for (const atRight of [false, true]) {
+      const regions = joinFaults(cloth, (visit) => eachFreeEnd(cloth, atRight, allowed.threads, visit));
+      for (const region of regions) {
+        yield { ...region, ...measuredLength(region.measured, allowed), system: "warp" };
+      }
+    }
   },
-  say({ face, weft, measured = 0, limit = 0, count = 1 }) {
+  say({ system = "weft", face, weft, measured = 0, limit = 0, unit, count = 1, ends }, { options }) {
+    const allowed = allowedFloat(options, system, weft);
+    const length = lengthInWords(measured, unit, allowed);
+    const most = limitInWords(limit, unit, allowed);
+    if (system === "warp") {
+      const edge = ends?.[0] === 1 ? "left" : "right";
+      const upTo = count === 1 ? "" : "up to ";
+      return `the end at the ${edge} edge is caught by no turn of the weft for ${upTo}${length}, ${most}, when the first pick comes from the ${options.firstPickFrom ?? "left"}`;
+    }
     const of = `on the ${face}${weft === undefined ? "" : ` in the weft ${weft}`}`;
     const floats = count === 1 ? "weft float" : `${count} weft floats`;
-    const long = count === 1 ? `of ${many(measured, "end")}` : `the longest of ${many(measured, "end")}`;
-    const verb = count === 1 ? "runs" : "run";
-    return `${floats} ${of}, ${long}, ${verb} round the turn at the selvedge, where ${limit} ${limit === 1 ? "is" : "are"} allowed`;
+    const long = count === 1 ? `of ${length}` : `the longest of ${length}`;
+    return `${floats} ${of}, ${long}, ${count === 1 ? "runs" : "run"} round the turn at the selvedge, ${most}`;
   },
 };
 
-/** Visits the turns of one weft at which two floats of one state meet that are short enough apart, but not together. */
-function eachTurn(cloth: Cloth, weft: number, state: 0 | 1, allowed: number, visit: VisitFault): void {
-  const { weftOfPick, options } = cloth;
-  const { grid, joined } = cloth.weft;
-  if (joined) return;
+/** A turn of a weft: the two picks that it joins (from 0), and the edge at which it lies. */
+interface Turn {
+  readonly before: number;
+  readonly after: number;
+  readonly atRight: boolean;
+}
+
+/** The turns of one weft, in the order in which they are woven. */
+function turnsOf({ weftOfPick, options }: Cloth, weft: number): Turn[] {
+  const turns: Turn[] = [];
   let atRight = options.firstPickFrom !== "right";
   let before = -1;
-  weftOfPick.forEach((of, pick) => {
+  weftOfPick.forEach((of, after) => {
     if (of !== weft) return;
     if (before !== -1) {
-      const one = edgeRun(cloth, before, atRight, state);
-      const other = edgeRun(cloth, pick, atRight, state);
-      if (one > 0 && other > 0 && one <= allowed && other <= allowed && one + other > allowed) {
-        const reach = Math.max(one, other);
-        const first = atRight ? grid.columns - reach : 0;
-        visit(first, first + reach - 1, before, pick, one + other);
-      }
+      turns.push({ before, after, atRight });
       atRight = !atRight;
     }
-    before = pick;
+    before = after;
   });
+  return turns;
+}
+
+/** Visits the turns of one weft at which two floats of one state meet that are short enough apart, but not together. */
+function eachLongTurn(cloth: Cloth, weft: number, state: 0 | 1, allowed: number, visit: VisitFault): void {
+  const { grid, joined } = cloth.weft;
+  if (joined) return;
+  for (const { before, after, atRight } of turnsOf(cloth, weft)) {
+    const one = edgeRun(cloth, before, atRight, state);
+    const other = edgeRun(cloth, after, atRight, state);
+    if (one === 0 || other === 0 || one > allowed || other > allowed || one + other <= allowed) continue;
+    const reach = Math.max(one, other);
+    const first = atRight ? grid.columns - reach : 0;
+    visit(first, first + reach - 1, before, after, one + other);
+  }
+}
+
+/**
+ * Visits the stretches over which the outermost end is caught by no turn at its edge, because it lies on the same side of
+ * both picks of every one, though it interlaces: where it does not, it floats, which is told as that.
+ */
+function eachFreeEnd(cloth: Cloth, atRight: boolean, allowed: number, visit: VisitFault): void {
+  const { grid, joined } = cloth.weft;
+  if (joined || grid.columns === 0) return;
+  const end = atRight ? grid.columns - 1 : 0;
+  const tell = (free: readonly Turn[]) => {
+    if (free.length === 0) return;
+    const first = free[0]!.before;
+    const last = free.reduce((most, { after }) => Math.max(most, after), first);
+    if (last + 1 - first > allowed && interlaces(cloth, end, first, last)) {
+      visit(end, end, first, last, last + 1 - first);
+    }
+  };
+  const turns = cloth.wefts.flatMap((_, weft) => turnsOf(cloth, weft)).sort((a, b) => a.before - b.before);
+  let free: Turn[] = [];
+  for (const turn of turns) {
+    if (turn.atRight !== atRight) continue;
+    if (grid.get(turn.before, end) === grid.get(turn.after, end)) free.push(turn);
+    else {
+      tell(free);
+      free = [];
+    }
+  }
+  tell(free);
+}
+
+function interlaces({ weft }: Cloth, end: number, first: number, last: number): boolean {
+  for (let pick = first + 1; pick <= last; pick++) {
+    if (weft.grid.get(pick, end) !== weft.grid.get(first, end)) return true;
+  }
+  return false;
 }
 
 /** How many ends from an edge on are of the state. */

@@ -2,7 +2,7 @@ import type { Cloth, System } from "../cloth.js";
 import { allowedLength } from "../measured-length.js";
 import { unitsAndRows } from "../regions.js";
 import type { Span } from "../report.js";
-import { figure } from "../words.js";
+import { figure, figureBeyond } from "../words.js";
 import type { Fact, Rule } from "./rule.js";
 
 /** How far a band's share may lie from the cloth's when the weaver sets no limit, in percentage points (common practice). */
@@ -59,7 +59,7 @@ export const faceShare: Rule = {
   say({ system, measured = 0, limit = 0 }) {
     const [band, threads] = system === "weft" ? ["a band", "picks"] : ["a column", "ends"];
     const how = measured < 0 ? "less" : "more";
-    return `${band} of ${threads} shows ${figure(Math.abs(measured))} percentage points ${how} warp on the face than the whole cloth, where ${figure(limit)} are allowed`;
+    return `${band} of ${threads} shows ${figureBeyond(Math.abs(measured), limit)} percentage points ${how} warp on the face than the whole cloth, where ${figure(limit)} are allowed`;
   },
 };
 

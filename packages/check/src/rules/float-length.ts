@@ -1,4 +1,5 @@
 import { allowedFloat } from "../float-limit.js";
+import { allowedOfGround, eachGroundFloat } from "../measure/ground-floats.js";
 import { eachLongRun } from "../measure/long-runs.js";
 import { lengthInWords, limitInWords, measuredLength } from "../measured-length.js";
 import { joinFaults } from "../regions.js";
@@ -10,7 +11,7 @@ export const floatLength: Rule = {
   severity: "error",
   summary: "a float longer than allowed",
   meaning:
-    "A thread passes over or under more threads of the other system than the limit allows. Floats are counted along ends and along picks, on the face and on the back, the edges of the cloth included.",
+    "A thread passes over or under more threads of the other system than the limit allows. Floats are counted along ends and along picks, on the face and on the back, the edges of the cloth included, and over the seam where it repeats. The floats of a pattern weft have a limit of their own. Where there is one, the floats of the ends are counted over the ground weft alone too: a pattern weft that floats itself does not tie them.",
   reason:
     "Long floats catch on a ring or a cup, pull out of line in the wash and let the threads beside them slip. On the back they catch all the same.",
   mend: "Tie the float down: turn a square of the figure, change the ground's step so that a binding point falls inside it, or choose a closer sett. Where long floats are wanted, raise the limit for that system or that weft.",
@@ -30,6 +31,28 @@ export const floatLength: Rule = {
         cloth: "#.#.\n#...\n#.#.\n#...\n#.#.\n#...\n#.#.\n#...\n#.#.\n#...\n#.#.\n#...\n.#.#",
         options: { sett: { endsPerCm: 20, picksPerCm: 20 } },
       },
+      {
+        title:
+          "ends that pass two picks of the ground weft, tied by the gold one between, where 2 are allowed",
+        cloth: {
+          ground: {
+            shafts: 2,
+            threading: [1, 2],
+            steps: [
+              { raise: [1], sink: [2] },
+              { raise: [2], sink: [1], weft: "gold" },
+              { raise: [1], sink: [2] },
+              { raise: [2], sink: [1], weft: "gold" },
+              { raise: [2], sink: [1] },
+            ],
+          },
+          unitEnds: 2,
+          threading: [[], []],
+          lifts: [[]],
+          picksPerRow: 5,
+        },
+        options: { limits: { float: { threads: 2 } } },
+      },
     ],
     fails: [
       {
@@ -41,6 +64,28 @@ export const floatLength: Rule = {
         title: "12 picks at 19 a cm are longer than 6 mm",
         cloth: "#.#.\n#...\n#.#.\n#...\n#.#.\n#...\n#.#.\n#...\n#.#.\n#...\n#.#.\n#...\n.#.#",
         options: { sett: { endsPerCm: 20, picksPerCm: 19 } },
+      },
+      {
+        title: "ends that pass three picks of the ground weft, tied by the gold one only",
+        cloth: {
+          ground: {
+            shafts: 2,
+            threading: [1, 2],
+            steps: [
+              { raise: [1], sink: [2] },
+              { raise: [2], sink: [1], weft: "gold" },
+              { raise: [1], sink: [2] },
+              { raise: [2], sink: [1], weft: "gold" },
+              { raise: [1], sink: [2] },
+              { raise: [2], sink: [1] },
+            ],
+          },
+          unitEnds: 2,
+          threading: [[], []],
+          lifts: [[]],
+          picksPerRow: 6,
+        },
+        options: { limits: { float: { threads: 2 } } },
       },
     ],
   },
@@ -59,6 +104,21 @@ export const floatLength: Rule = {
       const face = state === 1 ? "face" : "back";
       for (const region of regions) {
         yield { ...region, ...measuredLength(region.measured, allowed), face, system: "warp" };
+      }
+      const allowedHere = allowedOfGround(cloth, allowed);
+      const tied = joinFaults(cloth, (visit) =>
+        eachGroundFloat(cloth, state, allowedHere.threads, (end, first, last, length) =>
+          visit(end, end, first, last, length),
+        ),
+      );
+      for (const region of tied) {
+        yield {
+          ...region,
+          ...measuredLength(region.measured, allowedHere),
+          face,
+          system: "warp",
+          alone: true,
+        };
       }
     }
     for (const [index, name] of wefts.entries()) {
@@ -85,10 +145,12 @@ export const floatLength: Rule = {
       }
     }
   },
-  say({ system = "warp", face, weft, measured = 0, limit = 0, unit, count = 1 }, { options }) {
-    const allowed = allowedFloat(options, system, weft);
+  say({ system = "warp", face, weft, measured = 0, limit = 0, unit, count = 1, alone }, cloth) {
+    const ofAll = allowedFloat(cloth.options, system, weft);
+    const allowed = alone ? allowedOfGround(cloth, ofAll) : ofAll;
     const length = lengthInWords(measured, unit, allowed);
-    const on = `on the ${face}${weft === undefined ? "" : ` in the weft ${weft}`}`;
+    const ground = alone ? " over the ground weft, tied by another weft only" : "";
+    const on = `on the ${face}${weft === undefined ? "" : ` in the weft ${weft}`}${ground}`;
     const floats =
       count === 1
         ? `${system} float of ${length} ${on}`

@@ -3,7 +3,7 @@ import { rowEdges, unitEdges } from "../measure/squares.js";
 import { allowedLength } from "../measured-length.js";
 import { unitsAndRows } from "../regions.js";
 import type { Span } from "../report.js";
-import { figure as inFigures, many } from "../words.js";
+import { figureBeyond, figure as inFigures, many } from "../words.js";
 import { cleanTwill } from "./examples.js";
 import { NO_LIMIT, type Rule } from "./rule.js";
 
@@ -96,7 +96,7 @@ export const largeArea: Rule = {
   say({ drawn, measured = 0, limit = 0, unit }) {
     const area = drawn ? "a drawn area" : "an undrawn area";
     return unit === "mm"
-      ? `${area} is ${inFigures(measured)} mm long, where ${inFigures(limit)} mm are allowed`
+      ? `${area} is ${figureBeyond(measured, limit)} mm long, where ${inFigures(limit)} mm are allowed`
       : `${area} has ${many(measured, "square")}, where ${limit} are allowed`;
   },
 };

@@ -1,7 +1,7 @@
 import type { Cloth } from "../cloth.js";
 import { unitsAndRows } from "../regions.js";
 import type { Span } from "../report.js";
-import { figure } from "../words.js";
+import { figure, figureBeyond } from "../words.js";
 import type { Fact, Rule } from "./rule.js";
 
 /** How far intersections may lie from the mean when the weaver sets no limit, in percent (common practice). */
@@ -60,7 +60,7 @@ export const unevenTakeUp: Rule = {
   say({ system, measured = 0, limit = 0 }) {
     const [threads, others] = system === "warp" ? ["ends", "the warp"] : ["picks", "the weft"];
     const [how, go] = measured < 0 ? ["less", "slack"] : ["more", "tight"];
-    return `${threads} that interlace ${figure(Math.abs(measured))} % ${how} often than ${others} in the mean will go ${go}, where ${figure(limit)} % is allowed`;
+    return `${threads} that interlace ${figureBeyond(Math.abs(measured), limit)} % ${how} often than ${others} in the mean will go ${go}, where ${figure(limit)} % is allowed`;
   },
 };
 
