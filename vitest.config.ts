@@ -8,6 +8,7 @@ export default defineConfig({
     include: ["packages/*/test/**/*.test.ts", "tests/**/*.test.ts"],
     setupFiles: ["tests/support/seed.ts"],
     testTimeout: 60_000,
+    hookTimeout: 60_000,
     coverage: {
       provider: "v8",
       include: ["packages/*/src/**/*.ts"],

@@ -232,6 +232,40 @@ describe("drawcord expand", () => {
     ]);
   });
 
+  it("paints a draft in its own colours, unless it is told others", async () => {
+    const colours = <Name extends string>(names: readonly Name[], threads: number) =>
+      Array.from({ length: threads }, (_, i) => names[i % names.length]!);
+    const warp = colours(["#eee6d3", "#eee6d3", "#a8452f"], 16);
+    const weft = colours(["#2f4a6d"], 12);
+    const picture = async (look: Pick<ShaftDraft, "warp" | "weft">, ...argv: string[]) => {
+      writeFileSync(join(cwd, "own.wif"), writeWif({ ...towel, ...look }));
+      await run(["expand", "own.wif", "--format", "png", "--force", "-o", "own.png", ...argv], { cwd });
+      return bytes("own.png");
+    };
+    const as = (...options: Parameters<typeof writePng>[1][]) => Buffer.from(writePng(cloth, ...options));
+    const own = { warp: { colours: warp }, weft: { colours: weft } };
+    expect(await picture(own)).toEqual(as({ warp, weft }));
+    expect(await picture({ warp: own.warp, weft: {} })).toEqual(as({ warp }));
+    expect(await picture(own, "--weft", "#ffcc00")).toEqual(as({ warp, weft: "#ffcc00" }));
+    expect(await picture(own, "--warp", "#000000", "--weft", "#ffffff")).toEqual(as({}));
+    // All of one colour would show nothing.
+    expect(await picture({ warp: { colours: colours(["#2f4a6d"], 16) }, weft: own.weft })).toEqual(as({}));
+  });
+
+  it("paints a recipe in the colours of its yarns, where all have one", async () => {
+    const picture = async (weft: string) => {
+      const yarns = `yarns: { warp: { count: 8/2 Ne, colour: "#a8452f" }, weft: { count: 8/2 Ne, colour: ${weft} } }\n`;
+      writeFileSync(join(cwd, "own.yaml"), diamond + yarns);
+      await run(["expand", "own.yaml", "--format", "png", "--force", "-o", "own.png"], { cwd });
+      return bytes("own.png");
+    };
+    const warp = "#a8452f";
+    expect(await picture('"#2f4a6d"')).toEqual(
+      Buffer.from(writePng(diamondCloth, { warp, weft: "#2f4a6d" })),
+    );
+    expect(await picture("old gold")).toEqual(Buffer.from(writePng(diamondCloth, { warp })));
+  });
+
   it("writes a PBM as the library does", async () => {
     await run(["expand", "diamond.yaml", "--format", "pbm", "-o", "d.pbm"], { cwd });
     expect(bytes("d.pbm")).toEqual(Buffer.from(writePbm(diamondCloth)));

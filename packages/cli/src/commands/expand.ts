@@ -1,7 +1,7 @@
 import {
+  type ClothPictureOptions,
   type Colour,
   FileError,
-  type PictureOptions,
   type Reading,
   read,
   writePbm,
@@ -14,7 +14,7 @@ import { expandedJson } from "../expand/json.js";
 import { expandedWif } from "../expand/wif.js";
 import { input } from "../inputs.js";
 import { wholeNumber } from "../number-option.js";
-import { drawdownIn } from "../plain/drawdown.js";
+import { coloursIn, drawdownIn } from "../plain/drawdown.js";
 import { sayIgnored } from "../plain/ignored.js";
 import { writeWhole } from "../write-whole.js";
 
@@ -24,12 +24,18 @@ export const command = defineCommand({
 
 FILE is a recipe, a plain draft (WIF), a chart of interlacements (text, PBM or PNG), or - for standard input; which it is, is known by what is in it.
 
+As png it has the colours of its threads where the draft, or each yarn of the recipe, gives them as #rrggbb and they are not all one; else the warp is black and the weft white.
+
 As wif it is the draft for a loom with shafts alone: as many shafts as there are ends that weave differently, moved by a lift plan or by treadles. A draft that is read keeps its own shafts.`,
   examples: [
     ["drawcord expand runner.recipe.yaml", "draws the runner in text"],
     [
       "drawcord expand runner.recipe.yaml --format png --scale 4 -o runner.png",
       "writes it as a picture, four pixels along each interlacement",
+    ],
+    [
+      "drawcord expand towel.wif --format png --warp=#000000 --weft=#ffffff -o t.png",
+      "draws a draft in black and white, whatever its colours",
     ],
     [
       "drawcord expand band.recipe.yaml --format wif --most-shafts 16 -o band.wif",
@@ -48,9 +54,13 @@ As wif it is the draft for a loom with shafts alone: as many shafts as there are
     warp: {
       type: "string",
       value: "COLOUR",
-      help: "the colour of the warp, such as #2f4f7f; black when not given (png)",
+      help: "the colour of the warp, such as #2f4f7f; the file's own when not given, else black (png)",
     },
-    weft: { type: "string", value: "COLOUR", help: "the colour of the weft; white when not given (png)" },
+    weft: {
+      type: "string",
+      value: "COLOUR",
+      help: "the colour of the weft; the file's own when not given, else white (png)",
+    },
     shedding: {
       type: "string",
       value: "KIND",
@@ -117,11 +127,14 @@ function onlyWith(
   throw new CliError("unwanted-option", sentence, { option: given });
 }
 
+/** What a picture is asked to look like. */
+type PictureAsked = Pick<ClothPictureOptions, "scale"> & { readonly warp?: Colour; readonly weft?: Colour };
+
 function pictureOptions(options: {
   readonly scale: string | undefined;
   readonly warp: string | undefined;
   readonly weft: string | undefined;
-}): PictureOptions {
+}): PictureAsked {
   const scale = wholeNumber("expand", "scale", options.scale, 256);
   return {
     ...(scale !== undefined && { scale }),
@@ -131,10 +144,10 @@ function pictureOptions(options: {
 }
 
 /** @throws {CliError} `no-picture` for colours that cannot be, and for too large a picture */
-function png(reading: Reading, file: string, options: PictureOptions): Uint8Array {
+function png(reading: Reading, file: string, asked: PictureAsked): Uint8Array {
   const drawdown = drawdownIn(reading);
   try {
-    return writePng(drawdown, options);
+    return writePng(drawdown, { ...coloursIn(reading), ...asked });
   } catch (error) {
     if (!(error instanceof FileError)) throw error;
     throw new CliError("no-picture", `drawcord expand: ${error.sentence}`, { file });

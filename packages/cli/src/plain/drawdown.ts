@@ -1,4 +1,4 @@
-import { drawdownOf, type Reading } from "@drawcord/files";
+import { coloursOfRecipe, drawdownOf, type Reading, type RecipeColours } from "@drawcord/files";
 import type { BitGrid } from "@drawcord/grid";
 import { expand } from "@drawcord/units";
 
@@ -21,4 +21,31 @@ export function titleIn(reading: Reading): string | undefined {
     : reading.kind === "draft"
       ? reading.draft.title
       : undefined;
+}
+
+/**
+ * The colours of the threads, where a file gives them; none where all threads would have one (a warp without its colour is
+ * black, a weft white), for that would show nothing.
+ */
+export function coloursIn(reading: Reading): RecipeColours {
+  const given = givenColours(reading);
+  const { warp = ["#000000"], weft = ["#ffffff"] } = given;
+  const different = new Set([...warp, ...weft].map((colour) => colour.toLowerCase()));
+  return different.size < 2 ? {} : given;
+}
+
+function givenColours(reading: Reading): RecipeColours {
+  switch (reading.kind) {
+    case "recipe":
+      return coloursOfRecipe(reading.recipe);
+    case "draft": {
+      const { warp, weft } = reading.draft;
+      return {
+        ...(warp.colours === undefined ? {} : { warp: warp.colours }),
+        ...(weft.colours === undefined ? {} : { weft: weft.colours }),
+      };
+    }
+    case "chart":
+      return {};
+  }
 }

@@ -31,19 +31,19 @@ export interface Picture {
  */
 export function pictureOf(options: PictureOptions, file: string): Picture {
   const { warp = "#000000", weft = "#ffffff", scale = 1 } = options;
-  if (!Number.isInteger(scale) || scale < 1 || scale > 256) {
-    throw new FileError("bad-value", `the scale is ${scale}; expected 1 to 256 pixels a square`, file, top);
-  }
+  checkScale(scale, file);
   const colours = { warp: readColour(warp, file), weft: readColour(weft, file), scale };
-  if (colours.warp.every((part, i) => part === colours.weft[i])) {
-    throw new FileError(
-      "bad-value",
-      `warp and weft both have the colour ${warp}; they must differ`,
-      file,
-      top,
-    );
+  if (isSameColour(colours.warp, colours.weft)) {
+    const sentence = `warp and weft both have the colour ${warp}; they must differ`;
+    throw new FileError("bad-value", sentence, file, top);
   }
   return colours;
+}
+
+/** @throws {FileError} `bad-value` for a scale that is not a whole number from 1 to 256 */
+export function checkScale(scale: number, file: string): void {
+  if (Number.isInteger(scale) && scale >= 1 && scale <= 256) return;
+  throw new FileError("bad-value", `the scale is ${scale}; expected 1 to 256 pixels a square`, file, top);
 }
 
 /**
@@ -61,6 +61,15 @@ export function readColour(colour: string, file: string): Rgb {
     );
   }
   return [Number.parseInt(red, 16), Number.parseInt(green, 16), Number.parseInt(blue, 16)];
+}
+
+/** The text of a colour. */
+export function colourOf([red, green, blue]: Rgb): Colour {
+  return `#${((red << 16) | (green << 8) | blue).toString(16).padStart(6, "0")}`;
+}
+
+export function isSameColour(a: Rgb, b: Rgb): boolean {
+  return a.every((part, i) => part === b[i]);
 }
 
 /** How far two colours are apart: the square of their distance, up to 195,075. */

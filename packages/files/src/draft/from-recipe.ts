@@ -1,3 +1,4 @@
+import { draftSize } from "@drawcord/units";
 import { convert, type Quantity } from "@drawcord/yarn/quantity";
 import type { Colour } from "../charts/colours.js";
 import type { Recipe } from "../recipe/types.js";
@@ -12,29 +13,42 @@ import type { ShaftDraft, ThreadLook } from "./types.js";
  */
 export function draftOfRecipe(recipe: Recipe, options: ShaftDraftOptions = {}): ShaftDraft {
   const { title, notes, cloth, draft } = recipe;
-  const plain = shaftDraftOf(draft, options);
-  const { steps } = draft.ground;
-  const picks =
-    plain.shedding.kind === "tie-up" ? plain.shedding.treadling.length : plain.shedding.liftPlan.length;
-  const wefts = Array.from({ length: picks }, (_, pick) => steps[pick % steps.length]!.weft ?? "weft");
+  const { warp, weft } = coloursOfRecipe(recipe);
   return {
-    ...plain,
+    ...shaftDraftOf(draft, options),
     ...(title === undefined ? {} : { title }),
     ...(notes === undefined ? {} : { notes: notes.trimEnd().split("\n") }),
-    warp: lookOf(
-      recipe,
-      plain.threading.map(() => "warp"),
-      cloth.sett,
-    ),
-    weft: lookOf(recipe, wefts, cloth.picks),
+    warp: lookOf(warp, cloth.sett),
+    weft: lookOf(weft, cloth.picks),
   };
 }
 
-function lookOf(recipe: Recipe, yarns: readonly string[], sett: Quantity | undefined): ThreadLook {
-  const colours = new Map(recipe.yarns.map(({ name, colour }) => [name, colour] as const));
-  const shown = yarns.map((yarn) => colours.get(yarn)).filter(isColour);
+/** The colours of the ends and of the picks, in their order. */
+export interface RecipeColours {
+  readonly warp?: readonly Colour[];
+  readonly weft?: readonly Colour[];
+}
+
+/**
+ * The colours of a recipe's threads, of each system whose yarns all have theirs as `#rrggbb`.
+ * @example coloursOfRecipe(readRecipe(text, "least")) // {}
+ */
+export function coloursOfRecipe({ draft, yarns }: Recipe): RecipeColours {
+  const { ends, picks } = draftSize(draft);
+  const { steps } = draft.ground;
+  const colours = new Map(yarns.map(({ name, colour }) => [name, colour] as const));
+  const each = (count: number, yarnOf: (thread: number) => string) => {
+    const shown = Array.from({ length: count }, (_, thread) => colours.get(yarnOf(thread)));
+    return shown.every(isColour) ? shown : undefined;
+  };
+  const warp = each(ends, () => "warp");
+  const weft = each(picks, (pick) => steps[pick % steps.length]!.weft ?? "weft");
+  return { ...(warp === undefined ? {} : { warp }), ...(weft === undefined ? {} : { weft }) };
+}
+
+function lookOf(colours: readonly Colour[] | undefined, sett: Quantity | undefined): ThreadLook {
   return {
-    ...(shown.length === yarns.length ? { colours: shown } : {}),
+    ...(colours === undefined ? {} : { colours }),
     ...(sett === undefined
       ? {}
       : { unit: "centimeters", spacing: { all: 1 / convert(sett, "per cm").value } }),

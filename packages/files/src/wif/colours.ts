@@ -1,4 +1,4 @@
-import type { Colour } from "../charts/colours.js";
+import { type Colour, colourOf } from "../charts/colours.js";
 import { printable } from "../printable.js";
 import type { Ini } from "./ini.js";
 import { badValue, bare, numbered, numberList } from "./values.js";
@@ -32,11 +32,8 @@ export function readPalette(ini: Ini): ReadonlyMap<number, Colour> {
         const sentence = `colour ${number} is ${printable(bare(entry), 40)}; expected red, green and blue from ${least} to ${most}`;
         throw badValue(ini, entry, sentence);
       }
-      return [number, colourOf(parts.map((part) => ((part - least) / (most - least)) * 255))];
+      const [red, green, blue] = parts.map((part) => Math.round(((part - least) / (most - least)) * 255));
+      return [number, colourOf([red!, green!, blue!])];
     }),
   );
-}
-
-function colourOf(parts: readonly number[]): Colour {
-  return `#${parts.map((part) => Math.round(part).toString(16).padStart(2, "0")).join("")}`;
 }

@@ -5,7 +5,13 @@ import { zlibSync } from "fflate";
 import { PNG } from "pngjs";
 import { describe, expect, it } from "vitest";
 import { writeChunks } from "../../src/charts/png/chunks.js";
-import { type PictureOptions, readPng, writePng } from "../../src/index.js";
+import {
+  type ClothPictureOptions,
+  type Colour,
+  type PictureOptions,
+  readPng,
+  writePng,
+} from "../../src/index.js";
 import { grids } from "../arbitraries.js";
 import { refusal } from "../refusals.js";
 
@@ -21,17 +27,26 @@ const looks: fc.Arbitrary<PictureOptions> = fc.constantFrom<PictureOptions>(
   { scale: 9 },
 );
 
-/** The squares of the picture as the eye sees them: red, green, blue of every pixel, top row first. */
-function seen(grid: BitGrid, { warp = "#000000", weft = "#ffffff", scale = 1 }: PictureOptions): number[] {
-  const rgb = (colour: string) => [1, 3, 5].map((i) => Number.parseInt(colour.slice(i, i + 2), 16));
+/** The colours of the pixels as the eye sees them, a line of the picture a line, the top one first. */
+function seen(grid: BitGrid, options: ClothPictureOptions): string {
+  const { warp = "#000000", weft = "#ffffff", scale = 1 } = options;
+  const of = (colours: Colour | readonly Colour[], thread: number) =>
+    (typeof colours === "string" ? colours : colours[thread]!).toLowerCase();
   return toBooleans(grid)
+    .map((row, pick) =>
+      `${row.map((raised, end) => `${raised ? of(warp, end) : of(weft, pick)} `.repeat(scale)).join("")}\n`.repeat(
+        scale,
+      ),
+    )
     .reverse()
-    .flatMap((row) => {
-      const line = row.flatMap((raised) =>
-        Array.from({ length: scale }, () => rgb(raised ? warp : weft)).flat(),
-      );
-      return Array.from({ length: scale }, () => line).flat();
-    });
+    .join("");
+}
+
+/** The same by another library. */
+function seenByAnother(bytes: Uint8Array): string {
+  const { width, data } = PNG.sync.read(Buffer.from(bytes));
+  const pixels = data.toString("hex").match(/.{8}/g)!;
+  return pixels.map((pixel, i) => `#${pixel.slice(0, 6)} ${i % width === width - 1 ? "\n" : ""}`).join("");
 }
 
 describe("a PNG picture", () => {
@@ -42,12 +57,42 @@ describe("a PNG picture", () => {
   it("looks the same to another PNG library", () => {
     fc.assert(
       fc.property(grids(), looks, (grid, look) => {
-        const { width, height, data } = PNG.sync.read(Buffer.from(writePng(grid, look)));
-        expect([width, height]).toEqual([grid.columns * (look.scale ?? 1), grid.rows * (look.scale ?? 1)]);
-        expect([...data].filter((_, i) => i % 4 !== 3)).toEqual(seen(grid, look));
+        expect(seenByAnother(writePng(grid, look))).toBe(seen(grid, look));
       }),
-      { numRuns: 100 },
+      { numRuns: 40 },
     );
+  });
+
+  it("has the colour of the thread that lies over, end by end and pick by pick", () => {
+    const few = ["#1d2b53", "#fff1e8", "#b8860b", "#008751"] as const;
+    const cloths = grids().chain((grid) => {
+      const each = (threads: number) =>
+        fc.array(fc.constantFrom<Colour>(...few), { minLength: threads, maxLength: threads });
+      return fc.record({
+        grid: fc.constant(grid),
+        warp: fc.oneof(fc.constant<Colour>("#1d2b53"), each(grid.columns)),
+        weft: fc.oneof(
+          fc.constant<Colour>("#fff1e8"),
+          each(grid.rows).map((all) => ["#ff004d" as const, ...all.slice(1)]),
+        ),
+        scale: fc.constantFrom(1, 2, 5),
+      });
+    });
+    fc.assert(
+      fc.property(cloths, ({ grid, ...look }) => {
+        expect(seenByAnother(writePng(grid, look))).toBe(seen(grid, look));
+      }),
+      { numRuns: 60 },
+    );
+  });
+
+  it.each([256, 257])("may have as many colours as threads, such as %i", (threads) => {
+    const grid = fromText(`${"#.".repeat(150)}\n${".#".repeat(150)}`);
+    const shade = (i: number): Colour => `#${(i * 1000).toString(16).padStart(6, "0")}`;
+    const warp = Array.from({ length: 300 }, (_, end) => shade(Math.min(end, threads - 2)));
+    const bytes = writePng(grid, { warp, weft: "#ffffff" });
+    expect(seenByAnother(bytes)).toBe(seen(grid, { warp, weft: "#ffffff" }));
+    expect(decode(bytes).palette?.length).toBe(threads === 256 ? 256 : undefined);
   });
 
   it("is one bit a pixel with a palette of weft and warp", () => {
@@ -258,8 +303,17 @@ describe("a PNG picture that cannot be used is refused", () => {
     expect(answer(small, { warp: "#aaaaaa", weft: "#AAAAAA" })).toBe(
       "warp and weft both have the colour #aaaaaa; they must differ",
     );
-    expect(refusal(() => writePng(fromText("#"), { scale: 0 })).sentence).toBe(
-      "the scale is 0; expected 1 to 256 pixels a square",
+    const sentence = (options: ClothPictureOptions) =>
+      refusal(() => writePng(fromText("#.\n.#"), options)).sentence;
+    expect(sentence({ scale: 0 })).toBe("the scale is 0; expected 1 to 256 pixels a square");
+    expect(sentence({ warp: ["#aaaaaa", "#AAAAAA"], weft: "#aaaaaa" })).toBe(
+      "warp and weft both have the colour #aaaaaa; they must differ",
+    );
+    expect(sentence({ warp: ["#aaaaaa", "#000000", "#aaaaaa"] })).toBe(
+      "3 colours are given for 2 ends; expected one, or one for each",
+    );
+    expect(sentence({ weft: ["#aaaaaa", "red" as Colour] })).toBe(
+      'a colour such as #b8860b was expected, not "red"',
     );
   });
 });

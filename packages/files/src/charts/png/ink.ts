@@ -2,7 +2,7 @@
 import { type BitGrid, fromCells } from "@drawcord/grid";
 import { FileError } from "../../error.js";
 import { top } from "../../place.js";
-import { type Colour, colourDistance, type Rgb, readColour } from "../colours.js";
+import { type Colour, colourDistance, colourOf, type Rgb, readColour } from "../colours.js";
 import { shownColour, squaresOf } from "./read.js";
 
 /** How the ink of a picture is told from its paper. */
@@ -85,7 +85,7 @@ function inkTeller(
   const shades = shadesOf(counts);
   if (ink !== undefined) {
     if (!shades.some(({ rgb }) => colourDistance(rgb, ink) <= alike)) {
-      const sentence = `no square has the ink ${nameOf(ink)}; the picture has ${told(shades)}`;
+      const sentence = `no square has the ink ${colourOf(ink)}; the picture has ${told(shades)}`;
       throw new FileError("no-clear-ink", sentence, file, top);
     }
     // A square belongs to the nearest colour that is more than a blur.
@@ -121,17 +121,13 @@ function shadesOf(counts: ReadonlyMap<number, number>): readonly Shade[] {
 function told(shades: readonly Shade[]): string {
   const shown = shades
     .slice(0, 4)
-    .map(({ rgb, squares }) => `${nameOf(rgb)} (${squares} ${squares === 1 ? "square" : "squares"})`);
+    .map(({ rgb, squares }) => `${colourOf(rgb)} (${squares} ${squares === 1 ? "square" : "squares"})`);
   const more = shades.length > shown.length ? ` and ${shades.length - shown.length} more colours` : "";
   return `${shown.join(", ")}${more}`;
 }
 
 function rgbOf(colour: number): Rgb {
   return [colour >>> 16, (colour >>> 8) & 255, colour & 255];
-}
-
-function nameOf([red, green, blue]: Rgb): string {
-  return `#${((red << 16) | (green << 8) | blue).toString(16).padStart(6, "0")}`;
 }
 
 /** As the eye weighs the parts of a colour (ITU-R BT.601), from 0 to 255. */
