@@ -11,7 +11,7 @@ export interface Finding {
   readonly severity: Severity;
   /** One sentence, lower case and without a full stop: what is wrong and where, in ends and picks and in units and rows. */
   readonly message: string;
-  /** How many neighbouring findings were joined into this one; left out when it is one. */
+  /** How many faults this finding tells of, such as floats side by side or pairs of one border; left out when it is one. */
   readonly count?: number;
   readonly ends?: Span;
   readonly picks?: Span;
@@ -32,6 +32,8 @@ export interface Finding {
   readonly harness?: "ground" | "pattern";
   /** The stated number that a finding is about, by its name in the recipe. */
   readonly stated?: string;
+  /** Which edge of a drawn area a border is; the first pick is the lowest. */
+  readonly side?: "left" | "right" | "lower" | "upper";
   /** Whether the finding is about drawn or undrawn squares, where it is about one of them. */
   readonly drawn?: boolean;
   /** The rule whose waiver the finding is about. */

@@ -1,8 +1,10 @@
-import { eachOpenAcross, eachOpenSide } from "../measure/open-pairs.js";
-import { joinFaults } from "../regions.js";
+import type { Cloth } from "../cloth.js";
+import { type OpenBorder, openAcross, openSides } from "../measure/open-borders.js";
+import { unitsAndRows } from "../regions.js";
+import type { Span } from "../report.js";
 import { figure, many } from "../words.js";
 import { cleanTwill } from "./examples.js";
-import type { Rule } from "./rule.js";
+import type { Fact, Rule } from "./rule.js";
 
 /** A border of drawn and undrawn where the floats of one side can slide over the other. */
 export const openCut: Rule = {
@@ -10,7 +12,7 @@ export const openCut: Rule = {
   severity: "warning",
   summary: "a border of the figure that does not cut",
   meaning:
-    "Where a drawn and an undrawn area meet, two neighbouring interlacements are both raised or both lowered, so that the float of one side runs on into the other.",
+    "Where a drawn and an undrawn area meet, two neighbouring interlacements are both raised or both lowered, so that the float of one side runs on into the other. Borders are told one by one, each a straight line with the drawn area on one side of it, the one with the greatest open share first; each weft is judged within its own picks, and picks on which the ground moves every shaft are left out.",
   reason:
     "Such an edge looks ragged, and the threads slip over it in use. A cut edge, each binding point against a float, stays sharp.",
   mend: "Begin the ground at the pick where its pair of raise and sink cuts clean, make units a multiple of the ground's ends and rows a multiple of its picks, or let the sink plan mirror the raise plan. On an odd number of ends some open pairs remain: allow their share.",
@@ -67,30 +69,31 @@ export const openCut: Rule = {
   },
   cannot: ({ plan }) => (plan === undefined ? "what is drawn is only inferred" : undefined),
   *find(cloth) {
-    const { figure: drawn, wefts } = cloth;
-    if (drawn === undefined) return;
-    const allowed = cloth.options.limits?.openCuts ?? 0;
-    const limit = { limit: allowed, unit: "percent" };
-    if (drawn.side.open > 0) {
-      const lastEnd = cloth.warp.grid.rows - 1;
-      const regions = joinFaults(cloth, (visit) =>
-        eachOpenSide(cloth, drawn, allowed, (end, pick, _other, share) =>
-          visit(end, Math.min(end + 1, lastEnd), pick, pick, share),
-        ),
-      );
-      for (const region of regions) yield { ...region, ...limit, system: "weft" };
-    }
-    if (drawn.across.open > 0 || wefts.length > 1) {
-      const regions = joinFaults(cloth, (visit) =>
-        eachOpenAcross(cloth, drawn, allowed, (end, pick, other, share) =>
-          visit(end, end, pick, Math.max(other, pick), share),
-        ),
-      );
-      for (const region of regions) yield { ...region, ...limit, system: "warp" };
-    }
+    const { figure, options } = cloth;
+    if (figure === undefined) return;
+    const allowed = options.limits?.openCuts ?? 0;
+    for (const border of openSides(cloth, figure, allowed)) yield factOf(cloth, border, allowed, "weft");
+    for (const border of openAcross(cloth, figure, allowed)) yield factOf(cloth, border, allowed, "warp");
   },
-  say({ system, measured = 0, limit = 0, count = 1 }) {
+  say({ system, side, measured = 0, limit = 0, count = 1 }) {
+    const all = Math.round((100 * count) / measured);
     const pairs = system === "weft" ? "ends side by side" : "picks one after the other";
-    return `the figure's edge does not cut: ${many(count, "pair")} of ${pairs} ${count === 1 ? "is" : "are"} open, ${figure(measured)} % of a border at worst, where ${figure(limit)} % is allowed`;
+    return `only ${figure(100 - measured)} % of the ${side} edge of a drawn area cuts: ${count} of ${many(all, "pair")} of ${pairs} ${count === 1 ? "is" : "are"} open, where ${figure(limit)} % is allowed`;
   },
 };
+
+function factOf(cloth: Cloth, border: OpenBorder, limit: number, system: "warp" | "weft"): Fact {
+  const ends: Span = [border.ends[0] + 1, border.ends[1] + 1];
+  const picks: Span = [border.picks[0] + 1, border.picks[1] + 1];
+  return {
+    ends,
+    picks,
+    ...unitsAndRows(cloth, ends, picks),
+    ...(border.open > 1 && { count: border.open }),
+    measured: (100 * border.open) / border.pairs,
+    limit,
+    unit: "percent",
+    system,
+    side: border.side,
+  };
+}
