@@ -38,6 +38,19 @@ describe("drawcord sheet", () => {
     expect(readFileSync(join(cwd, name), "latin1").startsWith(begins)).toBe(true);
   });
 
+  it("names the letters that its fonts lack, and that HTML keeps", async () => {
+    const { cwd } = atWork();
+    const stdin = least.replace("<b>Runner</b>", "Żubr мотылёк ψ שלום مرحبا 🦋👩🏽‍🌾 織 工 織");
+    for (const name of ["a.pdf", "a.png"]) {
+      const { status, stderr } = await run(["sheet", "-", "-o", name, "--part", "chart"], { cwd, stdin });
+      expect({ status, stderr }).toEqual({
+        status: 0,
+        stderr: `${name}: its fonts have no 織 工; an empty box stands for each; .html, .svg and .md keep them\n`,
+      });
+    }
+    expect((await run(["sheet", "-", "-o", "a.html"], { cwd, stdin })).stderr).toBe("");
+  });
+
   it("writes one part, or a file a part, as a picture", async () => {
     const { cwd, sheet } = atWork();
     expect((await sheet("-o", "chart.svg", "--part", "chart")).status).toBe(0);

@@ -15,6 +15,7 @@ import { CliError } from "../error.js";
 import { input } from "../inputs.js";
 import type { Io } from "../io.js";
 import { oneLine } from "../printable.js";
+import { sayMissingLetters } from "../sheet/missing-letters.js";
 import { beside, endingOf, type SheetFile, sheetFiles } from "../sheet/sheet-files.js";
 import { writeWhole } from "../write-whole.js";
 
@@ -101,6 +102,7 @@ For FILE, - is standard input.`,
         ]
       : sheetFiles(sheet, output, { paper });
     await writeAll(files, io, force);
+    await sayMissingLetters(sheet, output, io);
     return 0;
   },
 });
