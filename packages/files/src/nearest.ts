@@ -8,6 +8,7 @@ export function nearest(word: string, known: readonly string[]): string | undefi
   let best: string | undefined;
   let least = Math.max(1, Math.floor(given.length / 3)) + 1;
   for (const candidate of known) {
+    if (Math.abs(candidate.length - given.length) >= least) continue;
     const apart = distance(given, candidate.toLowerCase());
     if (apart < least) {
       least = apart;

@@ -8,6 +8,9 @@ export const MOST_INTERLACEMENTS = 2 ** 31;
 /** The most ends, and the most picks, that are worked out. */
 export const MOST_THREADS = 2 ** 20;
 
+/** The most shafts that all units hang on, and that all rows draw, together. */
+const MOST_NAMED = 2 ** 25;
+
 /** The size of a draft, worked out without its cloth. */
 export interface DraftSize {
   /** Ends in the cloth, selvedges included. */
@@ -53,6 +56,8 @@ export function checkDraft(draft: UnitDraft): void {
   checkGround(draft.ground);
   checkSizes(unitEnds, threading.length, "unit", "ends");
   checkSizes(picksPerRow, lifts.length, "row", "picks");
+  checkNamed(threading, "units");
+  checkNamed(lifts, "rows");
   checkSets(threading, "unit");
   checkSets(lifts, "row");
   checkHarness(selvedge.left ?? [], draft.ground.shafts, "left selvedge, end");
@@ -97,7 +102,8 @@ function checkGround(ground: Ground): void {
     checkSet(sink, `${step}, sink`);
     checkHarness(raise, shafts, `${step}, raise, entry`);
     checkHarness(sink, shafts, `${step}, sink, entry`);
-    const shaft = raise.find((raised) => sink.includes(raised));
+    const sunk = new Set(sink);
+    const shaft = raise.find((raised) => sunk.has(raised));
     if (shaft !== undefined) {
       throw new UnitsError(
         "raised-and-sunk",
@@ -141,6 +147,20 @@ function checkSizes(
     entry: at + 1,
     found: list[at]!,
   });
+}
+
+/** Refuses sets that name more shafts together than are worked through. */
+function checkNamed(sets: readonly ShaftSet[], things: "units" | "rows"): void {
+  const named = sets.reduce((sum, set) => sum + set.length, 0);
+  if (named <= MOST_NAMED) return;
+  throw new UnitsError(
+    "too-large",
+    `the ${things} name ${named} shafts; the most worked out is ${MOST_NAMED}`,
+    {
+      named,
+      most: MOST_NAMED,
+    },
+  );
 }
 
 /** Refuses sets that are not shaft numbers in ascending order. */

@@ -103,7 +103,8 @@ export function alternatingLifts(lifts: Lifts, times: number, change: (lifts: Li
  * @example halfDropLifts([[1], [2]], [1, 2], [3, 4]) // [[1, 4], [2, 3]]
  */
 export function halfDropLifts(lifts: Lifts, on: ShaftSet, beside: ShaftSet): Lifts {
-  if (beside.length !== on.length || beside.some((shaft) => on.includes(shaft))) {
+  const motif = new Set(on);
+  if (beside.length !== on.length || beside.some((shaft) => motif.has(shaft))) {
     throw new UnitsError(
       "wrong-length",
       `a half drop puts ${on.length} shafts beside ${beside.length}; expected as many others`,

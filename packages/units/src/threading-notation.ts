@@ -8,6 +8,8 @@ export interface ThreadingOptions {
   readonly staticShaft?: number;
   /** The most units that are read before the text is refused; 1,000,000 by default. */
   readonly mostUnits?: number;
+  /** The most shafts that all units together may hang on; 20,000,000 by default. */
+  readonly mostShafts?: number;
 }
 
 /**
@@ -19,35 +21,26 @@ export interface ThreadingOptions {
  * @example parseThreading("X 1-3 2+4*2") // [[], [1], [2], [3], [2, 4], [2, 4]]
  */
 export function parseThreading(text: string, options: ThreadingOptions = {}): readonly UnitShafts[] {
-  const { staticShaft, mostUnits = 1_000_000 } = options;
+  const { staticShaft, mostUnits = 1_000_000, mostShafts = 20_000_000 } = options;
   const read = readTokens(text);
-  const open: { readonly outer: UnitShafts[]; readonly column: number }[] = [];
-  let units: UnitShafts[] = [];
-  let total = 0;
+  const open: OpenGroup[] = [];
+  // One list for groups in groups too: a group that comes once costs nothing to close, however deep it lies.
+  const units: UnitShafts[] = [];
+  let named = 0;
 
   for (let token = read.next(); token !== undefined; token = read.next()) {
     if (token.text === "(") {
-      open.push({ outer: units, column: token.column });
-      units = [];
+      open.push({ start: units.length, column: token.column });
       continue;
     }
-    let group: UnitShafts[];
-    if (token.text === ")") {
-      group = units;
-      units = closeGroup(open.pop(), group, token.column);
-      total -= group.length;
-    } else {
-      group = readUnits(token, read, staticShaft);
-    }
+    let start = units.length;
+    if (token.text === ")") start = startOfGroup(open.pop(), units.length, token.column);
+    else for (const unit of readUnits(token, read, staticShaft)) named += units[units.push(unit) - 1]!.length;
     const times = readTimes(read);
-    total += group.length * times;
-    if (total > mostUnits) {
-      throw new UnitsError("too-large", `the threading comes to more than ${mostUnits} units`, {
-        column: token.column,
-        most: mostUnits,
-      });
-    }
-    for (let i = 0; i < times; i++) for (const unit of group) units.push(unit);
+    const total = units.length + (units.length - start) * (times - 1);
+    if (total > mostUnits) throw tooLarge(`comes to more than ${mostUnits} units`, token.column, mostUnits);
+    for (let i = start; units.length < total; i++) named += units[units.push(units[i]!) - 1]!.length;
+    if (named > mostShafts) throw tooLarge(`names more than ${mostShafts} shafts`, token.column, mostShafts);
   }
 
   const unclosed = open.pop();
@@ -60,21 +53,27 @@ export function parseThreading(text: string, options: ThreadingOptions = {}): re
   return units;
 }
 
-/** The units outside a group that ends at `column`. */
-function closeGroup(
-  opened: { readonly outer: UnitShafts[]; readonly column: number } | undefined,
-  group: readonly UnitShafts[],
-  column: number,
-): UnitShafts[] {
+/** A bracket that was opened: the first of its units, from 0, and where the bracket stands. */
+interface OpenGroup {
+  readonly start: number;
+  readonly column: number;
+}
+
+function tooLarge(how: string, column: number, most: number): UnitsError {
+  return new UnitsError("too-large", `the threading ${how}`, { column, most });
+}
+
+/** The first unit of a group that ends at `column`, before the unit `end`. */
+function startOfGroup(opened: OpenGroup | undefined, end: number, column: number): number {
   if (opened === undefined) {
     throw new UnitsError("unbalanced-bracket", `the bracket ")" closes nothing; expected a "(" before it`, {
       column,
     });
   }
-  if (group.length === 0) {
+  if (opened.start === end) {
     throw new UnitsError("empty-group", "the brackets hold no units", { column: opened.column });
   }
-  return opened.outer;
+  return opened.start;
 }
 
 /** One unit, or a run of units on one shaft each. */

@@ -30,6 +30,9 @@ interface WordReader {
   readonly end: number;
 }
 
+/** How often `every-other` may stand within another. */
+const MOST_NESTED = 8;
+
 const CHANGES = "*N, upside-down, mirrored, turned, exchanged, brick, half-drop, framed, fitted";
 
 /**
@@ -75,7 +78,7 @@ function misplaced(word: Word | undefined, read: WordReader, expected: string): 
   });
 }
 
-function readChange(read: WordReader): LiftChange {
+function readChange(read: WordReader, nested = 0): LiftChange {
   const word = read.next();
   switch (word?.text) {
     case "upside-down":
@@ -109,8 +112,9 @@ function readChange(read: WordReader): LiftChange {
   if (!(times >= 1))
     throw misplaced(word, read, word?.text.startsWith("*") ? "* and how many times" : CHANGES);
   if (read.peek()?.text !== "every-other") return { change: "repeated", times };
-  read.next();
-  return { change: "alternating", times, every: readChange(read) };
+  const within = read.next();
+  if (nested === MOST_NESTED) throw misplaced(within, read, `a change without another "every-other"`);
+  return { change: "alternating", times, every: readChange(read, nested + 1) };
 }
 
 function expectWord(text: string, read: WordReader): Word {
@@ -134,9 +138,11 @@ function readShaftsAfter(after: string, read: WordReader): ShaftSet {
   expectWord(after, read);
   const first = read.peek();
   const parts: string[] = [];
+  let end = first?.column ?? 0;
   for (let word = read.peek(); word !== undefined && /^\d/.test(word.text); word = read.peek()) {
     // Blanks keep the columns of the line for an error in the middle of it.
-    parts.push(word.text.padStart(word.column - first!.column - parts.join("").length + word.text.length));
+    parts.push(word.text.padStart(word.column - end + word.text.length));
+    end = word.column + word.text.length;
     read.next();
   }
   if (first === undefined || parts.length === 0) throw misplaced(first, read, "the numbers of shafts");

@@ -193,6 +193,14 @@ describe("a draft that cannot be worked out", () => {
       "10000000000 interlacements; the most worked out is 2147483648",
     );
     refuse({ unitEnds: 2_000_000 }, "too-large", "4000000 ends and 8 picks");
+    const all = Array.from({ length: 100_000 }, (_, i) => i + 1);
+    const many = Array.from({ length: 1000 }, () => all);
+    refuse(
+      { threading: many },
+      "too-large",
+      "the units name 100000000 shafts; the most worked out is 33554432",
+    );
+    refuse({ lifts: many }, "too-large", "the rows name 100000000 shafts");
   });
 
   it("is not one whose lift draws a shaft without units: that weaves, and is a finding", () => {

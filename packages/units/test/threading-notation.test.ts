@@ -79,6 +79,8 @@ describe("a threading that cannot be read", () => {
     refuse(`${"(".repeat(60)}1${")*9".repeat(60)}`, "too-large", "more than 1000000 units", 80);
     expectRefusal(() => parseThreading("1-5 1-5", { mostUnits: 9 }), "too-large", "more than 9 units");
     expect(parseThreading("1-9", { mostUnits: 9 })).toHaveLength(9);
+    expectRefusal(() => parseThreading("(1+2 3)*3", { mostShafts: 8 }), "too-large", "more than 8 shafts");
+    expect(parseThreading("(1+2 3)*3", { mostShafts: 9 })).toHaveLength(6);
   });
 
   it("opens brackets as deep as it likes without running out of stack", () => {

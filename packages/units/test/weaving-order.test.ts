@@ -95,6 +95,17 @@ describe("a line of a weaving order", () => {
   });
 });
 
+it("every-other stands within itself a few times, and no more", () => {
+  const nested = (times: number) => `moth${" *2 every-other".repeat(times)} turned`;
+  expect(printWovenBlock(parseWovenBlock(nested(8)))).toBe(nested(8));
+  expectRefusal(
+    () => parseWovenBlock(nested(9)),
+    "unknown-word",
+    `"every-other" was found; expected a change without another "every-other"`,
+    { column: 129 },
+  );
+});
+
 describe("blocks in weaving order", () => {
   const blocks = new Map([
     ["border", [[9], [9]]],

@@ -67,8 +67,8 @@ function setText(text: string, file: string): string {
 
 /** Takes the empty lines off the ends of comments, and leaves one within. */
 function trimComments(document: Document.Parsed): void {
-  const trim = (comment: string) =>
-    comment.replace(/^(?:[ \t]*\n)+|(?:\n[ \t]*)+$/g, "").replace(/\n(?:[ \t]*\n){2,}/g, "\n\n");
+  // The long runs first: what is left of them costs no time at the end.
+  const trim = (comment: string) => comment.replace(/\n{3,}/g, "\n\n").replace(/^\n+|\n+$/g, "");
   visit(document, {
     Node(_key, node) {
       if (node.comment) node.comment = trim(node.comment);

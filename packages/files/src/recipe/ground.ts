@@ -57,14 +57,29 @@ function readSteps(section: Spot): Ground {
   return {
     shafts,
     threading: readEnds(threading, shafts),
-    steps: items(at(section, "steps")!).map((step) => readStep(step, shafts)),
+    steps: readEach(items(at(section, "steps")!), shafts),
   };
+}
+
+/** The most shafts that all steps together may raise and sink. */
+const mostMoved = 20_000_000;
+
+function readEach(steps: readonly Spot[], shafts: number): readonly GroundStep[] {
+  let moved = 0;
+  return steps.map((spot) => {
+    const step = readStep(spot, shafts);
+    moved += step.raise.length + step.sink.length;
+    if (moved <= mostMoved) return step;
+    const sentence = `with ${wayTo(spot.path)} the steps raise and sink more than ${mostMoved} shafts`;
+    throw wrong(spot, "too-large", sentence);
+  });
 }
 
 function readStep(step: Spot, shafts: number): GroundStep {
   const raise = readShafts(at(step, "raise"), shafts);
   const sink = readShafts(at(step, "sink"), shafts);
-  const both = raise.find((shaft) => sink.includes(shaft));
+  const sunk = new Set(sink);
+  const both = raise.find((shaft) => sunk.has(shaft));
   if (both !== undefined) {
     throw wrong(step, "raised-and-sunk", `${wayTo(step.path)} both raises and sinks ground shaft ${both}`);
   }

@@ -1,14 +1,20 @@
 import type { ShaftSet } from "@drawcord/ground";
 import { changedLifts, type LiftChange, parseLifts, parseWovenBlock, UnitsError } from "@drawcord/units";
+import type { FileError } from "../error.js";
 import { nearest } from "../nearest.js";
 import { printable } from "../printable.js";
 import { at, entries, isList, items, type Spot, textOf, wayTo, wrong } from "../tree/spot.js";
 import { notation, notationError } from "./notation.js";
 import { readPicture } from "./picture.js";
 
-const mostRows = 1_000_000;
-/** The most shafts named in all rows together, runs counted out. */
-const mostShafts = 20_000_000;
+/** What the lifts of a recipe may come to, and each of its blocks beside those before it. */
+interface Room {
+  readonly rows: number;
+  /** Shafts named in all rows together, runs counted out. */
+  readonly shafts: number;
+}
+
+const room: Room = { rows: 1_000_000, shafts: 20_000_000 };
 
 /**
  * The lifts of the section `lifts`, row 1 first: its rows, its picture, or its blocks in their order.
@@ -17,14 +23,14 @@ const mostShafts = 20_000_000;
  */
 export function readLifts(section: Spot, patternShafts: number): readonly ShaftSet[] {
   const order = at(section, "order");
-  if (order === undefined) return readRows(section, mostShafts);
+  if (order === undefined) return readRows(section, room);
   return putTogether(order, readBlocks(at(section, "blocks")!), patternShafts);
 }
 
 /** The rows of a section with `rows` or a `picture`. */
-function readRows(section: Spot, mostShafts: number): readonly ShaftSet[] {
+function readRows(section: Spot, { rows: mostRows, shafts: mostShafts }: Room): readonly ShaftSet[] {
   const rows = at(section, "rows");
-  if (rows === undefined) return readPicture(at(section, "picture")!);
+  if (rows === undefined) return readPicture(at(section, "picture")!, mostRows);
   const lines = isList(rows) ? linesOfList(rows) : linesOfText(rows);
   if (lines.length === 0) throw wrong(rows, "bad-notation", `${wayTo(rows.path)} holds no rows`);
   try {
@@ -64,13 +70,13 @@ function linesOfText(of: Spot): readonly Line[] {
   return lines.filter(({ text }) => text.trim() !== "");
 }
 
-/** Reads every block; together they may name no more shafts than one plan may. */
+/** Reads every block; together they may come to no more than one plan may. */
 function readBlocks(blocks: Spot): ReadonlyMap<string, readonly ShaftSet[]> {
-  let left = mostShafts;
+  let left = room;
   const read = new Map<string, readonly ShaftSet[]>();
   for (const [name, block] of entries(blocks)) {
     const rows = readRows(block, left);
-    left -= [...new Set(rows)].reduce((sum, row) => sum + row.length, 0);
+    left = { rows: left.rows - rows.length, shafts: left.shafts - shaftsIn([...new Set(rows)]) };
     read.set(name, rows);
   }
   return read;
@@ -83,17 +89,19 @@ function putTogether(
   patternShafts: number,
 ): readonly ShaftSet[] {
   const lifts: ShaftSet[] = [];
+  let work = 0;
   for (const part of items(order)) {
     const { block, changes } = notation(part, parseWovenBlock);
-    const rows = changes.reduce(
-      (before, change) => {
-        checkBounds(part, before, change, patternShafts);
-        return notation(part, () => changedLifts(before, change, patternShafts));
-      },
-      blockNamed(part, block, blocks),
-    );
-    if (lifts.length + rows.length > mostRows) {
-      throw wrong(part, "too-large", `with ${wayTo(part.path)} the lifts come to more than ${mostRows} rows`);
+    let rows = blockNamed(part, block, blocks);
+    for (const change of changes) {
+      work += workOf(rows, change, patternShafts);
+      if (work > mostWork) throw tooLarge(part, `the changes of blocks name more than ${mostWork} shafts`);
+      const before = rows;
+      rows = notation(part, () => changedLifts(before, change, patternShafts));
+      work += rows.length;
+    }
+    if (lifts.length + rows.length > room.rows) {
+      throw tooLarge(part, `the lifts come to more than ${room.rows} rows`);
     }
     for (const row of rows) lifts.push(row);
   }
@@ -113,13 +121,22 @@ function blockNamed(
   throw wrong(part, "unknown-block", `no block is called "${printable(name)}"; ${printable(hint, 300)}`);
 }
 
-/** Refuses a change whose rows would name more shafts than a lift plan may, before it is made. */
-function checkBounds(part: Spot, rows: readonly ShaftSet[], change: LiftChange, patternShafts: number): void {
-  if (change.change === "repeated" || change.change === "fitted") return;
-  const named =
-    rows.reduce((sum, row) => sum + row.length, 0) + rows.length * shaftsOf(change, patternShafts);
-  if (named <= mostShafts) return;
-  throw wrong(part, "too-large", `${wayTo(part.path)} would name more than ${mostShafts} shafts`);
+function tooLarge(part: Spot, sentence: string): FileError {
+  return wrong(part, "too-large", `with ${wayTo(part.path)} ${sentence}`);
+}
+
+function shaftsIn(rows: readonly ShaftSet[]): number {
+  return rows.reduce((sum, row) => sum + row.length, 0);
+}
+
+/** The most that all changes of blocks together may work through: shafts, and rows. */
+const mostWork = 20_000_000;
+
+/** What a change may come to, told before it is made. */
+function workOf(rows: readonly ShaftSet[], change: LiftChange, patternShafts: number): number {
+  // Rows that come again are not copied out.
+  if (change.change === "repeated" || change.change === "fitted") return rows.length;
+  return rows.length + shaftsIn(rows) + rows.length * shaftsOf(change, patternShafts);
 }
 
 /** How many shafts a change may add to each row. */

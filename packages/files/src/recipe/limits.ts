@@ -48,8 +48,9 @@ function readFloats(float: Spot, wefts: readonly string[]): Limits {
   const warp = at(float, "warp");
   const weft = at(float, "weft");
   const named = entries(float).filter(([name]) => name !== "warp" && name !== "weft");
+  const known = new Set(wefts);
   for (const [name, { key, ...limit }] of named) {
-    if (wefts.includes(name)) continue;
+    if (known.has(name)) continue;
     const sentence = unknownKey(name, ["warp", "weft", ...wefts], float.path);
     throw wrong({ ...limit, node: key ?? limit.node }, "unknown-key", sentence);
   }

@@ -2,16 +2,23 @@ import type { ShaftSet } from "@drawcord/ground";
 import { printable } from "../printable.js";
 import { type Spot, textOf, wayTo, wrong } from "../tree/spot.js";
 
+/** The most columns of a picture: the highest shaft number that the row notation reads too. */
+const mostColumns = 100_000;
+
 /**
  * The rows of a picture: a line a row, the last line row 1; `#` draws the pattern shaft of its column, `.` does not.
- * @throws {FileError} `bad-notation` when a line is shorter or longer than the first, or holds another character
+ * @throws {FileError} `bad-notation` when a line is shorter or longer than the first, or holds another character;
+ * `too-large` past `mostRows` or 100,000 columns
  */
-export function readPicture(of: Spot): readonly ShaftSet[] {
+export function readPicture(of: Spot, mostRows: number): readonly ShaftSet[] {
   const lines = [...textOf(of).matchAll(/[^\s].*/g)].map((line) => ({
     text: line[0].trimEnd(),
     index: line.index,
   }));
   const columns = lines[0]?.text.length ?? 0;
+  const size =
+    lines.length > mostRows ? `${mostRows} rows` : columns > mostColumns && `${mostColumns} columns`;
+  if (size) throw wrong(of, "too-large", `${wayTo(of.path)} has more than ${size}`);
   const rows = lines.map(({ text, index }) => {
     const stranger = text.search(/[^#.]/);
     if (stranger >= 0) {

@@ -11,13 +11,13 @@ import type { RecipeYarn } from "./types.js";
  */
 export function readYarns(section: Spot | undefined, ground: Ground): readonly RecipeYarn[] {
   if (section === undefined) return [];
-  const known = ["warp", "weft", ...weftsOf(ground)];
+  const known = new Set(["warp", "weft", ...weftsOf(ground)]);
   return entries(section).map(([name, spot]) => {
-    if (!known.includes(name)) {
+    if (!known.has(name)) {
       throw wrong(
         { ...spot, node: spot.key ?? spot.node },
         "unknown-key",
-        unknownKey(name, known, section.path),
+        unknownKey(name, [...known], section.path),
       );
     }
     return yarnOf(name, spot);

@@ -139,7 +139,7 @@ export function unknownKey(key: string, known: readonly string[], path: Path): s
   const meant = nearest(key, known);
   const where = path.length === 0 ? "" : ` in ${wayTo(path)}`;
   const answer = meant === undefined ? `the keys here are ${known.join(", ")}` : `did you mean "${meant}"?`;
-  return `unknown key "${printable(key)}"${where}; ${answer}`;
+  return `unknown key "${printable(key)}"${where}; ${printable(answer, 300)}`;
 }
 
 function checkChoice(value: Spot, schema: Schema, seen: ReadonlySet<string>): void {

@@ -12,13 +12,20 @@ const sentences: Partial<Record<ErrorCode, string>> = {
   MULTIPLE_ANCHORS: "a value here has two names with &",
   BAD_SCALAR_START: "a text cannot begin with this sign; put it between quotes",
   BAD_ALIAS: "an alias with * must name a value; put a text that begins with * between quotes",
+  BAD_DIRECTIVE: "a line that begins with % has no meaning in a recipe",
   TAG_RESOLVE_FAILED: "a type mark with ! has no meaning in a recipe",
 };
+
+/** Whether a text in quotes runs to its end without them. */
+export function isUnclosedQuote({ code, message }: YAMLError): boolean {
+  return code === "MISSING_CHAR" && /^Missing closing .quote/.test(message);
+}
 
 /** One sentence for a fault of the YAML text. */
 export function sentenceOf(error: YAMLError): string {
   const unclosed = /must be sufficiently indented and end with an? (.)$/.exec(error.message);
   if (unclosed !== null) return `a bracket before this is not closed; expected ${unclosed[1]}`;
+  if (isUnclosedQuote(error)) return "the quotes opened here are never closed";
   const own = sentences[error.code];
   if (own !== undefined) return own;
   const first = error.message.split("\n")[0] ?? "";

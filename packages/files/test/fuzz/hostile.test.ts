@@ -1,7 +1,7 @@
 import { zlibSync } from "fflate";
 import { expect, it } from "vitest";
 import { writeChunks } from "../../src/charts/png/chunks.js";
-import { FileError, read } from "../../src/index.js";
+import { FileError, formatRecipe, read } from "../../src/index.js";
 import { processorTime } from "./processor-time.js";
 
 /** Half a mebibyte of anything: what is not read in linear time takes minutes with it. */
@@ -29,6 +29,17 @@ function long(head: string, piece: string | ((i: number) => string)): Uint8Array
 
 const bytesOf = (text: string) => new TextEncoder().encode(text);
 
+/** A recipe whose lifts are made of one block, and of the lines of its order. */
+function ordered(block: string, line: string | ((i: number) => string)): Uint8Array {
+  const lifts = `lifts:\n  picks: 2\n  blocks: { moth: { rows: [${block}] } }\n  order:\n`;
+  return long(recipe.replace(/lifts:[\s\S]*/, lifts), line);
+}
+
+/** A recipe with another threading of its units. */
+function threaded(threading: string): Uint8Array {
+  return long(recipe.replace("threading: 1 2 }", `threading: ${threading} }`), "  rows: [1]\n");
+}
+
 /** A PNG of 8 by 8 greys, with these parts of compressed data. */
 function png(...squares: readonly Uint8Array[]): Uint8Array {
   const header = Uint8Array.of(0, 0, 0, 8, 0, 0, 0, 8, 8, 0, 0, 0, 0);
@@ -44,6 +55,57 @@ it.each<[string, () => Uint8Array]>([
   ["keys", () => long("", (i) => `k${i}: 1\n`)],
   ["the same key", () => long("", "recipe: 1\n")],
   ["a threading", () => long(recipe.replace("threading: 1 2 }", "threading:"), " 1")],
+  ["brackets around a million units", () => threaded(`${"(".repeat(2e5)}1*999999${")".repeat(2e5)}`)],
+  [
+    "units on all shafts",
+    () => threaded(`(${Array.from({ length: 7e4 }, (_, i) => i + 1).join("+")})*1000000`),
+  ],
+  ["rows of all shafts a million times", () => long(`${recipe}  rows:\n`, "  - 1-100000 *1000000\n")],
+  ["changes of a block", () => ordered("1*900000", `    - moth${" upside-down".repeat(40_000)}\n`)],
+  ["changes of blocks", () => ordered("1*900000", "    - moth mirrored fitted to 1 row\n")],
+  ["changes to all shafts", () => ordered("1*900", "    - moth exchanged on 1-20000\n")],
+  ["shafts of a change", () => ordered("1", `    - moth mirrored on${" 1".repeat(2e5)}\n`)],
+  ["changes within changes", () => ordered("1", `    - moth${" *1 every-other".repeat(30_000)}\n`)],
+  [
+    "the same rows in many blocks",
+    () =>
+      long(
+        `${recipe}  order: [a0]\n  blocks:\n    a0: { rows: &rows [${"1,".repeat(50_000)}1] }\n`,
+        (i) => `    a${i}: { rows: *rows }\n`,
+      ),
+  ],
+  [
+    "a million rows in many blocks",
+    () => long(`${recipe}  order: [a1]\n  blocks:\n`, (i) => `    a${i}: { rows: [1*1000000] }\n`),
+  ],
+  [
+    "the same picture in many blocks",
+    () =>
+      long(
+        `${recipe}  order: [a0]\n  blocks:\n    a0:\n      picture: &moth |\n${"        #.#\n".repeat(15_000)}`,
+        (i) => `    a${i}: { picture: *moth }\n`,
+      ),
+  ],
+  [
+    "steps that move all shafts",
+    () =>
+      long("recipe: 1\nground:\n  shafts: 1024\n  threading: 1\n  steps:\n", (i) =>
+        i === 1 ? "    - &all { raise: 1-512, sink: 513-1024 }\n" : "    - *all\n",
+      ),
+  ],
+  [
+    "wefts",
+    () => {
+      const names = Array.from({ length: 9000 }, (_, i) => `the-weft-${i}`);
+      const steps = names.map((name) => `{ raise: 1, weft: ${name} }`).join(", ");
+      const yarns = names.map((name) => `  ${name}: { count: 8/2 Ne }\n`).join("");
+      return long(
+        `${recipe.replace(/steps: .*/, `steps: [${steps}] }`)}  rows: [1]\nyarns:\n${yarns}`,
+        "#\n",
+      );
+    },
+  ],
+  ["blank lines in a comment", () => long("# a\n", "\n")],
   ["brackets in a threading", () => long(`recipe: 1\nunits:\n  threading: `, "(")],
   ["blanks", () => long("recipe: 1\ntitle: a", " ")],
   ["escapes", () => long('recipe: 1\ntitle: "', "\\n")],
@@ -76,7 +138,8 @@ it.each<[string, () => Uint8Array]>([
   const bytes = make();
   const start = processorTime();
   try {
-    read(bytes, "long");
+    const { kind } = read(bytes, "long");
+    if (kind === "recipe") formatRecipe(bytes, "long");
   } catch (error) {
     expect(error).toBeInstanceOf(FileError);
     expect((error as FileError).message.length).toBeLessThan(1500);

@@ -51,6 +51,18 @@ describe("a file that is no recipe is answered in one sentence with its place", 
       "recipe: 1 title: Moth",
       "1:9: two keys stand on one line; put each on a line of its own, or the text between quotes",
     ],
+    [
+      "quotes never closed",
+      'recipe: 1\ntitle: "Moth\n  and more\n',
+      "2:8: the quotes opened here are never closed",
+    ],
+    [
+      "another YAML",
+      "%YAML 1.1\n---\nrecipe: 1\n",
+      "1:1: this says that it is YAML 1.1; a recipe is YAML 1.2",
+    ],
+    ["a directive", "%MOTH 1\n---\nrecipe: 1\n", "1:1: a line that begins with % has no meaning in a recipe"],
+    ["a type mark", "recipe: !moth 1\n", "1:9: a type mark with ! has no meaning in a recipe"],
     ["an alias of nothing", "recipe: *moth", '1:9: the alias "*moth" stands for nothing before it'],
   ])("%s", (_what, source, answer) => {
     expect(answerTo(source)).toBe(answer);
@@ -297,7 +309,7 @@ describe("a notation that goes wrong is answered at its column", () => {
         /lifts:.*\n/,
         "lifts:\n  picks: 2\n  blocks: { moth: { rows: [1] } }\n  order: [moth *1000000 exchanged on 1-90000]\n",
       ),
-      "7:11: lifts.order, item 1 would name more than 20000000 shafts",
+      "7:11: with lifts.order, item 1 the changes of blocks name more than 20000000 shafts",
     ],
     [
       "a weave that there is not",
@@ -355,8 +367,22 @@ describe("a hostile file is refused at once", () => {
       "\n",
     );
     expect(answerTo(`recipe: 1\nlifts:\n  b0: &b0 [1]\n${doubled}\n`)).toBe(
-      '3:3: unknown key "b0" in lifts; the keys here are picks, rows, picture, blocks, order',
+      "23:14: with the aliases written out, the file is larger than 16 MiB",
     );
+  });
+
+  it("an alias within what it stands for", () => {
+    expect(answerTo("recipe: 1\nlifts: &l { rows: [1], picks: *l }\n")).toBe(
+      "2:31: an alias stands here within the value it stands for",
+    );
+  });
+
+  it.each([
+    ["more than 1000000 rows", "    #\n".repeat(1_000_001)],
+    ["more than 100000 columns", `    ${"#".repeat(100_001)}\n`],
+  ])("a picture with %s", (what, squares) => {
+    const picture = `lifts:\n  picks: 2\n  picture: |\n${squares}`;
+    expect(answerTo(least(/lifts:.*\n/, picture))).toBe(`6:12: lifts.picture has ${what}`);
   });
 });
 
