@@ -339,6 +339,8 @@ describe("the towel of the winter course, on shafts alone", () => {
     expect(status).toBe(0);
     expect(stdout).toContain("401 ends; 561 picks in a piece");
     expect(stdout).toContain("501.2 mm (19.73 in) in the reed");
+    // Its wefts are named by their colours, each once.
+    expect(stdout).toMatch(/^ +#a8452f: 8 picks a piece, /m);
   });
 
   it("expands to the twill 2/1/1/1/1/2 in its middle and to plain weave at both ends", async () => {

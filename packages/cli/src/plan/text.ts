@@ -130,5 +130,7 @@ function yarnLine({ colour, enough, length, mass, name, packages, picks }: PlanY
       : [`${packages.value} ${packages.value === 1 ? "package" : "packages"} to buy`]),
     ...(enough === undefined ? [] : [enough ? "the stock is enough" : "the stock is not enough"]),
   ];
-  return `${name}${colour === undefined ? "" : ` (${colour})`}: ${parts.join(", ")}`;
+  // The wefts of a shaft draft are named by their colours.
+  const shown = colour === undefined || colour === name ? "" : ` (${colour})`;
+  return `${name}${shown}: ${parts.join(", ")}`;
 }

@@ -63,7 +63,7 @@ export function readPbm(bytes: Uint8Array, file: string): BitGrid {
 
   const length = packedLength(columns);
   const needed = packed ? rows * length : rows * columns;
-  const from = packed ? height.end + 1 : height.end;
+  const from = packed ? afterHeader(bytes, height.end, refuse) : height.end;
   const there = bytes.length - from;
   if (needed > there) {
     const sentence = `a bitmap of ${columns} by ${rows} squares takes ${needed} bytes; ${Math.max(0, there)} follow`;
@@ -128,6 +128,13 @@ function readNumber(
   }
   if (at === start) throw refuse("the width and the height of the bitmap were expected here", start);
   return { value, end: at };
+}
+
+/** Where the squares of a packed bitmap begin: after one blank, or after the line end of a comment that stands in its place. */
+function afterHeader(bytes: Uint8Array, end: number, refuse: Refuse): number {
+  const at = bytes[end] === HASH ? endOfLine(bytes, end) : end;
+  if (at < bytes.length && !isBlank(bytes[at])) throw refuse("a blank was expected before the squares", at);
+  return at + 1;
 }
 
 function endOfLine(bytes: Uint8Array, from: number): number {

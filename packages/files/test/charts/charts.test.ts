@@ -64,6 +64,17 @@ describe("a portable bitmap", () => {
     expect(pbm("P1 # moth\n# by hand\n3\t2\n1 0 1\n# last\n001")).toBe("#.#\n..#");
     expect(pbm("P1\r\n3 2\r\n101001")).toBe("#.#\n..#");
     expect(pbm("P4\n#moth\n2 1\n\x80\n")).toBe("#.");
+    // One blank parts the header from the squares; squares may look like blanks and comments.
+    expect(pbm("P4\n8 2#moth\n#\n")).toBe("..#...##\n....#.#.");
+    expect(pbm("P4 8 2\r\n#")).toBe("....#.#.\n..#...##");
+  });
+
+  it("is not troubled by what fills its last byte", () => {
+    expect(pbm("P4\n3 2\n\xff\xbf")).toBe("###\n#.#");
+  });
+
+  it("may have its digits close together", () => {
+    expect(pbm("P1 3 2 101001")).toBe("#.#\n..#");
   });
 
   it.each([
@@ -74,6 +85,7 @@ describe("a portable bitmap", () => {
     ["P1\n2 2\n10\n1 \n ", "5:2: the bitmap ends after 3 of its 4 squares"],
     ["P1\n2 2\n10\n1x11", '4:2: "x" was found; a plain bitmap is made of 0 and 1'],
     ["P1\n1 1\n1 1\n", "3:3: something follows the bitmap; a file holds one chart"],
+    ["P4\n8 1x\xff", "2:4: a blank was expected before the squares"],
     ["P4\n8 1\n\xff\xff", "3:2: something follows the bitmap; a file holds one chart"],
     [
       "P4\n999999999 999999999\n",

@@ -69,7 +69,7 @@ describe("a plain draft", () => {
     );
   });
 
-  it("has as many picks without a shed as rows of one square, and as many bare ends as its threading", () => {
+  it("has as many picks without a shed as rows of one square, and as many bare ends and treadles as there are", () => {
     fc.assert(
       fc.property(shaftDrafts(), (draft) => {
         const { findings } = checkShaftDraft(draft);
@@ -79,11 +79,42 @@ describe("a plain draft", () => {
             .reduce((sum, finding) => sum + (finding.count ?? 1), 0);
         const flat = toBooleans(drawdownOf(draft)).filter((row) => new Set(row).size === 1).length;
         expect(count("pick-without-shed")).toBe(flat);
-        expect(count("end-without-shaft")).toBe(
-          draft.threading.filter((shafts) => shafts.length === 0).length,
-        );
+        const bare = (sets: readonly (readonly number[])[]) => sets.filter((set) => set.length === 0).length;
+        expect(count("end-without-shaft")).toBe(bare(draft.threading));
+        const { shedding } = draft;
+        expect(count("treadle-without-tie")).toBe(shedding.kind === "tie-up" ? bare(shedding.tieUp) : 0);
       }),
     );
+  });
+
+  it.each([31, 32, 33, 64])("of %i ends is one end away from a pick without a shed", (width) => {
+    const threading = Array.from({ length: width }, (_, end) => [end === width - 1 ? 2 : 1]);
+    const lifted = (...liftPlan: (readonly number[])[]) => ({
+      ...twill,
+      threading,
+      shedding: { kind: "lift-plan" as const, liftPlan },
+    });
+    for (const rising of [true, false]) {
+      const [none, all] = rising ? ["no end", "every end"] : ["every end", "no end"];
+      // All ends but the last, and the last alone.
+      expect(messages({ ...lifted([1], [2]), rising }, "pick-without-shed")).toEqual([]);
+      expect(messages({ ...lifted([1], [1, 2], [2], []), rising }, "pick-without-shed")).toEqual([
+        `pick 2 lifts ${all}`,
+        `pick 4 lifts ${none}`,
+      ]);
+    }
+  });
+
+  it("is one shaft away from an end without one, and one tie from a treadle without", () => {
+    const onShaft = (shafts: readonly number[]) => ({ ...twill, threading: twill.threading.with(7, shafts) });
+    expect(messages(onShaft([4]), "end-without-shaft")).toEqual([]);
+    expect(messages(onShaft([]), "end-without-shaft")).toEqual(["end 8 hangs on no shaft"]);
+    const tied = (shafts: readonly number[]): ShaftDraft => ({
+      ...twill,
+      shedding: { kind: "tie-up", tieUp: [[1, 2], shafts, [3, 4]], treadling: [[1], [2], [3]] },
+    });
+    expect(messages(tied([2]), "treadle-without-tie")).toEqual([]);
+    expect(messages(tied([]), "treadle-without-tie")).toEqual(["treadle 2 is tied to no shaft"]);
   });
 
   it("has the sett that its spacing gives", () => {
