@@ -148,13 +148,18 @@ const goodDraft: fc.Arbitrary<UnitDraft> = fc
     ground: twill,
     unitEnds: 4,
     threading: [...half, ...half.toReversed().slice(1)].map((shaft) => [shaft]),
-    lifts: [...rows, ...rows.toReversed().slice(1)],
+    lifts: [...rows, ...rows.toReversed().slice(1)].map((row) => row.filter((shaft) => half.includes(shaft))),
     picksPerRow: 4,
   }));
 
 /** A good draft with one slip in it, of the kinds that weavers make. */
 export const slippedDraft: fc.Arbitrary<UnitDraft> = fc
-  .tuple(goodDraft, fc.constantFrom("ground", "unit", "unit twice", "lift", "row twice"), fc.nat(), fc.nat())
+  .tuple(
+    goodDraft,
+    fc.constantFrom("ground", "tie left out", "tie astray", "unit", "unit twice", "lift", "row twice"),
+    fc.nat(),
+    fc.nat(),
+  )
   .map(([good, slip, a, b]) => {
     const unit = a % good.threading.length;
     const row = a % good.lifts.length;
@@ -163,6 +168,12 @@ export const slippedDraft: fc.Arbitrary<UnitDraft> = fc
     const late = 1 + 2 * (b % 2);
     if (slip === "ground")
       return { ...good, ground: { ...twill, steps: [...steps.slice(late), ...steps.slice(0, late)] } };
+    if (slip === "tie left out" || slip === "tie astray") {
+      const step = steps[a % 4]!;
+      const shaft = 1 + ((step.raise[0]! + (b % 2)) % 4);
+      const raise = slip === "tie left out" || step.sink.includes(shaft) ? [] : [shaft];
+      return { ...good, ground: { ...twill, steps: steps.with(a % 4, { ...step, raise }) } };
+    }
     if (slip === "unit") return { ...good, threading: good.threading.with(unit, [shaft]) };
     if (slip === "unit twice")
       return { ...good, threading: good.threading.toSpliced(unit, 0, good.threading[unit]!) };
@@ -176,4 +187,37 @@ export const slippedDraft: fc.Arbitrary<UnitDraft> = fc
         [...lift].sort((x, y) => x - y),
       ),
     };
+  });
+
+/**
+ * Small drafts over a ground that binds the figure well, a little, or not at all. Units hang each on a shaft of its own,
+ * or share them.
+ */
+export const smallDraft: fc.Arbitrary<UnitDraft> = fc
+  .tuple(
+    fc.integer({ min: 2, max: 3 }),
+    fc.integer({ min: 2, max: 3 }),
+    fc.integer({ min: 1, max: 3 }),
+    fc.boolean(),
+  )
+  .chain(([units, rows, ends, shared]) => {
+    const shafts = shared ? Math.max(1, units - 1) : units;
+    return fc.record({
+      ground: fc.constantFrom<Ground>(
+        twill,
+        {
+          shafts: 2,
+          threading: [1, 2],
+          steps: [
+            { raise: [1], sink: [] },
+            { raise: [], sink: [2] },
+          ],
+        },
+        { shafts: 1, threading: [1], steps: [{ raise: [], sink: [] }] },
+      ),
+      unitEnds: fc.constant(ends),
+      threading: fc.constant(Array.from({ length: units }, (_, unit) => [1 + (unit % shafts)])),
+      lifts: fc.array(shaftSet(shafts), { minLength: rows, maxLength: rows }),
+      picksPerRow: fc.integer({ min: 1, max: 2 }),
+    });
   });

@@ -1,40 +1,19 @@
-/**
- * Mends floats by turning squares. A float stays as long as it is unless one of the squares it lies on is turned, so the
- * search takes one float after the other and tries its squares, fewest squares turned first (E. W. Dijkstra, "A note on
- * two problems in connexion with graphs", Numerische Mathematik 1, 1959): the first draft without a long float that makes
- * nothing else worse turns as few squares as can be. Where that takes too long, the best turn is taken each time instead.
- */
-import { draftSize, expand, type UnitDraft } from "@drawcord/units";
+/** Mends of floats that are too long: squares turned, or ties added to the ground that bind the float down. */
+import { expand, type UnitDraft } from "@drawcord/units";
 import type { Cloth } from "../cloth.js";
 import { allowedFloat } from "../float-limit.js";
 import { eachLongRun } from "../measure/long-runs.js";
 import { measureDraft } from "../measure/measure.js";
 import type { CheckOptions } from "../options.js";
 import { applyChange, type Change } from "./change.js";
-import { missingTie } from "./ties.js";
-import { isDrawn, squaresTurned } from "./turned.js";
+import { canTurn, drafts, type Faults, leastTurned, quicklyTurned, type Square } from "./squares.js";
 
-/** Interlacements looked at, over all drafts tried, before a search is given up. */
-const MOST_LOOKED_AT = 2 ** 18;
-
-/** Drafts tried in any case, however large, and at most, however small. */
-const TRIED = { least: 50, most: 2000 };
-
-/** Turns of one float that a quick mend compares. */
-const MOST_COMPARED = 12;
-
-/** In a draft of up to so many squares, a turn is looked for anywhere. */
-const SMALL = 32;
-
-/** A draft on the way, and the changes that led to it. */
-interface Attempt {
-  readonly draft: UnitDraft;
-  readonly changes: readonly Change[];
-  readonly turned: number;
-}
+/** Drafts that a search tries at most. */
+const MOST_TRIED = 2000;
 
 /**
- * The changes that leave no float too long: a tie that is missing, or else as few squares turned as can be.
+ * The changes that leave no float too long: as few squares turned as can be, or, where that cannot be told, the fewer of
+ * squares and ties that do.
  * @param accept whether a draft without long floats will do
  */
 export function mendFloats(
@@ -42,157 +21,140 @@ export function mendFloats(
   options: CheckOptions,
   accept: (mended: UnitDraft) => boolean,
 ): readonly Change[] | undefined {
-  const tie = missingTie(draft);
-  if (tie !== undefined && accept(applyChange(draft, tie))) return [tie];
+  const search = {
+    accept,
+    faultsOf: (one: UnitDraft) => longFloatsIn(one, options),
+    mostTried: MOST_TRIED,
+  };
   // A float that lies on no square that can be turned stays.
-  if (longFloats(draft, options).some(({ squares }) => turnsOfAll(draft, squares).length === 0))
-    return undefined;
-  const { ends, picks } = draftSize(draft);
-  const most = Math.min(TRIED.most, Math.max(TRIED.least, MOST_LOOKED_AT / (ends * picks)));
-  return leastMend(draft, options, accept, most) ?? quickMend(draft, options, accept, most);
+  const turnable = longFloats(draft, options).every((float) => canTurn(draft, float.squares));
+  const least = turnable ? leastTurned(draft, search) : undefined;
+  if (least !== undefined) return least;
+  const turned = turnable ? quicklyTurned(draft, search) : undefined;
+  const tied = tiedDown(draft, options, accept);
+  return tied !== undefined && (turned === undefined || tied.length < turned.length) ? tied : turned;
 }
 
-function leastMend(
-  draft: UnitDraft,
-  options: CheckOptions,
-  accept: (mended: UnitDraft) => boolean,
-  most: number,
-): readonly Change[] | undefined {
-  // Attempts by how many squares they turn.
-  const waiting: Attempt[][] = [[{ draft, changes: [], turned: 0 }]];
-  const seen = new Set<string>();
-  let tried = 0;
-  for (let turned = 0; turned < waiting.length; turned++) {
-    for (const attempt of waiting[turned] ?? []) {
-      if (++tried > most) return undefined;
-      const { faults, squares } = worstPlaced(longFloats(attempt.draft, options));
-      if (faults === 0 && turned > 0 && accept(attempt.draft)) return attempt.changes;
-      // What is free of long floats but makes something else worse may need another turn anywhere.
-      const next = faults === 0 ? allSquares(attempt.draft) : squares;
-      for (const change of turnsOfAll(attempt.draft, next)) {
-        const mended = applyChange(attempt.draft, change);
-        const key = keyOf(draft, mended);
-        if (seen.has(key)) continue;
-        seen.add(key);
-        const cost = Math.max(squaresTurned(draft, mended), turned);
-        waiting[cost] ??= [];
-        waiting[cost].push({ draft: mended, changes: [...attempt.changes, change], turned: cost });
-      }
-    }
-  }
-  return undefined;
-}
-
-/** Turns one square after the other, each time the one that leaves the fewest long floats. */
-function quickMend(
-  draft: UnitDraft,
-  options: CheckOptions,
-  accept: (mended: UnitDraft) => boolean,
-  most: number,
-): readonly Change[] | undefined {
-  let mended = draft;
-  const changes: Change[] = [];
-  for (let tried = 0; tried < most; ) {
-    const { faults, squares } = worstPlaced(longFloats(mended, options));
-    if (faults === 0) return accept(mended) ? changes : undefined;
-    let best: { readonly faults: number; readonly change: Change } | undefined;
-    for (const change of turnsOfAll(mended, someOf(squares))) {
-      tried++;
-      const left = longFloats(applyChange(mended, change), options).length;
-      if (left < (best?.faults ?? faults)) best = { faults: left, change };
-    }
-    if (best === undefined) return undefined;
-    changes.push(best.change);
-    mended = applyChange(mended, best.change);
-  }
-  return undefined;
-}
-
-/** A square by its unit and its row, from 0. */
-type Square = readonly [unit: number, row: number];
-
-/** A float that is too long, by the squares it lies on. */
+/** A float that is too long. */
 interface LongFloat {
+  /** The squares that it lies on. */
   readonly squares: readonly Square[];
+  /** The ground shafts of its ends. */
+  readonly shafts: ReadonlySet<number>;
+  /** The steps of its picks, from 0. */
+  readonly steps: ReadonlySet<number>;
+  /** Whether its ends are raised. */
+  readonly raised: boolean;
+}
+
+function longFloatsIn(draft: UnitDraft, options: CheckOptions): Faults {
+  const floats = longFloats(draft, options);
+  // The float that lies on the fewest squares leaves the least to try.
+  let squares: readonly Square[] = [];
+  floats.forEach((float, i) => {
+    if (i === 0 || float.squares.length < squares.length) squares = float.squares;
+  });
+  return { much: floats.length, squares, least: 0 };
 }
 
 function longFloats(draft: UnitDraft, options: CheckOptions): LongFloat[] {
   const cloth = measureDraft(draft, expand(draft), options);
+  const shaftOfEnd = groundShafts(draft, cloth.warp.grid.rows);
   const floats: LongFloat[] = [];
   const warp = allowedFloat(options, "warp").threads;
   const wefts = cloth.wefts.map((weft) => allowedFloat(options, "weft", weft).threads);
   for (const state of [0, 1] as const) {
+    const keep = (ends: readonly number[], picks: readonly number[]) =>
+      floats.push({
+        squares: squaresOf(cloth, ends, picks),
+        shafts: new Set(ends.map((end) => shaftOfEnd[end]!)),
+        steps: new Set(picks.map((pick) => cloth.plan!.stepOfPick[pick]!)),
+        raised: state === 1,
+      });
     eachLongRun(
       cloth.warp,
       state,
       () => warp,
-      (end, first, last) => floats.push({ squares: squaresOf(cloth, end, end, first, last) }),
+      (end, first, last, length) => keep([end], passed(first, last, length)),
     );
     eachLongRun(
       cloth.weft,
       state,
       (pick) => wefts[cloth.weftOfPick[pick]!]!,
-      (pick, first, last) => floats.push({ squares: squaresOf(cloth, first, last, pick, pick) }),
+      (pick, first, last, length) => keep(passed(first, last, length), [pick]),
     );
   }
   return floats;
 }
 
-/** How many floats there are, and the squares of the one that lies on the fewest: it leaves the least to try. */
-function worstPlaced(floats: readonly LongFloat[]): { faults: number; squares: readonly Square[] } {
-  let squares: readonly Square[] = [];
-  floats.forEach((float, i) => {
-    if (i === 0 || float.squares.length < squares.length) squares = float.squares;
-  });
-  return { faults: floats.length, squares };
+/** The threads that a float passes; one that is longer than it is told goes on at the other side of the repeat. */
+function passed(first: number, last: number, length: number): number[] {
+  const here = last + 1 - first;
+  return Array.from({ length }, (_, i) => (i < here ? first + i : i - here));
 }
 
-/** The squares of a stretch of ends and picks; a selvedge has none. */
-function squaresOf(
-  { plan }: Cloth,
-  firstEnd: number,
-  lastEnd: number,
-  firstPick: number,
-  lastPick: number,
-): Square[] {
+/** The squares of some ends and picks; a selvedge has none. */
+function squaresOf({ plan }: Cloth, ends: readonly number[], picks: readonly number[]): Square[] {
   if (plan === undefined) return [];
-  const units = new Set(plan.unitOfEnd.subarray(firstEnd, lastEnd + 1));
+  const units = new Set(ends.map((end) => plan.unitOfEnd[end]!));
   units.delete(-1);
-  const rows = [...new Set(plan.rowOfPick.subarray(firstPick, lastPick + 1))];
+  const rows = [...new Set(picks.map((pick) => plan.rowOfPick[pick]!))];
   return [...units].flatMap((unit) => rows.map((row): Square => [unit, row]));
 }
 
-function allSquares({ threading, lifts }: UnitDraft): Square[] {
-  if (threading.length * lifts.length > SMALL) return [];
-  return threading.flatMap((_, unit) => lifts.map((__, row): Square => [unit, row]));
+/** The ground shaft of each end, the selvedges too. */
+function groundShafts({ ground, selvedge = {} }: UnitDraft, ends: number): number[] {
+  const { left = [], right = [] } = selvedge;
+  const between = ends - left.length - right.length;
+  const { threading } = ground;
+  return [
+    ...left,
+    ...Array.from({ length: between }, (_, end) => threading[end % threading.length]!),
+    ...right,
+  ];
 }
 
-/** Evenly spread, at most as many as a quick mend compares. */
-function someOf(squares: readonly Square[]): Square[] {
-  const step = Math.max(1, squares.length / MOST_COMPARED);
-  return Array.from(
-    { length: Math.min(squares.length, MOST_COMPARED) },
-    (_, i) => squares[Math.floor(i * step)]!,
-  );
-}
-
-function turnsOfAll(draft: UnitDraft, squares: readonly Square[]): Change[] {
-  return squares.flatMap((square) => turnsOf(draft, square));
-}
-
-/** The ways to turn a square: draw any of its unit's shafts, or leave all of them down. A static unit has none. */
-function turnsOf({ threading, lifts }: UnitDraft, [unit, row]: Square): Change[] {
-  const shafts = threading[unit]!;
-  const lift = lifts[row]!;
-  if (isDrawn(shafts, lift)) {
-    return [{ change: "leave", row: row + 1, shafts: shafts.filter((shaft) => lift.includes(shaft)) }];
+/** Ties added one after the other, each time the one that leaves the fewest long floats. */
+function tiedDown(
+  draft: UnitDraft,
+  options: CheckOptions,
+  accept: (mended: UnitDraft) => boolean,
+): readonly Change[] | undefined {
+  let mended = draft;
+  const changes: Change[] = [];
+  const most = drafts(draft, MOST_TRIED);
+  for (let tried = 0; tried < most; ) {
+    const [float, ...others] = longFloats(mended, options);
+    if (float === undefined) return changes.length > 0 && accept(mended) ? changes : undefined;
+    let best: { readonly left: number; readonly tie: Change } | undefined;
+    for (const tie of tiesOver(mended, float)) {
+      tried++;
+      const left = longFloats(applyChange(mended, tie), options).length;
+      if (left < (best?.left ?? 1 + others.length)) best = { left, tie };
+    }
+    if (best === undefined) return undefined;
+    const { tie } = best;
+    mended = applyChange(mended, tie);
+    // A step that is tied twice is told as it is in the end.
+    const same = changes.findIndex(
+      (one) => one.change === "tie" && tie.change === "tie" && one.step === tie.step,
+    );
+    if (same < 0) changes.push(tie);
+    else changes[same] = tie;
   }
-  return shafts.map((shaft) => ({ change: "draw", row: row + 1, shafts: [shaft] }));
+  return undefined;
 }
 
-/** The rows that differ, as a name for the draft. */
-function keyOf(before: UnitDraft, after: UnitDraft): string {
-  return after.lifts
-    .flatMap((lift, row) => (lift === before.lifts[row] ? [] : [`${row}: ${lift.join(" ")}`]))
-    .join("; ");
+/** The ties that bind a float: one of its ends sunk, or raised, on one of its picks. */
+function tiesOver({ ground }: UnitDraft, { raised, shafts, steps }: LongFloat): Change[] {
+  return [...steps].flatMap((at) =>
+    [...shafts].map((shaft): Change => {
+      const { raise, sink } = ground.steps[at]!;
+      const without = (set: readonly number[]) => set.filter((one) => one !== shaft);
+      const within = (set: readonly number[]) => [...without(set), shaft].sort((a, b) => a - b);
+      return raised
+        ? { change: "tie", step: at + 1, raise: without(raise), sink: within(sink) }
+        : { change: "tie", step: at + 1, raise: within(raise), sink: without(sink) };
+    }),
+  );
 }

@@ -1,11 +1,9 @@
 import type { UnitDraft } from "@drawcord/units";
-import { applyChange, type Change } from "./change.js";
+import type { Change } from "./change.js";
+import type { Way } from "./way.js";
 
-/** The changes after which the selvedges interlace as the cloth does: their ends go on in the order of the ground threading. */
-export function mendSelvedges(
-  draft: UnitDraft,
-  accept: (mended: UnitDraft) => boolean,
-): readonly Change[] | undefined {
+/** Selvedges that interlace as the cloth does: their ends go on in the order of the ground threading, on one side or both. */
+export function selvedgeWays(draft: UnitDraft): Way[] {
   const { threading } = draft.ground;
   const { left = [], right = [] } = draft.selvedge ?? {};
   const units = draft.threading.length;
@@ -20,6 +18,6 @@ export function mendSelvedges(
   if (right.length > 0) {
     changes.push({ change: "selvedge", side: "right", shafts: right.map((_, i) => shaftOf(ends + i)) });
   }
-  const ways = [...changes.map((change) => [change]), changes];
-  return ways.find((way) => way.length > 0 && accept(way.reduce(applyChange, draft)));
+  const ways = [...changes.map((change) => [change]), ...(changes.length > 1 ? [changes] : [])];
+  return ways.map((way) => ({ changes: way }));
 }

@@ -3,58 +3,68 @@ import type { Figure } from "../cloth.js";
 import { measureDraft } from "../measure/measure.js";
 import { lopsided, slipOfLifts, unlikeUnits } from "../rules/lift-slip.js";
 import { slipOfThreading } from "../rules/threading-slip.js";
-import { applyChange, type Change } from "./change.js";
+import type { Slip } from "../symmetry.js";
+import type { Change } from "./change.js";
+import type { Twin } from "./twin.js";
+import type { Way } from "./way.js";
 
-/** The change to one unit that makes the threading symmetric: hung as its counterpart, or the other way round, or left out. */
-export function mendThreading(
-  draft: UnitDraft,
-  accept: (mended: UnitDraft) => boolean,
-): readonly Change[] | undefined {
+/** A threading made symmetric: a unit hung as its counterpart, or the other way round, or left out. */
+export function threadingWays(draft: UnitDraft): Way[] {
   const slip = slipOfThreading(draft);
-  if (slip === undefined) return undefined;
-  const hangAs = (unit: number, other: number): Change => ({
-    change: "thread",
-    unit: unit + 1,
-    shafts: draft.threading[other]!,
+  if (slip === undefined) return [];
+  const { threading } = draft;
+  const twin = twinOf("units", slip, threading.length);
+  if (slip.kind === "odd-one") return [{ changes: [{ change: "remove-unit", unit: slip.at + 1 }], twin }];
+  const hangAs = (unit: number, other: number): Way => ({
+    changes: [{ change: "thread", unit: unit + 1, shafts: threading[other]! }],
+    twin,
   });
-  const ways: readonly Change[] =
-    slip.kind === "odd-one"
-      ? [{ change: "remove-unit", unit: slip.at + 1 }]
-      : slip.symmetry === "repeat"
-        ? [hangAs(slip.at, slip.other)]
-        : [hangAs(slip.at, slip.other), hangAs(slip.other, slip.at)];
-  return firstThatWillDo(draft, ways, accept);
+  if (slip.symmetry === "repeat") return [hangAs(slip.at, slip.other)];
+  const isOther = odd(threading, slip.at) < odd(threading, slip.other);
+  const [unit, other] = isOther ? [slip.other, slip.at] : [slip.at, slip.other];
+  return [hangAs(unit, other), { ...hangAs(other, unit), unlikely: true }];
 }
 
-/** The change to one row that makes the lift plan symmetric. */
-export function mendLifts(
-  draft: UnitDraft,
-  accept: (mended: UnitDraft) => boolean,
-): readonly Change[] | undefined {
+/**
+ * How ill a unit goes with its neighbours. Threadings go by steps, in most by one shaft up or down: the seldomer a
+ * threading has the steps at both sides of a unit, the likelier the slip is there.
+ */
+function odd(threading: UnitDraft["threading"], unit: number): number {
+  const stepTo = (next: number) => Math.abs((threading[next]?.[0] ?? 0) - (threading[next - 1]?.[0] ?? 0));
+  const times = new Map<number, number>();
+  for (let next = 1; next < threading.length; next++) {
+    times.set(stepTo(next), (times.get(stepTo(next)) ?? 0) + 1);
+  }
+  const sides = [unit, unit + 1].filter((next) => next > 0 && next < threading.length);
+  return sides.reduce((sum, next) => sum + 1 / times.get(stepTo(next))!, 0);
+}
+
+/** A lift plan made symmetric by a change to one row, or to those that alone are not alike from both sides. */
+export function liftWays(draft: UnitDraft): Way[] {
   const { figure } = measureDraft(draft, expand(draft), {});
-  if (figure === undefined) return undefined;
+  if (figure === undefined) return [];
   const slip = slipOfLifts(figure);
-  if (slip === undefined) return mendLopsided(draft, figure, accept);
-  const liftAs = (row: number, other: number): Change => ({
-    change: "lift",
-    row: row + 1,
-    shafts: draft.lifts[other]!,
+  if (slip === undefined) return lopsidedWays(draft, figure);
+  const twin = twinOf("rows", slip, draft.lifts.length);
+  if (slip.kind === "odd-one") return [{ changes: [{ change: "remove-row", row: slip.at + 1 }], twin }];
+  const liftAs = (row: number, other: number): Way => ({
+    changes: [{ change: "lift", row: row + 1, shafts: draft.lifts[other]! }],
+    twin,
   });
-  const ways: readonly Change[] =
-    slip.kind === "odd-one"
-      ? [{ change: "remove-row", row: slip.at + 1 }]
-      : slip.symmetry === "repeat"
-        ? [liftAs(slip.at, slip.other)]
-        : [liftAs(slip.at, slip.other), liftAs(slip.other, slip.at)];
-  return firstThatWillDo(draft, ways, accept);
+  if (slip.symmetry === "repeat") return [liftAs(slip.at, slip.other)];
+  const isOther = steep(figure, slip.at) < steep(figure, slip.other);
+  const [row, other] = isOther ? [slip.other, slip.at] : [slip.at, slip.other];
+  return [liftAs(row, other), { ...liftAs(other, row), unlikely: true }];
+}
+
+/** In how many units a row differs from its neighbours: figures grow and shrink by few units from row to row. */
+function steep(figure: Figure, row: number): number {
+  const beside = [row - 1, row + 1].filter((other) => other >= 0 && other < figure.squares.rows);
+  return beside.reduce((sum, other) => sum + unlikeUnits(figure, row, other).length, 0);
 }
 
 /** Draws on both sides what a row draws on one, or leaves it on both. */
-function mendLopsided(
-  draft: UnitDraft,
-  figure: Figure,
-  accept: (mended: UnitDraft) => boolean,
-): readonly Change[] | undefined {
+function lopsidedWays(draft: UnitDraft, figure: Figure): Way[] {
   const rows = lopsided(figure);
   const wider = rows.map((row): Change => {
     const missing = unlikeUnits(figure, row).filter((unit) => !figure.squares.get(row, unit));
@@ -68,7 +78,18 @@ function mendLopsided(
     const odd = unlikeUnits(figure, row).filter((unit) => figure.squares.get(row, unit));
     return { change: "leave", row: row + 1, shafts: shaftsOf(draft, odd, (shafts) => shafts) };
   });
-  return [wider, narrower].find((way) => way.length > 0 && accept(way.reduce(applyChange, draft)));
+  const twin: Twin = { of: "units", symmetry: "mirror", by: draft.threading.length + 1 };
+  if (rows.length === 0) return [];
+  return [
+    { changes: wider, twin },
+    { changes: narrower, twin, unlikely: true },
+  ];
+}
+
+/** The counterparts in the sequence as it will be, places from 1. */
+function twinOf(of: Twin["of"], { at, kind, other, symmetry }: Slip, length: number): Twin {
+  if (symmetry === "repeat") return { of, symmetry, by: other - at };
+  return { of, symmetry, by: kind === "odd-one" ? length : length + 1 };
 }
 
 /** The shafts that are picked from those of the units, each once, ascending. */
@@ -78,13 +99,4 @@ function shaftsOf(
   pick: (shafts: readonly number[]) => readonly number[],
 ): number[] {
   return [...new Set(units.flatMap((unit) => pick(draft.threading[unit]!)))].sort((a, b) => a - b);
-}
-
-function firstThatWillDo(
-  draft: UnitDraft,
-  ways: readonly Change[],
-  accept: (mended: UnitDraft) => boolean,
-): readonly Change[] | undefined {
-  const way = ways.find((change) => accept(applyChange(draft, change)));
-  return way && [way];
 }

@@ -2,22 +2,34 @@ import type { UnitDraft } from "@drawcord/units";
 import type { Change } from "./change.js";
 
 /**
- * The tie that a counted weave lacks: where every other step raises (or sinks) one shaft, each another, and one step
- * none, that step wants the shaft that is left. Nothing where no tie is missing.
+ * The ties that would set a counted weave right. In a counted weave every step raises (or sinks) one shaft, and each
+ * shaft comes equally often; where a single step keeps it from being one, because a tie is missing, one too many, or on
+ * the wrong shaft, that step is tied anew.
  */
-export function missingTie({ ground }: UnitDraft): Change | undefined {
+export function slippedTies({ ground }: UnitDraft): Change[] {
   const { steps, shafts } = ground;
-  for (const part of ["raise", "sink"] as const) {
+  return (["raise", "sink"] as const).flatMap((part) => {
     const moved = steps.map((step) => step[part]);
-    const bare = moved.flatMap((set, step) => (set.length === 0 ? [step] : []));
-    const tied = new Set(moved.flat());
-    const [step] = bare;
-    if (step === undefined || bare.length > 1 || steps.length !== shafts) continue;
-    if (tied.size !== shafts - 1 || moved.some((set) => set.length > 1)) continue;
-    const missing = Array.from({ length: shafts }, (_, i) => i + 1).find((shaft) => !tied.has(shaft))!;
-    const { raise, sink } =
-      part === "raise" ? { ...steps[step]!, raise: [missing] } : { ...steps[step]!, sink: [missing] };
-    if (!raise.some((shaft) => sink.includes(shaft))) return { change: "tie", step: step + 1, raise, sink };
+    if (isCounted(moved, shafts)) return [];
+    return moved.flatMap((_, step) =>
+      Array.from({ length: shafts }, (_, i) => i + 1).flatMap((shaft): Change[] => {
+        if (!isCounted(moved.with(step, [shaft]), shafts)) return [];
+        const raise = part === "raise" ? [shaft] : steps[step]!.raise;
+        const sink = part === "sink" ? [shaft] : steps[step]!.sink;
+        return raise.some((one) => sink.includes(one))
+          ? []
+          : [{ change: "tie", step: step + 1, raise, sink }];
+      }),
+    );
+  });
+}
+
+/** Whether every step moves one shaft, and each shaft is moved equally often. */
+function isCounted(moved: readonly (readonly number[])[], shafts: number): boolean {
+  const times = new Int32Array(shafts + 1);
+  for (const [shaft, another] of moved) {
+    if (shaft === undefined || another !== undefined) return false;
+    times[shaft]!++;
   }
-  return undefined;
+  return times.every((count, shaft) => shaft === 0 || count * shafts === moved.length);
 }

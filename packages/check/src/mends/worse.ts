@@ -1,19 +1,41 @@
-import type { Finding, Report } from "../report.js";
+/**
+ * Whether a mend makes anything worse. Every finding after it must have been there before: a finding of the same kind, in
+ * the same place, at least as bad; and of no kind may there be more faults. A slip is the one exception, for notes alone:
+ * what its counterpart had before, as a thin area of the figure has it on the other side too, is no new fault.
+ */
+import type { Finding, Report, Span } from "../report.js";
+import type { Twin } from "./twin.js";
 
-/** How much a rule finds: how many faults, and how bad the worst of them is. */
-interface Weight {
-  readonly faults: number;
-  readonly worst: number;
-}
-
-/** Whether no rule but the one to be mended finds more faults, or a worse one, after than before. */
-export function noneWorse(before: Report, after: Report, mended: string): boolean {
-  const names = new Set(after.findings.map(({ rule }) => rule));
-  names.delete(mended);
-  return [...names].every((rule) => {
-    const was = weigh(before.findings, rule);
-    const is = weigh(after.findings, rule);
-    return is.faults <= was.faults && is.worst <= was.worst + 1e-9;
+/**
+ * Whether no rule finds what it did not find before, or finds it worse.
+ * @param mended the rules that pass now and did not before
+ * @param twins the symmetries that were restored
+ */
+export function noneWorse(
+  before: Report,
+  after: Report,
+  mended: readonly string[],
+  twins: readonly Twin[],
+): boolean {
+  const was = byKind(before.findings);
+  const moved = sizesApart(before.size, after.size);
+  return [...byKind(after.findings)].every(([kind, is]) => {
+    const { severity, waives } = is[0]!;
+    // A waiver of what was mended is no longer needed.
+    if (waives !== undefined && mended.includes(waives)) return true;
+    const then = was.get(kind) ?? [];
+    const twinsHere = severity === "note" ? twins : [];
+    const more = faults(is) > faults(then);
+    if (more && twinsHere.length === 0) return false;
+    const said = new Set(then.map(({ message }) => message));
+    return is.every((finding) => {
+      if (said.has(finding.message)) return true;
+      const places = [finding, ...twinsHere.map((twin) => counterpart(finding, twin))];
+      const there = then.filter((other) => places.some((place) => overlap(other, place, moved)));
+      return (
+        (finding.count ?? 1) <= faults(there) && badness(finding) <= Math.max(0, ...there.map(badness)) + 1e-9
+      );
+    });
   });
 }
 
@@ -22,13 +44,53 @@ export function passes({ findings }: Report, rule: string): boolean {
   return findings.every((finding) => finding.rule !== rule || finding.waived !== undefined);
 }
 
-function weigh(findings: readonly Finding[], rule: string): Weight {
-  let faults = 0;
-  let worst = 0;
-  for (const { rule: own, count = 1, measured = 0 } of findings) {
-    if (own !== rule) continue;
-    faults += count;
-    worst = Math.max(worst, Math.abs(measured));
+/** Findings that are not waived, those that speak of the same thing together. */
+function byKind(findings: readonly Finding[]): Map<string, Finding[]> {
+  const kinds = new Map<string, Finding[]>();
+  for (const finding of findings) {
+    if (finding.waived !== undefined) continue;
+    const { drawn, face, harness, rule, shaft, stated, system, unit, waives, weft } = finding;
+    const kind = JSON.stringify([rule, unit, system, weft, face, harness, shaft, stated, drawn, waives]);
+    const same = kinds.get(kind);
+    if (same === undefined) kinds.set(kind, [finding]);
+    else same.push(finding);
   }
-  return { faults, worst };
+  return kinds;
+}
+
+function faults(findings: readonly Finding[]): number {
+  return findings.reduce((sum, { count = 1 }) => sum + count, 0);
+}
+
+/** How bad a finding is: a stated number by how far off it is, anything else by what was measured. */
+function badness({ limit = 0, measured = 0, stated }: Finding): number {
+  return Math.abs(stated === undefined ? measured : measured - limit);
+}
+
+type Placed = Pick<Finding, "ends" | "picks" | "units" | "rows">;
+type Sizes = Report["size"];
+
+/** By how many threads, units and rows a cloth grew or shrank, and so how far what lies in it may have moved. */
+function sizesApart(before: Sizes, after: Sizes): Sizes {
+  const apart = (of: keyof Sizes) => Math.abs(after[of] - before[of]);
+  return { ends: apart("ends"), picks: apart("picks"), units: apart("units"), rows: apart("rows") };
+}
+
+function overlap(one: Placed, other: Placed, moved: Sizes): boolean {
+  return (["ends", "picks", "units", "rows"] as const).every((of) => meet(one[of], other[of], moved[of]));
+}
+
+/** Whether two stretches have a place in common; what has no place is everywhere. */
+function meet(one: Span | undefined, other: Span | undefined, moved: number): boolean {
+  if (one === undefined || other === undefined) return true;
+  return one[0] <= other[1] + moved && other[0] <= one[1] + moved;
+}
+
+/** Where the counterpart of a finding lies. */
+function counterpart({ ends, picks, rows, units }: Placed, { by, of, symmetry }: Twin): Placed {
+  const there = ([first, last]: Span): Span =>
+    symmetry === "mirror" ? [by - last, by - first] : [first + by, last + by];
+  return of === "units"
+    ? { ...(units && { units: there(units) }), ...(picks && { picks }), ...(rows && { rows }) }
+    : { ...(rows && { rows: there(rows) }), ...(ends && { ends }), ...(units && { units }) };
 }

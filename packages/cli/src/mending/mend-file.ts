@@ -37,10 +37,11 @@ export async function mendFile(source: Uint8Array, name: string, to: MendTo, io:
   await say(`${to.output}: the mended recipe`);
 }
 
-function inWords({ rule, changes, squares }: Mend): string {
+function inWords({ rules, changes, squares }: Mend): string {
   const turned =
     squares === undefined || squares === 0
       ? ""
       : ` (${squares} ${squares === 1 ? "square" : "squares"} turned)`;
-  return `${rule} mended: ${changes.map(sayChange).join("; ")}${turned}`;
+  const names = rules.length < 2 ? rules.join("") : `${rules.slice(0, -1).join(", ")} and ${rules.at(-1)}`;
+  return `${names} mended: ${changes.map(sayChange).join("; ")}${turned}`;
 }

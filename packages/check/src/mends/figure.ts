@@ -1,0 +1,100 @@
+/** Mends of the figure, square by square: of floats that are too long, of the balance, of turns that are not held. */
+import { expand, type UnitDraft } from "@drawcord/units";
+import { findAll } from "../findings.js";
+import { measureDraft } from "../measure/measure.js";
+import type { CheckOptions } from "../options.js";
+import type { Finding } from "../report.js";
+import { edgeFloat } from "../rules/edge-float.js";
+import { faceShare } from "../rules/face-share.js";
+import { floatLength } from "../rules/float-length.js";
+import { largeArea } from "../rules/large-area.js";
+import { longStretch } from "../rules/long-stretch.js";
+import type { Rule } from "../rules/rule.js";
+import { unevenTakeUp } from "../rules/uneven-take-up.js";
+import { unlikeSides } from "../rules/unlike-sides.js";
+import type { Change } from "./change.js";
+import { mendFloats } from "./floats.js";
+import { type Checked, checked, type Mended, prove } from "./proof.js";
+import {
+  type Faults,
+  leastTurned,
+  quicklyTurned,
+  type Square,
+  type SquareSearch,
+  squaresIn,
+} from "./squares.js";
+import { applyAll } from "./way.js";
+import { passes } from "./worse.js";
+
+/** More squares turned than this for the sake of balance are another figure, which is the weaver's to draw. */
+const MOST_TURNED = 8;
+
+/** The rules that turning squares may mend, and whether squares apart from the place of a finding may mend it too. */
+const figured: readonly { readonly rule: Rule; readonly anywhere?: boolean }[] = [
+  { rule: floatLength },
+  { rule: longStretch },
+  { rule: largeArea },
+  // What is measured against something else: the other pick, the mean, the other side.
+  { rule: edgeFloat, anywhere: true },
+  { rule: unevenTakeUp, anywhere: true },
+  { rule: faceShare, anywhere: true },
+  { rule: unlikeSides, anywhere: true },
+];
+
+/** Drafts that a search for balance tries at most. */
+const MOST_TRIED = 200;
+
+/** The first rule that can be mended by turning squares, mended; those that cannot be are put with `without`. */
+export function mendFigure(before: Checked, options: CheckOptions, without: Set<string>): Mended | undefined {
+  for (const { anywhere = false, rule } of figured) {
+    const { name } = rule;
+    if (passes(before.report, name) || without.has(name)) continue;
+    const proved = (mended: UnitDraft, changes: readonly Change[] = []) =>
+      prove(before, changes, checked(mended, options), [name], []);
+    const accept = (mended: UnitDraft) => proved(mended) !== undefined;
+    const changes =
+      rule === floatLength
+        ? mendFloats(before.draft, options, accept)
+        : turnSquares(before.draft, {
+            accept,
+            anywhere,
+            faultsOf: (one) => faultsOf(rule, one, options, anywhere),
+            mostTried: MOST_TRIED,
+            mostTurned: MOST_TURNED,
+          });
+    if (changes !== undefined) return proved(applyAll(before.draft, changes), changes);
+    without.add(name);
+  }
+  return undefined;
+}
+
+function turnSquares(draft: UnitDraft, search: SquareSearch): readonly Change[] | undefined {
+  return leastTurned(draft, search) ?? quicklyTurned(draft, search);
+}
+
+/** What a rule finds in a draft, and the squares of the finding that lies on the fewest. */
+function faultsOf(rule: Rule, draft: UnitDraft, options: CheckOptions, anywhere: boolean): Faults {
+  const cloth = measureDraft(draft, expand(draft), options);
+  const findings = findAll(cloth, [rule]).findings.filter(({ waived }) => waived === undefined);
+  let squares: readonly Square[] = [];
+  findings.forEach((finding, i) => {
+    const here = squaresUnder(finding, draft);
+    if (i === 0 || here.length < squares.length) squares = here;
+  });
+  const much = findings.reduce((sum, finding) => sum + excess(finding), 0);
+  // Findings lie apart: where each is mended in its own place, each wants a square.
+  const least = anywhere ? Math.min(1, findings.length) : findings.length;
+  return { much, squares, least };
+}
+
+/** By how much a finding is beyond its limit, over all that it counts. */
+function excess({ count = 1, limit = 0, measured = 0 }: Finding): number {
+  return count * Math.max(Number.EPSILON, Math.abs(measured) - limit);
+}
+
+/** The squares of a finding; one without units lies on all of them, and so with rows. */
+function squaresUnder({ rows, units }: Finding, { lifts, threading }: UnitDraft): Square[] {
+  const [firstUnit, lastUnit] = units ?? [1, threading.length];
+  const [firstRow, lastRow] = rows ?? [1, lifts.length];
+  return squaresIn([firstUnit - 1, lastUnit - 1], [firstRow - 1, lastRow - 1]);
+}

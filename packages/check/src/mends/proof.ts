@@ -1,0 +1,40 @@
+import type { UnitDraft } from "@drawcord/units";
+import { check } from "../check.js";
+import type { CheckOptions } from "../options.js";
+import type { Report } from "../report.js";
+import type { Change } from "./change.js";
+import type { Twin } from "./twin.js";
+import { noneWorse, passes } from "./worse.js";
+
+/** A draft and what was found in it. */
+export interface Checked {
+  readonly draft: UnitDraft;
+  readonly report: Report;
+}
+
+/** A draft that was come to by changes, checked. */
+export interface Mended extends Checked {
+  readonly changes: readonly Change[];
+  /** The rules that pass now and did not before. */
+  readonly rules: readonly string[];
+}
+
+/** Checks a mended draft again: it will do when the rules aimed at pass and nothing is worse than before. */
+export function prove(
+  before: Checked,
+  changes: readonly Change[],
+  after: Checked,
+  aims: readonly string[],
+  twins: readonly Twin[],
+): Mended | undefined {
+  if (!aims.every((rule) => passes(after.report, rule))) return undefined;
+  const failed = new Set(before.report.findings.map(({ rule }) => rule));
+  for (const aim of aims) failed.delete(aim);
+  const too = [...failed].filter((rule) => !passes(before.report, rule) && passes(after.report, rule));
+  const rules = [...aims, ...too];
+  return noneWorse(before.report, after.report, rules, twins) ? { ...after, changes, rules } : undefined;
+}
+
+export function checked(draft: UnitDraft, options: CheckOptions): Checked {
+  return { draft, report: check(draft, options) };
+}
