@@ -130,6 +130,21 @@ export function readColour(text: string): Rgb | undefined {
   return shaded(digits(named[name]!), Math.max(-0.7, Math.min(0.7, shade)));
 }
 
+/** Whether two colours are too near for the eye to tell their threads apart. */
+export function alike(a: Rgb, b: Rgb): boolean {
+  return Math.hypot(...a.map((part, i) => part - b[i]!)) < 40;
+}
+
+/** Whether a colour lies nearer to black than to white. */
+export function isDark(colour: Rgb): boolean {
+  return colour.reduce((sum, part) => sum + part, 0) < 3 * 100;
+}
+
+/** A colour moved away from itself, to darkness or, where it is dark, to light, so that a thread of it shows beside it. */
+export function setOff(colour: Rgb): Rgb {
+  return shaded(colour, isDark(colour) ? 0.3 : -0.22);
+}
+
 function digits(hex: string): Rgb {
   return [1, 3, 5].map((at) => Number.parseInt(hex.slice(at, at + 2), 16)) as unknown as Rgb;
 }

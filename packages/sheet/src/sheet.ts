@@ -49,6 +49,7 @@ export function makeSheet(recipe: Recipe, options: SheetOptions = {}): Sheet {
 
 const builders = [
   clothPart,
+  cautionsPart,
   chartPart,
   liftsPart,
   threadingPart,
@@ -57,7 +58,6 @@ const builders = [
   projectPart,
   workingPart,
   findingsPart,
-  cautionsPart,
 ];
 
 /** Before the cloth is worked out, so that a slip of a thousand is told and not drawn. */

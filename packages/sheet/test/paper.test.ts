@@ -3,11 +3,13 @@ import { getDocument, type PDFDocumentProxy } from "pdfjs-dist/legacy/build/pdf.
 import { describe, expect, it } from "vitest";
 import { draft } from "../../units/test/arbitraries.js";
 import { plainText } from "../src/document/text.js";
-import type { Sheet } from "../src/document/types.js";
+import type { Sheet, Table } from "../src/document/types.js";
 import { textWidth } from "../src/drawing/metrics.js";
 import type { Shape } from "../src/drawing/shape.js";
 import { exercise, makeSheet } from "../src/index.js";
+import { Flow } from "../src/layout/flow.js";
 import { laySheet } from "../src/layout/sheet.js";
+import { layTable } from "../src/layout/table.js";
 import { papers, toPdf } from "../src/print.js";
 import { bareRecipe, exampleRecipe, smallDraft } from "./recipes.js";
 import { titles } from "./titles.js";
@@ -172,6 +174,79 @@ function bounds(
   }
   return box;
 }
+
+describe("the parts on their pages", () => {
+  const height = papers.a4.height - 42;
+  const fitted = (name: "runner" | "napkin" | "band" | "faulty-runner") =>
+    laySheet(makeSheet(exampleRecipe(name)), 170, height).pages;
+
+  it.each(["runner", "napkin", "band", "faulty-runner"] as const)(
+    "of the %s: each begins once, in order, and no page but the last is nearly empty",
+    (name) => {
+      const pages = fitted(name);
+      expect(pages.flatMap(({ begins }) => begins)).toEqual(
+        makeSheet(exampleRecipe(name)).parts.map(({ title }) => title),
+      );
+      for (const { filled } of pages.slice(0, -1)) expect(filled).toBeGreaterThan(0.4 * height);
+    },
+  );
+
+  it("go on with a page that holds them, and are not torn where a page of their own does", () => {
+    const [first, second] = fitted("runner");
+    expect(first!.begins).toEqual(["The cloth"]);
+    expect(second!.begins).toEqual(["Before you begin", "Chart"]);
+    for (const { begins, part } of fitted("runner")) {
+      if (begins.includes("Unit threading")) expect(part).toBe("Unit threading");
+      if (begins.includes("Ground harness")) expect(part).toBe("Ground harness");
+    }
+  });
+});
+
+describe("a table on paper", () => {
+  const columns = [{ title: "No.", kind: "head" }, { title: "Text" }] as const;
+  const table = (rows: number, narrow = false): Table => ({
+    kind: "table",
+    id: "t",
+    caption: "A table",
+    columns,
+    rows: Array.from({ length: rows }, (_, i) => [`${i + 1}`, "x"]),
+    narrow,
+  });
+  const cells = (shapes: readonly Shape[]) =>
+    labels(shapes)
+      .filter((text) => /^\d+$/.test(text))
+      .map(Number);
+
+  it("leaves no fewer than three rows behind at a page's end, and loses none", () => {
+    fc.assert(
+      fc.property(
+        fc.integer({ min: 12, max: 90 }),
+        fc.double({ min: 0, max: 0.95, noNaN: true }),
+        (rows, used) => {
+          const flow = new Flow(170, 100, 100 * used);
+          layTable(table(rows), flow);
+          const pages = flow.pages.map(({ shapes }) => cells(shapes)).filter((page) => page.length > 0);
+          expect(pages.flat()).toEqual(Array.from({ length: rows }, (_, i) => i + 1));
+          for (const page of pages) expect(page.length).toBeGreaterThanOrEqual(3);
+        },
+      ),
+    );
+  });
+
+  it("that takes half a page or less is not cut", () => {
+    fc.assert(
+      fc.property(
+        fc.integer({ min: 1, max: 6 }),
+        fc.double({ min: 0, max: 0.95, noNaN: true }),
+        (rows, used) => {
+          const flow = new Flow(170, 100, 100 * used);
+          layTable(table(rows), flow);
+          expect(flow.pages.filter(({ shapes }) => cells(shapes).length > 0).length).toBe(1);
+        },
+      ),
+    );
+  });
+});
 
 describe("a page", () => {
   it.each(["a4", "letter"] as const)(

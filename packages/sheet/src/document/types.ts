@@ -8,6 +8,7 @@ import type { Formula } from "../formula/types.js";
 /** The parts of a sheet in their order; each is usable alone. */
 export const partNames = [
   "cloth",
+  "cautions",
   "chart",
   "lifts",
   "threading",
@@ -16,7 +17,6 @@ export const partNames = [
   "project",
   "working",
   "findings",
-  "cautions",
 ] as const;
 
 /** What a part is called. */

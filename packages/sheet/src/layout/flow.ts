@@ -11,6 +11,8 @@ export interface FilledPage {
   readonly shapes: Shape[];
   /** The part that the page begins with. */
   readonly part: string;
+  /** The parts that begin on it. */
+  readonly begins: string[];
   /** How far down it is filled, in mm. */
   filled: number;
 }
@@ -26,10 +28,16 @@ export class Flow {
   #y = 0;
   #part = "";
 
-  constructor(width: number, height: number) {
+  constructor(width: number, height: number, used = 0) {
     this.width = width;
     this.height = height;
     this.#open();
+    this.#y = used;
+  }
+
+  /** An empty flow that begins as far down the page as this one has come, to try out what would fit. */
+  fork(): Flow {
+    return new Flow(this.width, this.height, this.#y);
   }
 
   /** Room left on the page, in mm. */
@@ -45,6 +53,7 @@ export class Flow {
   begin(part: string): void {
     this.#part = part;
     if (this.atTop) this.pages[this.pages.length - 1] = { ...this.pages.at(-1)!, part };
+    this.pages.at(-1)!.begins.push(part);
   }
 
   /** Leaves room, but never at the top of a page. */
@@ -56,12 +65,17 @@ export class Flow {
     if (!this.atTop) this.#open();
   }
 
+  /** Goes on to the next page where less room than this is left. */
+  need(mm: number): void {
+    if (mm > this.room + 1e-6) this.nextPage();
+  }
+
   /**
    * Places a box, on the next page when it does not fit on this one.
    * @param with room that must be left below it as well, so that a heading never stands alone
    */
   put(box: Box, below = 0): void {
-    if (box.height + below > this.room + 1e-6) this.nextPage();
+    this.need(box.height + below);
     const page = this.pages.at(-1)!;
     page.shapes.push({ kind: "group", x: 0, y: this.#y, shapes: box.shapes });
     this.#y += box.height;
@@ -69,7 +83,7 @@ export class Flow {
   }
 
   #open(): void {
-    this.pages.push({ shapes: [], part: this.#part, filled: 0 });
+    this.pages.push({ shapes: [], part: this.#part, begins: [], filled: 0 });
     this.#y = 0;
   }
 }

@@ -13,8 +13,11 @@ import { linesHeight, runsLeft, setLines, wrap } from "./wrap.js";
 /** Text is set no wider than this, so that an eye finds the next line. */
 const MEASURE = 150;
 
-/** Where less is left of a page than this, in mm, a short part begins on the next one. */
-const SHORT_PART = 90;
+/** Room above a part that begins on the same page as the one before. */
+const BETWEEN_PARTS = 12;
+
+/** More of a page than this is not left empty for the sake of keeping a short part whole. */
+const MOST_EMPTY = 0.5;
 
 /**
  * A sheet laid out on pages of a size.
@@ -26,12 +29,32 @@ export function laySheet(sheet: Sheet, width: number, height: number): Flow {
   layTitle(sheet, flow);
   for (const [i, part] of sheet.parts.entries()) {
     if (i > 0) {
-      if (part.name === "cautions" && flow.room > SHORT_PART) flow.space(12);
-      else if (Number.isFinite(height)) flow.nextPage();
-      else flow.space(12);
+      if (fitsHere(part, flow)) flow.space(BETWEEN_PARTS);
+      else flow.nextPage();
     }
     layPart(part, flow);
   }
+  return flow;
+}
+
+/**
+ * Whether a part goes on with the page. One that fits does; one that a page of its own holds whole gets that page, unless
+ * too much of this one stayed empty; a longer one goes on where its heading has more than a word of it below.
+ */
+function fitsHere(part: Part, flow: Flow): boolean {
+  if (!Number.isFinite(flow.height)) return true;
+  const here = tried(part, flow.fork());
+  if (here.pages.length === 1) return true;
+  const isShort = tried(part, new Flow(flow.width, flow.height)).pages.length === 1;
+  if (isShort && flow.room < MOST_EMPTY * flow.height) return false;
+  const opening = part.blocks.findIndex(({ kind }) => kind !== "paragraph");
+  const lead = tried({ ...part, blocks: part.blocks.slice(0, opening) }, flow.fork());
+  return lead.pages.length === 1 && here.pages[0]!.filled > lead.pages[0]!.filled;
+}
+
+function tried(part: Part, flow: Flow): Flow {
+  flow.space(BETWEEN_PARTS);
+  layPart(part, flow);
   return flow;
 }
 
@@ -59,12 +82,11 @@ function layTitle({ title, subtitle }: Sheet, flow: Flow): void {
 }
 
 function layPart({ title, blocks }: Part, flow: Flow): void {
-  flow.begin(title);
   const lines = wrap(title, flow.width, type.part);
-  flow.put(
-    { height: linesHeight(lines, type.part) + 2.5, shapes: setLines(lines, 0, 0, flow.width, type.part) },
-    30,
-  );
+  const height = linesHeight(lines, type.part) + 2.5;
+  flow.need(height + 30);
+  flow.begin(title);
+  flow.put({ height, shapes: setLines(lines, 0, 0, flow.width, type.part) });
   for (const block of blocks) layBlock(block, flow);
 }
 
@@ -85,7 +107,7 @@ function layParagraph({ text, tone }: Paragraph, flow: Flow): void {
     tone === "caution"
       ? [{ kind: "path", d: `M0.5 0v${round(height)}`, stroke: palette.accent, width: 0.8 }]
       : [];
-  flow.space(tone === "lead" ? 0 : 3);
+  flow.space(tone === "lead" ? 0 : 3.5);
   flow.put({
     height: height + 1,
     shapes: [...rule, ...setLines(lines, indent, 0, width, kind, runsLeft(plainText(text)))],

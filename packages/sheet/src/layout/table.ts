@@ -12,6 +12,10 @@ const GAP = 4;
 const NARROW_GAP = 2.6;
 const ABOVE = 1.1;
 const BETWEEN = 8;
+/** A table that takes no more of a page than this share is not cut by a page's end. */
+const KEPT = 0.5;
+/** Fewer rows than this never stand alone at the foot or the head of a page. */
+const LEAST_ROWS = 3;
 /** Boxes to tick: their size, their distance, and how many stand in a line. */
 const BOX = 2.4;
 const BOX_PITCH = 3;
@@ -26,14 +30,16 @@ export function layTable(table: Table, flow: Flow): void {
   const head = headBox(table, columns, width);
   const rows = table.rows.map((row) => rowBox(row, table.columns, columns, width));
   const caption = captionBox(table.caption, flow.width);
+  const { boxes: whole } = fillColumns(rows, 0, across, Number.POSITIVE_INFINITY);
+  const height = caption.height + head.height + tallest(whole);
   flow.space(5);
-  flow.put(caption, head.height + (rows[0]?.height ?? 0) * 3);
+  if (height <= KEPT * flow.height) flow.need(height);
+  flow.put(caption, head.height + sum(rows.slice(0, LEAST_ROWS)));
   for (let at = 0; at < rows.length; ) {
     if (head.height + rows[at]!.height > flow.room) flow.nextPage();
-    const { boxes, next } = fillColumns(rows, at, across, flow.room - head.height);
-    const tall = Math.max(...boxes.map((column) => sum(column)));
+    const { boxes, next } = fillPage(rows, at, across, flow.room - head.height);
     flow.put({
-      height: head.height + tall,
+      height: head.height + tallest(boxes),
       shapes: boxes.map(
         (column, i): Shape => ({
           kind: "group",
@@ -46,15 +52,26 @@ export function layTable(table: Table, flow: Flow): void {
     at = next;
     if (at < rows.length) flow.nextPage();
   }
+  flow.space(2);
+}
+
+/** The columns of one page. No page end leaves fewer than a few rows behind for the next page. */
+function fillPage(rows: readonly Box[], first: number, across: number, room: number): Columns {
+  const filled = fillColumns(rows, first, across, room);
+  const over = rows.length - filled.next;
+  const most = rows.length - LEAST_ROWS * across;
+  if (over === 0 || over >= LEAST_ROWS * across || most - first < LEAST_ROWS * across) return filled;
+  return fillColumns(rows.slice(0, most), first, across, room);
+}
+
+/** Rows in columns side by side, and the first row that is left over. */
+interface Columns {
+  readonly boxes: readonly (readonly Box[])[];
+  readonly next: number;
 }
 
 /** As many rows as fit into columns side by side; where all that is left fits, the columns end level. */
-function fillColumns(
-  rows: readonly Box[],
-  first: number,
-  across: number,
-  room: number,
-): { boxes: Box[][]; next: number } {
+function fillColumns(rows: readonly Box[], first: number, across: number, room: number): Columns {
   const left = rows.slice(first);
   const level = Math.max(sum(left) / across, Math.max(...left.map(({ height }) => height)));
   const fits = Number.isFinite(room) ? room : Number.POSITIVE_INFINITY;
@@ -78,6 +95,10 @@ function fill(rows: readonly Box[], across: number, most: number): { boxes: Box[
     boxes.push(box);
   }
   return { boxes, count: at };
+}
+
+function tallest(columns: readonly (readonly Box[])[]): number {
+  return Math.max(0, ...columns.map(sum));
 }
 
 function sum(boxes: readonly Box[]): number {

@@ -12,35 +12,65 @@ import { linesHeight, setLines, type Type, wrap } from "./wrap.js";
 
 const SIZE = type.body.size * 1.05;
 const INDENT = 5;
+/** What the letters stand for is set beside the formulas, from here on; a formula longer than that has its own line. */
+const BESIDE = 84;
 
-/** Sets a working: what is worked out, the formula, the formula with its numbers, the result, and the source. */
+/**
+ * Sets a working: what is worked out; the formula, the formula with its numbers and the result; beside them what the
+ * letters stand for, and the source.
+ */
 export function layWorking(working: Working, flow: Flow): void {
-  const shapes: Shape[] = [
-    { kind: "path", d: `M0 0h${round(flow.width)}`, stroke: palette.hair, width: 0.12 },
-  ];
-  let y = 3;
-  const text = (line: Text, kind: Type, x = 0) => {
-    const lines = wrap(line, flow.width - x, kind);
-    shapes.push(...setLines(lines, x, y, flow.width - x, kind));
+  const { blank, symbols, source } = working;
+  const top = 3;
+  const title = wrap(working.title, flow.width, type.item);
+  const under = top + linesHeight(title, type.item) + 1.6;
+  const formulas = blank ? [working.formula] : [working.formula, working.substitution];
+  const widest = Math.max(...formulas.map((one) => formulaBox(one, SIZE).width));
+  const isLong = widest * 0.8 > BESIDE - INDENT - 5;
+  const left = stackOf(INDENT, under, (isLong ? flow.width : BESIDE - 5) - INDENT);
+  for (const one of formulas) left.formula(one);
+  if (blank) left.text(`${BLANK}${BLANK}  =  ${BLANK}`, type.body);
+  else left.text([{ text: working.result, strong: true }], type.body);
+  const right = isLong
+    ? stackOf(INDENT, left.y(), flow.width - INDENT)
+    : stackOf(BESIDE, under, flow.width - BESIDE);
+  for (const symbol of symbols) right.text(symbol, type.note);
+  right.text(`Source: ${source}`, type.note);
+  flow.space(3);
+  flow.put({
+    height: Math.max(left.y(), right.y()) + 1,
+    shapes: [
+      { kind: "path", d: `M0 0h${round(flow.width)}`, stroke: palette.hair, width: 0.12 },
+      ...setLines(title, 0, top, flow.width, type.item),
+      ...left.shapes,
+      ...right.shapes,
+    ],
+  });
+}
+
+/** Lines and formulas one below the other. */
+interface Stack {
+  readonly shapes: readonly Shape[];
+  /** Where the next one comes. */
+  y(): number;
+  text(line: Text, kind: Type): void;
+  formula(formula: Formula): void;
+}
+
+function stackOf(x: number, top: number, width: number): Stack {
+  const shapes: Shape[] = [];
+  let y = top;
+  const text = (line: Text, kind: Type) => {
+    const lines = wrap(line, width, kind);
+    shapes.push(...setLines(lines, x, y, width, kind));
     y += linesHeight(lines, kind) + 1.2;
   };
   const formula = (one: Formula) => {
     const box = formulaBox(one, SIZE);
-    const room = flow.width - INDENT;
-    if (box.width * 0.6 > room) return text(formulaText(one), type.body, INDENT);
-    const scale = Math.min(1, room / box.width);
-    shapes.push({ kind: "group", x: INDENT, y: y + 0.6 + box.above * scale, scale, shapes: box.shapes });
+    if (box.width * 0.6 > width) return text(formulaText(one), type.body);
+    const scale = Math.min(1, width / box.width);
+    shapes.push({ kind: "group", x, y: y + 0.6 + box.above * scale, scale, shapes: box.shapes });
     y += (box.above + box.below) * scale + 2.2;
   };
-  text(working.title, type.item);
-  formula(working.formula);
-  if (working.blank) text(`${BLANK}${BLANK}  =  ${BLANK}`, type.body, INDENT);
-  else {
-    formula(working.substitution);
-    text([{ text: working.result, strong: true }], type.body, INDENT);
-  }
-  for (const symbol of working.symbols) text(symbol, type.note, INDENT);
-  text(`Source: ${working.source}`, type.note, INDENT);
-  flow.space(4);
-  flow.put({ height: y + 1, shapes });
+  return { shapes, y: () => y, text, formula };
 }

@@ -2,7 +2,7 @@ import { check, type Report } from "@drawcord/check";
 import { checkOptions, projectOf, type Recipe } from "@drawcord/files";
 import { type Plan, plan } from "@drawcord/yarn";
 import { toMetric } from "@drawcord/yarn/quantity";
-import { type Rgb, readColour } from "../colour.js";
+import { alike, isDark, type Rgb, readColour, setOff } from "../colour.js";
 import { palette } from "../drawing/palette.js";
 import type { Closeness } from "../pictures/cloth.js";
 import type { Corner } from "../pictures/corner.js";
@@ -97,6 +97,13 @@ function coloursOf({ yarns }: Recipe, woven: Woven): { colours: ThreadColours; u
     if (!wefts.has(weft)) wefts.set(weft, colourOf(weft, weft === "weft" ? palette.weft : palette.accent));
   }
   const { steps } = woven.draft.ground;
+  for (const [name, colour] of wefts) {
+    if (!alike(warp, colour)) continue;
+    wefts.set(name, setOff(colour));
+    unknown.push(
+      `Warp and ${threadName(name)} are of one colour; the pictures draw the ${threadName(name)} a little ${isDark(colour) ? "lighter" : "darker"}, so that the weave can be seen.`,
+    );
+  }
   const weft = [...woven.expansion.stepOfPick].map((step) => wefts.get(steps[step]!.weft ?? "weft")!);
   return { colours: { warp, weft }, unknown };
 }

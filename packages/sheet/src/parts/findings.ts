@@ -104,5 +104,6 @@ function measured({ floats, cut, balance, integrity }: Report): Block {
     caption: "What was measured",
     columns: [{ title: "What", kind: "head" }, { title: "Measured" }],
     rows: rows.map(([what, value]): Text[] => [what, answer(value)]),
+    narrow: true,
   };
 }

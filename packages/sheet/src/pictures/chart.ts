@@ -15,6 +15,10 @@ const SMALLEST = 1.15;
 /** So many pictures at the most; a longer chart is drawn smaller instead. */
 const MOST_PICTURES = 9;
 
+/** A chart no higher than this leaves room on its page for what comes before it, as long as its squares stay large. */
+const LOW = 138;
+const LARGE = 2.6;
+
 const LEFT = 8;
 const BELOW = 4;
 
@@ -23,7 +27,9 @@ export function chartPictures(woven: Woven): Picture[] {
   const { units, rows } = woven.repeat;
   const width = roomWide - LEFT - 2;
   const height = roomHigh - BELOW - 10;
-  const whole = Math.min(5.5, width / (units.end - units.start), height / (rows.end - rows.start));
+  const low = LOW / (rows.end - rows.start);
+  const high = low >= LARGE ? low : height / (rows.end - rows.start);
+  const whole = Math.min(5.5, width / (units.end - units.start), high);
   const acrossMost = Math.floor(width / 1.6);
   const alongMost = Math.floor(height / 1.6);
   const across = pieces(units.end - units.start, acrossMost);

@@ -6,7 +6,7 @@ import type { Shape } from "../drawing/shape.js";
 import type { Stretch, Woven } from "../woven.js";
 import { type BlockCuts, blocks } from "./blocks.js";
 import { label } from "./label.js";
-import { roomHigh, roomWide } from "./size.js";
+import { BETWEEN_PICTURES, NARROWEST_PICTURE, roomHigh, roomWide } from "./size.js";
 import { type ThreadColours, threads } from "./threads.js";
 
 /** How close the threads lie, in threads a centimetre; a side left out is not known. */
@@ -30,47 +30,61 @@ interface View {
   readonly side: "face" | "back";
 }
 
-/**
- * Face and back of one repeat of the figure, thread by thread; of a figure that does not repeat, the whole of it where its
- * threads can be told apart on a page, else none.
- */
-export function repeatPictures(woven: Woven, colours: ThreadColours, closeness: Closeness): Picture[] {
-  const { repeat, unitSpans, rowSpans } = woven;
-  const repeats = repeat.across > 1 || repeat.along > 1;
-  const ends = repeats ? spanOf(unitSpans, repeat.units) : { start: 0, end: woven.ends };
-  const picks = repeats ? spanOf(rowSpans, repeat.rows) : { start: 0, end: woven.picks };
-  const { across, along } = pitch(closeness);
-  const wide = lengthOf(ends) * across;
-  const long = lengthOf(picks) * along;
-  const finest = FINEST / Math.min(across, along);
-  const half = Math.min(80 / wide, 110 / long, COARSEST / Math.max(across, along));
-  // A repeat too fine for half a page takes the whole of its width.
-  const scale = half >= finest ? half : Math.min((roomWide - 2) / wide, (roomHigh - 20) / long);
-  if (!repeats && scale < finest) return [];
-  const name = repeats ? "One repeat" : "The whole piece, thread by thread";
-  return (["face", "back"] as const).map((side) =>
-    clothPicture(woven, colours, { id: `repeat-${side}`, name, ends, picks, side }, [
-      across * scale,
-      along * scale,
-    ]),
-  );
-}
+/** Room for the pictures of the first page in mm, so that they stand on it below the title on every paper. */
+const FIRST_HIGH = 158;
+/** Room for the captions of two pictures one above the other. */
+const CAPTIONS = 16;
+/** Pictures side by side are no wider than this. */
+const HALF = (roomWide - BETWEEN_PICTURES - 1) / 2;
+/** A piece so many times as long as it is wide stands beside its repeat, not below it. */
+const SLENDER = 1.6;
 
-/** Face and back of the whole piece at scale, with a rule beside it where the sett is known. */
-export function piecePictures(woven: Woven, colours: ThreadColours, closeness: Closeness): Picture[] {
-  const { ends, picks } = woven;
+/**
+ * Face and back of the whole piece at scale, and of one repeat of the figure thread by thread, on one page. Of a figure
+ * that does not repeat, the second pair is the whole of it enlarged, where its threads can then be told apart.
+ */
+export function clothPictures(woven: Woven, colours: ThreadColours, closeness: Closeness): Picture[][] {
+  const { repeat, unitSpans, rowSpans, ends, picks } = woven;
   const { across, along, known } = pitch(closeness);
-  const scale = Math.min(80 / (ends * across), 180 / (picks * along), known ? 1 : 2);
-  const view = { name: "The whole piece", ends: { start: 0, end: ends }, picks: { start: 0, end: picks } };
-  return (["face", "back"] as const).map((side) =>
-    clothPicture(
-      woven,
-      colours,
-      { ...view, id: `piece-${side}`, side },
-      [across * scale, along * scale],
-      known ? scale : undefined,
-    ),
-  );
+  const piece = { ends: { start: 0, end: ends }, picks: { start: 0, end: picks } };
+  const wide = ends * across;
+  const long = picks * along;
+  const full = known ? 1 : 2;
+  const drawn = (id: string, name: string, part: typeof piece, scale: number, printed?: number) =>
+    (["face", "back"] as const).map((side) =>
+      clothPicture(
+        woven,
+        colours,
+        { ...part, id: `${id}-${side}`, name, side },
+        [across * scale, along * scale],
+        printed,
+      ),
+    );
+  const pieceAt = (scale: number) =>
+    drawn("piece", "The whole piece", piece, scale, known ? scale : undefined);
+
+  if (repeat.across === 1 && repeat.along === 1) {
+    const scale = Math.min(HALF / wide, FIRST_HIGH / long, full);
+    const large = Math.min((roomWide - 2) / wide, (roomHigh - 20) / long);
+    const enlarged = large >= 1.5 * scale && large * Math.min(across, along) >= FINEST;
+    const close = enlarged ? drawn("repeat", "The whole piece enlarged", piece, large) : [];
+    return [pieceAt(scale), ...close.map((one) => [one])];
+  }
+  const one = { ends: spanOf(unitSpans, repeat.units), picks: spanOf(rowSpans, repeat.rows) };
+  const oneWide = lengthOf(one.ends) * across;
+  const oneLong = lengthOf(one.picks) * along;
+  const isSlender = long / wide > SLENDER;
+  const half = (FIRST_HIGH - CAPTIONS) / 2;
+  const fits = Math.min(HALF / oneWide, half / oneLong, COARSEST / Math.max(across, along));
+  // A repeat too fine for half a page takes the whole of its width, below the piece.
+  const isFine = fits * Math.min(across, along) < FINEST;
+  const scale = isFine ? Math.min((roomWide - 2) / oneWide, (roomHigh - 20) / oneLong) : fits;
+  const close = drawn("repeat", "One repeat", one, scale);
+  if (isFine)
+    return [pieceAt(Math.min(HALF / wide, FIRST_HIGH / long, full)), ...close.map((each) => [each])];
+  if (!isSlender) return [close, pieceAt(Math.min(HALF / wide, half / long, full))];
+  const beside = (roomWide - Math.max(NARROWEST_PICTURE, oneWide * scale) - 2 * BETWEEN_PICTURES - 1) / 2;
+  return [[...pieceAt(Math.min(beside / wide, FIRST_HIGH / long, full)), ...close]];
 }
 
 /** The size of an interlacement in mm as the cloth lies on the loom; a square mm where the sett is not known. */

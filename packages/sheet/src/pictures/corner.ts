@@ -6,6 +6,7 @@ import type { Frame, Shape } from "../drawing/shape.js";
 import { squaresPath } from "../drawing/squares.js";
 import type { Stretch, Woven } from "../woven.js";
 import { label } from "./label.js";
+import { roomWide } from "./size.js";
 import { tieMarks } from "./tie-up.js";
 
 /** Which corner of the cloth, as it is drawn. */
@@ -17,28 +18,30 @@ interface Window {
   readonly picks: Stretch;
 }
 
-const CELL = 2.5;
+const CELL = 2.8;
 const GAP = 2.5;
 const LEFT = 7;
 /** Ends and picks of a corner, at the most. */
 const MOST_ENDS = 40;
 const MOST_PICKS = 40;
+/** With fewer ends than this there is nothing to see; the picture is then made smaller instead. */
+const LEAST_ENDS = 16;
 /** Pattern shafts drawn at the most; of a greater harness only those that the corner uses. */
 const MOST_SHAFTS = 16;
 
 /** The part of the cloth at a corner. */
-function cornerWindow(woven: Woven, corner: Corner): Window {
+function cornerWindow(woven: Woven, corner: Corner, mostEnds: number): Window {
   const { ends, picks, unitSpans, rowSpans } = woven;
   const edges = (spans: readonly Stretch[]) => spans.flatMap(({ start, end }) => [start, end]);
   return {
     ends: corner.endsWith("left")
-      ? { start: 0, end: last(edges(unitSpans), Math.min(MOST_ENDS, ends), ends) }
+      ? { start: 0, end: last(edges(unitSpans), Math.min(mostEnds, ends), ends) }
       : {
           start:
             ends -
             last(
               edges(unitSpans).map((e) => ends - e),
-              Math.min(MOST_ENDS, ends),
+              Math.min(mostEnds, ends),
               ends,
             ),
           end: ends,
@@ -58,6 +61,18 @@ function cornerWindow(woven: Woven, corner: Corner): Window {
   };
 }
 
+/** As large a corner as has room on a page beside its treadles and handles. */
+function shown(woven: Woven, corner: Corner) {
+  for (let most = MOST_ENDS; ; most--) {
+    const { ends, picks } = cornerWindow(woven, corner, most);
+    const units = [...woven.expansion.unitOfEnd.slice(ends.start, ends.end)];
+    const shafts = patternShaftsOf(woven, units, picks);
+    const cells = ends.end - ends.start + woven.treadles.length + shafts.length;
+    const width = LEFT + cells * CELL + 2 * GAP + 2;
+    if (width <= roomWide || most <= LEAST_ENDS) return { ends, picks, units, shafts };
+  }
+}
+
 /** The greatest edge that is not past `most`; all where all fits, `most` itself where no edge comes before it. */
 function last(edges: readonly number[], most: number, all: number): number {
   if (all <= most) return all;
@@ -70,11 +85,9 @@ function last(edges: readonly number[], most: number, all: number): number {
  */
 export function cornerPicture(woven: Woven, corner: Corner): Picture {
   const { draft, expansion, treadles, treadleOfStep } = woven;
-  const { ends, picks } = cornerWindow(woven, corner);
+  const { ends, picks, units, shafts } = shown(woven, corner);
   const columns = ends.end - ends.start;
   const rows = picks.end - picks.start;
-  const units = [...expansion.unitOfEnd.slice(ends.start, ends.end)];
-  const shafts = patternShaftsOf(woven, units, picks);
   const harness = draft.ground.shafts;
 
   const patternTop = 4;
@@ -179,7 +192,7 @@ function patternShaftsOf(
 }
 
 function side(x: number, top: number, text: string): Shape {
-  return label(x, top + 1.95, text, { anchor: "end", size: 1.9 });
+  return label(x, top + CELL / 2 + 0.7, text, { anchor: "end", size: 1.9 });
 }
 
 function under(x: number, bottom: number, text: string): Shape {

@@ -121,7 +121,7 @@ function marked(severity: Severity, number: number | undefined, { x, y, width, h
   const frame = { x: x - 0.3, y: y - 0.3, width: width + 0.6, height: height + 0.6 };
   const bold = { size: 2.4, face: "sans-bold", fill: palette.ink } as const;
   return [
-    { kind: "rect", ...frame, stroke, strokeWidth: 0.35, ...(dash === undefined ? {} : { dash }) },
+    { kind: "rect", ...frame, stroke, strokeWidth: 0.45, ...(dash === undefined ? {} : { dash }) },
     mark(severity, middle.x, middle.y, 1.7),
     label(middle.x + 2, middle.y - 0.8, `${number}`, bold),
   ];
@@ -129,7 +129,8 @@ function marked(severity: Severity, number: number | undefined, { x, y, width, h
 
 function mark(severity: Severity, x: number, y: number, r: number): Shape {
   const { colour: fill, mark: shape } = dress[severity];
-  const around = { stroke: palette.paper, width: 0.25 };
+  // An edge of ink keeps the shape plain where its colour is pale on the paper.
+  const around = { stroke: palette.ink, width: 0.18 };
   const f = round;
   if (shape === "triangle") {
     return {

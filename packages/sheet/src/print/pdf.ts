@@ -45,11 +45,9 @@ export async function toPdf(sheet: Sheet, paper: Paper = "a4"): Promise<Uint8Arr
   const bytes = collect(doc);
   for (const name of fontNames) doc.registerFont(name, fontFile(name));
   const left = (width - roomWide) / 2;
-  let part = "";
   for (const [i, page] of pages.entries()) {
     doc.addPage();
-    if (page.part !== part) doc.outline.addItem(page.part);
-    part = page.part;
+    for (const part of page.begins) doc.outline.addItem(part);
     doc.save();
     doc.scale(PT);
     paint(doc, [
