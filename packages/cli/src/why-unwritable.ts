@@ -10,6 +10,13 @@ export function whyUnwritable(code: string): string {
     case "ENOSPC":
     case "EDQUOT":
       return "the disk is full";
+    case "EFBIG":
+      return "the file is larger than this disk can hold";
+    case "EBUSY":
+    case "ETXTBSY":
+      return "another program holds this file";
+    case "EISDIR":
+      return "this is a folder; name a file in it";
     case "ENOTDIR":
       return "a part of this path is a file, not a folder";
     case "ENAMETOOLONG":

@@ -42,6 +42,8 @@ export async function writeWhole(
     if (!straight) closeSync(openSync(path, "wx", there?.mode));
     const file = await open(path, straight ? "w" : "r+");
     try {
+      // Who may read and write the file stays as it was, whatever new files are made with.
+      if (there?.isFile()) await file.chmod(there.mode);
       for (const chunk of chunks) await file.writeFile(chunk);
       if (!straight) await file.sync();
     } finally {
