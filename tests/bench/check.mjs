@@ -106,10 +106,13 @@ function main() {
   for (const { file, ms: time } of startUp(15)) line(`  check ${file}`, ms(time), within(time, 150, "ms"));
 
   console.log();
-  line("slips planted one at a time", "planted", "found", "rate", "mended");
-  for (const { kind, planted, found, mended } of detection(250)) {
-    line(kind, planted, found, `${((100 * found) / planted).toFixed(1)} %`, mended);
+  line("slips planted one at a time", "planted", "found", "rate", "mended", "symmetric");
+  for (const { kind, planted, found, mended, symmetric } of detection(200)) {
+    line(kind, planted, found, `${((100 * found) / planted).toFixed(1)} %`, mended, symmetric);
   }
+  console.log(
+    "found: where it was planted; symmetric: as good a draft as before, and not counted as planted",
+  );
 }
 
 const [mode, side, faults, rows] = process.argv.slice(2);

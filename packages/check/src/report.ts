@@ -32,6 +32,8 @@ export interface Finding {
   readonly harness?: "ground" | "pattern";
   /** The stated number that a finding is about, by its name in the recipe. */
   readonly stated?: string;
+  /** The unit or row that a slip's own would have to be like, or beside which one is missing; either may be the wrong one. */
+  readonly counterpart?: number;
   /** Which edge of a drawn area a border is; the first pick is the lowest. */
   readonly side?: "left" | "right" | "lower" | "upper";
   /** Whether the finding is about drawn or undrawn squares, where it is about one of them. */

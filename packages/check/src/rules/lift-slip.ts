@@ -108,7 +108,11 @@ export const liftSlip: Rule = {
     const slip = slipOfLifts(figure);
     const rows = slip === undefined ? lopsided(figure) : [slip.at];
     for (const row of rows) {
-      yield { rows: [row + 1, row + 1], picks: [first[row]! + 1, last[row]! + 1] };
+      yield {
+        rows: [row + 1, row + 1],
+        picks: [first[row]! + 1, last[row]! + 1],
+        ...(slip && { counterpart: slip.other + 1 }),
+      };
     }
   },
   say({ rows = [1, 1] }, { figure }) {

@@ -84,6 +84,7 @@ export const threadingSlip: Rule = {
     yield {
       units: [slip.at + 1, slip.at + 1],
       ends: [first[slip.at]! + 1, last[slip.at]! + 1],
+      counterpart: slip.other + 1,
     };
   },
   say(_, cloth) {
