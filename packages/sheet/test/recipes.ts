@@ -17,6 +17,8 @@ export function bareRecipe(draft: UnitDraft, more: Partial<Recipe> = {}): Recipe
     waive: [],
     stated: [],
     place: () => undefined,
+    rowPlaces: () => [],
+    unitPlaces: () => [],
     ...more,
   };
 }

@@ -25,7 +25,7 @@ export { type ChartOptions, chartCloth, MOST_CHART_SHAFTS } from "./nearest-char
 export { type NearestCloth, nearestLifts } from "./nearest-lifts.js";
 export { gridFromLifts, liftsFromGrid } from "./picture.js";
 export { parseRows, parseShafts, printShafts, type RowsOptions } from "./row-notation.js";
-export { parseThreading, type ThreadingOptions } from "./threading-notation.js";
+export { parseThreading, type ThreadingOptions, threadingColumns } from "./threading-notation.js";
 export {
   borderedThreading,
   brokenThreading,

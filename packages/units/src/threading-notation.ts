@@ -21,12 +21,37 @@ export interface ThreadingOptions {
  * @example parseThreading("X 1-3 2+4*2") // [[], [1], [2], [3], [2, 4], [2, 4]]
  */
 export function parseThreading(text: string, options: ThreadingOptions = {}): readonly UnitShafts[] {
+  return readThreading(text, options).units;
+}
+
+/**
+ * Where in a threading text each unit is written, unit 1 first: the column (from 1) of its shaft, or of the run it is of.
+ * @throws {UnitsError} as `parseThreading`
+ * @example threadingColumns("X (1-3)*2") // [1, 4, 4, 4, 4, 4, 4]
+ */
+export function threadingColumns(text: string, options: ThreadingOptions = {}): readonly number[] {
+  return readThreading(text, options).columns;
+}
+
+/** The units of a text, and the column of each. */
+interface Threading {
+  readonly units: readonly UnitShafts[];
+  readonly columns: readonly number[];
+}
+
+function readThreading(text: string, options: ThreadingOptions): Threading {
   const { staticShaft, mostUnits = 1_000_000, mostShafts = 20_000_000 } = options;
   const read = readTokens(text);
   const open: OpenGroup[] = [];
   // One list for groups in groups too: a group that comes once costs nothing to close, however deep it lies.
   const units: UnitShafts[] = [];
+  const columns: number[] = [];
   let named = 0;
+  const put = (unit: UnitShafts, column: number) => {
+    units.push(unit);
+    columns.push(column);
+    named += unit.length;
+  };
 
   for (let token = read.next(); token !== undefined; token = read.next()) {
     if (token.text === "(") {
@@ -35,11 +60,11 @@ export function parseThreading(text: string, options: ThreadingOptions = {}): re
     }
     let start = units.length;
     if (token.text === ")") start = startOfGroup(open.pop(), units.length, token.column);
-    else for (const unit of readUnits(token, read, staticShaft)) named += units[units.push(unit) - 1]!.length;
+    else for (const unit of readUnits(token, read, staticShaft)) put(unit, token.column);
     const times = readTimes(read);
     const total = units.length + (units.length - start) * (times - 1);
     if (total > mostUnits) throw tooLarge(`comes to more than ${mostUnits} units`, token.column, mostUnits);
-    for (let i = start; units.length < total; i++) named += units[units.push(units[i]!) - 1]!.length;
+    for (let i = start; units.length < total; i++) put(units[i]!, columns[i]!);
     if (named > mostShafts) throw tooLarge(`names more than ${mostShafts} shafts`, token.column, mostShafts);
   }
 
@@ -50,7 +75,7 @@ export function parseThreading(text: string, options: ThreadingOptions = {}): re
     });
   }
   if (units.length === 0) throw new UnitsError("no-units", "the threading names no units", { column: 1 });
-  return units;
+  return { units, columns };
 }
 
 /** A bracket that was opened: the first of its units, from 0, and where the bracket stands. */

@@ -31,7 +31,7 @@ export function readLifts(section: Spot, patternShafts: number): readonly ShaftS
 function readRows(section: Spot, { rows: mostRows, shafts: mostShafts }: Room): readonly ShaftSet[] {
   const rows = at(section, "rows");
   if (rows === undefined) return readPicture(at(section, "picture")!, mostRows);
-  const lines = isList(rows) ? linesOfList(rows) : linesOfText(rows);
+  const lines = linesOf(rows);
   if (lines.length === 0) throw wrong(rows, "bad-notation", `${wayTo(rows.path)} holds no rows`);
   try {
     return parseLifts(
@@ -47,10 +47,15 @@ function readRows(section: Spot, { rows: mostRows, shafts: mostShafts }: Room): 
 }
 
 /** One line of a lift plan, the value it stands in, and where in that value's text it begins. */
-interface Line {
+export interface Line {
   readonly text: string;
   readonly of: Spot;
   readonly from: number;
+}
+
+/** The lines of a lift plan in a list, or in a text with a line a row. */
+export function linesOf(rows: Spot): readonly Line[] {
+  return isList(rows) ? linesOfList(rows) : linesOfText(rows);
 }
 
 function linesOfList(rows: Spot): readonly Line[] {

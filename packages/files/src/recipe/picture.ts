@@ -11,10 +11,7 @@ const mostColumns = 100_000;
  * `too-large` past `mostRows` or 100,000 columns
  */
 export function readPicture(of: Spot, mostRows: number): readonly ShaftSet[] {
-  const lines = [...textOf(of).matchAll(/[^\s].*/g)].map((line) => ({
-    text: line[0].trimEnd(),
-    index: line.index,
-  }));
+  const lines = pictureLines(of);
   const columns = lines[0]?.text.length ?? 0;
   const size =
     lines.length > mostRows ? `${mostRows} rows` : columns > mostColumns && `${mostColumns} columns`;
@@ -33,4 +30,9 @@ export function readPicture(of: Spot, mostRows: number): readonly ShaftSet[] {
     return [...text].flatMap((square, column) => (square === "#" ? [column + 1] : []));
   });
   return rows.reverse();
+}
+
+/** The lines of a picture as they stand, the top one first, and where in its text each begins. */
+export function pictureLines(of: Spot): readonly { readonly text: string; readonly index: number }[] {
+  return [...textOf(of).matchAll(/[^\s].*/g)].map(({ 0: line, index }) => ({ text: line.trimEnd(), index }));
 }

@@ -1,4 +1,4 @@
-import { checkDraft, parseThreading, type UnitDraft } from "@drawcord/units";
+import { checkDraft, parseThreading, type UnitDraft, type UnitShafts } from "@drawcord/units";
 import { recipeSchema, recipeVersion } from "../schema/recipe.js";
 import { readText } from "../text.js";
 import { checkShape } from "../tree/shape.js";
@@ -10,6 +10,7 @@ import { readGround } from "./ground.js";
 import { readLifts } from "./lifts.js";
 import { readLimits } from "./limits.js";
 import { notation, notationError } from "./notation.js";
+import { rowPlaces, unitPlaces } from "./part-places.js";
 import { readLoom, readProject, readStated } from "./project.js";
 import type { Recipe } from "./types.js";
 import { readLevels, readWaivers } from "./waive.js";
@@ -51,6 +52,8 @@ export function readRecipe(source: Uint8Array | string, file: string): Recipe {
     stated: readStated(at(top, "stated")),
     ...(notes === undefined ? {} : { notes }),
     place: (path) => placeAt(tree, path),
+    rowPlaces: () => rowPlaces(at(top, "lifts")!, highestShaft(draft.threading)),
+    unitPlaces: () => unitPlaces(at(at(top, "units")!, "threading")!),
   };
 }
 
@@ -75,8 +78,7 @@ function readDraft(top: Spot): UnitDraft {
   const threading = notation(at(units, "threading")!, (text) =>
     parseThreading(text, staticShaft === undefined ? {} : { staticShaft }),
   );
-  const patternShafts = threading.reduce((most, unit) => Math.max(most, unit.at(-1) ?? 0), 0);
-  const lifts = readLifts(plan, patternShafts);
+  const lifts = readLifts(plan, highestShaft(threading));
   checkLength(ends, unitEnds, threading.length, "units");
   checkLength(picks, picksPerRow, lifts.length, "rows");
 
@@ -93,6 +95,10 @@ function readDraft(top: Spot): UnitDraft {
     throw notationError(picks, error, 0, "too-large");
   }
   return draft;
+}
+
+function highestShaft(threading: readonly UnitShafts[]): number {
+  return threading.reduce((most, unit) => Math.max(most, unit.at(-1) ?? 0), 0);
 }
 
 function checkLength(of: Spot, counts: number | readonly number[], wanted: number, things: string): void {

@@ -29,6 +29,28 @@ export function offsetInScalar(node: Scalar, source: string, index: number): num
   return offset;
 }
 
+/**
+ * The offsets of many characters of a text value, none of them a blank, in one pass.
+ * @param indexes from 0, ascending
+ */
+export function offsetsInScalar(node: Scalar, source: string, indexes: readonly number[]): readonly number[] {
+  const [first] = indexes;
+  if (first === undefined) return [];
+  const value = typeof node.value === "string" ? node.value : (node.source ?? "");
+  let offset = offsetInScalar(node, source, first);
+  // Where the characters cannot be counted, all of them are at the value's beginning.
+  if (offset === node.range?.[0] && source[offset] !== value[first]) return indexes.map(() => offset);
+  let at = first;
+  return indexes.map((index) => {
+    for (; at < index; at++) {
+      if (isBlank(value[at])) continue;
+      do offset++;
+      while (isBlank(source[offset]));
+    }
+    return offset;
+  });
+}
+
 function isBlank(char: string | undefined): boolean {
   return char !== undefined && /\s/.test(char);
 }

@@ -2,7 +2,7 @@
 import { isMap, isScalar, isSeq, type Node } from "yaml";
 import { FileError, type FileErrorCode } from "../error.js";
 import { type Place, placeIn } from "../place.js";
-import { offsetInScalar } from "./scalar-offset.js";
+import { offsetInScalar, offsetsInScalar } from "./scalar-offset.js";
 import type { Tree } from "./tree.js";
 
 /** Keys and list positions (from 0) from the top of a document to a value. */
@@ -118,6 +118,13 @@ export function placeOf(of: Spot): Place {
 function placeInText(of: Spot, index: number): Place {
   if (!isScalar(of.node)) return placeOf(of);
   return placeIn(of.tree.starts, offsetInScalar(of.node, of.tree.text, index));
+}
+
+/** The places of characters of a text value that are no blanks; `indexes` from 0, ascending. */
+export function placesInText(of: Spot, indexes: readonly number[]): readonly Place[] {
+  const { node, tree } = of;
+  if (!isScalar(node)) return indexes.map(() => placeOf(of));
+  return offsetsInScalar(node, tree.text, indexes).map((offset) => placeIn(tree.starts, offset));
 }
 
 /** The error that says what is wrong with a value, at its place or at the character `index` (from 0) of its text. */
