@@ -1,6 +1,6 @@
 import type { UnitDraft } from "@drawcord/units";
 import { describe, expect, it } from "vitest";
-import { check, mend, sayChange } from "../src/index.js";
+import { check, mend, rules, sayChange } from "../src/index.js";
 
 /** Clean twill, n ends to a unit and picks to a row. */
 const twill: UnitDraft["ground"] = {
@@ -47,6 +47,9 @@ describe("mending the cut", () => {
   });
 });
 
+/** The example of a rule with just one row that is not even, as it is titled there. */
+const lopsided = "a row that alone is not the same left and right";
+
 describe("mending slips", () => {
   const point = [1, 2, 3, 4, 5, 4, 3, 2, 1].map((shaft) => [shaft]);
   const lozenge = [[5], [4, 5], [3, 4, 5], [2, 3, 4], [1, 2, 3], [2, 3, 4], [3, 4, 5], [4, 5], [5]];
@@ -56,12 +59,19 @@ describe("mending slips", () => {
     expect(mend(good)).toEqual([]);
   });
 
-  it("hangs a unit as its counterpart hangs", () => {
-    const faulty = { ...good, threading: point.with(6, [4]) };
-    const [found] = mend(faulty);
-    expect(found).toMatchObject({ rules: ["threading-slip"], changes: [{ change: "thread" }] });
-    expect(found!.draft.threading).toEqual(found!.draft.threading.toReversed());
-  });
+  it.each([
+    [7, 4],
+    [2, 1],
+    [3, 9],
+  ])(
+    "hangs unit %i, which hangs on shaft %i, as its counterpart hangs, and not the counterpart as it",
+    (unit, shaft) => {
+      const [found] = mend({ ...good, threading: point.with(unit - 1, [shaft]) });
+      expect(found!.rules[0]).toBe("threading-slip");
+      expect(found!.changes).toEqual([{ change: "thread", unit, shafts: point[unit - 1] }]);
+      expect(found!.draft.threading).toEqual(point);
+    },
+  );
 
   it("leaves out a unit that was threaded twice", () => {
     const faulty = { ...good, threading: point.toSpliced(2, 0, [3]) };
@@ -69,22 +79,11 @@ describe("mending slips", () => {
   });
 
   it("draws on both sides of a row what it draws on one", () => {
-    const straight: UnitDraft = {
-      ...good,
-      threading: [1, 2, 3, 4, 5].map((shaft) => [shaft]),
-      lifts: [
-        [3],
-        [2, 3, 4],
-        [1, 2, 3, 4, 5],
-        [2, 4],
-        [1, 5],
-        [3],
-        [1, 2, 3, 4, 5],
-        [2, 3],
-        [1, 3, 5],
-        [2, 4],
-      ],
-    };
+    const { cloth } = rules
+      .flatMap(({ examples }) => examples.fails)
+      .find(({ title }) => title === lopsided)!;
+    const { lifts, threading } = cloth as UnitDraft;
+    const straight: UnitDraft = { ...good, threading, lifts };
     expect(check(straight).findings.map(({ rule }) => rule)).toContain("lift-slip");
     const options = { levels: { "thin-area": "off", "uneven-take-up": "off" } } as const;
     expect(mend(straight, options)).toMatchObject([
@@ -93,9 +92,56 @@ describe("mending slips", () => {
   });
 
   it("lifts a row as its counterpart is lifted", () => {
-    const faulty = { ...good, lifts: lozenge.with(1, [4]) };
-    const [found] = mend(faulty);
-    expect(found).toMatchObject({ rules: ["lift-slip"], changes: [{ change: "lift" }] });
-    expect(found!.draft.lifts).toEqual(found!.draft.lifts.toReversed());
+    for (const row of [2, 8]) {
+      const [found] = mend({ ...good, lifts: lozenge.with(row - 1, [4]) });
+      expect(found).toMatchObject({ rules: ["lift-slip"], changes: [{ change: "lift", row }] });
+      expect(found!.draft.lifts).toEqual(lozenge);
+    }
+  });
+});
+
+describe("mends of faults that hide each other", () => {
+  const point = [1, 2, 3, 4, 5, 4, 3, 2, 1].map((shaft) => [shaft]);
+  const lozenge = [[5], [4, 5], [3, 4, 5], [2, 3, 4], [1, 2, 3], [2, 3, 4], [3, 4, 5], [4, 5], [5]];
+  const good: UnitDraft = { ground: twill, unitEnds: 4, threading: point, lifts: lozenge, picksPerRow: 4 };
+  const late = [...twill.steps.slice(1), ...twill.steps.slice(0, 1)];
+
+  it("undo a late ground, a missing tie, a unit astray and a row astray, each in its turn", () => {
+    const steps = late.map((step, i) => (i === 2 ? { ...step, sink: [] } : step));
+    const faulty = {
+      ...good,
+      ground: { ...twill, steps },
+      threading: point.with(6, [4]),
+      lifts: lozenge.with(1, [4]),
+    };
+    const options = { limits: { float: { threads: 7 } } };
+    const mends = mend(faulty, options);
+    expect(mends.flatMap(({ rules }) => rules)).toEqual(
+      expect.arrayContaining(["float-length", "open-cut", "threading-slip", "lift-slip"]),
+    );
+    expect(check(mends.at(-1)!.draft, options).findings).toEqual([]);
+    expect(mends.at(-1)!.draft).toMatchObject({ threading: point, lifts: lozenge });
+  });
+
+  it("are made together where each alone would make the other worse", () => {
+    const faulty: UnitDraft = {
+      ...good,
+      ground: { ...twill, steps: twill.steps.with(3, { raise: [2], sink: [1] }) },
+      threading: [2, 3, 6, 8, 1, 8, 6, 7, 2].map((shaft) => [shaft]),
+      lifts: Array.from({ length: 9 }, (_, row) => (row % 2 === 0 ? [1, 2, 6, 7, 8] : [])),
+    };
+    const [first] = mend(faulty, { limits: { float: { threads: 4 } } });
+    expect(first!.changes.map(({ change }) => change)).toEqual(["thread", "tie"]);
+    expect(first!.rules).toEqual(expect.arrayContaining(["threading-slip", "open-cut"]));
+    expect(first!.draft.ground).toEqual(twill);
+  });
+
+  it("leave the waiver of what was mended behind", () => {
+    const options = {
+      waive: [{ rule: "open-cut", reason: "seen", units: [9, 9] as const }],
+      levels: { "uneven-take-up": "off" as const },
+    };
+    const faulty = { ...good, ground: { ...twill, steps: late } };
+    expect(mend(faulty, options)).toMatchObject([{ rules: ["open-cut"] }]);
   });
 });

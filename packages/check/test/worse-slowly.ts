@@ -8,7 +8,19 @@ const times = (findings: readonly Finding[]) => findings.reduce((sum, { count })
 
 const alike = (a: Finding, b: Finding) =>
   (
-    ["rule", "unit", "system", "weft", "face", "harness", "shaft", "stated", "drawn", "waives"] as const
+    [
+      "rule",
+      "unit",
+      "system",
+      "weft",
+      "face",
+      "harness",
+      "shaft",
+      "stated",
+      "drawn",
+      "alone",
+      "waives",
+    ] as const
   ).every((key) => a[key] === b[key]);
 
 const touch = (a: Span | undefined, b: Span | undefined, slack: number) =>

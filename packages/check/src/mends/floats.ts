@@ -2,6 +2,7 @@
 import { expand, type UnitDraft } from "@drawcord/units";
 import type { Cloth } from "../cloth.js";
 import { allowedFloat } from "../float-limit.js";
+import { allowedOfGround, eachGroundFloat } from "../measure/ground-floats.js";
 import { eachLongRun } from "../measure/long-runs.js";
 import { measureDraft } from "../measure/measure.js";
 import type { CheckOptions } from "../options.js";
@@ -61,7 +62,8 @@ function longFloats(draft: UnitDraft, options: CheckOptions): LongFloat[] {
   const cloth = measureDraft(draft, expand(draft), options);
   const shaftOfEnd = groundShafts(draft, cloth.warp.grid.rows);
   const floats: LongFloat[] = [];
-  const warp = allowedFloat(options, "warp").threads;
+  const warp = allowedFloat(options, "warp");
+  const ofGround = allowedOfGround(cloth, warp).threads;
   const wefts = cloth.wefts.map((weft) => allowedFloat(options, "weft", weft).threads);
   for (const state of [0, 1] as const) {
     const keep = (ends: readonly number[], picks: readonly number[]) =>
@@ -74,8 +76,11 @@ function longFloats(draft: UnitDraft, options: CheckOptions): LongFloat[] {
     eachLongRun(
       cloth.warp,
       state,
-      () => warp,
+      () => warp.threads,
       (end, first, last, length) => keep([end], passed(first, last, length)),
+    );
+    eachGroundFloat(cloth, state, ofGround, (end, first, last) =>
+      keep([end], passed(first, last, last + 1 - first)),
     );
     eachLongRun(
       cloth.weft,

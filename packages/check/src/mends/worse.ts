@@ -49,8 +49,9 @@ function byKind(findings: readonly Finding[]): Map<string, Finding[]> {
   const kinds = new Map<string, Finding[]>();
   for (const finding of findings) {
     if (finding.waived !== undefined) continue;
-    const { drawn, face, harness, rule, shaft, stated, system, unit, waives, weft } = finding;
-    const kind = JSON.stringify([rule, unit, system, weft, face, harness, shaft, stated, drawn, waives]);
+    const { alone, drawn, face, harness, rule, shaft, stated, system, unit, waives, weft } = finding;
+    const of = [rule, unit, system, weft, face, harness, shaft, stated, drawn, alone, waives];
+    const kind = JSON.stringify(of);
     const same = kinds.get(kind);
     if (same === undefined) kinds.set(kind, [finding]);
     else same.push(finding);

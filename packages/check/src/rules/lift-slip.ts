@@ -10,6 +10,13 @@ import type { Rule } from "./rule.js";
 /** Of this many rows, one may break a symmetry that all the others keep and be a slip. */
 const ROWS_TO_A_SLIP = 8;
 
+/** For the examples: five units, each on a shaft of its own. */
+const fiveUnits = { ...onTabby, threading: [[1], [2], [3], [4], [5]] };
+
+/** For the examples: rows that are the same left and right, and rows of which the third alone is not. */
+const evenRows = [[3], [2, 3, 4], [1, 2, 3, 4, 5], [2, 4]];
+const rowsButOne = [[3], [1, 2, 3, 4, 5], [2, 3], [1, 3, 5], [2, 4]];
+
 /** A lift plan that is one row away from its own symmetry. */
 export const liftSlip: Rule = {
   name: "lift-slip",
@@ -26,28 +33,15 @@ export const liftSlip: Rule = {
       {
         title: "a lozenge",
         cloth: {
-          ...onTabby,
-          threading: [[1], [2], [3], [4], [5]],
+          ...fiveUnits,
           lifts: [[3], [2, 3, 4], [1, 2, 3, 4, 5], [2, 4], [2, 4], [1, 2, 3, 4, 5], [2, 3, 4], [3]],
         },
       },
       {
         title: "two rows of ten that are not the same left and right: so many are meant",
         cloth: {
-          ...onTabby,
-          threading: [[1], [2], [3], [4], [5]],
-          lifts: [
-            [3],
-            [2, 3, 4],
-            [1, 2, 3, 4, 5],
-            [2, 4],
-            [1, 2],
-            [3],
-            [1, 2, 3, 4, 5],
-            [2, 3],
-            [1, 3, 5],
-            [2, 4],
-          ],
+          ...fiveUnits,
+          lifts: [...evenRows, [1, 2], ...rowsButOne],
         },
       },
     ],
@@ -55,47 +49,22 @@ export const liftSlip: Rule = {
       {
         title: "a lozenge that lacks shaft 4 in one row",
         cloth: {
-          ...onTabby,
-          threading: [[1], [2], [3], [4], [5]],
+          ...fiveUnits,
           lifts: [[3], [2, 3, 4], [1, 2, 3, 4, 5], [2, 4], [2, 4], [1, 2, 3, 4, 5], [2, 3], [3]],
         },
       },
       {
         title: "a row that is held once too often",
         cloth: {
-          ...onTabby,
-          threading: [[1], [2], [3], [4], [5]],
-          lifts: [
-            [3],
-            [2, 3, 4],
-            [1, 2, 3, 4, 5],
-            [2, 4],
-            [1, 5],
-            [2, 4],
-            [1, 2, 3, 4, 5],
-            [2, 3, 4],
-            [2, 3, 4],
-            [3],
-          ],
+          ...fiveUnits,
+          lifts: [...evenRows, [1, 5], [2, 4], [1, 2, 3, 4, 5], [2, 3, 4], [2, 3, 4], [3]],
         },
       },
       {
         title: "a row that alone is not the same left and right",
         cloth: {
-          ...onTabby,
-          threading: [[1], [2], [3], [4], [5]],
-          lifts: [
-            [3],
-            [2, 3, 4],
-            [1, 2, 3, 4, 5],
-            [2, 4],
-            [1, 5],
-            [3],
-            [1, 2, 3, 4, 5],
-            [2, 3],
-            [1, 3, 5],
-            [2, 4],
-          ],
+          ...fiveUnits,
+          lifts: [...evenRows, [1, 5], ...rowsButOne],
         },
       },
     ],

@@ -1,4 +1,4 @@
-import { type Mend, mend, sayChange } from "@drawcord/check";
+import { check, type Mend, mend, sayChange } from "@drawcord/check";
 import { checkOptions, kindOf, readRecipe, reviseDraft, statedNumbers } from "@drawcord/files";
 import { CliError } from "../error.js";
 import type { Io } from "../io.js";
@@ -13,8 +13,8 @@ export interface MendTo {
 }
 
 /**
- * Mends a recipe: writes it to a file, its comments and layout kept, and says on standard error what was changed. Where
- * nothing can be mended nothing is written.
+ * Mends a recipe: writes it to a file, its comments and layout kept, and says on standard error what was changed, and which
+ * rules have errors and warnings left. Where nothing can be mended nothing is written.
  * @throws {CliError} `unmendable` for what is no recipe, `unwritable`; `FileError` where the recipe cannot be read, or the
  * change not be written in it
  */
@@ -25,7 +25,8 @@ export async function mendFile(source: Uint8Array, name: string, to: MendTo, io:
     });
   }
   const recipe = readRecipe(source, name);
-  const mends = mend(recipe.draft, { ...checkOptions(recipe), stated: await statedNumbers(recipe) });
+  const options = { ...checkOptions(recipe), stated: await statedNumbers(recipe) };
+  const mends = mend(recipe.draft, options);
   const last = mends.at(-1);
   const say = (sentence: string) => io.stderr.write(`${oneLine(sentence)}\n`);
   if (last === undefined) return say(`${name}: no mend was found, so nothing was written`);
@@ -34,6 +35,13 @@ export async function mendFile(source: Uint8Array, name: string, to: MendTo, io:
   for (const one of mends) await say(`${name}: ${inWords(one)}`);
   for (const section of rewritten)
     await say(`${to.output}: the section ${section} had to be written out anew`);
+  const { findings } = check(last.draft, options);
+  const left = findings.filter(({ severity, waived }) => waived === undefined && severity !== "note");
+  for (const rule of new Set(left.map((finding) => finding.rule))) {
+    const [first, ...others] = left.filter((finding) => finding.rule === rule);
+    const more = others.length === 0 ? "" : ` (and ${others.length} more)`;
+    await say(`${name}: ${rule} not mended: ${first!.message}${more}`);
+  }
   await say(`${to.output}: the mended recipe`);
 }
 
