@@ -1,8 +1,9 @@
-import { mkdirSync, readdirSync, writeFileSync } from "node:fs";
+import { mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { drawdownOf, readWif, starterRecipe, writeWif } from "@drawcord/files";
 import { describe, expect, it } from "vitest";
 import { folder } from "../../../tests/support/folder.js";
+import { formatNames } from "../src/formats/formats.js";
 import { run } from "./run.js";
 
 const diamond = `recipe: 1
@@ -35,17 +36,15 @@ const CONTROLS = /(?!\n)[\p{Cc}\u2028-\u202e\u2066-\u2069]/u;
 
 /** What every command that reads a file says of one, in every format of text. */
 const asked = [
-  ["check"],
-  ["check", "--format", "json"],
-  ["check", "--format", "github"],
-  ["check", "--format", "markdown"],
-  ["check", "--format", "sarif"],
-  ["expand", "--format", "json"],
-  ["expand", "--format", "wif"],
-  ["plan"],
-  ["plan", "--format", "json"],
-  ["lifts"],
-  ["threading"],
+  ...formatNames.map((format) => ["check", "--format", format]),
+  ...["text", "json", "wif"].map((format) => ["expand", "--format", format]),
+  ...["text", "json"].map((format) => ["plan", "--format", format]),
+  ...["text", "json", "csv"].map((format) => ["lifts", "--format", format]),
+  ...["text", "json", "csv"].map((format) => ["threading", "--format", format]),
+  ["chart"],
+  ["sheet", "-o", "sheet.md", "--part", "lifts", "--force"],
+  ["sheet", "-o", "sheet.html", "--part", "lifts", "--force"],
+  ["format", "--check"],
   ["format"],
 ];
 
@@ -63,6 +62,45 @@ describe("hostile files at the command", () => {
         CONTROLS,
       );
     }
+  });
+
+  it("a line end in a text begins no line of its own, and no text is taken for marks", async () => {
+    const cwd = folder();
+    const text = JSON.stringify("moth\n::error::owned\n# owned\n<script>owned</script>\r\n| owned");
+    const recipe = `${diamond.replace("title: Small diamond", `title: ${text}\nnotes: ${text}`)}limits: { float: 1 }
+yarns: { warp: { count: 16/2 Ne, fibre: ${text}, colour: ${text} } }
+waive: [{ rule: float-length, rows: 1, reason: ${text} }]
+`;
+    for (const [command, ...options] of asked) {
+      writeFileSync(join(cwd, "x.yaml"), recipe);
+      const { stderr, stdout } = await run([command!, "x.yaml", ...options], { cwd });
+      expect(stdout + stderr, `${command} ${options.join(" ")}`).not.toMatch(/^(?:::error::|# |\| )owned/m);
+    }
+    const pages = ["sheet.md", "sheet.html"].map((name) => readFileSync(join(cwd, name), "utf8"));
+    for (const page of pages) {
+      expect(page).toContain("moth");
+      expect(page).not.toContain("<script>owned");
+    }
+    expect(pages[0]).not.toMatch(/^(?:# |\| )owned/m);
+  });
+
+  it.each([
+    ["a command", ["\u001b[2J\u009b"]],
+    ["an option", ["check", "--\u001b[2J\u009b"]],
+    ["a format", ["check", "x.yaml", "--format", "\u001b[2J\u009b"]],
+    ["a rule", ["check", "x.yaml", "--rule", "\u001b[2J\u009b"]],
+    ["a weave", ["ground", "\u001b[2J\u009b"]],
+    ["a yarn", ["yarn", "\u001b[2J\u009b"]],
+    ["a colour", ["expand", "x.yaml", "--format", "png", "--warp", "\u001b[2J\u009b"]],
+    ["a file to write", ["format", "x.yaml", "-o", "no/\u001b[2J\u009b"]],
+    ["a title", ["init", "--title", "\u001b[2J\u009b"]],
+  ])("terminal codes in the name of %s are never printed raw", async (_, argv) => {
+    const cwd = folder();
+    writeFileSync(join(cwd, "x.yaml"), diamond);
+    const { status, stderr, stdout } = await run(argv, { cwd });
+    expect([status, stdout]).toEqual([2, ""]);
+    expect(stderr).toMatch(/^[^\n]+\n$/);
+    expect(stderr).not.toMatch(CONTROLS);
   });
 
   it("terminal codes in the name of a file are never printed raw", async () => {
