@@ -124,6 +124,29 @@ describe("a plain draft", () => {
     });
   });
 
+  it.each([
+    ["sheet", ["-o", "t.html"], "this is a draft; only recipes have a sheet"],
+    ["threading", [], "this is a draft; only recipes have units"],
+    ["lifts", [], "this is a draft; only recipes have lifts of pattern shafts"],
+    ["chart", [], "this is no chart; a text of # and ., a PBM or a PNG picture was expected"],
+  ])("is told from what %s takes", async (command, more, sentence) => {
+    expect(await run([command, "towel.wif", ...more], { cwd })).toEqual({
+      status: 2,
+      stdout: "",
+      stderr: `towel.wif: ${sentence}\n`,
+    });
+  });
+
+  it("without shafts is planned as well", async () => {
+    writeFileSync(
+      join(cwd, "bare.wif"),
+      "[WIF]\nVersion=1.1\n[WARP]\nThreads=3\n[WEFT]\nThreads=2\n[LIFTPLAN]\n",
+    );
+    const { status, stdout } = await run(["plan", "bare.wif"], { cwd });
+    expect(status).toBe(0);
+    expect(stdout).toContain("shafts    0\nheddles   none\ntreadles  none: a lift plan\n");
+  });
+
   it("says which sections were not used", async () => {
     writeFileSync(
       join(cwd, "own.wif"),

@@ -1,9 +1,10 @@
-import { formatRecipe, kindOf } from "@drawcord/files";
+import { formatRecipe } from "@drawcord/files";
 import { defineCommand } from "../command.js";
 import { complain } from "../complain.js";
 import { CliError } from "../error.js";
 import { type Input, inputs } from "../inputs.js";
 import type { Io } from "../io.js";
+import { onlyRecipes } from "../only-recipes.js";
 import { oneLine } from "../printable.js";
 import { writeWhole } from "../write-whole.js";
 
@@ -67,12 +68,8 @@ With --check nothing is written: the files that would change are named, and the 
 });
 
 function layOut(bytes: Uint8Array, name: string): string {
-  const kind = kindOf(bytes);
-  if (kind === "recipe") return formatRecipe(bytes, name);
-  const found = kind === "wif" ? "draft" : "chart";
-  throw new CliError("not-a-recipe", `${name}: this is a ${found}; only recipes are laid out`, {
-    file: name,
-  });
+  onlyRecipes(bytes, name, "only recipes are laid out");
+  return formatRecipe(bytes, name);
 }
 
 /** A file in its place, where it has changed; what was piped in is printed either way. */

@@ -10,6 +10,8 @@ import { toJson } from "../printable.js";
 /** Past this many shafts their order is not weighed. */
 const MOST_ORDERED = 200;
 
+import { onlyRecipes } from "../only-recipes.js";
+
 export const command = defineCommand({
   operands: "FILE",
   help: `Lists the lifts of a recipe to have at the loom: each row with its picks, the handles drawn, those to pull and to let go, the units they draw and what these weigh. The last row is on top, so that you weave from the bottom up; rows alike are one line.
@@ -32,7 +34,9 @@ The weight of a lingo is the recipe's loom: lingo-weight, or --lingo. For FILE, 
   async run({ operands, options }, io) {
     const lingo = wholeNumber("lifts", "lingo", options.lingo, 100_000);
     const source = input(operands[0]!, io);
-    const { draft, loom, title } = readRecipe(await source.read(), source.name);
+    const bytes = await source.read();
+    onlyRecipes(bytes, source.name, "only recipes have lifts of pattern shafts");
+    const { draft, loom, title } = readRecipe(bytes, source.name);
     const lingoGrams = lingo ?? (loom.lingoWeight && toMetric(loom.lingoWeight).value);
     const work = liftWork(draft, lingoGrams === undefined ? {} : { lingoGrams });
     const highest = draft.lifts.reduce((most, lift) => Math.max(most, lift.at(-1) ?? 0), 0);

@@ -14,6 +14,7 @@ import { defineCommand } from "../command.js";
 import { CliError } from "../error.js";
 import { input } from "../inputs.js";
 import type { Io } from "../io.js";
+import { onlyRecipes } from "../only-recipes.js";
 import { oneLine } from "../printable.js";
 import { sayMissingLetters } from "../sheet/missing-letters.js";
 import { beside, endingOf, type SheetFile, sheetFiles } from "../sheet/sheet-files.js";
@@ -88,7 +89,9 @@ For FILE, - is standard input.`,
     }
     endingOf(output);
     const source = input(operands[0]!, io);
-    const recipe = readRecipe(await source.read(), source.name);
+    const bytes = await source.read();
+    onlyRecipes(bytes, source.name, "only recipes have a sheet");
+    const recipe = readRecipe(bytes, source.name);
     const whole = sheetOf(recipe, {
       units: options.units,
       reading: options.from === "right" ? "right-to-left" : "left-to-right",

@@ -4,6 +4,7 @@ import { defineCommand } from "../command.js";
 import { input } from "../inputs.js";
 import { threadingCsv, threadingJson, threadingText } from "../loom/threading-list.js";
 import { wholeNumber } from "../number-option.js";
+import { onlyRecipes } from "../only-recipes.js";
 import { toJson } from "../printable.js";
 
 export const command = defineCommand({
@@ -36,7 +37,9 @@ For FILE, - is standard input.`,
     const { from, format } = options;
     const group = wholeNumber("threading", "group", options.group, 1000)!;
     const source = input(operands[0]!, io);
-    const { draft, title } = readRecipe(await source.read(), source.name);
+    const bytes = await source.read();
+    onlyRecipes(bytes, source.name, "only recipes have units");
+    const { draft, title } = readRecipe(bytes, source.name);
     const { threading } = draft;
     const groups = threadingList(threading, { from, group });
     const sheet = { file: source.name, title, threading, from, groups };

@@ -28,7 +28,7 @@ const INDENT = 10;
 export function plainText({ heddles, shafts, ties, treadles }: PlainNeeds, width: number): string {
   const facts: readonly (readonly [name: string, text: string])[] = [
     ["shafts", String(shafts)],
-    ["heddles", heddles.map((load, i) => `${load} on shaft ${i + 1}`).join(", ")],
+    ["heddles", heddles.map((load, i) => `${load} on shaft ${i + 1}`).join(", ") || "none"],
     ["treadles", treadles === 0 ? "none: a lift plan" : `${treadles}, ${count(ties, "tie")}`],
   ];
   return facts
