@@ -19,7 +19,6 @@ export type FileErrorCode =
   | "unknown-weave"
   | "unknown-shaft"
   | "unknown-block"
-  | "unknown-rule"
   | "raised-and-sunk"
   | "bad-chart"
   | "bad-draft"

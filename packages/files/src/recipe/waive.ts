@@ -1,34 +1,24 @@
-import { rules, type Severity, type Span, type Waiver } from "@drawcord/check";
-import { nearest } from "../nearest.js";
-import { printable } from "../printable.js";
+import type { Severity, Span, Waiver } from "@drawcord/check";
 import { at, entries, items, type Spot, textAt, textOf, wayTo, wrong } from "../tree/spot.js";
 
-/**
- * The levels of the section `limits`, by the rule's name.
- * @throws {FileError} `unknown-rule`
- */
+/** The levels of the section `limits`, whose shape was checked, by the rule's name. */
 export function readLevels(section: Spot | undefined): Readonly<Record<string, Severity | "off">> {
   const levels = section === undefined ? undefined : at(section, "levels");
   if (levels === undefined) return {};
   return Object.fromEntries(
-    entries(levels).map(([rule, level]) => {
-      checkRule({ ...level, node: level.key ?? level.node }, rule);
-      return [rule, textOf(level) as Severity | "off"];
-    }),
+    entries(levels).map(([rule, level]) => [rule, textOf(level) as Severity | "off"]),
   );
 }
 
 /**
  * The section `waive`, whose shape was checked.
- * @throws {FileError} `unknown-rule`; `bad-notation` for a place that is none
+ * @throws {FileError} `bad-notation` for a place that is none
  */
 export function readWaivers(section: Spot | undefined): readonly Waiver[] {
   if (section === undefined) return [];
   return items(section).map((waiver) => {
-    const rule = at(waiver, "rule")!;
-    checkRule(rule, textOf(rule));
     return {
-      rule: textOf(rule),
+      rule: textAt(waiver, "rule")!,
       reason: textAt(waiver, "reason")!,
       ...spanAt(waiver, "ends"),
       ...spanAt(waiver, "picks"),
@@ -36,15 +26,6 @@ export function readWaivers(section: Spot | undefined): readonly Waiver[] {
       ...spanAt(waiver, "rows"),
     };
   });
-}
-
-/** Refuses a rule that the checker does not have. */
-function checkRule(of: Spot, name: string): void {
-  const known = rules.map((rule) => rule.name);
-  if (known.includes(name)) return;
-  const meant = nearest(name, known);
-  const hint = meant === undefined ? `the rules are ${known.join(", ")}` : `did you mean "${meant}"?`;
-  throw wrong(of, "unknown-rule", `no rule is called "${printable(name)}"; ${hint}`);
 }
 
 /** `7` or `3-9`, as a part of a waiver. */

@@ -20,6 +20,7 @@ const whole = (description: string, example: number, minimum = 1): Schema => ({
 /** One yarn of the section `yarns`. */
 const yarn: Schema = {
   description: "One yarn.",
+  examples: [{ count: "16/2 Ne", fibre: "cotton" }],
   type: "object",
   additionalProperties: false,
   required: ["count"],
@@ -47,6 +48,7 @@ export const yarnsSchema: Schema = {
 export const clothSchema: Schema = {
   title: "Cloth",
   description: "How close the threads lie, and what the cloth loses on the loom and in the wash.",
+  examples: [{ sett: "24 per inch", "draw-in": "6 %" }],
   type: "object",
   additionalProperties: false,
   properties: {
@@ -91,6 +93,7 @@ export const clothSchema: Schema = {
 export const projectSchema: Schema = {
   title: "Project",
   description: "What is to be woven on this warp.",
+  examples: [{ pieces: 4, length: "1.2 m", waste: "70 cm" }],
   type: "object",
   additionalProperties: false,
   properties: {
@@ -114,6 +117,7 @@ export const projectSchema: Schema = {
 export const loomSchema: Schema = {
   title: "Loom",
   description: "What the loom has; what is left out is not checked.",
+  examples: [{ "pattern-shafts": 20, "ground-shafts": 4 }],
   type: "object",
   additionalProperties: false,
   properties: {
@@ -136,6 +140,7 @@ export const statedSchema: Schema = {
   title: "Stated numbers",
   description:
     "Numbers that a printed recipe claims; each is compared with the one worked out from the recipe.",
+  examples: [{ ends: 480, "warp-length": "6.5 m" }],
   type: "object",
   additionalProperties: false,
   properties: {

@@ -14,6 +14,17 @@ const endsOfSelvedge = (side: string): Schema =>
 export const groundSchema: Schema = {
   title: "Ground",
   description: "What the front harness weaves: a named weave, or the shafts raised and sunk on each pick.",
+  examples: [
+    { weave: "broken twill", ends: 4 },
+    {
+      shafts: 2,
+      threading: "1 2",
+      steps: [
+        { raise: 1, sink: 2 },
+        { raise: 2, sink: 1 },
+      ],
+    },
+  ],
   type: "object",
   additionalProperties: false,
   oneOf: [{ required: ["weave"] }, { required: ["steps"] }],
@@ -45,9 +56,17 @@ export const groundSchema: Schema = {
     ]),
     steps: {
       description: "What each pick does to the ground shafts, first pick first; repeats over the picks.",
+      examples: [
+        [
+          { raise: 1, sink: 2 },
+          { raise: 2, sink: 1 },
+        ],
+      ],
       type: "array",
       minItems: 1,
       items: {
+        description: "The ground shafts raised and sunk on one pick, and its weft.",
+        examples: [{ raise: 4, sink: 1 }],
         type: "object",
         additionalProperties: false,
         minProperties: 1,

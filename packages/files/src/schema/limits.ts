@@ -1,4 +1,7 @@
+import { rules } from "@drawcord/check";
 import type { Schema } from "../tree/json-schema.js";
+
+const ruleNames = /* @__PURE__ */ rules.map(({ name }) => name);
 
 const limit: Schema = {
   description: "The longest float allowed, in threads or as a length at the cloth's sett.",
@@ -26,6 +29,7 @@ const area = (description: string): Schema => ({
 export const limitsSchema: Schema = {
   title: "Limits",
   description: "What the weaver allows; what is left out keeps the checker's own limit.",
+  examples: [{ float: "6 mm", "open-cuts": "2 %" }],
   type: "object",
   additionalProperties: false,
   properties: {
@@ -88,7 +92,13 @@ export const limitsSchema: Schema = {
       examples: [{ "idle-shaft": "off", "open-cut": "error" }],
       type: "object",
       minProperties: 1,
-      additionalProperties: { type: "string", enum: ["error", "warning", "note", "off"] },
+      propertyNames: { enum: ruleNames },
+      additionalProperties: {
+        description: "How much the rule's findings weigh; off leaves it out.",
+        examples: ["off"],
+        type: "string",
+        enum: ["error", "warning", "note", "off"],
+      },
     },
   },
 };
@@ -111,8 +121,13 @@ export const waiveSchema: Schema = {
     additionalProperties: false,
     required: ["rule", "reason"],
     properties: {
-      rule: { description: "The rule's name.", examples: ["open-cut"], type: "string", pattern: "\\S" },
-      reason: { description: "Why it is accepted.", type: "string", pattern: "\\S" },
+      rule: { description: "The rule's name.", examples: ["open-cut"], type: "string", enum: ruleNames },
+      reason: {
+        description: "Why it is accepted.",
+        examples: ["the ground shows through on purpose"],
+        type: "string",
+        pattern: "\\S",
+      },
       ends: span("ends"),
       picks: span("picks"),
       units: span("units"),

@@ -21,6 +21,7 @@ export const recipeSchema: Schema = {
   properties: {
     recipe: {
       description: "The version of this format.",
+      examples: [recipeVersion],
       type: "integer",
       const: recipeVersion,
     },
@@ -40,6 +41,6 @@ export const recipeSchema: Schema = {
     limits: limitsSchema,
     waive: waiveSchema,
     stated: statedSchema,
-    notes: { description: "Anything else.", type: "string" },
+    notes: { description: "Anything else.", examples: ["Weave the border first."], type: "string" },
   },
 };

@@ -8,13 +8,20 @@ const counts = (description: string, examples: readonly unknown[]): Schema => ({
   minimum: 1,
   maximum: 1_000_000,
   minItems: 1,
-  items: { type: "integer", minimum: 1, maximum: 1_000_000 },
+  items: {
+    description: "The number of one of them.",
+    examples: [4],
+    type: "integer",
+    minimum: 1,
+    maximum: 1_000_000,
+  },
 });
 
 /** The section `units`. */
 export const unitsSchema: Schema = {
   title: "Units",
   description: "The ends that rise together on one leash, and the pattern shafts they hang on.",
+  examples: [{ ends: 4, threading: "X*2 9 (1-8 7-2)*4 1 9 X*2" }],
   type: "object",
   additionalProperties: false,
   required: ["ends", "threading"],
@@ -63,6 +70,7 @@ export const liftsSchema: Schema = {
   title: "Lifts",
   description:
     "The pattern shafts drawn in each row: as rows, as a picture, or as named blocks in weaving order.",
+  examples: [{ picks: 4, rows: [9, "1 3-5 9", "none"] }],
   type: "object",
   additionalProperties: false,
   required: ["picks"],
@@ -79,6 +87,7 @@ export const liftsSchema: Schema = {
       minProperties: 1,
       additionalProperties: {
         description: "One block: rows or a picture.",
+        examples: [{ rows: [9, "1 3-5 9"] }],
         type: "object",
         additionalProperties: false,
         oneOf: [{ required: ["rows"] }, { required: ["picture"] }],
@@ -91,7 +100,12 @@ export const liftsSchema: Schema = {
       examples: [["border", "moth *3", "moth upside-down", "border exchanged on 1-8"]],
       type: "array",
       minItems: 1,
-      items: { type: "string", pattern: "\\S" },
+      items: {
+        description: "A block, and what is done to it.",
+        examples: ["moth *2 upside-down"],
+        type: "string",
+        pattern: "\\S",
+      },
     },
   },
 };

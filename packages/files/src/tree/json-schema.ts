@@ -13,6 +13,8 @@ export interface Schema {
   readonly properties?: Readonly<Record<string, Schema>>;
   readonly required?: readonly string[];
   readonly additionalProperties?: false | Schema;
+  /** What keys there may be, where all take the same value. */
+  readonly propertyNames?: { readonly enum: readonly string[] };
   readonly minProperties?: number;
   /** Of these keys exactly one. */
   readonly oneOf?: readonly { readonly required: readonly [string] }[];

@@ -102,8 +102,8 @@ function subject(path: Path): string {
 }
 
 function checkSection(value: Spot, schema: Schema): void {
-  const { properties = {}, additionalProperties } = schema;
-  const known = Object.keys(properties);
+  const { properties = {}, propertyNames, additionalProperties } = schema;
+  const known = propertyNames?.enum ?? Object.keys(properties);
   const seen = new Set<string>();
   for (const [key, child] of entries(value)) {
     const spot = child.key === undefined ? child : { ...child, node: child.key };
@@ -112,7 +112,8 @@ function checkSection(value: Spot, schema: Schema): void {
     seen.add(key);
     const own = Object.hasOwn(properties, key) ? properties[key] : undefined;
     const of = own ?? (additionalProperties === false ? undefined : additionalProperties);
-    if (of === undefined) throw wrong(spot, "unknown-key", unknownKey(key, known, value.path));
+    if (of === undefined || (propertyNames !== undefined && !known.includes(key)))
+      throw wrong(spot, "unknown-key", unknownKey(key, known, value.path));
     checkText(spot, key);
     checkShape(child, of);
   }
@@ -165,31 +166,35 @@ function checkList(value: Spot, schema: Schema): void {
   if (schema.items !== undefined) for (const item of entriesOf) checkShape(item, schema.items);
 }
 
+/** The most words that are told where one of them is near to what was found. */
+const mostListed = 12;
+
 function checkScalar(value: Spot, schema: Schema): void {
   const plain = scalar(value);
   const refuse = (expected: string) =>
     wrong(
       value,
       "bad-value",
-      `${subject(value.path)} is ${printable(textOf(value), 40) || "empty"}; expected ${expected}`,
+      `${subject(value.path)} is ${printable(textOf(value), 40) || "empty"}; ${expected}`,
     );
-  if (schema.const !== undefined && plain !== schema.const) throw refuse(String(schema.const));
+  if (schema.const !== undefined && plain !== schema.const) throw refuse(`expected ${schema.const}`);
   if (schema.enum !== undefined && !schema.enum.some((choice) => choice === plain)) {
     const choices = schema.enum.map(String);
     const meant = nearest(textOf(value), choices);
-    throw refuse(
-      meant === undefined ? choices.join(", ") : `${choices.join(", ")}; did you mean "${meant}"?`,
-    );
+    const expected =
+      meant === undefined || choices.length <= mostListed ? [`expected ${choices.join(", ")}`] : [];
+    throw refuse([...expected, ...(meant === undefined ? [] : [`did you mean "${meant}"?`])].join("; "));
   }
   if (typeof plain === "number") {
     const { minimum, maximum, exclusiveMinimum } = schema;
-    if (minimum !== undefined && plain < minimum) throw refuse(`${minimum} or more`);
-    if (maximum !== undefined && plain > maximum) throw refuse(`${maximum} or less`);
+    if (minimum !== undefined && plain < minimum) throw refuse(`expected ${minimum} or more`);
+    if (maximum !== undefined && plain > maximum) throw refuse(`expected ${maximum} or less`);
     if (exclusiveMinimum !== undefined && plain <= exclusiveMinimum)
-      throw refuse(`more than ${exclusiveMinimum}`);
+      throw refuse(`expected more than ${exclusiveMinimum}`);
   }
   if (typeof plain === "string") {
-    if (schema.pattern !== undefined && !new RegExp(schema.pattern).test(plain)) throw refuse("some text");
+    if (schema.pattern !== undefined && !new RegExp(schema.pattern).test(plain))
+      throw refuse("expected some text");
     checkText(value, plain);
   }
 }

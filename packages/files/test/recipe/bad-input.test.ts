@@ -329,7 +329,7 @@ describe("a notation that goes wrong is answered at its column", () => {
     [
       "a rule that there is not",
       `${leastRecipe}waive: [{ rule: open-cuts, reason: so }]`,
-      '5:17: no rule is called "open-cuts"; did you mean "open-cut"?',
+      '5:17: waive, item 1.rule is open-cuts; did you mean "open-cut"?',
     ],
     [
       "a float of no length",
@@ -396,7 +396,7 @@ describe("a harmless answer is given to", () => {
       "no block is called",
     );
     expect(answerTo(`${leastRecipe}limits: { levels: { ${key}: off } }`)).toContain(
-      `5:21: no rule is called "${key}"`,
+      `5:21: unknown key "${key}" in limits.levels`,
     );
     expect(Object.getPrototypeOf({}).ends).toBeUndefined();
   });

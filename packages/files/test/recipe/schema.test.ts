@@ -1,3 +1,4 @@
+import { rules } from "@drawcord/check";
 import { Ajv2020 } from "ajv/dist/2020.js";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
@@ -65,10 +66,18 @@ describe("the published schema", () => {
     for (const schema of everySchema(recipeSchema)) {
       for (const [key, of] of Object.entries(schema.properties ?? {})) {
         expect(of.description, key).toMatch(/^[A-Z].*\.$/);
+        expect(of.examples?.length, key).toBeGreaterThan(0);
       }
       for (const example of schema.examples ?? [])
         expect(ajv.validate(schema, example), String(example)).toBe(true);
     }
+  });
+
+  it("names the rules, for an editor to complete", () => {
+    const { levels } = recipeSchema.properties!["limits"]!.properties!;
+    const { rule } = recipeSchema.properties!["waive"]!.items!.properties!;
+    expect(rule!.enum).toEqual(rules.map(({ name }) => name));
+    expect(levels!.propertyNames!.enum).toEqual(rule!.enum);
   });
 
   it("is shipped as a file too", async () => {
