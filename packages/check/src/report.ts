@@ -90,7 +90,8 @@ export interface Report {
   };
   /**
    * There where no plan told what is drawn, so that `cut`, `drawnShare` and `areas` (in threads, not in units and rows)
-   * are worked out from what shows on the face. How sure that is: 0 not at all, and then they are 0 too, 1 quite.
+   * are worked out from what shows on the face. How sure that is: the share of interlacements that lie well inside an
+   * area; the others lie near a border and go by the majority. 0 where nothing is inferred, and then those are 0 too.
    */
   readonly inferred?: { readonly sureness: number };
   readonly integrity: {

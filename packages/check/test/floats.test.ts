@@ -260,6 +260,9 @@ describe("float-length", () => {
       mm: 4,
     });
     expect(allowedFloat({ limits: both, sett: { endsPerCm: 30 } }, "weft").threads).toBe(9);
+    // Of equal ones, the one in threads is told.
+    expect(allowedFloat({ limits: both, sett: { endsPerCm: 22.5 } }, "weft")).toMatchObject({ threads: 9 });
+    expect(allowedFloat({ limits: both, sett: { endsPerCm: 22.5 } }, "weft").mm).toBeUndefined();
     expect(allowedFloat({ limits: both, sett: { endsPerCm: 30 } }, "weft").mm).toBeUndefined();
   });
 

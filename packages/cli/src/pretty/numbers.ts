@@ -70,7 +70,7 @@ function hangs({ hangsTogether, layers, looseEnds, loosePicks }: Report["integri
 /** What is drawn was not told by a plan: how far the numbers above can be relied on. */
 function sureness(share: number): string {
   if (share === 0) return "what is drawn cannot be told from the cloth, so cuts and areas are not known";
-  return `what is drawn is inferred from the face, ${percent(share)} sure; areas are counted in threads`;
+  return `what is drawn is inferred from the face: ${percent(share)} sure, the rest near a border; areas are counted in threads`;
 }
 
 function percent(share: number): string {
