@@ -1,6 +1,6 @@
 import type { UnitDraft } from "@drawcord/units";
 import { describe, expect, it } from "vitest";
-import { check, mend, rules, sayChange } from "../src/index.js";
+import { type CheckOptions, check, mend, rules, sayChange } from "../src/index.js";
 
 /** Clean twill, n ends to a unit and picks to a row. */
 const twill: UnitDraft["ground"] = {
@@ -47,6 +47,11 @@ describe("mending the cut", () => {
   });
 });
 
+/** All rules off but one, so that none speaks for either of two counterparts. */
+const alone = (rule: string): CheckOptions => ({
+  levels: Object.fromEntries(rules.flatMap(({ name }) => (name === rule ? [] : [[name, "off"]]))),
+});
+
 /** The example of a rule with just one row that is not even, as it is titled there. */
 const lopsided = "a row that alone is not the same left and right";
 
@@ -66,7 +71,7 @@ describe("mending slips", () => {
   ])(
     "hangs unit %i, which hangs on shaft %i, as its counterpart hangs, and not the counterpart as it",
     (unit, shaft) => {
-      const [found] = mend({ ...good, threading: point.with(unit - 1, [shaft]) });
+      const [found] = mend({ ...good, threading: point.with(unit - 1, [shaft]) }, alone("threading-slip"));
       expect(found!.rules[0]).toBe("threading-slip");
       expect(found!.changes).toEqual([{ change: "thread", unit, shafts: point[unit - 1] }]);
       expect(found!.draft.threading).toEqual(point);
@@ -93,7 +98,7 @@ describe("mending slips", () => {
 
   it("lifts a row as its counterpart is lifted", () => {
     for (const row of [2, 8]) {
-      const [found] = mend({ ...good, lifts: lozenge.with(row - 1, [4]) });
+      const [found] = mend({ ...good, lifts: lozenge.with(row - 1, [4]) }, alone("lift-slip"));
       expect(found).toMatchObject({ rules: ["lift-slip"], changes: [{ change: "lift", row }] });
       expect(found!.draft.lifts).toEqual(lozenge);
     }
