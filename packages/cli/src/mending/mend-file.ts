@@ -34,7 +34,7 @@ export async function mendFile(source: Uint8Array, name: string, to: MendTo, io:
   await writeWhole(to.output, io.cwd, [text], { force: to.force });
   for (const one of mends) await say(`${name}: ${inWords(one)}`);
   for (const section of rewritten)
-    await say(`${to.output}: the section ${section} had to be written out anew`);
+    await say(`${to.output}: the section ${section} had to be written out anew, its comments kept`);
   const { findings } = check(last.draft, options);
   const left = findings.filter(({ severity, waived }) => waived === undefined && severity !== "note");
   for (const rule of new Set(left.map((finding) => finding.rule))) {

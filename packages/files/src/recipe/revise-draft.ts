@@ -3,6 +3,7 @@ import { printShafts, printThreading, type UnitDraft } from "@drawcord/units";
 import { FileError } from "../error.js";
 import { readText } from "../text.js";
 import { readTree } from "../tree/tree.js";
+import { carryComments } from "./carry-comments.js";
 import { liftCells } from "./lift-cells.js";
 import { readRecipe } from "./read.js";
 import { type Revision, reviseRecipe } from "./revise.js";
@@ -12,14 +13,14 @@ import { writeRecipe } from "./write.js";
 /** A recipe's text with a changed draft. */
 export interface RevisedRecipe {
   readonly text: string;
-  /** Sections that had to be written out anew, so that comments within them are gone; none as a rule. */
+  /** Sections that had to be written out anew, so that their layout is gone; their comments are kept. None as a rule. */
   readonly rewritten: readonly string[];
 }
 
 /**
  * The text of a recipe with its draft changed to another: values are changed where they stand, rows of a plan one by one,
  * also within blocks and pictures, and comments and layout stay. A section in which that cannot be done is written out
- * anew. The text is read again, and weaves the draft given.
+ * anew, its comments beside or above the lines that they were of, or above the section. The text is read again, and weaves the draft given.
  * @throws {FileError} as `readRecipe`; `bad-value` for a draft that no recipe can be brought to
  * @example reviseDraft(text, "least", { ...unitDraft, lifts: [[2], [2]] }).rewritten // []
  */
@@ -161,12 +162,12 @@ function* reviseLifts(text: string, { draft: before, file }: Recipe, draft: Unit
   yield current;
 }
 
-/** A recipe with one of its sections as it stands in another. */
+/** A recipe with one of its sections as it stands in another, its comments carried over. */
 function withSection(text: string, name: string, from: string): string {
   const [start, end] = sectionAt(text, name);
   const [otherStart, otherEnd] = sectionAt(from, name);
   if (start < 0) return from;
-  const section = from.slice(otherStart, otherEnd).trimEnd();
+  const section = carryComments(text.slice(start, end).trimEnd(), from.slice(otherStart, otherEnd).trimEnd());
   const rest = text.slice(end);
   return `${text.slice(0, start)}${section}\n${rest === "" ? "" : "\n"}${rest}`;
 }

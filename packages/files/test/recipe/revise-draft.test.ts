@@ -115,7 +115,45 @@ describe("a recipe brought to another draft", () => {
     }
   });
 
-  it("weaves the draft it was given, whatever changes", () => {
+  it("keeps the comments of a section that it writes out anew", () => {
+    const weave = drawn.replace(
+      "ground: { weave: broken twill } # as ever",
+      'ground: # as ever\n  # The old one.\n  weave: "broken twill" # "four" # ends\n  selvedge: { left: 1 2 } # narrow',
+    );
+    const draft = draftIn(weave);
+    const steps = draft.ground.steps.map((step) => ({ ...step, raise: step.sink, sink: step.raise }));
+    const { text } = reviseDraft(weave, "r", { ...draft, ground: { ...draft.ground, steps } });
+    expect(text).toContain('# The old one.\n# "four" # ends\nground: # as ever\n  shafts: 4\n');
+    expect(text).toMatch(/\n {2}selvedge:.*# narrow\n/);
+
+    const blocks = drawn.replace(
+      /lifts:[\s\S]*$/,
+      `lifts: # in blocks
+  picks: 4 # as the twill
+  # A border
+  blocks:
+    border: { rows: [1, "none"] } # "#" is drawn
+    # The moth
+    moth:
+      picture: |
+        ..#
+        #.. 
+  order: [border*2, moth*2] # from the hem
+# the end
+`,
+    );
+    const before = draftIn(blocks);
+    const lifts = before.lifts.with(0, [2]);
+    const { rewritten, text: apart } = reviseDraft(blocks, "r", { ...before, lifts });
+    expect(rewritten).toEqual(["lifts"]);
+    expect(draftIn(apart).lifts).toEqual(lifts);
+    expect(apart).toContain(
+      '\n# A border\n# "#" is drawn\n# The moth\n# from the hem\nlifts: # in blocks\n  picks: 4 # as the twill\n',
+    );
+    expect(apart.endsWith("# the end\n")).toBe(true);
+  });
+
+  it("weaves the draft it was given, whatever changes, and keeps every comment", () => {
     const lift = fc.uniqueArray(fc.integer({ min: 1, max: 3 }), { maxLength: 3 }).map((set) => set.sort());
     const cases = fc.record({
       recipe: fc.constantFrom(listed, drawn, listed.replaceAll("\n", "\r\n")),
@@ -134,8 +172,12 @@ describe("a recipe brought to another draft", () => {
           threading: before.threading.with(unit % before.threading.length, on),
           ground: { ...before.ground, steps: [...steps.slice(turn), ...steps.slice(0, turn)] },
         };
-        const after = expand(draftIn(reviseDraft(recipe, "r", draft).text));
-        return after.drawdown.equals(expand(draft).drawdown);
+        const { text } = reviseDraft(recipe, "r", draft);
+        const comments = [...recipe.matchAll(/# [a-z0-9 ]+/g)].map(([comment]) => comment);
+        // Taken out with the row that it stood beside.
+        const gone = comments.filter((comment) => !text.includes(comment));
+        expect(gone.length).toBeLessThanOrEqual(Math.max(0, before.lifts.length - lifts.length));
+        return expand(draftIn(text)).drawdown.equals(expand(draft).drawdown);
       }),
       { numRuns: 60 },
     );
