@@ -2,6 +2,7 @@
 import { execFile, spawn } from "node:child_process";
 import { mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
+import { pathToFileURL } from "node:url";
 import { beforeAll, describe, expect, it } from "vitest";
 import { bin, drawcord } from "./support/built.js";
 import { folder } from "./support/folder.js";
@@ -63,6 +64,42 @@ describe("many files at a time", () => {
     expect(shards.map(({ stderr }) => stderr).join("")).toBe(whole.stderr);
     expect(Math.max(...shards.map(({ status }) => status ?? -1))).toBe(whole.status);
     expect(readdirSync(join(cwd, "kept")).every((name) => /^[0-9a-f]{64}\.json$/.test(name))).toBe(true);
+  });
+});
+
+describe("a thread that dies", () => {
+  /** Loaded before the command in each thread: some files are the end of the thread that is given them. */
+  const deadly = `import { isMainThread, parentPort } from "node:worker_threads";
+if (!isMainThread) {
+  const on = parentPort.on.bind(parentPort);
+  parentPort.on = (event, listener) =>
+    on(event, (order) => {
+      if (/draft-(00|07|08|40)/.test(order.name)) process.exit(7);
+      if (order.name.includes("draft-20")) for (const hoard = []; ; ) hoard.push(new Array(1000).fill({}));
+      listener(order);
+    });
+}
+`;
+
+  it("costs only its file, whether it ends by itself or for want of memory", async () => {
+    const hook = join(folder(), "deadly.mjs");
+    writeFileSync(hook, deadly);
+    const args = ["check", "archive", "--format", "ndjson", "--workers"];
+    const alone = await drawcord([...args, "1"], { cwd });
+    const env = { NODE_OPTIONS: `--max-old-space-size=64 --import=${pathToFileURL(hook).href}` };
+    const found = await drawcord([...args, "2"], { cwd, env });
+    const isDeadly = (text: string) => /draft-(00|07|08|40|20)/.test(text);
+    const isSafe = (text: string) => !isDeadly(text);
+    const lines = (text: string) => text.trimEnd().split("\n");
+    expect(found.status).toBe(2);
+    expect(lines(found.stdout)).toEqual(lines(alone.stdout).filter(isSafe));
+    expect(lines(found.stderr).filter(isSafe)).toEqual(lines(alone.stderr).filter(isSafe));
+    const died = lines(found.stderr).filter(isDeadly);
+    expect(died).toHaveLength(5);
+    for (const sentence of died) {
+      expect(sentence).toMatch(/^archive\/draft-\d\d\.recipe\.yaml: this file could not be checked/);
+      if (sentence.includes("draft-20")) expect(sentence).toMatch(/ \(.*memory.*\)$/);
+    }
   });
 });
 

@@ -117,6 +117,36 @@ describe("a file that the system does not let be written", () => {
   });
 });
 
+describe("drawcord check --mend on a full disk", () => {
+  const faulty = `recipe: 1 # begun a pick late
+ground: { shafts: 4, threading: 1 2 3 4, steps: [{ raise: 2, sink: 3 }, { raise: 3, sink: 2 }, { raise: 4, sink: 1 }, { raise: 1, sink: 4 }] }
+units: { ends: 4, threading: 1-5 4-1 }
+lifts: { picks: 4, rows: [5, 4 5, 3-5, 2-4, 1-3, 2-4, 3-5, 4 5, 5] }
+`;
+
+  it.each(["make", "writeFile", "sync", "close"])(
+    "leaves the original whole when %s fails",
+    async (syscall) => {
+      const cwd = folder();
+      writeFileSync(join(cwd, "sampler.yaml"), faulty);
+      for (const output of ["sampler.yaml", "mended.yaml"]) {
+        const argv = ["check", "sampler.yaml", "--mend", output, "--force", "--quiet"];
+        answers.set(syscall, "ENOSPC");
+        const { status, stderr } = await run(argv, { cwd });
+        expect({ status, stderr }).toEqual({
+          status: 2,
+          stderr: `${output}: the disk is full; nothing was written\n`,
+        });
+        expect(readFileSync(join(cwd, "sampler.yaml"), "utf8")).toBe(faulty);
+        expect(readdirSync(cwd)).toEqual(["sampler.yaml"]);
+      }
+      answers.clear();
+      await run(["check", "sampler.yaml", "--mend", "sampler.yaml", "--force"], { cwd });
+      expect(readFileSync(join(cwd, "sampler.yaml"), "utf8")).not.toBe(faulty);
+    },
+  );
+});
+
 describe("a file that takes a new name", () => {
   it("is written where files have no second names", async () => {
     const cwd = folder();
