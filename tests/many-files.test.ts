@@ -22,7 +22,45 @@ lifts: { picks: ${(i % 3) + 3}, rows: [none, 1, 2, 1-2, none*${(i % 11) + 1}] }
     const text = i % 9 === 4 ? good.replace("units", "unit") : good;
     writeFileSync(join(cwd, `archive/draft-${String(i).padStart(2, "0")}.recipe.yaml`), text);
   }
+  writeFileSync(join(cwd, "archive/draft-99.wif"), draft);
 });
+
+/** A draft with a section that nothing is made of. */
+const draft = `[WIF]
+Version=1.1
+Date=April 20, 1997
+Developers=wif@mhsoft.com
+Source Program=none
+[CONTENTS]
+WEAVING=true
+WARP=true
+WEFT=true
+THREADING=true
+TIEUP=true
+TREADLING=true
+[WEAVING]
+Shafts=2
+Treadles=2
+[WARP]
+Threads=4
+[WEFT]
+Threads=4
+[THREADING]
+1=1
+2=2
+3=1
+4=2
+[TIEUP]
+1=1
+2=2
+[TREADLING]
+1=1
+2=2
+3=1
+4=2
+[PRIVATE OWN LOOM]
+x=1
+`;
 
 describe("many files at a time", () => {
   it.each(["pretty", "ndjson", "sarif", "github", "markdown"])(
@@ -30,7 +68,9 @@ describe("many files at a time", () => {
     async (format) => {
       const alone = await drawcord(["check", "archive", "--format", format, "--workers", "1"], { cwd });
       expect(alone.status).toBe(2);
-      expect(alone.stderr.trimEnd().split("\n")).toHaveLength(5);
+      const said = alone.stderr.trimEnd().split("\n");
+      expect(said).toHaveLength(6);
+      expect(said.at(-1)).toBe("archive/draft-99.wif: not used: [PRIVATE OWN LOOM]");
       for (const workers of ["2", "5"]) {
         expect(
           await drawcord(["check", "archive", "--format", format, "--workers", workers], { cwd }),

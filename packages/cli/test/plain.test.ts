@@ -152,8 +152,15 @@ describe("a plain draft", () => {
       join(cwd, "own.wif"),
       `${writeWif(towel)}\r\n[PRIVATE \u001b]\r\nx=1\r\n`.replace(" \u001b", " LOOM"),
     );
-    const { status, stderr } = await run(["expand", "own.wif"], { cwd });
-    expect({ status, stderr }).toEqual({ status: 0, stderr: "own.wif: not used: [PRIVATE LOOM]\n" });
+    const told = "own.wif: not used: [PRIVATE LOOM]\n";
+    const check = ["check", "own.wif", "--fail-on", "error"];
+    // The second time the report is taken from the cache.
+    const cached = [...check, "--cache", "kept", "--format", "json"];
+    for (const argv of [["expand", "own.wif"], ["plan", "own.wif"], check, cached, cached]) {
+      const { status, stderr } = await run(argv, { cwd });
+      expect({ status, stderr }).toEqual({ status: 0, stderr: told });
+    }
+    expect((await run([...check, "--quiet"], { cwd })).stderr).toBe("");
   });
 });
 

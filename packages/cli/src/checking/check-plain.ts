@@ -1,6 +1,7 @@
 import { checkGrid, type Report, type Severity } from "@drawcord/check";
 import { checkShaftDraft, draftRules, read } from "@drawcord/files";
 import { drawdownIn, titleIn } from "../plain/drawdown.js";
+import { ignoredIn } from "../plain/ignored.js";
 import type { Kept } from "./kept.js";
 import { NOT_ASKED_FOR, onlyRules, withReasons } from "./selection.js";
 
@@ -19,6 +20,7 @@ export function checkPlain(bytes: Uint8Array, file: string, rules: readonly stri
     title: titleIn(reading) ?? null,
     report: withReasons(report, rules),
     places: report.findings.map(() => null),
+    ignored: ignoredIn(reading),
   };
 }
 

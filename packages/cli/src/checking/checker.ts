@@ -1,6 +1,7 @@
 import type { Format, Look } from "../formats/format.js";
 import { type FormatName, loadFormat } from "../formats/formats.js";
 import type { Input } from "../inputs.js";
+import { notUsed } from "../plain/ignored.js";
 import type { CachePlace } from "./cache.js";
 import { checkFile, clothOf } from "./check-file.js";
 import type { Failure } from "./cloth.js";
@@ -23,6 +24,8 @@ export interface Outcome {
   readonly piece: string;
   readonly counts?: Counts;
   readonly failure?: Failure;
+  /** What there is to say on standard error of a file that could be used. */
+  readonly remark?: string;
 }
 
 /** Checks one file; never rejects, for one bad file must not stop the rest. */
@@ -37,7 +40,12 @@ export async function checkerFor(settings: Settings): Promise<Checker> {
       const bytes = await input.read();
       const found = await keep(bytes, () => checkFile(bytes, input.name, settings.rules));
       const cloth = await clothOf(found, bytes, input.name);
-      return { piece: format.cloth(cloth, settings.look), counts: countsOf(found.report) };
+      const { ignored = [], report } = found;
+      return {
+        piece: format.cloth(cloth, settings.look),
+        counts: countsOf(report),
+        ...(ignored.length === 0 ? {} : { remark: notUsed(input.name, ignored) }),
+      };
     } catch (error) {
       return failed(input.name, error, format);
     }

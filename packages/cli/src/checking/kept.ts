@@ -6,4 +6,6 @@ export interface Kept {
   readonly title: string | null;
   readonly report: Report;
   readonly places: readonly (Place | null)[];
+  /** The sections of a draft that were not used. */
+  readonly ignored?: readonly string[];
 }

@@ -137,12 +137,13 @@ async function tell(files: readonly Input[], task: Task, io: Io): Promise<ExitSt
   await print(io, await format.head?.(asked));
   await progress.show(0);
   let between = "";
-  for await (const { counts, failure, piece } of inOrder(files, checkers)) {
+  for await (const { counts, failure, piece, remark } of inOrder(files, checkers)) {
     if (counts !== undefined) addTo(tally, counts);
-    if (failure !== undefined) {
-      tally.failures.push(failure);
+    if (failure !== undefined) tally.failures.push(failure);
+    const aside = failure?.message ?? (settings.look.least === undefined ? remark : undefined);
+    if (aside !== undefined) {
       await progress.clear();
-      await complain(io, failure.message);
+      await complain(io, aside);
     }
     if (piece !== "") {
       await progress.clear();
