@@ -1,9 +1,10 @@
 import { FileError, type Recipe, readRecipe } from "../../src/index.js";
 
 /** What a recipe says, without where it says it; undefined when it cannot be read. */
-export function meaning(text: string): Omit<Recipe, "place"> | undefined {
+export function meaning(text: string): Omit<Recipe, "place" | "rowPlaces" | "unitPlaces"> | undefined {
   try {
-    const { place: _place, yarns, stated, cloth, ...rest } = readRecipe(text, "recipe");
+    const recipe = readRecipe(text, "recipe");
+    const { place: _place, rowPlaces: _rows, unitPlaces: _units, yarns, stated, cloth, ...rest } = recipe;
     const placeless = <T extends { line: number; column: number }>(value: T) => ({
       ...value,
       line: 0,
