@@ -64,6 +64,15 @@ describe("a plan of units and rows", () => {
     expect(found({ ground }).map(({ message }) => message)).toEqual(["ground shaft 5 carries no ends"]);
   });
 
+  it("is told of a treadle too many with what each of them does, so that the odd one is seen", () => {
+    const [first, ...rest] = draft.ground.steps;
+    const ground = { ...draft.ground, steps: [first!, ...rest, { raise: [1], sink: [] }, ...rest] };
+    const told = found({ ground }, { loom: { treadles: 4 } }).filter(({ rule }) => rule === "loom-capacity");
+    expect(told.map(({ message }) => message)).toEqual([
+      "the plan asks for 5 treadles, and the loom has 4: raise 1 sink 4, raise 2 sink 3, raise 3 sink 2, raise 4 sink 1 and raise 1 sink none",
+    ]);
+  });
+
   it("is told of ends that the selvedge leaves loose", () => {
     const ground = { ...draft.ground, shafts: 6 };
     const loose = found({ ground, selvedge: { left: [5, 5], right: [6] } }).filter(

@@ -1,6 +1,10 @@
 import { loomNeeds, type UnitDraft } from "@drawcord/units";
+import { list } from "../words.js";
 import { onTabby } from "./examples.js";
 import type { Rule } from "./rule.js";
+
+/** So many treadles are listed; of more only the number is told. */
+const MOST_LISTED = 8;
 
 /** A plan that asks for more than the loom has. */
 export const loomCapacity: Rule = {
@@ -60,8 +64,19 @@ export const loomCapacity: Rule = {
       if (has !== undefined && asked > has) yield { measured: asked, limit: has, unit };
     }
   },
-  say: ({ measured, limit, unit }) => `the plan asks for ${measured} ${unit}, and the loom has ${limit}`,
+  say({ measured = 0, limit, unit }, { plan }) {
+    const few = unit === "treadles" && measured <= MOST_LISTED && plan !== undefined;
+    const treadles = few ? `: ${list(treadlesOf(plan.draft))}` : "";
+    return `the plan asks for ${measured} ${unit}, and the loom has ${limit}${treadles}`;
+  },
 };
+
+/** What each treadle does, so that one that is unlike another by a slip is seen. */
+function treadlesOf({ ground }: UnitDraft): string[] {
+  const shafts = (set: readonly number[]) => set.join(" ") || "none";
+  const moving = ground.steps.filter(({ raise, sink }) => raise.length + sink.length > 0);
+  return [...new Set(moving.map(({ raise, sink }) => `raise ${shafts(raise)} sink ${shafts(sink)}`))];
+}
 
 /** The draft without the shaft that only stands for static units. */
 function withoutStatic(draft: UnitDraft, staticShaft: number | undefined): UnitDraft {
