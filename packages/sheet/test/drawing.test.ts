@@ -12,6 +12,7 @@ import { palette } from "../src/drawing/palette.js";
 import type { Face } from "../src/drawing/shape.js";
 import { squaresOf, squaresPath } from "../src/drawing/squares.js";
 import { fontFile } from "../src/print/fonts.js";
+import { textRuns } from "../src/print/text-runs.js";
 
 const grids = cells(fc.integer({ min: 1, max: 40 }), fc.integer({ min: 1, max: 70 })).map(({ cells: rows }) =>
   fromBooleans(rows),
@@ -134,6 +135,18 @@ describe("type", () => {
         ).toBe(text);
       }),
     );
+  });
+
+  it("stands from the left in the order of its paragraph, on every line of it", () => {
+    const fromLeft = (text: string, rtl: boolean) => {
+      const { runs, fromLeft: order } = textRuns(text, "serif", rtl);
+      return order.map((i) => runs[i]!.text).join("");
+    };
+    // A word of Hebrew or Arabic is turned by its font; here it keeps the order in which it is read.
+    expect(fromLeft("שלום (12) abc.", true)).toBe(".abc (12) שלום");
+    expect(fromLeft("שלום (12) abc.", false)).toBe("(12) שלום abc.");
+    expect(fromLeft("الفراشة) lanterns", false)).toBe("الفراشة) lanterns");
+    expect(fromLeft("Runner (x), 1", false)).toBe("Runner (x), 1");
   });
 
   it("made safe for a page is read back as it was", () => {

@@ -56,14 +56,29 @@ export interface TextShape {
   readonly fill: string;
   /** Default `start`. */
   readonly anchor?: "start" | "middle" | "end";
+  /** Whether it is a line of a paragraph that runs from right to left; default: by its own first letter. */
+  readonly rtl?: boolean;
 }
 
-interface GroupShape {
+/** What a group is to those who have a PDF read to them, by the structure types of ISO 32000-1, 14.8.4. */
+export type Tag =
+  | { readonly role: "H1" | "H2" | "H3" | "P" | "Caption" | "TD" | "Artifact" }
+  | { readonly role: "TH"; readonly scope: "Row" | "Column" }
+  | { readonly role: "Figure" | "Formula"; readonly alt: string }
+  | {
+      readonly role: "Table" | "TR" /** Groups of one name, one after the other, are one. */;
+      readonly id: string;
+    };
+
+/** Shapes placed together. */
+export interface GroupShape {
   readonly kind: "group";
   readonly x: number;
   readonly y: number;
   /** Default 1. */
   readonly scale?: number;
+  /** Default: what its groups are; lines and areas outside all tags are decoration. */
+  readonly tag?: Tag;
   readonly shapes: readonly Shape[];
 }
 

@@ -51,8 +51,10 @@ function shapeToSvg(shape: Shape): string {
     case "text":
       return textToSvg(shape);
     case "group": {
+      const { x, y, shapes } = shape;
+      if (x === 0 && y === 0 && shape.scale === undefined) return shapes.map(shapeToSvg).join("\n");
       const scale = shape.scale === undefined ? "" : ` scale(${six(shape.scale)})`;
-      return `<g transform="translate(${round(shape.x)} ${round(shape.y)})${scale}">${shape.shapes.map(shapeToSvg).join("\n")}</g>`;
+      return `<g transform="translate(${round(x)} ${round(y)})${scale}">${shapes.map(shapeToSvg).join("\n")}</g>`;
     }
   }
 }

@@ -2,6 +2,7 @@ import type { Picture, Pictures } from "../document/types.js";
 import type { Shape } from "../drawing/shape.js";
 import { BETWEEN_PICTURES, NARROWEST_PICTURE } from "../pictures/size.js";
 import type { Box, Flow } from "./flow.js";
+import { tagged } from "./tagged.js";
 import { type } from "./types-of-text.js";
 import { linesHeight, setLines, wrap } from "./wrap.js";
 
@@ -61,7 +62,7 @@ function heightOf({ boxes }: Pile): number {
 }
 
 function pictureBox(
-  { drawing, caption }: Picture,
+  { alt, drawing, caption }: Picture,
   room: number,
   height: number,
 ): { box: Box; width: number } {
@@ -70,8 +71,15 @@ function pictureBox(
   const lines = wrap(caption, width, type.caption);
   const below = drawing.height * scale + 2;
   const shapes: Shape[] = [
-    { kind: "group", x: 0, y: 0, ...(scale === 1 ? {} : { scale }), shapes: drawing.shapes },
-    ...setLines(lines, 0, below, width, type.caption),
+    {
+      kind: "group",
+      x: 0,
+      y: 0,
+      ...(scale === 1 ? {} : { scale }),
+      tag: { role: "Figure", alt },
+      shapes: drawing.shapes,
+    },
+    tagged({ role: "Caption" }, setLines(lines, 0, below, width, type.caption)),
   ];
   return { box: { height: below + linesHeight(lines, type.caption), shapes }, width };
 }

@@ -6,6 +6,7 @@ import type { Shape } from "../drawing/shape.js";
 import { Flow } from "./flow.js";
 import { layPictures } from "./pictures.js";
 import { layTable } from "./table.js";
+import { tagged } from "./tagged.js";
 import { type } from "./types-of-text.js";
 import { layWorking } from "./working.js";
 import { linesHeight, runsLeft, setLines, wrap } from "./wrap.js";
@@ -73,8 +74,8 @@ function layTitle({ title, subtitle }: Sheet, flow: Flow): void {
   flow.put({
     height,
     shapes: [
-      ...setLines(lines, 0, 0, flow.width, type.title, rtl),
-      ...setLines(under, 0, below, flow.width, type.subtitle),
+      tagged({ role: "H1" }, setLines(lines, 0, 0, flow.width, type.title, rtl)),
+      tagged({ role: "P" }, setLines(under, 0, below, flow.width, type.subtitle)),
       rule,
     ],
   });
@@ -86,7 +87,7 @@ function layPart({ title, blocks }: Part, flow: Flow): void {
   const height = linesHeight(lines, type.part) + 2.5;
   flow.need(height + 30);
   flow.begin(title);
-  flow.put({ height, shapes: setLines(lines, 0, 0, flow.width, type.part) });
+  flow.put({ height, shapes: [tagged({ role: "H2" }, setLines(lines, 0, 0, flow.width, type.part))] });
   for (const block of blocks) layBlock(block, flow);
 }
 
@@ -110,6 +111,9 @@ function layParagraph({ text, tone }: Paragraph, flow: Flow): void {
   flow.space(tone === "lead" ? 0 : 3.5);
   flow.put({
     height: height + 1,
-    shapes: [...rule, ...setLines(lines, indent, 0, width, kind, runsLeft(plainText(text)))],
+    shapes: [
+      ...rule,
+      tagged({ role: "P" }, setLines(lines, indent, 0, width, kind, runsLeft(plainText(text)))),
+    ],
   });
 }

@@ -5,6 +5,7 @@ import { palette } from "../drawing/palette.js";
 import { round } from "../drawing/round.js";
 import type { Shape } from "../drawing/shape.js";
 import type { Box, Flow } from "./flow.js";
+import { tagged } from "./tagged.js";
 import { type } from "./types-of-text.js";
 import { linesHeight, runsLeft, setLines, wrap } from "./wrap.js";
 
@@ -28,8 +29,10 @@ export function layTable(table: Table, flow: Flow): void {
   const width = columns.at(-1)!.x + columns.at(-1)!.width;
   const across = table.narrow ? Math.max(1, Math.floor((flow.width + BETWEEN) / (width + BETWEEN))) : 1;
   const head = headBox(table, columns, width);
-  const rows = table.rows.map((row) => rowBox(row, table.columns, columns, width));
-  const caption = captionBox(table.caption, flow.width);
+  // It is read out once, however often it is printed.
+  const again: Box = { ...head, shapes: [tagged({ role: "Artifact" }, head.shapes)] };
+  const rows = table.rows.map((_, row) => rowBox(table, row, columns, width));
+  const caption = captionBox(table, flow.width);
   const { boxes: whole } = fillColumns(rows, 0, across, Number.POSITIVE_INFINITY);
   const height = caption.height + head.height + tallest(whole);
   flow.space(5);
@@ -45,7 +48,8 @@ export function layTable(table: Table, flow: Flow): void {
           kind: "group",
           x: i * (width + BETWEEN),
           y: 0,
-          shapes: stacked([head, ...column]),
+          tag: { role: "Table", id: table.id },
+          shapes: stacked([at === 0 && i === 0 ? head : again, ...column]),
         }),
       ),
     });
@@ -154,22 +158,20 @@ function placed(widths: readonly number[], gap: number): Place[] {
   });
 }
 
-function headBox({ columns }: Table, places: readonly Place[], width: number): Box {
+function headBox({ id, columns }: Table, places: readonly Place[], width: number): Box {
   const cells = columns.map(({ title }, i) => wrap(title, places[i]!.width, type.head));
   const height = Math.max(...cells.map((lines) => linesHeight(lines, type.head))) + 2;
-  const shapes = cells.flatMap((lines, i) => {
+  const titles = cells.map((lines, i) => {
     const top = height - 1.4 - linesHeight(lines, type.head);
-    return aligned(setLines(lines, places[i]!.x, top, places[i]!.width, type.head), columns[i]!, places[i]!);
+    const set = setLines(lines, places[i]!.x, top, places[i]!.width, type.head);
+    return tagged({ role: "TH", scope: "Column" }, aligned(set, columns[i]!, places[i]!));
   });
-  return { height, shapes: [...shapes, hairline(width, height, palette.rule)] };
+  const row = tagged({ role: "TR", id: `${id} head` }, titles);
+  return { height, shapes: [row, hairline(width, height, palette.rule)] };
 }
 
-function rowBox(
-  row: readonly Text[],
-  columns: readonly Column[],
-  places: readonly Place[],
-  width: number,
-): Box {
+function rowBox({ id, columns, rows }: Table, index: number, places: readonly Place[], width: number): Box {
+  const row = rows[index]!;
   const cells = row.map((text, i) => {
     const strong = columns[i]!.kind === "head";
     if (columns[i]!.kind === "tick") return [];
@@ -179,13 +181,16 @@ function rowBox(
   const height =
     Math.max(type.cell.size * 1.1, ...boxes, ...cells.map((lines) => linesHeight(lines, type.cell))) +
     2 * ABOVE;
-  const shapes = cells.flatMap((lines, i): Shape[] => {
+  const shapes = cells.map((lines, i): Shape => {
     const { x, width: room } = places[i]!;
-    if (columns[i]!.kind === "tick") return tickBoxes(boxesOf(row[i]!), x + 0.6, ABOVE + 0.25);
+    const { kind } = columns[i]!;
+    if (kind === "tick") return tagged({ role: "TD" }, tickBoxes(boxesOf(row[i]!), x + 0.6, ABOVE + 0.25));
     const rtl = runsLeft(plainText(row[i]!));
-    return aligned(setLines(lines, x, ABOVE, room, type.cell, rtl), columns[i]!, places[i]!);
+    const set = aligned(setLines(lines, x, ABOVE, room, type.cell, rtl), columns[i]!, places[i]!);
+    return tagged(kind === "head" ? { role: "TH", scope: "Row" } : { role: "TD" }, set);
   });
-  return { height, shapes: [...shapes, hairline(width, height, palette.hair)] };
+  const whole = tagged({ role: "TR", id: `${id} ${index}` }, shapes);
+  return { height, shapes: [whole, hairline(width, height, palette.hair)] };
 }
 
 function tickBoxes(number: number, x: number, y: number): Shape[] {
@@ -215,10 +220,14 @@ function hairline(width: number, y: number, stroke: string): Shape {
   return { kind: "path", d: `M0 ${round(y)}h${round(width)}`, stroke, width: 0.12 };
 }
 
-function captionBox(caption: string, width: number): Box {
+function captionBox({ id, caption }: Table, width: number): Box {
   const lines = wrap(caption, width, type.caption);
   return {
     height: linesHeight(lines, type.caption) + 1.2,
-    shapes: setLines(lines, 0, 0, width, type.caption),
+    shapes: [
+      tagged({ role: "Table", id }, [
+        tagged({ role: "Caption" }, setLines(lines, 0, 0, width, type.caption)),
+      ]),
+    ],
   };
 }

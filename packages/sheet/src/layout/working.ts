@@ -7,6 +7,7 @@ import { formulaBox } from "../formula/boxes.js";
 import { formulaText } from "../formula/text.js";
 import type { Formula } from "../formula/types.js";
 import type { Flow } from "./flow.js";
+import { tagged } from "./tagged.js";
 import { type } from "./types-of-text.js";
 import { linesHeight, setLines, type Type, wrap } from "./wrap.js";
 
@@ -41,7 +42,7 @@ export function layWorking(working: Working, flow: Flow): void {
     height: Math.max(left.y(), right.y()) + 1,
     shapes: [
       { kind: "path", d: `M0 0h${round(flow.width)}`, stroke: palette.hair, width: 0.12 },
-      ...setLines(title, 0, top, flow.width, type.item),
+      tagged({ role: "H3" }, setLines(title, 0, top, flow.width, type.item)),
       ...left.shapes,
       ...right.shapes,
     ],
@@ -62,14 +63,15 @@ function stackOf(x: number, top: number, width: number): Stack {
   let y = top;
   const text = (line: Text, kind: Type) => {
     const lines = wrap(line, width, kind);
-    shapes.push(...setLines(lines, x, y, width, kind));
+    shapes.push(tagged({ role: "P" }, setLines(lines, x, y, width, kind)));
     y += linesHeight(lines, kind) + 1.2;
   };
   const formula = (one: Formula) => {
     const box = formulaBox(one, SIZE);
     if (box.width * 0.6 > width) return text(formulaText(one), type.body);
     const scale = Math.min(1, width / box.width);
-    shapes.push({ kind: "group", x, y: y + 0.6 + box.above * scale, scale, shapes: box.shapes });
+    const tag = { role: "Formula", alt: formulaText(one) } as const;
+    shapes.push({ kind: "group", x, y: y + 0.6 + box.above * scale, scale, tag, shapes: box.shapes });
     y += (box.above + box.below) * scale + 2.2;
   };
   return { shapes, y: () => y, text, formula };

@@ -125,6 +125,7 @@ export function setLines(
         size: type.size,
         face,
         fill: type.fill ?? palette.ink,
+        rtl,
         ...(rtl ? { anchor: "end" } : {}),
       };
       at += textWidth(text, type.size, face);

@@ -1,29 +1,46 @@
 import { showable } from "../drawing/escape.js";
-import type { PathShape, RectShape, Shape, TextShape } from "../drawing/shape.js";
+import type { GroupShape, PathShape, RectShape, Shape, TextShape } from "../drawing/shape.js";
+import { runsLeft } from "../layout/wrap.js";
 import type { FontName } from "./fonts.js";
+import type { Structure } from "./structure.js";
 import { textRuns } from "./text-runs.js";
 
-/** Paints shapes in millimetres on a page whose unit has been set to one. */
-export function paint(doc: PDFKit.PDFDocument, shapes: readonly Shape[]): void {
+/**
+ * Paints shapes in millimetres on a page whose unit has been set to one.
+ * @param structure where their tags go; nothing inside of a tag that holds no others
+ */
+export function paint(
+  doc: PDFKit.PDFDocument,
+  shapes: readonly Shape[],
+  structure: Structure | undefined,
+): void {
   for (const shape of shapes) {
-    switch (shape.kind) {
-      case "path":
-        paintPath(doc, shape);
-        break;
-      case "rect":
-        paintRect(doc, shape);
-        break;
-      case "text":
-        paintText(doc, shape);
-        break;
-      case "group":
-        doc.save();
-        doc.translate(shape.x, shape.y);
-        if (shape.scale !== undefined) doc.scale(shape.scale);
-        paint(doc, shape.shapes);
-        doc.restore();
-    }
+    if (shape.kind === "group") paintGroup(doc, shape, structure);
+    else if (structure === undefined) paintOne(doc, shape);
+    else structure.artifact(() => paintOne(doc, shape));
   }
+}
+
+function paintGroup(
+  doc: PDFKit.PDFDocument,
+  { x, y, scale, shapes, tag }: GroupShape,
+  structure: Structure | undefined,
+): void {
+  const placed = x !== 0 || y !== 0 || scale !== undefined;
+  if (placed) {
+    doc.save();
+    doc.translate(x, y);
+    if (scale !== undefined) doc.scale(scale);
+  }
+  if (structure === undefined || tag === undefined) paint(doc, shapes, structure);
+  else structure.tagged(tag, (below) => paint(doc, shapes, below));
+  if (placed) doc.restore();
+}
+
+function paintOne(doc: PDFKit.PDFDocument, shape: PathShape | RectShape | TextShape): void {
+  if (shape.kind === "path") paintPath(doc, shape);
+  else if (shape.kind === "rect") paintRect(doc, shape);
+  else paintText(doc, shape);
 }
 
 function paintPath(doc: PDFKit.PDFDocument, { d, fill, stroke, width = 0.1, dash, frame }: PathShape): void {
@@ -62,9 +79,9 @@ function finish(
 /** Runs are written in the order in which they are read, each where it stands, so that the text copies out as it was. */
 function paintText(
   doc: PDFKit.PDFDocument,
-  { x, y, text, size, face, fill, anchor = "start" }: TextShape,
+  { x, y, text, size, face, fill, anchor = "start", rtl = runsLeft(text) }: TextShape,
 ): void {
-  const { runs, fromLeft } = textRuns(showable(text), face);
+  const { runs, fromLeft } = textRuns(showable(text), face, rtl);
   const widths = runs.map(({ text: run, font }) => widthOf(doc, run, font, size));
   const whole = widths.reduce((sum, one) => sum + one, 0);
   const places = new Array<number>(runs.length).fill(0);

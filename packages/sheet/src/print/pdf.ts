@@ -9,6 +9,7 @@ import { runsLeft } from "../layout/wrap.js";
 import { roomWide } from "../pictures/size.js";
 import { fontFile, fontNames } from "./fonts.js";
 import { paint } from "./paint.js";
+import { Structure } from "./structure.js";
 
 /** Papers by name, in mm. */
 export const papers = {
@@ -25,7 +26,7 @@ const BOTTOM = 20;
 
 /**
  * A sheet as a PDF: vector pictures, real text in embedded fonts, a running head with the sheet and the part, page
- * numbers, bookmarks. The same sheet gives the same bytes: nothing in it tells of the time or the machine.
+ * numbers, bookmarks, and tags by which it can be read out. The same sheet gives the same bytes: nothing in it tells of the time or the machine.
  * @param paper default `a4`
  * @example new TextDecoder().decode((await toPdf(sheet)).subarray(0, 5)) // "%PDF-"
  */
@@ -40,21 +41,29 @@ export async function toPdf(sheet: Sheet, paper: Paper = "a4"): Promise<Uint8Arr
     pdfVersion: "1.7",
     lang: "en",
     displayTitle: true,
+    tagged: true,
     info: { Title: sheet.title, Creator: "Drawcord", Producer: "Drawcord", CreationDate: new Date(0) },
   });
   const bytes = collect(doc);
   for (const name of fontNames) doc.registerFont(name, fontFile(name));
+  const root = doc.struct("Document");
+  doc.addStructure(root);
+  const structure = new Structure(doc, root);
   const left = (width - roomWide) / 2;
   for (const [i, page] of pages.entries()) {
     doc.addPage();
     for (const part of page.begins) doc.outline.addItem(part);
     doc.save();
     doc.scale(PT);
-    paint(doc, [
-      ...(i === 0 ? [] : head(sheet, page, left)),
-      { kind: "group", x: left, y: TOP, shapes: page.shapes },
-      foot(i + 1, pages.length, width, height),
-    ]);
+    paint(
+      doc,
+      [
+        ...(i === 0 ? [] : head(sheet, page, left)),
+        { kind: "group", x: left, y: TOP, shapes: page.shapes },
+        foot(i + 1, pages.length, width, height),
+      ],
+      structure,
+    );
     doc.restore();
   }
   doc.end();

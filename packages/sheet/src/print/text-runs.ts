@@ -1,7 +1,6 @@
 import bidiModule, { type Bidi } from "bidi-js";
 import { fontRuns } from "../drawing/font-runs.js";
 import type { Face } from "../drawing/shape.js";
-import { runsLeft } from "../layout/wrap.js";
 import type { FontName } from "./fonts.js";
 
 /** Its declarations describe another build than the one Node loads, whose one export is the factory itself. */
@@ -12,11 +11,16 @@ const RTL = /[\p{Script=Hebrew}\p{Script=Arabic}]/u;
 
 let bidi: Bidi | undefined;
 
-/** Direction levels of the characters of a line. The tables are made when a line first needs them. */
-function levelsOf(text: string): Uint8Array {
-  if (!RTL.test(text)) return new Uint8Array(text.length);
+/** The tables are made when a line first needs them. */
+function tables(): Bidi {
   bidi ??= bidiFactory();
-  return bidi.getEmbeddingLevels(text, runsLeft(text) ? "rtl" : "ltr").levels;
+  return bidi;
+}
+
+/** Direction levels of the characters of a line. */
+function levelsOf(text: string, rtl: boolean): Uint8Array {
+  if (!RTL.test(text)) return new Uint8Array(text.length);
+  return tables().getEmbeddingLevels(text, rtl ? "rtl" : "ltr").levels;
 }
 
 /** A stretch of a line in one font and one direction. */
@@ -28,23 +32,36 @@ export interface TextRun {
 /**
  * A line of text in the order in which it is read, cut where its font or direction changes and, in scripts that run from
  * right to left, at every word; with the order from left to right in which the runs stand on the paper.
- * Source of the order: Unicode Standard Annex 9, rule L2.
+ * @param rtl whether the paragraph that it is a line of runs from right to left
+ * Source of the order: Unicode Standard Annex 9, rules L2 and L4.
  */
 export function textRuns(
   text: string,
   face: Face,
+  rtl: boolean,
 ): { runs: readonly TextRun[]; fromLeft: readonly number[] } {
-  const levels = levelsOf(text);
+  const levels = levelsOf(text, rtl);
   const runs: (TextRun & { readonly level: number })[] = [];
   let at = 0;
   for (const { text: run, script } of fontRuns(text)) {
     const font = script === "latin" ? face : script;
     for (const part of script === "latin" && !RTL.test(text) ? [run] : (run.match(/\s+|\S+/gu) ?? [])) {
-      for (const piece of leveled(part, levels, at)) runs.push({ ...piece, font });
+      for (const piece of leveled(part, levels, at)) {
+        const turns = script === "latin" && piece.level % 2 === 1;
+        runs.push({ ...piece, ...(turns ? { text: turned(piece.text) } : {}), font });
+      }
       at += part.length;
     }
   }
   return { runs, fromLeft: visualOrder(runs.map(({ level }) => level)) };
+}
+
+/** Signs among letters that run from right to left, which no font of theirs turns: in that order, and brackets turned too. */
+function turned(signs: string): string {
+  return [...signs]
+    .reverse()
+    .map((sign) => tables().getMirroredCharacter(sign) ?? sign)
+    .join("");
 }
 
 function leveled(part: string, levels: Uint8Array, start: number): { text: string; level: number }[] {
