@@ -1,9 +1,8 @@
 import type { BitGrid } from "@drawcord/grid";
-import type { UnitDraft } from "@drawcord/units";
+import type { ShaftUse, UnitDraft } from "@drawcord/units";
 import type { Integrity } from "./measure/integrity.js";
 import type { Kinds } from "./measure/kinds.js";
 import type { Patches } from "./measure/patches.js";
-import type { ShaftUse } from "./measure/shafts.js";
 import type { Threads } from "./measure/threads.js";
 import type { CheckOptions } from "./options.js";
 import type { CutTally } from "./report.js";
@@ -43,9 +42,14 @@ export interface Plan {
 export interface Figure {
   /** Picks x ends: 1 where the unit of the end is drawn. */
   readonly drawn: BitGrid;
-  readonly kinds: Kinds;
   /** Rows x units: 1 where the unit is drawn; in a plain draft picks x ends. */
   readonly squares: BitGrid;
+  /** The squares turned: units x rows. */
+  readonly columns: BitGrid;
+  /** Rows drawn alike. */
+  readonly rowKinds: Kinds;
+  /** Units drawn alike. */
+  readonly columnKinds: Kinds;
   /** Patches of squares drawn alike. */
   readonly areas: Patches;
   /** The share of all interlacements that are drawn. */

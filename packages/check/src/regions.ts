@@ -3,10 +3,9 @@
  * faults on one connected patch of painted squares are one region. The faults are told twice, once to paint and once to
  * count, so that none need be kept: a cloth may have millions.
  */
-import { BitGrid } from "@drawcord/grid";
+import { BitGrid, setBits } from "@drawcord/grid";
 import type { Cloth, Plan } from "./cloth.js";
 import { type Patches, patchAt, patchesOf } from "./measure/patches.js";
-import { setBits } from "./measure/runs.js";
 import type { Span } from "./report.js";
 
 /** Told of one fault: first and last end and pick, from 0, and how bad it is. */

@@ -131,6 +131,30 @@ export const draft = (): fc.Arbitrary<UnitDraft> =>
       );
     });
 
+/** Drafts of many units and rows in few, long stretches, and of others that change with every unit and row. */
+export const wideDraft: fc.Arbitrary<UnitDraft> = fc
+  .record({
+    ground: ground(),
+    edges: fc.array(fc.integer({ min: 1, max: 2 }), { maxLength: 5 }),
+    units: fc.integer({ min: 20, max: 40 }),
+    rows: fc.integer({ min: 8, max: 20 }),
+    period: fc.constantFrom(1, 2, 3, 9, 40),
+    unitEnds: fc.integer({ min: 1, max: 9 }),
+    picksPerRow: fc.integer({ min: 1, max: 5 }),
+  })
+  .map(({ ground: own, edges, units, rows, period, unitEnds, picksPerRow }) => ({
+    ground: own,
+    unitEnds,
+    picksPerRow,
+    threading: Array.from({ length: units }, (_, unit) => [1 + unit]),
+    lifts: Array.from({ length: rows }, (_, row) =>
+      Array.from({ length: units }, (_, unit) => 1 + unit).filter(
+        (unit) => Math.floor((unit + 2 * row) / period) % 2 === 0,
+      ),
+    ),
+    selvedge: { left: edges, right: edges.toReversed() },
+  }));
+
 /** Clean twill: raise 1 2 3 4 while 4 3 2 1 is sunk cuts on all sides. */
 const twill: Ground = {
   shafts: 4,

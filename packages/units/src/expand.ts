@@ -1,17 +1,18 @@
 /**
- * The cloth of a draft. A pick is decided by its lift and its ground step alone, so each such pair is worked out once
- * and copied wherever it comes again; within a pick, 32 ends are worked out at a time.
+ * The cloth of a draft, along its picks and along its ends. The figure is worked out once as squares, a bit for each row
+ * of the lift plan and each unit; the cloth is these squares, widened to threads and interlaced by the ground harness.
  */
-import { BitGrid } from "@drawcord/grid";
+import { BitGrid, transpose } from "@drawcord/grid";
 import type { ShaftSet } from "@drawcord/ground";
 import { checkDraft, draftSize } from "./draft-check.js";
-import { distinctSets } from "./shaft-sets.js";
+import { edgesOf, interlace, repeatRows, widen } from "./interlace.js";
 import type { Expansion, UnitDraft } from "./types.js";
 
-/** Bits of a pick, only the words that hold any: word `at[i]` has the bits `bits[i]`. */
-interface SparseRow {
-  readonly at: number[];
-  readonly bits: number[];
+/** Places as bits, a word of them, and the places in the words before it. */
+interface Places {
+  readonly word: number;
+  bits: number;
+  readonly before: Places | undefined;
 }
 
 /**
@@ -25,134 +26,111 @@ interface SparseRow {
 export function expand(draft: UnitDraft): Expansion {
   checkDraft(draft);
   const { ends, picks } = draftSize(draft);
-  const stride = (ends + 31) >>> 5;
   const { steps } = draft.ground;
-  const unitOfEnd = layUnits(draft, ends);
-  const rowOfPick = layRows(draft, picks);
-  const stepOfPick = Int32Array.from({ length: picks }, (_, pick) => pick % steps.length);
+  const unitEdges = edgesOf(draft.unitEnds, draft.threading.length, draft.selvedge?.left?.length ?? 0);
+  const unitOfEnd = layOut(unitEdges, ends);
+  const rowOfPick = layOut(edgesOf(draft.picksPerRow, draft.lifts.length, 0), picks);
+  const stepOfPick = rowOfPick.map((_, pick) => pick % steps.length);
+  const shaftOfEnd = groundShafts(draft, unitOfEnd);
 
-  const endsOnShaft = groundShafts(draft, unitOfEnd, ends);
-  const raised = steps.map(({ raise }) => unite(raise, endsOnShaft, stride));
-  const sunk = steps.map(({ sink }) => unite(sink, endsOnShaft, stride));
-  const endsDrawn = patternShafts(draft, unitOfEnd);
-  const lifts = distinctSets(draft.lifts);
-
-  const drawn = new Uint32Array(picks * stride);
-  const drawdown = new Uint32Array(picks * stride);
-  const firstOfLift = new Map<number, number>();
-  const firstOfPair = new Map<number, number>();
-  for (let pick = 0; pick < picks; pick++) {
-    const start = pick * stride;
-    const step = stepOfPick[pick]!;
-    const lift = lifts.indexOf[rowOfPick[pick]!]!;
-    const pair = lift * steps.length + step;
-
-    const sameLift = firstOfLift.get(lift);
-    if (sameLift === undefined) {
-      firstOfLift.set(lift, start);
-      const lifted = lifts.distinct[lift]!;
-      for (let i = 0; i < lifted.length; i++) raise(drawn, start, endsDrawn[lifted[i]!]);
-    } else {
-      drawn.copyWithin(start, sameLift, sameLift + stride);
-    }
-
-    const samePair = firstOfPair.get(pair);
-    if (samePair === undefined) {
-      firstOfPair.set(pair, start);
-      const up = raised[step]!;
-      const down = sunk[step]!;
-      for (let w = 0; w < stride; w++) drawdown[start + w] = up[w]! | (drawn[start + w]! & ~down[w]!);
-    } else {
-      drawdown.copyWithin(start, samePair, samePair + stride);
-    }
-  }
+  const squares = drawnSquares(draft);
+  const drawn = widen(squares, unitEdges, ends);
+  const endsOn = placesOn(ends, (end) => [shaftOfEnd[end]!]);
+  const row = () => new Uint32Array(drawn.stride);
   return {
-    drawdown: BitGrid.own(picks, ends, drawdown),
-    drawn: BitGrid.own(picks, ends, drawn),
+    drawdown: interlace(drawn, rowOfPick, stepOfPick, {
+      raised: steps.map((step) => raise(row(), 0, step.raise, endsOn)),
+      sunk: steps.map((step) => raise(row(), 0, step.sink, endsOn)),
+    }),
+    drawn: repeatRows(drawn, rowOfPick),
+    squares,
     unitOfEnd,
+    shaftOfEnd,
     rowOfPick,
     stepOfPick,
   };
 }
 
-/** The unit of each end, -1 in the selvedges. */
-function layUnits(draft: UnitDraft, ends: number): Int32Array {
-  const { unitEnds, threading, selvedge } = draft;
-  const unitOfEnd = new Int32Array(ends).fill(-1);
-  let end = selvedge?.left?.length ?? 0;
-  for (let unit = 0; unit < threading.length; unit++) {
-    const next = end + (typeof unitEnds === "number" ? unitEnds : unitEnds[unit]!);
-    unitOfEnd.fill(unit, end, next);
-    end = next;
+/**
+ * The cloth of an expanded draft end by end: rows are ends, columns are picks. It is the drawdown transposed, at the
+ * cost of transposing its squares alone.
+ * @example transpose(expandEnds(draft, expand(draft))).equals(expand(draft).drawdown) // true
+ */
+export function expandEnds(draft: UnitDraft, expansion: Expansion): BitGrid {
+  const { squares, unitOfEnd, shaftOfEnd, rowOfPick, stepOfPick } = expansion;
+  const picks = rowOfPick.length;
+  const drawn = widen(transpose(squares), edgesOf(draft.picksPerRow, draft.lifts.length, 0), picks);
+  const { steps } = draft.ground;
+  const raisedOn = placesOn(picks, (pick) => steps[stepOfPick[pick]!]!.raise);
+  const sunkOn = placesOn(picks, (pick) => steps[stepOfPick[pick]!]!.sink);
+  const row = () => new Uint32Array(drawn.stride);
+  const raised: Uint32Array[] = [];
+  const sunk: Uint32Array[] = [];
+  for (const shaft of new Set(shaftOfEnd)) {
+    raised[shaft] = raise(row(), 0, [shaft], raisedOn);
+    sunk[shaft] = raise(row(), 0, [shaft], sunkOn);
   }
-  return unitOfEnd;
+  return interlace(drawn, unitOfEnd, shaftOfEnd, { raised, sunk });
 }
 
-/** The row of each pick. */
-function layRows(draft: UnitDraft, picks: number): Int32Array {
-  const { picksPerRow, lifts } = draft;
-  const rowOfPick = new Int32Array(picks);
-  let pick = 0;
-  for (let row = 0; row < lifts.length; row++) {
-    const next = pick + (typeof picksPerRow === "number" ? picksPerRow : picksPerRow[row]!);
-    rowOfPick.fill(row, pick, next);
-    pick = next;
+/** The square that each thread lies on, -1 outside all. */
+function layOut(edges: Int32Array, threads: number): Int32Array {
+  const squareOf = new Int32Array(threads).fill(-1);
+  for (let square = 0; square + 1 < edges.length; square++) {
+    squareOf.fill(square, edges[square]!, edges[square + 1]!);
   }
-  return rowOfPick;
+  return squareOf;
 }
 
-/** The ends on each ground shaft. */
-function groundShafts(draft: UnitDraft, unitOfEnd: Int32Array, ends: number): SparseRow[] {
-  const { threading } = draft.ground;
-  const { left = [], right = [] } = draft.selvedge ?? {};
-  const rows: SparseRow[] = [];
-  for (let end = 0; end < ends; end++) {
-    const ofUnits = end - left.length;
-    const shaft =
-      unitOfEnd[end] !== -1
-        ? threading[ofUnits % threading.length]!
-        : (left[end] ?? right[end - (ends - right.length)]!);
-    addEnd(rows, shaft, end);
-  }
-  return rows;
+/** The ground shaft of each end. */
+function groundShafts({ ground, selvedge }: UnitDraft, unitOfEnd: Int32Array): Int32Array {
+  const { threading } = ground;
+  const { left = [], right = [] } = selvedge ?? {};
+  const firstRight = unitOfEnd.length - right.length;
+  return unitOfEnd.map((unit, end) =>
+    unit !== -1
+      ? threading[(end - left.length) % threading.length]!
+      : (left[end] ?? right[end - firstRight]!),
+  );
 }
 
-/** The ends that each pattern shaft draws. */
-function patternShafts(draft: UnitDraft, unitOfEnd: Int32Array): SparseRow[] {
-  const rows: SparseRow[] = [];
-  unitOfEnd.forEach((unit, end) => {
-    if (unit !== -1) for (const shaft of draft.threading[unit]!) addEnd(rows, shaft, end);
-  });
-  return rows;
+/** Rows x units: the units that hang on any of the pattern shafts that a row draws. */
+function drawnSquares({ threading, lifts }: UnitDraft): BitGrid {
+  const stride = (threading.length + 31) >>> 5;
+  const unitsOn = placesOn(threading.length, (unit) => threading[unit]!);
+  const words = new Uint32Array(lifts.length * stride);
+  for (let row = 0; row < lifts.length; row++) raise(words, row * stride, lifts[row]!, unitsOn);
+  return BitGrid.own(lifts.length, threading.length, words);
 }
 
-/** Adds `end`, which lies right of every end added before, to the row of `shaft`. */
-function addEnd(rows: SparseRow[], shaft: number, end: number): void {
-  let row = rows[shaft];
-  if (row === undefined) {
-    row = { at: [], bits: [] };
-    rows[shaft] = row;
+/** For each shaft the places that name it, of so many places. */
+function placesOn(places: number, shaftsAt: (place: number) => ShaftSet): (Places | undefined)[] {
+  const placesOnShaft: (Places | undefined)[] = [];
+  for (let place = 0; place < places; place++) {
+    const word = place >>> 5;
+    for (const shaft of shaftsAt(place)) {
+      let last = placesOnShaft[shaft];
+      if (last?.word !== word) {
+        last = { word, bits: 0, before: last };
+        placesOnShaft[shaft] = last;
+      }
+      last.bits |= 1 << (place & 31);
+    }
   }
-  const word = end >>> 5;
-  const bit = 1 << (end & 31);
-  if (row.at.at(-1) === word) {
-    row.bits[row.bits.length - 1]! |= bit;
-  } else {
-    row.at.push(word);
-    row.bits.push(bit);
-  }
+  return placesOnShaft;
 }
 
-/** The ends on any of `shafts`. */
-function unite(shafts: ShaftSet, ends: SparseRow[], stride: number): Uint32Array {
-  const words = new Uint32Array(stride);
-  for (const shaft of shafts) raise(words, 0, ends[shaft]);
+/** Sets the bits of all places that name any of `shafts`, in the words that begin at `start`. */
+function raise(
+  words: Uint32Array,
+  start: number,
+  shafts: ShaftSet,
+  placesOnShaft: readonly (Places | undefined)[],
+): Uint32Array {
+  for (let i = 0; i < shafts.length; i++) {
+    for (let places = placesOnShaft[shafts[i]!]; places !== undefined; places = places.before) {
+      words[start + places.word]! |= places.bits;
+    }
+  }
   return words;
-}
-
-/** Sets the bits of `row` in the words that begin at `start`; a shaft without ends has no row. */
-function raise(words: Uint32Array, start: number, row: SparseRow | undefined): void {
-  if (row === undefined) return;
-  const { at, bits } = row;
-  for (let i = 0; i < at.length; i++) words[start + at[i]!]! |= bits[i]!;
 }

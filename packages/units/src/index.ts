@@ -1,7 +1,7 @@
 export { chartOf, type HarnessPlan, threadedChart } from "./chart.js";
 export { checkDraft, type DraftSize, draftSize, MOST_INTERLACEMENTS, MOST_THREADS } from "./draft-check.js";
 export { UnitsError, type UnitsErrorCode, type UnitsFacts } from "./error.js";
-export { expand } from "./expand.js";
+export { expand, expandEnds } from "./expand.js";
 export { type HandleOrder, handleOrder, renumberedShafts } from "./handle-order.js";
 export { changedLifts, type LiftChange } from "./lift-change.js";
 export { type LiftsOptions, parseLifts, printLifts } from "./lift-notation.js";
@@ -25,6 +25,7 @@ export { type ChartOptions, chartCloth, MOST_CHART_SHAFTS } from "./nearest-char
 export { type NearestCloth, nearestLifts } from "./nearest-lifts.js";
 export { gridFromLifts, liftsFromGrid } from "./picture.js";
 export { parseRows, parseShafts, printShafts, type RowsOptions } from "./row-notation.js";
+export { type ShaftUse, shaftUses } from "./shaft-uses.js";
 export { parseThreading, type ThreadingOptions, threadingColumns } from "./threading-notation.js";
 export {
   borderedThreading,

@@ -1,5 +1,6 @@
 import type { Ground, GroundStep } from "@drawcord/ground";
 import { checkDraft, draftSize } from "./draft-check.js";
+import { shaftUses } from "./shaft-uses.js";
 import type { UnitDraft } from "./types.js";
 
 /** What hangs on one shaft. */
@@ -50,11 +51,12 @@ export interface LoomNeeds {
  */
 export function loomNeeds(draft: UnitDraft): LoomNeeds {
   checkDraft(draft);
-  const { threading, lifts, ground } = draft;
+  const { threading, ground } = draft;
   const { ends, picks, units } = draftSize(draft);
-  const leashes = loads(threading.flat());
-  const used = new Set<number>();
-  for (const shafts of [...threading, ...lifts]) for (const shaft of shafts) used.add(shaft);
+  const used = shaftUses(draft);
+  const leashes = used.flatMap(({ shaft, units: hung }) =>
+    hung.length === 0 ? [] : [{ shaft, count: hung.length }],
+  );
   const treadles = unlikeSteps(ground);
   return {
     ends,
@@ -62,10 +64,10 @@ export function loomNeeds(draft: UnitDraft): LoomNeeds {
     units,
     staticUnits: threading.filter((unit) => unit.length === 0).length,
     lingos: units,
-    patternShafts: used.size,
-    highestPatternShaft: [...used].reduce((highest, shaft) => Math.max(highest, shaft), 0),
+    patternShafts: used.length,
+    highestPatternShaft: used.at(-1)?.shaft ?? 0,
     leashes,
-    cords: used.size,
+    cords: used.length,
     singleUnitDraw: leashes.length > 0 && leashes.every(({ count }) => count === 1),
     groundShafts: ground.shafts,
     heddles: heddles(draft, ends),
@@ -73,13 +75,6 @@ export function loomNeeds(draft: UnitDraft): LoomNeeds {
     ties: treadles.reduce((sum, { raise, sink }) => sum + raise.length + sink.length, 0),
     tiesWithPulleys: isCoupled(treadles) ? treadles.length : undefined,
   };
-}
-
-/** How often each shaft is named, ascending by shaft. */
-function loads(shafts: readonly number[]): readonly ShaftLoad[] {
-  const counts = new Map<number, number>();
-  for (const shaft of shafts) counts.set(shaft, (counts.get(shaft) ?? 0) + 1);
-  return [...counts].map(([shaft, count]) => ({ shaft, count })).sort((a, b) => a.shaft - b.shaft);
 }
 
 /** Heddles on each ground shaft: the ground's repeat over the ends of units, and the selvedges' own. */

@@ -25,8 +25,12 @@ export interface Expansion {
   readonly drawdown: BitGrid;
   /** Picks x ends: 1 where the unit of the end is drawn in the row of the pick. */
   readonly drawn: BitGrid;
+  /** Rows x units: 1 where the row draws the unit. */
+  readonly squares: BitGrid;
   /** The unit (from 0) of each end, -1 for a selvedge end. */
   readonly unitOfEnd: Int32Array;
+  /** The ground shaft (from 1) of each end. */
+  readonly shaftOfEnd: Int32Array;
   /** The row (from 0) of each pick. */
   readonly rowOfPick: Int32Array;
   /** The ground step (from 0) of each pick. */

@@ -1,8 +1,8 @@
-import { fromText, toText } from "@drawcord/grid";
+import { fromText, toText, transpose } from "@drawcord/grid";
 import type { Ground } from "@drawcord/ground";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { expand, liftsFromGrid, parseThreading, type UnitDraft } from "../src/index.js";
+import { expand, expandEnds, liftsFromGrid, parseThreading, type UnitDraft } from "../src/index.js";
 import { draft, ground } from "./arbitraries.js";
 import { expectRefusal } from "./expect-error.js";
 import { slowExpand } from "./slow-twins.js";
@@ -50,6 +50,40 @@ describe("a draft worked out", () => {
         expect(toText(fast.drawn)).toBe(toText(slow.drawn));
       }),
       { numRuns: 1000 },
+    );
+  });
+
+  it("is the same cloth end by end", () => {
+    fc.assert(
+      fc.property(draft(), (d) => {
+        const { drawdown } = slowExpand(d);
+        expect(toText(expandEnds(d, expand(d)))).toBe(toText(transpose(drawdown)));
+      }),
+      { numRuns: 300 },
+    );
+  });
+
+  it("has squares, which are the drawn state by row and unit, and ends on ground shafts", () => {
+    fc.assert(
+      fc.property(draft(), (d) => {
+        const { squares, shaftOfEnd, unitOfEnd } = expand(d);
+        d.lifts.forEach((lift, row) => {
+          d.threading.forEach((shafts, unit) => {
+            expect(squares.get(row, unit)).toBe(shafts.some((shaft) => lift.includes(shaft)));
+          });
+        });
+        const { left = [], right = [] } = d.selvedge ?? {};
+        const ofUnits = Array.from(
+          unitOfEnd.filter((unit) => unit !== -1),
+          (_, end) => end,
+        );
+        const { threading } = d.ground;
+        expect([...shaftOfEnd]).toEqual([
+          ...left,
+          ...ofUnits.map((end) => threading[end % threading.length]),
+          ...right,
+        ]);
+      }),
     );
   });
 

@@ -1,7 +1,6 @@
 /** The borders of drawn and undrawn, and whether the cloth cuts there; 32 pairs of interlacements at a time. */
 import { type BitGrid, onesIn } from "@drawcord/grid";
 import type { CutTally } from "../report.js";
-import type { Kinds } from "./kinds.js";
 
 /**
  * Told of up to 32 pairs of neighbouring interlacements, those from `column` on: a 1 in `border` where their drawn state
@@ -57,58 +56,27 @@ export function acrossPairs(
   }
 }
 
-/** Pick by pick, the neighbouring pairs of ends whose drawn state differs; the borders of picks drawn alike are looked up once. */
-export function sideCuts(drawdown: BitGrid, drawn: BitGrid, drawnKinds: Kinds, joined: boolean): CutTally {
-  const { stride, columns, rows } = drawdown;
-  const last = (columns - 1) & 31;
-  let cutting = 0;
-  let open = 0;
-  let kind = -1;
-  let borders: readonly (readonly [word: number, border: number])[] = [];
-  for (let pick = 0; pick < rows; pick++) {
-    if (drawnKinds.kindOf[pick] !== kind) {
-      kind = drawnKinds.kindOf[pick]!;
-      borders = bordersOf(drawn, pick, joined);
-    }
-    for (const [word, border] of borders) {
-      const cut = unlikeNext(drawdown, pick * stride, word, last);
-      cutting += onesIn(border & cut);
-      open += onesIn(border & ~cut);
-    }
-  }
-  return { cutting, open };
-}
-
-function bordersOf(
-  drawn: BitGrid,
-  pick: number,
-  joined: boolean,
-): (readonly [word: number, border: number])[] {
-  const borders: [number, number][] = [];
-  sidePairs(drawn, drawn, pick, joined, (column, border) => borders.push([column >>> 5, border]));
-  return borders;
+/** Pick by pick, the neighbouring pairs of ends whose drawn state differs. */
+export function sideCuts(drawdown: BitGrid, drawn: BitGrid, joined: boolean): CutTally {
+  return count(drawdown.rows, (pick, visit) => sidePairs(drawdown, drawn, pick, joined, visit));
 }
 
 /** End by end, the neighbouring pairs of picks whose drawn state differs. */
-export function acrossCuts(drawdown: BitGrid, drawn: BitGrid, drawnKinds: Kinds, joined: boolean): CutTally {
+export function acrossCuts(drawdown: BitGrid, drawn: BitGrid, joined: boolean): CutTally {
   const { rows } = drawdown;
-  const total = { cutting: 0, open: 0 };
-  for (let pick = 0; pick < (joined ? rows : rows - 1); pick++) {
-    const other = (pick + 1) % rows;
-    if (drawnKinds.kindOf[pick] === drawnKinds.kindOf[other]) continue;
-    const tally = count((visit) => acrossPairs(drawdown, drawn, pick, other, visit));
-    total.cutting += tally.cutting;
-    total.open += tally.open;
-  }
-  return total;
+  return count(joined ? rows : rows - 1, (pick, visit) =>
+    acrossPairs(drawdown, drawn, pick, (pick + 1) % rows, visit),
+  );
 }
 
-function count(pairs: (visit: VisitPairs) => void): CutTally {
+function count(picks: number, pairsOf: (pick: number, visit: VisitPairs) => void): CutTally {
   let cutting = 0;
   let open = 0;
-  pairs((_column, border, cut) => {
-    cutting += onesIn(border & cut);
-    open += onesIn(border & ~cut);
-  });
+  for (let pick = 0; pick < picks; pick++) {
+    pairsOf(pick, (_column, border, cut) => {
+      cutting += onesIn(border & cut);
+      open += onesIn(border & ~cut);
+    });
+  }
   return { cutting, open };
 }

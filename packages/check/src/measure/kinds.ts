@@ -4,53 +4,84 @@
  */
 import type { BitGrid } from "@drawcord/grid";
 
-/** The rows of a grid sorted into kinds: two rows are of one kind when they are equal bit for bit. */
+/** Threads, or rows of a grid, sorted into kinds: all of one kind are equal bit for bit. */
 export interface Kinds {
-  /** The kind of each row, from 0 in order of first appearance. */
+  /** The kind of each thread, from 0 in order of first appearance. */
   readonly kindOf: Int32Array;
-  /** The first row of each kind. */
+  /** The first thread of each kind. */
   readonly first: Int32Array;
-  /** How many rows are of each kind. */
+  /** How many threads are of each kind. */
   readonly times: Int32Array;
 }
 
 /**
- * Sorts the rows of a grid into kinds: one pass that hashes each row and compares whole rows only where hashes meet.
+ * Sorts the rows of a grid into kinds, equal ones into one.
  * @example [...kindsOf(fromText("#.\n.#\n#.")).kindOf] // [0, 1, 0]
  */
 export function kindsOf(grid: BitGrid): Kinds {
-  const { rows, stride } = grid;
-  const kindOf = new Int32Array(rows);
-  const first: number[] = [];
-  const times: number[] = [];
-  // Open addressing with twice the room needed: a slot holds a kind + 1, and 0 while it is free.
-  const slots = new Int32Array(2 ** Math.ceil(Math.log2(rows * 2 + 2)));
-  for (let row = 0; row < rows; row++) {
-    let slot = hash(grid, row * stride) & (slots.length - 1);
-    while (slots[slot] !== 0 && !sameRow(grid, first[slots[slot]! - 1]!, row)) {
-      slot = (slot + 1) & (slots.length - 1);
-    }
-    if (slots[slot] === 0) {
-      first.push(row);
-      times.push(0);
-      slots[slot] = first.length;
-    }
-    const kind = slots[slot]! - 1;
-    kindOf[row] = kind;
-    times[kind]!++;
-  }
-  return { kindOf, first: Int32Array.from(first), times: Int32Array.from(times) };
+  return sort(
+    grid.rows,
+    (row) => hash(grid, row * grid.stride),
+    (a, b) => sameRow(grid, a, b),
+  );
 }
 
-/** The words of a row from `base` on, mixed into one (multipliers of MurmurHash3's, from memory). */
+/**
+ * Sorts threads into kinds by the two numbers that decide each.
+ * @example [...kindsOfPairs(Int32Array.of(1, 1, 2, 1), Int32Array.of(5, 6, 5, 5)).kindOf] // [0, 1, 2, 0]
+ */
+export function kindsOfPairs(one: Int32Array, other: Int32Array): Kinds {
+  return sort(
+    one.length,
+    (thread) => spread(mix(mix(2, one[thread]!), other[thread]!)),
+    (a, b) => one[a] === one[b] && other[a] === other[b],
+  );
+}
+
+/** One pass that looks at whole threads only where hashes meet. */
+function sort(
+  threads: number,
+  hashOf: (thread: number) => number,
+  alike: (a: number, b: number) => boolean,
+): Kinds {
+  const kindOf = new Int32Array(threads);
+  const first = new Int32Array(threads);
+  const times = new Int32Array(threads);
+  let count = 0;
+  // Open addressing with twice the room needed: a slot holds a kind + 1, and 0 while it is free.
+  const slots = new Int32Array(2 ** Math.ceil(Math.log2(threads * 2 + 2)));
+  for (let thread = 0; thread < threads; thread++) {
+    let slot = hashOf(thread) & (slots.length - 1);
+    while (slots[slot] !== 0 && !alike(first[slots[slot]! - 1]!, thread))
+      slot = (slot + 1) & (slots.length - 1);
+    if (slots[slot] === 0) {
+      first[count++] = thread;
+      slots[slot] = count;
+    }
+    const kind = slots[slot]! - 1;
+    kindOf[thread] = kind;
+    times[kind]!++;
+  }
+  return { kindOf, first: first.subarray(0, count), times: times.subarray(0, count) };
+}
+
+/** The words of a row from `base` on, mixed into one. */
 function hash({ words, stride }: BitGrid, base: number): number {
   let mixed = stride;
-  for (let i = base; i < base + stride; i++) {
-    mixed = Math.imul(mixed ^ words[i]!, 0xcc9e_2d51);
-    mixed = (mixed << 15) | (mixed >>> 17);
-  }
-  mixed = Math.imul(mixed ^ (mixed >>> 16), 0x85eb_ca6b);
-  return mixed ^ (mixed >>> 13);
+  for (let i = base; i < base + stride; i++) mixed = mix(mixed, words[i]!);
+  return spread(mixed);
+}
+
+/** Mixes one more word in (multipliers of MurmurHash3's, from memory). */
+function mix(mixed: number, word: number): number {
+  const product = Math.imul(mixed ^ word, 0xcc9e_2d51);
+  return (product << 15) | (product >>> 17);
+}
+
+/** Lets the high bits of what was mixed have a say in the low ones. */
+function spread(mixed: number): number {
+  const product = Math.imul(mixed ^ (mixed >>> 16), 0x85eb_ca6b);
+  return product ^ (product >>> 13);
 }
 
 function sameRow({ words, stride }: BitGrid, a: number, b: number): boolean {

@@ -1,56 +1,83 @@
-import { type BitGrid, onesIn, rowCounts, transpose } from "@drawcord/grid";
-import type { Expansion, UnitDraft } from "@drawcord/units";
+import { type BitGrid, rowCounts, transpose } from "@drawcord/grid";
+import { type Expansion, expandEnds, shaftUses, type UnitDraft } from "@drawcord/units";
 import type { Cloth, Figure, Plan, System } from "../cloth.js";
 import type { CheckOptions } from "../options.js";
 import { acrossCuts, sideCuts } from "./borders.js";
+import { draftEnds, draftPicks } from "./draft-threads.js";
 import { inferDrawn } from "./infer.js";
 import { integrityOf } from "./integrity.js";
-import { type Kinds, kindsOf } from "./kinds.js";
+import { kindsOf } from "./kinds.js";
 import { patchesOf } from "./patches.js";
-import { shaftUses } from "./shafts.js";
-import { draftSquares, drawnUnits, plainSquares } from "./squares.js";
+import { draftSquares, plainSquares } from "./squares.js";
+import { type DraftThreads, measureStretches, type Stretches } from "./stretches.js";
 import { measureThreads } from "./threads.js";
 
 /** Measures the cloth of a draft that was worked out to every end and pick. */
 export function measureDraft(draft: UnitDraft, expansion: Expansion, options: CheckOptions): Cloth {
-  const { drawdown, drawn, unitOfEnd, rowOfPick, stepOfPick } = expansion;
+  const { drawdown, drawn, squares, unitOfEnd, rowOfPick, stepOfPick } = expansion;
   const plan: Plan = { draft, unitOfEnd, rowOfPick, stepOfPick, shafts: shaftUses(draft) };
-  const systems = measureSystems(drawdown, options);
+  const joins = joinsOf(options);
+  const figure = squaresOf(squares, joins);
+  const picks = draftPicks(plan, expansion, figure, joins.columns);
+  const ends = draftEnds(plan, expansion, figure, joins.rows);
+  const alongPicks = measureStretches(picks);
+  const alongEnds = measureStretches(ends);
+  const weft = systemOf(drawdown, picks, alongPicks);
+  const warp = systemOf(expandEnds(draft, expansion), ends, alongEnds);
   return {
     options,
-    ...systems,
+    weft,
+    warp,
     ...sortWefts(draft, stepOfPick),
     squares: draftSquares(plan),
     plan,
-    figure: measureFigure(systems.weft, systems.warp.joined, drawn, drawnUnits(drawn, plan)),
-    integrity: integrityOf(systems.weft.raised, systems.warp.raised),
+    figure: {
+      ...figure,
+      drawn,
+      share: shareOf(alongPicks.drawn, drawn),
+      side: alongPicks.cuts,
+      across: alongEnds.cuts,
+    },
+    integrity: integrityOf(weft.raised, warp.raised),
   };
 }
 
 /** Measures a drawdown of which nothing else is known. */
 export function measurePlain(drawdown: BitGrid, options: CheckOptions): Cloth {
-  const systems = measureSystems(drawdown, options);
+  const joins = joinsOf(options);
+  const weft = measureSystem(drawdown, joins.columns);
+  const warp = measureSystem(transpose(drawdown), joins.rows);
   const { drawn, sureness } = inferDrawn(drawdown);
+  const figure: Figure | undefined = drawn && {
+    ...squaresOf(drawn, joins),
+    drawn,
+    share: shareOf(
+      rowCounts(drawn).reduce((sum, one) => sum + one, 0),
+      drawn,
+    ),
+    side: sideCuts(drawdown, drawn, joins.columns),
+    across: acrossCuts(drawdown, drawn, joins.rows),
+  };
   return {
     options,
-    ...systems,
+    weft,
+    warp,
     wefts: [""],
     weftOfPick: new Int32Array(drawdown.rows),
     squares: plainSquares(drawdown),
-    ...(drawn && { figure: measureFigure(systems.weft, systems.warp.joined, drawn, drawn) }),
+    ...(figure && { figure }),
     sureness,
-    integrity: integrityOf(systems.weft.raised, systems.warp.raised),
+    integrity: integrityOf(weft.raised, warp.raised),
   };
 }
 
-function measureSystems(
-  drawdown: BitGrid,
-  { repeat = "none" }: CheckOptions,
-): { warp: System; weft: System } {
-  return {
-    warp: measureSystem(transpose(drawdown), repeat === "picks" || repeat === "both"),
-    weft: measureSystem(drawdown, repeat === "ends" || repeat === "both"),
-  };
+/** Whether the rows of a cloth, and its columns, go on in a repeat. */
+function joinsOf({ repeat = "none" }: CheckOptions): { readonly rows: boolean; readonly columns: boolean } {
+  return { rows: repeat === "picks" || repeat === "both", columns: repeat === "ends" || repeat === "both" };
+}
+
+function systemOf(grid: BitGrid, { kinds, joined }: DraftThreads, { threads, raised }: Stretches): System {
+  return { grid, kinds, joined, threads, raised: Uint32Array.from(kinds.kindOf, (kind) => raised[kind]!) };
 }
 
 function measureSystem(grid: BitGrid, joined: boolean): System {
@@ -58,16 +85,18 @@ function measureSystem(grid: BitGrid, joined: boolean): System {
   return { grid, kinds, joined, threads: measureThreads(grid, kinds, joined), raised: rowCounts(grid) };
 }
 
-function measureFigure(weft: System, picksJoined: boolean, drawn: BitGrid, units: BitGrid): Figure {
-  const kinds = kindsOf(drawn);
+/** The squares of a figure, and what follows from them alone. */
+function squaresOf(
+  squares: BitGrid,
+  joins: { readonly rows: boolean; readonly columns: boolean },
+): Pick<Figure, "squares" | "columns" | "rowKinds" | "columnKinds" | "areas"> {
+  const columns = transpose(squares);
   return {
-    drawn,
-    kinds,
-    share: shareOf(drawn, kinds),
-    squares: units,
-    areas: patchesOf(units, { columns: weft.joined, rows: picksJoined }),
-    side: sideCuts(weft.grid, drawn, kinds, weft.joined),
-    across: acrossCuts(weft.grid, drawn, kinds, picksJoined),
+    squares,
+    columns,
+    rowKinds: kindsOf(squares),
+    columnKinds: kindsOf(columns),
+    areas: patchesOf(squares, joins),
   };
 }
 
@@ -80,13 +109,7 @@ function sortWefts(draft: UnitDraft, stepOfPick: Int32Array): { wefts: string[];
   return { wefts, weftOfPick: stepOfPick.map((step) => weftOfStep[step]!) };
 }
 
-/** The share of 1 bits; 0 where there are no bits at all. */
-function shareOf(grid: BitGrid, { first, times }: Kinds): number {
-  let ones = 0;
-  first.forEach((row, kind) => {
-    let inRow = 0;
-    for (let i = row * grid.stride; i < (row + 1) * grid.stride; i++) inRow += onesIn(grid.words[i]!);
-    ones += inRow * times[kind]!;
-  });
-  return ones === 0 ? 0 : ones / (grid.rows * grid.columns);
+/** The share of a grid's interlacements; 0 where there are none at all. */
+function shareOf(some: number, { rows, columns }: BitGrid): number {
+  return some === 0 ? 0 : some / (rows * columns);
 }

@@ -79,18 +79,21 @@ export function openSides(cloth: Cloth, { drawn, side }: Figure, allowed: number
 }
 
 /** The lower and upper edges of drawn areas with more than `allowed` percent open. */
-export function openAcross(cloth: Cloth, { drawn, kinds }: Figure, allowed: number): OpenBorder[] {
+export function openAcross(cloth: Cloth, { drawn, rowKinds, across }: Figure, allowed: number): OpenBorder[] {
   const borders: OpenBorder[] = [];
-  const { weftOfPick, wefts, warp, weft } = cloth;
+  const { weftOfPick, wefts, warp, weft, plan } = cloth;
   const { columns, stride } = weft.grid;
-  const { kindOf } = kinds;
+  const { kindOf } = rowKinds;
+  const drawnAs = (pick: number) => kindOf[plan === undefined ? pick : plan.rowOfPick[pick]!];
   const picks = picksWithSay(cloth);
+  // Then the picks that meet here are those of the tally, in which none is open.
+  if (across.open === 0 && wefts.length === 1 && picks.length === weft.grid.rows) return borders;
   wefts.forEach((_, index) => {
     const own = wefts.length === 1 ? picks : picks.filter((pick) => weftOfPick[pick] === index);
     own.forEach((pick, i) => {
       if (i === own.length - 1 && !warp.joined) return;
       const other = own[(i + 1) % own.length]!;
-      if (kindOf[pick] === kindOf[other]) return;
+      if (drawnAs(pick) === drawnAs(other)) return;
       const open = new Uint32Array(stride);
       const lower = new Uint32Array(stride);
       const upper = new Uint32Array(stride);

@@ -4,7 +4,7 @@
  * algorithms", Journal of the ACM 31, 1984).
  */
 import type { BitGrid } from "@drawcord/grid";
-import { eachRun } from "./runs.js";
+import { type Runs, runsOf } from "./runs.js";
 
 /** The patches of a grid, in the order in which their first squares come; places are from 0, the last included. */
 export interface Patches {
@@ -16,9 +16,7 @@ export interface Patches {
   readonly lastRow: Int32Array;
   readonly firstColumn: Int32Array;
   readonly lastColumn: Int32Array;
-  /** The runs of row `r` are `runsBefore[r]` to one before `runsBefore[r + 1]`. */
-  readonly runsBefore: Int32Array;
-  readonly runStart: Int32Array;
+  readonly runs: Runs;
   readonly patchOfRun: Int32Array;
 }
 
@@ -34,37 +32,21 @@ export interface Joins {
  */
 export function patchesOf(grid: BitGrid, joins: Joins): Patches {
   const { rows, columns } = grid;
-  const runsBefore = new Int32Array(rows + 1);
-  for (let row = 0; row < rows; row++) {
-    let count = 0;
-    eachRun(grid, row, () => {
-      count++;
-    });
-    runsBefore[row + 1] = runsBefore[row]! + count;
-  }
-  const runs = runsBefore[rows]!;
-  const runStart = new Int32Array(runs + 1);
-  const parent = new Int32Array(runs);
-  let next = 0;
-  for (let row = 0; row < rows; row++) {
-    eachRun(grid, row, (start) => {
-      runStart[next] = start;
-      parent[next] = next;
-      next++;
-    });
-  }
+  const runs = runsOf(grid);
+  const { before, start } = runs;
+  const parent = start.map((_, run) => run);
 
   const firstState = (row: number) => grid.words[row * grid.stride]! & 1;
   const joinRows = (row: number, other: number) => {
-    let b = runsBefore[other]!;
-    const lastB = runsBefore[other + 1]! - 1;
-    const lastA = runsBefore[row + 1]! - 1;
-    const unlike = firstState(row) ^ firstState(other) ^ ((runsBefore[row]! - b) & 1);
-    for (let a = runsBefore[row]!; a <= lastA; a++) {
-      const end = a === lastA ? columns : runStart[a + 1]!;
+    let b = before[other]!;
+    const lastB = before[other + 1]! - 1;
+    const lastA = before[row + 1]! - 1;
+    const unlike = firstState(row) ^ firstState(other) ^ ((before[row]! - b) & 1);
+    for (let a = before[row]!; a <= lastA; a++) {
+      const end = a === lastA ? columns : start[a + 1]!;
       for (;;) {
         if (((a - b) & 1) === unlike) unite(parent, a, b);
-        const endB = b === lastB ? columns : runStart[b + 1]!;
+        const endB = b === lastB ? columns : start[b + 1]!;
         if (endB > end || b === lastB) break;
         b++;
         if (endB === end) break;
@@ -76,23 +58,24 @@ export function patchesOf(grid: BitGrid, joins: Joins): Patches {
     if (joins.rows && rows > 1) joinRows(0, rows - 1);
     if (joins.columns) {
       for (let row = 0; row < rows; row++) {
-        const first = runsBefore[row]!;
-        const last = runsBefore[row + 1]! - 1;
+        const first = before[row]!;
+        const last = before[row + 1]! - 1;
         if (((last - first) & 1) === 0) unite(parent, first, last);
       }
     }
   }
-  return gather(grid, runsBefore, runStart, parent);
+  return gather(grid, runs, parent);
 }
 
 /** The patch of a square. */
 export function patchAt(patches: Patches, row: number, column: number): number {
-  const { runsBefore, runStart, patchOfRun } = patches;
-  let low = runsBefore[row]!;
-  let high = runsBefore[row + 1]! - 1;
+  const { runs, patchOfRun } = patches;
+  const { before, start } = runs;
+  let low = before[row]!;
+  let high = before[row + 1]! - 1;
   while (low < high) {
     const middle = (low + high + 1) >>> 1;
-    if (runStart[middle]! <= column) low = middle;
+    if (start[middle]! <= column) low = middle;
     else high = middle - 1;
   }
   return patchOfRun[low]!;
@@ -115,12 +98,12 @@ function unite(parent: Int32Array, a: number, b: number): void {
   else parent[x] = y;
 }
 
-function gather(grid: BitGrid, runsBefore: Int32Array, runStart: Int32Array, parent: Int32Array): Patches {
+function gather(grid: BitGrid, runs: Runs, parent: Int32Array): Patches {
   const { rows, columns } = grid;
-  const runs = parent.length;
-  const patchOfRun = new Int32Array(runs);
+  const { before, start } = runs;
+  const patchOfRun = new Int32Array(parent.length);
   let count = 0;
-  for (let run = 0; run < runs; run++) {
+  for (let run = 0; run < parent.length; run++) {
     const top = root(parent, run);
     patchOfRun[run] = top === run ? count++ : patchOfRun[top]!;
   }
@@ -132,24 +115,23 @@ function gather(grid: BitGrid, runsBefore: Int32Array, runStart: Int32Array, par
     lastRow: new Int32Array(count),
     firstColumn: new Int32Array(count).fill(columns),
     lastColumn: new Int32Array(count),
-    runsBefore,
-    runStart,
+    runs,
     patchOfRun,
   };
   const { state, squares, firstRow, lastRow, firstColumn, lastColumn } = patches;
   for (let row = 0; row < rows; row++) {
-    const first = runsBefore[row]!;
-    const last = runsBefore[row + 1]! - 1;
+    const first = before[row]!;
+    const last = before[row + 1]! - 1;
     const firstState = columns > 0 ? grid.words[row * grid.stride]! & 1 : 0;
     for (let run = first; run <= last; run++) {
       const patch = patchOfRun[run]!;
-      const start = runStart[run]!;
-      const end = run === last ? columns : runStart[run + 1]!;
+      const from = start[run]!;
+      const end = run === last ? columns : start[run + 1]!;
       state[patch] = firstState ^ ((run - first) & 1);
-      squares[patch]! += end - start;
+      squares[patch]! += end - from;
       if (row < firstRow[patch]!) firstRow[patch] = row;
       if (row > lastRow[patch]!) lastRow[patch] = row;
-      if (start < firstColumn[patch]!) firstColumn[patch] = start;
+      if (from < firstColumn[patch]!) firstColumn[patch] = from;
       if (end - 1 > lastColumn[patch]!) lastColumn[patch] = end - 1;
     }
   }

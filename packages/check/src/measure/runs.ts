@@ -27,12 +27,31 @@ export function eachRun(grid: BitGrid, row: number, visit: VisitRun): void {
   visit(start, columns, state);
 }
 
-/** Sets the bits from `start` to one before `end` in the row of words that begins at `base`. */
-export function setBits(words: Uint32Array, base: number, start: number, end: number): void {
-  for (let at = start; at < end; ) {
-    const bit = at & 31;
-    const count = Math.min(32 - bit, end - at);
-    words[base + (at >>> 5)]! |= (count === 32 ? -1 : 2 ** count - 1) << bit;
-    at += count;
+/** All runs of the rows of a grid. */
+export interface Runs {
+  /** The runs of row `r` are `before[r]` to one before `before[r + 1]`; along a row their states take turns. */
+  readonly before: Int32Array;
+  /** Where each run begins. It ends where the next one of its row begins, the last of a row at the row's end. */
+  readonly start: Int32Array;
+}
+
+/** Takes down every maximal run of every row. */
+export function runsOf(grid: BitGrid): Runs {
+  const { rows } = grid;
+  const before = new Int32Array(rows + 1);
+  let count = 0;
+  for (let row = 0; row < rows; row++) {
+    eachRun(grid, row, () => {
+      count++;
+    });
+    before[row + 1] = count;
   }
+  const start = new Int32Array(count);
+  count = 0;
+  for (let row = 0; row < rows; row++) {
+    eachRun(grid, row, (from) => {
+      start[count++] = from;
+    });
+  }
+  return { before, start };
 }

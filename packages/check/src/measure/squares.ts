@@ -1,6 +1,5 @@
-import { BitGrid } from "@drawcord/grid";
+import type { BitGrid } from "@drawcord/grid";
 import type { Plan, Squares } from "../cloth.js";
-import { eachRun, setBits } from "./runs.js";
 
 /** Threads on a side of a square where a cloth has no units and rows to count by (common practice: a bold line of squared paper every 4). */
 const PLAIN_SQUARE = 4;
@@ -26,23 +25,6 @@ export function plainSquares(drawdown: BitGrid): Squares {
     columns: Math.ceil(drawdown.columns / PLAIN_SQUARE),
     rows: Math.ceil(drawdown.rows / PLAIN_SQUARE),
   };
-}
-
-/** The drawn state as rows x units: all ends of a unit and all picks of a row are alike, so one of each tells. */
-export function drawnUnits(drawn: BitGrid, { draft, unitOfEnd, rowOfPick }: Plan): BitGrid {
-  const units = draft.threading.length;
-  const rows = draft.lifts.length;
-  const stride = (units + 31) >>> 5;
-  const words = new Uint32Array(rows * stride);
-  let done = -1;
-  rowOfPick.forEach((row, pick) => {
-    if (row === done) return;
-    done = row;
-    eachRun(drawn, pick, (start, end, state) => {
-      if (state === 1) setBits(words, row * stride, unitOfEnd[start]!, unitOfEnd[end - 1]! + 1);
-    });
-  });
-  return BitGrid.own(rows, units, words);
 }
 
 /** First and last thread (from 0) of each unit, or of each row; -1 and -2 for one that has none. */

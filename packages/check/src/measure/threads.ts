@@ -14,8 +14,13 @@ export interface Threads {
   readonly lowered: Float64Array;
   /** For each kind of row, how often the state changes along it. */
   readonly changes: Int32Array;
-  /** For each kind of row, its longest lowered and then its longest raised run. */
+  /** For each kind of row a length that no lowered run of it passes, and then one that no raised run passes. */
   readonly longest: Int32Array;
+}
+
+/** The longest of the runs that were counted by length; -1 where there are none. */
+export function longestOf(counts: Float64Array): number {
+  return counts.findLastIndex((count) => count > 0);
 }
 
 /** Where a row's measures go. Of `runs`, the first half counts lowered runs by length, the second half raised ones. */

@@ -1,6 +1,5 @@
 import { mirror } from "@drawcord/grid";
 import type { Figure } from "../cloth.js";
-import { kindsOf } from "../measure/kinds.js";
 import { rowEdges } from "../measure/squares.js";
 import { findSlip, type Slip } from "../symmetry.js";
 import { runsOf } from "../words.js";
@@ -102,17 +101,16 @@ export const liftSlip: Rule = {
 };
 
 /** The slip in the lift plan of a figure. */
-export function slipOfLifts({ squares }: Figure): Slip | undefined {
-  return findSlip([...kindsOf(squares).kindOf]);
+export function slipOfLifts({ rowKinds }: Figure): Slip | undefined {
+  return findSlip([...rowKinds.kindOf]);
 }
 
 /** The rows that are not the same from both sides, when they are few and the others, of several kinds, all are. */
-export function lopsided({ squares }: Figure): number[] {
+export function lopsided({ squares, rowKinds }: Figure): number[] {
   const back = mirror(squares);
-  const kinds = kindsOf(squares);
   const rows: number[] = [];
   const even = new Set<number>();
-  kinds.kindOf.forEach((kind, row) => {
+  rowKinds.kindOf.forEach((kind, row) => {
     if (sameRow(squares, back, row)) even.add(kind);
     else rows.push(row);
   });

@@ -1,4 +1,3 @@
-import { transpose } from "@drawcord/grid";
 import type { Cloth } from "../cloth.js";
 import { eachRun } from "../measure/runs.js";
 import { rowEdges, unitEdges } from "../measure/squares.js";
@@ -107,10 +106,9 @@ function eachStretch({ plan, figure }: Cloth, drawn: boolean, allowed: number, v
   if (plan === undefined || figure === undefined) return;
   const units = unitEdges(plan);
   const rows = rowEdges(plan);
-  const alongUnits = transpose(figure.squares);
   plan.draft.threading.forEach((shafts, unit) => {
     if (shafts.length === 0) return;
-    eachRun(alongUnits, unit, (start, end, state) => {
+    eachRun(figure.columns, unit, (start, end, state) => {
       const first = rows.first[start]!;
       const last = rows.last[end - 1]!;
       const picks = last + 1 - first;

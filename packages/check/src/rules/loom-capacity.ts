@@ -53,7 +53,8 @@ export const loomCapacity: Rule = {
   cannot: ({ plan }) => (plan === undefined ? "a drawdown alone asks for no shafts" : undefined),
   *find({ plan, options }) {
     if (plan === undefined) return;
-    const { loom = {}, staticShaft } = options;
+    const { loom, staticShaft } = options;
+    if (loom === undefined) return;
     const needs = loomNeeds(withoutStatic(plan.draft, staticShaft));
     for (const [unit, asked, has] of [
       ["pattern shafts", needs.highestPatternShaft, loom.patternShafts],

@@ -57,7 +57,7 @@ export function eachLoose(
   if (grid.columns === 0) return;
   for (let thread = 0; thread < grid.rows; thread++) {
     const kind = kinds.kindOf[thread]!;
-    if (threads.changes[kind] === 0 && threads.longest[2 * kind + state] === grid.columns) visit(thread);
+    if (threads.changes[kind] === 0 && grid.get(thread, 0) === (state === 1)) visit(thread);
   }
 }
 

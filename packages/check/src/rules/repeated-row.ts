@@ -1,5 +1,4 @@
 import { companyOf } from "../company.js";
-import { kindsOf } from "../measure/kinds.js";
 import { rowEdges } from "../measure/squares.js";
 import { onTabby } from "./examples.js";
 import type { Rule } from "./rule.js";
@@ -62,7 +61,7 @@ export const repeatedRow: Rule = {
   cannot: ({ plan }) => (plan === undefined ? "a drawdown alone has no rows" : undefined),
   *find({ figure, plan }) {
     if (figure === undefined || plan === undefined) return;
-    const { kindOf } = kindsOf(figure.squares);
+    const { kindOf } = figure.rowKinds;
     const held = heldRows(kindOf);
     const once = held.filter(({ rows }) => rows === 1).length;
     if (kindOf.length < LEAST_ROWS || once < CHANGING * held.length) return;

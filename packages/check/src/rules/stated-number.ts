@@ -1,4 +1,5 @@
 import type { Cloth } from "../cloth.js";
+import { longestOf } from "../measure/threads.js";
 import type { StatedNumber } from "../options.js";
 import { onTabby } from "./examples.js";
 import type { Fact, Rule } from "./rule.js";
@@ -92,8 +93,11 @@ function numberOf({ plan, warp, weft }: Cloth, name: StatedNumber["name"]): numb
     case "rows":
       return plan?.draft.lifts.length;
     case "longest-float":
-      return [warp, weft].reduce(
-        (most, { threads }) => threads.longest.reduce((longest, one) => Math.max(longest, one), most),
+      return Math.max(
+        ...[warp, weft].flatMap(({ threads: { raised, lowered } }) => [
+          longestOf(raised),
+          longestOf(lowered),
+        ]),
         0,
       );
     default:

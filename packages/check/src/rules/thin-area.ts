@@ -1,6 +1,5 @@
-import { type BitGrid, transpose } from "@drawcord/grid";
+import type { BitGrid } from "@drawcord/grid";
 import { companyOf } from "../company.js";
-import { kindsOf } from "../measure/kinds.js";
 import { rowEdges, unitEdges } from "../measure/squares.js";
 import { joinFaults } from "../regions.js";
 import { many } from "../words.js";
@@ -74,8 +73,8 @@ export const thinArea: Rule = {
     if (figure === undefined || plan === undefined) return;
     const { firstRow, lastRow, firstColumn, lastColumn, squares, count } = figure.areas;
     const most = cloth.options.limits?.thinArea ?? USUAL;
-    const rowsComeAgain = companyOf(kindsOf(figure.squares).kindOf);
-    const unitsComeAgain = companyOf(kindsOf(transpose(figure.squares)).kindOf);
+    const rowsComeAgain = companyOf(figure.rowKinds.kindOf);
+    const unitsComeAgain = companyOf(figure.columnKinds.kindOf);
     const units = unitEdges(plan);
     const rows = rowEdges(plan);
     const regions = joinFaults(cloth, (visit) => {

@@ -1,3 +1,4 @@
+import { longestOf } from "../measure/threads.js";
 import { figure } from "../words.js";
 import type { Rule } from "./rule.js";
 
@@ -52,7 +53,3 @@ export const unlikeSides: Rule = {
     return `the longest ${system} float passes ${measured} threads on the ${face}, and ${figure(limit / times)} on the ${other}, where ${figure(times)} times as many are allowed`;
   },
 };
-
-function longestOf(counts: Float64Array): number {
-  return counts.findLastIndex((count) => count > 0);
-}

@@ -1,4 +1,4 @@
-import type { UnitDraft } from "@drawcord/units";
+import type { UnitDraft } from "./types.js";
 
 /** What a draft does with one pattern shaft. */
 export interface ShaftUse {
@@ -11,7 +11,10 @@ export interface ShaftUse {
   readonly lastRow: number;
 }
 
-/** Every pattern shaft that a unit hangs on or a lift draws, in ascending order. */
+/**
+ * Every pattern shaft that a unit hangs on or a lift draws, in ascending order. Does not check the draft.
+ * @example shaftUses(draft).map(({ shaft, rows }) => [shaft, rows]) // [[1, 2], [2, 2]]
+ */
 export function shaftUses({ threading, lifts }: UnitDraft): ShaftUse[] {
   const units = new Map<number, number[]>();
   threading.forEach((shafts, unit) => {
@@ -43,7 +46,8 @@ function rowsOfShafts(lifts: UnitDraft["lifts"]): Map<number, Rows> {
   const last = new Int32Array(counted);
   const found = new Map<number, Rows>();
   lifts.forEach((lift, row) => {
-    for (const shaft of lift) {
+    for (let i = 0; i < lift.length; i++) {
+      const shaft = lift[i]!;
       if (shaft < counted) {
         if (times[shaft]!++ === 0) first[shaft] = row + 1;
         last[shaft] = row + 1;
