@@ -29,7 +29,7 @@ module.exports = {
       name: "browser",
       severity: "error",
       comment: "these packages run unchanged in a browser",
-      from: { path: "^packages/((grid|yarn|ground|units|check)/src/|sheet/src/(?!print))" },
+      from: { path: "^packages/((grid|yarn|ground|units|check|files)/src/|sheet/src/(?!print))" },
       to: { dependencyTypes: ["core"] },
     },
     {
