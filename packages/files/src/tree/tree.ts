@@ -14,7 +14,7 @@ import { FileError, type FileErrorCode } from "../error.js";
 import { lineStarts, placeIn, top } from "../place.js";
 import { largestFile } from "../text.js";
 import { aliasGrowth } from "./alias-growth.js";
-import { isUnclosedQuote, sentenceOf } from "./yaml-errors.js";
+import { isUnclosedQuote, noMark, sentenceOf } from "./yaml-errors.js";
 
 /** How deep the parser may stack lists and sections in one another; a recipe takes 20. */
 const deepest = 64;
@@ -109,6 +109,9 @@ function compose(source: string, refusal: Refusal): Document.Parsed {
   return only!;
 }
 
+/** The type marks of plain data; others, such as that of bytes, would make another thing of a text. */
+const plainTag = /^tag:yaml\.org,2002:(?:str|int|float|bool|null|map|seq)$/;
+
 /**
  * What each alias stands for: the last node before it that bears its name. They are not copied out, but what reads the
  * tree walks through them, so together they may come to no more than a file may.
@@ -119,6 +122,9 @@ function findAliases(document: Document.Parsed, refusal: Refusal): ReadonlyMap<N
   const grown = aliasGrowth();
   visit(document, {
     Node(_key, node) {
+      if (!isAlias(node) && node.tag !== undefined && !plainTag.test(node.tag)) {
+        throw refusal("not-yaml", noMark, node.range?.[0] ?? 0);
+      }
       if (isAlias(node)) {
         const target = anchors.get(node.source);
         if (target === undefined) {

@@ -1,6 +1,9 @@
 import type { ErrorCode, YAMLError } from "yaml";
 import { printable } from "../printable.js";
 
+/** What is said of a type mark that is none of plain data. */
+export const noMark = "a type mark with ! has no meaning in a recipe";
+
 /** The faults of YAML that weavers meet, in their words. */
 const sentences: Partial<Record<ErrorCode, string>> = {
   TAB_AS_INDENT: "a tab stands where the line is indented; indent with blanks",
@@ -13,7 +16,8 @@ const sentences: Partial<Record<ErrorCode, string>> = {
   BAD_SCALAR_START: "a text cannot begin with this sign; put it between quotes",
   BAD_ALIAS: "an alias with * must name a value; put a text that begins with * between quotes",
   BAD_DIRECTIVE: "a line that begins with % has no meaning in a recipe",
-  TAG_RESOLVE_FAILED: "a type mark with ! has no meaning in a recipe",
+  TAG_RESOLVE_FAILED: noMark,
+  BAD_COLLECTION_TYPE: noMark,
 };
 
 /** Whether a text in quotes runs to its end without them. */

@@ -63,6 +63,12 @@ describe("a file that is no recipe is answered in one sentence with its place", 
     ],
     ["a directive", "%MOTH 1\n---\nrecipe: 1\n", "1:1: a line that begins with % has no meaning in a recipe"],
     ["a type mark", "recipe: !moth 1\n", "1:9: a type mark with ! has no meaning in a recipe"],
+    [
+      "bytes for a text",
+      "recipe: 1\n!!binary title: moth\n",
+      "2:10: a type mark with ! has no meaning in a recipe",
+    ],
+    ["an ordered section", "!!omap\nrecipe: 1\n", "1:1: a type mark with ! has no meaning in a recipe"],
     ["an alias of nothing", "recipe: *moth", '1:9: the alias "*moth" stands for nothing before it'],
   ])("%s", (_what, source, answer) => {
     expect(answerTo(source)).toBe(answer);

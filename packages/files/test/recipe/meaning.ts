@@ -1,7 +1,9 @@
 import { FileError, type Recipe, readRecipe } from "../../src/index.js";
 
 /** What a recipe says, without where it says it; undefined when it cannot be read. */
-export function meaning(text: string): Omit<Recipe, "place" | "rowPlaces" | "unitPlaces"> | undefined {
+export function meaning(
+  text: string | Uint8Array,
+): Omit<Recipe, "place" | "rowPlaces" | "unitPlaces"> | undefined {
   try {
     const recipe = readRecipe(text, "recipe");
     const { place: _place, rowPlaces: _rows, unitPlaces: _units, yarns, stated, cloth, ...rest } = recipe;
