@@ -1,4 +1,4 @@
-import { fromText } from "@drawcord/grid";
+import { fromCells, fromText } from "@drawcord/grid";
 import { expand, type UnitDraft } from "@drawcord/units";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
@@ -140,7 +140,7 @@ describe("uneven-take-up", () => {
             return (unit >= 0 ? unit : end < left ? -1 : -2) === group ? [end] : [];
           });
           const here = mean(own.map((end) => changes[end]!));
-          if (Math.abs((100 * (here - all)) / all) > takeUp && Math.abs(here - all) >= 2) {
+          if (Math.abs((100 * (here - all)) / all) > takeUp + 1e-9 && Math.abs(here - all) >= 2) {
             for (const end of own) uneven.add(end + 1);
           }
         }
@@ -153,6 +153,34 @@ describe("uneven-take-up", () => {
         expect(named.toSorted((a, b) => a - b)).toEqual([...uneven].sort((a, b) => a - b));
       }),
     );
+  });
+});
+
+describe("uneven-take-up, where no limit is set,", () => {
+  /** Four ends that change sides so many times in 40 picks, beside four that change as many times as is said. */
+  const told = (...changes: readonly number[]) =>
+    of(
+      "uneven-take-up",
+      checkGrid(
+        fromCells(40, 4 * changes.length, (pick, end) => Math.min(pick, changes[end >> 2]!) % 2 === 1),
+      ).findings,
+    )
+      .filter(({ system }) => system === "warp")
+      .map(({ measured = 0 }) => Math.round(measured * 10) / 10);
+
+  it("allows 15 % of the mean", () => {
+    expect(told(23, 17)).toEqual([]);
+    expect(told(22, 16)).toEqual([15.8, -15.8]);
+  });
+
+  it("says nothing of a difference of less than two intersections, however great a share of the mean it is", () => {
+    expect(told(4, 1)).toEqual([]);
+    expect(told(4, 0)).toEqual([100, -100]);
+  });
+
+  it("joins neighbours that lie to the same side of the mean, and tells the worst of them", () => {
+    expect(told(30, 28, 10, 12)).toEqual([50, -50]);
+    expect(told(30, 20, 30, 8, 12)).toEqual([-60, 50, 50]);
   });
 });
 
@@ -259,6 +287,23 @@ describe("stated-number", () => {
 });
 
 describe("face-share", () => {
+  it("allows 30 percentage points where no limit is set", () => {
+    // At two ends a cm, two columns of 50 mm whose ends are raised on so many of 100 picks.
+    const told = (left: number, right: number) =>
+      of(
+        "face-share",
+        checkGrid(
+          fromCells(100, 20, (pick, end) => (pick * 37) % 100 < (end < 10 ? left : right)),
+          { sett: { endsPerCm: 2 } },
+        ).findings,
+      ).filter(({ system }) => system === "warp");
+    expect(told(80, 20)).toEqual([]);
+    expect(told(81, 20)).toMatchObject([
+      { measured: expect.closeTo(30.5, 9) },
+      { measured: expect.closeTo(-30.5, 9) },
+    ]);
+  });
+
   it("allows a share just at the limit, and not one above it", () => {
     // At two ends a cm, three columns of 50 mm: two with half of the warp on the face and one with all of it.
     const grid = fromText(`${"#.".repeat(10)}${"#".repeat(10)}`);

@@ -230,7 +230,7 @@ describe("uneven-take-up", () => {
         const all = mean(ground.map(({ changes }) => changes));
         const uneven = ground.filter(({ row }) => {
           const here = mean(ground.filter((pick) => pick.row === row).map(({ changes }) => changes));
-          return Math.abs((100 * (here - all)) / all) > takeUp && Math.abs(here - all) >= 2;
+          return Math.abs((100 * (here - all)) / all) > takeUp + 1e-9 && Math.abs(here - all) >= 2;
         });
         const told = found("uneven-take-up", one, { limits: { takeUp } }).filter(
           ({ system }) => system === "weft",

@@ -85,6 +85,21 @@ describe("a slip in a symmetric sequence", () => {
     );
   });
 
+  it("is told from a change of pattern where the pattern comes three times, and not where it comes twice", () => {
+    expect(findSlip([1, 2, 3, 4, 1, 2, 9, 4, 1, 2, 3, 4])).toMatchObject({
+      symmetry: "repeat",
+      period: 4,
+      at: 6,
+    });
+    expect(findSlip([1, 2, 3, 4, 5, 6, 1, 2, 9, 4, 5, 6])).toBeUndefined();
+  });
+
+  it("is looked for in eight entries of three kinds, and not in fewer", () => {
+    expect(findSlip([1, 2, 3, 1, 1, 3, 2, 2])).toMatchObject({ symmetry: "mirror", at: 0, other: 7 });
+    expect(findSlip([1, 2, 3, 1, 3, 2, 2])).toBeUndefined();
+    expect(findSlip([1, 2, 2, 1, 1, 2, 2, 2])).toBeUndefined();
+  });
+
   it("is not seen in a figure standing alone on a plain ground", () => {
     expect(findSlip([0, 0, 0, 1, 0, 0, 0, 0, 0, 0])).toBeUndefined();
   });

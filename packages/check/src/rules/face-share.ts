@@ -89,7 +89,8 @@ function* factsOf(
   limit: number,
 ): Iterable<Fact> {
   for (const { first, last, points } of all) {
-    if (!(Math.abs(points) > limit)) continue;
+    // A share just at the limit passes, whatever the last binary digit says.
+    if (!(Math.abs(points) > limit + 1e-9)) continue;
     const threads: Span = [first + 1, last + 1];
     const place = system === "warp" ? { ends: threads } : { picks: threads };
     yield {

@@ -118,7 +118,8 @@ function stretches({ all, squares }: Means, tolerance: number): Stretch[] {
   for (const { first, last, mean } of squares) {
     const deviation = (100 * (mean - all)) / all;
     const before = found.at(-1);
-    if (!(Math.abs(deviation) > tolerance && Math.abs(mean - all) >= LEAST_DIFFERENCE)) {
+    // A deviation of just the limit passes, whatever the last binary digit says.
+    if (!(Math.abs(deviation) > tolerance + 1e-9 && Math.abs(mean - all) >= LEAST_DIFFERENCE)) {
       joins = false;
     } else if (joins && before !== undefined && before.deviation < 0 === deviation < 0) {
       const worst = Math.abs(deviation) > Math.abs(before.deviation) ? deviation : before.deviation;

@@ -1,3 +1,4 @@
+import { allowedFloat, check } from "@drawcord/check";
 import { groundFromWeave } from "@drawcord/ground";
 import { parseThreading } from "@drawcord/units";
 import { describe, expect, it } from "vitest";
@@ -205,5 +206,31 @@ describe("a recipe", () => {
     expect(recipe.draft.ground).toEqual(
       groundFromWeave("broken twill", { ends: 4, unitEnds: 4, picksPerRow: 4 }),
     );
+  });
+});
+
+describe("limits in mm", () => {
+  // 24 ends and 30 picks an inch of 25.4 mm: a float along an end passes picks, one along a pick passes ends.
+  const recipe = readRecipe(
+    wholeRecipe
+      .replace("picks: 10 per cm", "picks: 30 per inch")
+      .replace("float: { warp: 7, weft: 6 mm, gold: 11 }", "float: { warp: 6 mm, weft: 5 mm, gold: 9 mm }"),
+    "mm.recipe.yaml",
+  );
+  const options = checkOptions(recipe);
+
+  it("are counted at the recipe's own sett, for each system and each weft", () => {
+    expect(allowedFloat(options, "warp").threads).toBe(Math.floor((6 / 25.4) * 30));
+    expect(allowedFloat(options, "weft").threads).toBe(Math.floor((5 / 25.4) * 24));
+    expect(allowedFloat(options, "weft", "gold").threads).toBe(Math.floor((9 / 25.4) * 24));
+  });
+
+  it("are what the findings are told in", () => {
+    const floats = check(recipe.draft, options).findings.filter(({ rule }) => rule === "float-length");
+    expect(new Set(floats.map(({ unit }) => unit))).toEqual(new Set(["mm"]));
+    for (const { system, weft, limit, measured = 0 } of floats) {
+      expect(limit).toBe(system === "warp" ? 6 : weft === "gold" ? 9 : 5);
+      expect(measured).toBeGreaterThan(limit!);
+    }
   });
 });
