@@ -27,9 +27,18 @@ export async function readArgs<O extends Options>(
   });
   const values = new Map<string, string | boolean | string[]>();
   const operands: string[] = [];
+  let below = -1;
   for (const token of tokens) {
     if (token.kind === "positional") operands.push(token.value);
     if (token.kind !== "option") continue;
+    // No option begins with a digit: what does is a number below zero, whose own sentence says more. It is one word, which
+    // the parser takes for a group of options.
+    const word = argv[token.index] ?? "";
+    if (/^-\.?\d/.test(word)) {
+      if (token.index !== below) operands.push(word);
+      below = token.index;
+      continue;
+    }
     const option = Object.hasOwn(known, token.name) ? known[token.name] : undefined;
     if (option === undefined) throw await unknownOption(name, token.rawName, token.name, known);
     if (option.type === "boolean") {

@@ -199,7 +199,56 @@ describe("drawcord check", () => {
   });
 });
 
+describe("the winding of the warp", () => {
+  const winding = async (ends: number, ...more: string[]) => {
+    const text = bare.replace("ends: 4, threading: X 1 X", `ends: 1, threading: X*${ends - 1} 1`);
+    const { stdout } = await run(["plan", "-", ...more], { stdin: text });
+    return stdout;
+  };
+  const linesOf = (text: string) => /^winding {3}(.*)\n {10}(.*)$/m.exec(text)?.slice(1);
+
+  it("counts passes, portees and bouts, and says how many ends each bout has", async () => {
+    expect(linesOf(await winding(564))).toEqual([
+      "282 passes of 2 threads (a 2x2 cross), 141 portees",
+      "8 bouts of 20 portees at most: 7 of 80 ends and 1 of 4",
+    ]);
+    expect(linesOf(await winding(160))).toEqual([
+      "80 passes of 2 threads (a 2x2 cross), 40 portees",
+      "2 bouts of 20 portees at most: 2 of 80 ends",
+    ]);
+    expect(linesOf(await winding(2))).toEqual([
+      "1 pass of 2 threads (a 2x2 cross), 1 portee",
+      "1 bout of 20 portees at most: 1 of 2 ends",
+    ]);
+  });
+
+  it("is data for a script, and shows its working", async () => {
+    const { winding: found } = JSON.parse(await winding(83, "--format", "json"));
+    expect(found).toEqual({
+      threads: 2,
+      passes: 42,
+      portees: 21,
+      porteesInABout: 20,
+      endsInBouts: [80, 3],
+      spare: 1,
+    });
+    expect(await winding(83, "--explain")).toContain("  p = ceil(n / t)\n  p = ceil(83 / 2) = 42\n");
+  });
+});
+
 describe("drawcord yarn", () => {
+  it("takes a number below zero for what it is, and no option", async () => {
+    const refused = (stderr: string) => ({ status: 2, stdout: "", stderr });
+    expect(await run(["yarn", "-3 Ne"])).toEqual(refused('"-3 Ne": its count is below zero\n'));
+    expect(await run(["yarn", "-.5Nm", "--to", "tex"])).toEqual(
+      refused('"-.5Nm": its count is below zero\n'),
+    );
+    expect(await run(["yarn", "-3", "-4"])).toEqual(
+      refused('drawcord yarn takes YARN; "-4" is one too many\n'),
+    );
+    expect((await run(["yarn", "-x"])).stderr).toMatch(/^drawcord yarn has no option -x/);
+  });
+
   it("prints one number", async () => {
     expect(await run(["yarn", "16/2 Ne", "--to", "tex"])).toEqual({
       status: 0,

@@ -1,5 +1,5 @@
 import { projectOf, projectOfDraft, type Reading, read } from "@drawcord/files";
-import { type Plan, type Project, plan, planNumbers, YarnError } from "@drawcord/yarn";
+import { type Plan, type Project, plan, planNumbers, type Quantity, YarnError } from "@drawcord/yarn";
 import { defineCommand } from "../command.js";
 import { CliError } from "../error.js";
 import { input } from "../inputs.js";
@@ -9,12 +9,13 @@ import { sayIgnored } from "../plain/ignored.js";
 import { planJson } from "../plan/json.js";
 import { plainNeeds, plainText } from "../plan/plain.js";
 import { planText } from "../plan/text.js";
+import { windingNumbers, windingOf } from "../plan/winding.js";
 import { workingJson, workingText } from "../plan/working.js";
 import { oneLine, toJson } from "../printable.js";
 
 export const command = defineCommand({
   operands: "FILE",
-  help: `Works out the numbers of a recipe's project: ends, units and lingos, reed and sley, widths in the reed, on the loom and finished, the length of the warp, the pieces, the yarn by colour with its weight and the packages to buy, and the weight of the cloth; then what the loom must have (lingos, leashes, heddles, cords, treadles, ties) against what the section loom says it has, and what the heaviest lift weighs.
+  help: `Works out the numbers of a recipe's project: ends, units and lingos, reed and sley, widths in the reed, on the loom and finished, the length of the warp and how it is wound (portees and bouts), the pieces, the yarn by colour with its weight and the packages to buy, and the weight of the cloth; then what the loom must have (lingos, leashes, heddles, cords, treadles, ties) against what the section loom says it has, and what the heaviest lift weighs.
 
 It takes what the sections yarns, cloth and project say. Where the trade has a usual value and the recipe has none, that is taken and listed under "assumed"; what cannot be worked out is listed under "missing". Of a shaft draft (WIF) it knows ends, picks by colour, the setts, and the shafts, heddles, treadles and ties.
 
@@ -40,7 +41,7 @@ For FILE, - is standard input.`,
     await sayIgnored(reading, source.name, io);
     const { loom, project, title } = subjectOf(reading, source.name);
     const found = planned(project, source.name);
-    const numbers = options.explain ? planNumbers(found).map(({ value }) => value) : [];
+    const numbers = options.explain ? numbersOf(found) : [];
     if (options.format === "json") {
       const whole = {
         file: source.name,
@@ -61,6 +62,15 @@ For FILE, - is standard input.`,
     return 0;
   },
 });
+
+/** Every number of the plan whose working can be shown. */
+function numbersOf(found: Plan): readonly Quantity[] {
+  const winding = windingOf(found);
+  return [
+    ...planNumbers(found).map(({ value }) => value),
+    ...(winding === undefined ? [] : windingNumbers(winding)),
+  ];
+}
 
 /** What is planned: the project, and what the loom must have. */
 interface Subject {

@@ -8,10 +8,12 @@ import {
   writeSley,
 } from "@drawcord/yarn";
 import { type Measure, measure } from "./measures.js";
+import { windingJson, windingOf } from "./winding.js";
 
 /** The numbers of a plan by the names of its JSON; what cannot be worked out is left out. */
 export function planJson(plan: Plan): Record<string, unknown> {
   const { firmness, reed, warpYarn, weftYarn } = plan;
+  const winding = windingOf(plan);
   return {
     ...measures(plan, ["ends", "units", "lingos", "sett"]),
     ...(firmness === undefined ? {} : { firmness: firmnessJson(firmness) }),
@@ -19,6 +21,7 @@ export function planJson(plan: Plan): Record<string, unknown> {
     ...measures(plan, ["widthInReed", "clothWidth", "finishedWidth"]),
     ...measures(plan, ["picks", "clothLength", "finishedLength", "warpOfPiece"]),
     ...measures(plan, ["warpLength", "pieces", "leftOver"]),
+    ...(winding === undefined ? {} : { winding: windingJson(winding) }),
     ...(warpYarn === undefined ? {} : { warpYarn: yarnJson(warpYarn) }),
     weftYarn: weftYarn.map((yarn) => ({ name: yarn.name, ...yarnJson(yarn) })),
     ...measures(plan, ["clothWeight"]),

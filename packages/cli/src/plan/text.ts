@@ -11,6 +11,7 @@ import type { Paint } from "../paint.js";
 import { oneLine } from "../printable.js";
 import { wrap } from "../text.js";
 import { both, metric } from "./measures.js";
+import { windingLines, windingOf } from "./winding.js";
 
 /** A heading and its lines; a heading without lines is not printed. */
 type Section = readonly [heading: string, lines: readonly string[]];
@@ -27,6 +28,7 @@ export function planText(plan: Plan, width: number, paint: Paint): string {
     ],
     ["length", lengths(plan)],
     ["warp", named(plan, { warpOfPiece: "a piece", warpLength: "in all", leftOver: "left over" })],
+    ["winding", windingText(plan)],
     ["pieces", [`${plan.pieces.value}`]],
     [
       "yarn",
@@ -84,6 +86,11 @@ function named(plan: Plan, names: Readonly<Partial<Record<Measured, string>>>): 
 
 function lengths(plan: Plan): string[] {
   return named(plan, { clothLength: "woven for a piece", finishedLength: "finished" });
+}
+
+function windingText(plan: Plan): string[] {
+  const winding = windingOf(plan);
+  return winding === undefined ? [] : windingLines(winding);
 }
 
 function settLines({ firmness, sett }: Plan): string[] {
