@@ -14,7 +14,7 @@ export interface CachePlace {
 
 /**
  * The cache in a folder, which is made when it is not there.
- * @param asked the rules asked for
+ * @param asked the rules asked for, and what else was
  * @throws {CliError} `unwritable` when there can be no such folder
  */
 export async function openCache(name: string, cwd: string, asked: readonly string[]): Promise<CachePlace> {

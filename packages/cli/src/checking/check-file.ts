@@ -11,14 +11,21 @@ import { onlyRules, withReasons } from "./selection.js";
 /** Why a rule did not run that a recipe switches off. */
 const SWITCHED_OFF = "it is switched off";
 
+/** What to look for, and whether to propose mends. */
+export interface Asked {
+  readonly rules: readonly string[];
+  readonly propose: boolean;
+}
+
 /**
  * Reads a recipe, a plain draft or a chart of interlacements, and checks it by the rules asked for.
  * @throws {FileError} with its place, for what cannot be read
  * @throws {CliError} `no-rule` when none of them looks at it
  */
-export async function checkFile(bytes: Uint8Array, file: string, rules: readonly string[]): Promise<Kept> {
+export async function checkFile(bytes: Uint8Array, file: string, asked: Asked): Promise<Kept> {
+  const { rules } = asked;
   const kept = isRecipe(bytes)
-    ? await checkRecipe(bytes, file, rules)
+    ? await checkRecipe(bytes, file, asked)
     : (await import("./check-plain.js")).checkPlain(bytes, file, rules);
   const { ran, skipped } = kept.report.rules;
   if (ran.length > 0) return kept;
@@ -28,21 +35,24 @@ export async function checkFile(bytes: Uint8Array, file: string, rules: readonly
   throw new CliError("no-rule", `${file}: ${why}, so nothing was checked`, { file });
 }
 
-async function checkRecipe(bytes: Uint8Array, file: string, rules: readonly string[]): Promise<Kept> {
+async function checkRecipe(bytes: Uint8Array, file: string, { propose, rules }: Asked): Promise<Kept> {
   const recipe = readRecipe(bytes, file);
   const options = { ...checkOptions(recipe), stated: await statedNumbers(recipe) };
   const report = withReasons(check(recipe.draft, onlyRules(options, rules)), rules);
-  return { title: recipe.title ?? null, report, places: recipePlaces(report.findings, recipe) };
+  const kept = { title: recipe.title ?? null, report, places: recipePlaces(report.findings, recipe) };
+  if (!propose) return kept;
+  const { proposals } = await import("../mending/proposals.js");
+  return { ...kept, mends: proposals(bytes, recipe, options) };
 }
 
 /** A checked file as the formats take it. */
 export async function clothOf(
-  { places, report, title }: Kept,
+  { mends, places, report, title }: Kept,
   bytes: Uint8Array,
   file: string,
 ): Promise<Cloth> {
   const drawdown = once(await drawing(bytes, file));
-  return { file, title: title ?? undefined, report, places, drawdown };
+  return { file, title: title ?? undefined, report, places, drawdown, ...(mends && { mends }) };
 }
 
 /** Works the cloth of a file out; heavier readers than that of recipes are loaded only when they are needed. */

@@ -16,6 +16,8 @@ export interface Settings {
   readonly look: Look;
   /** The rules asked for. */
   readonly rules: readonly string[];
+  /** Whether mends are to be proposed. */
+  readonly propose: boolean;
   readonly cache?: CachePlace;
 }
 
@@ -38,7 +40,7 @@ export async function checkerFor(settings: Settings): Promise<Checker> {
   return async (input) => {
     try {
       const bytes = await input.read();
-      const found = await keep(bytes, () => checkFile(bytes, input.name, settings.rules));
+      const found = await keep(bytes, () => checkFile(bytes, input.name, settings));
       const cloth = await clothOf(found, bytes, input.name);
       const { ignored = [], report } = found;
       return {

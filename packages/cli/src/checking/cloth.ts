@@ -1,6 +1,7 @@
 import type { Report } from "@drawcord/check";
 import type { Place } from "@drawcord/files";
 import type { BitGrid } from "@drawcord/grid";
+import type { Proposal } from "../mending/proposal.js";
 
 /** What there is to say of one cloth. */
 export interface Cloth {
@@ -10,6 +11,8 @@ export interface Cloth {
   readonly report: Report;
   /** Where in the file each finding can be mended, in the order of `report.findings`; null where no place is known. */
   readonly places: readonly (Place | null)[];
+  /** The mends that are proposed, each upon those before it; left out where none were asked for. */
+  readonly mends?: readonly Proposal[];
   /** The drawdown, worked out when a finding needs its picture. */
   readonly drawdown: () => BitGrid;
 }

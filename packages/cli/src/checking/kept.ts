@@ -1,5 +1,6 @@
 import type { Report } from "@drawcord/check";
 import type { Place } from "@drawcord/files";
+import type { Proposal } from "../mending/proposal.js";
 
 /** What is kept of a checked file: all that follows from its content and the rules asked for. */
 export interface Kept {
@@ -8,4 +9,6 @@ export interface Kept {
   readonly places: readonly (Place | null)[];
   /** The sections of a draft that were not used. */
   readonly ignored?: readonly string[];
+  /** The mends, each upon those before it; left out where none were asked for. */
+  readonly mends?: readonly Proposal[];
 }

@@ -28,6 +28,7 @@ The exit status is 1 when there is an error (or what --fail-on and --max-warning
     ["drawcord check drafts --format ndjson", "reports on every recipe in a folder, a line of JSON each"],
     ["drawcord check drafts --shard 2/8 --format ndjson", "does the second eighth of them"],
     ["drawcord check runner.recipe.yaml --fail-on warning", "is stricter than usual"],
+    ["drawcord check runner.recipe.yaml --propose", "proposes how to mend what it finds"],
     ["drawcord check runner.recipe.yaml --mend mended.recipe.yaml", "mends what it can, and says what"],
   ],
   options: {
@@ -72,6 +73,10 @@ The exit status is 1 when there is an error (or what --fail-on and --max-warning
       value: "FOLDER",
       help: "keep reports in this folder, and work out only what has changed",
     },
+    propose: {
+      type: "boolean",
+      help: "propose the smallest change that mends what is found, with each finding in the report",
+    },
     mend: {
       type: "string",
       value: "OUT",
@@ -106,7 +111,10 @@ The exit status is 1 when there is an error (or what --fail-on and --max-warning
       format: options.format,
       look,
       rules,
-      ...(options.cache === undefined ? {} : { cache: await cacheIn(options.cache, io.cwd, rules) }),
+      propose: options.propose,
+      ...(options.cache === undefined
+        ? {}
+        : { cache: await cacheIn(options.cache, io.cwd, options.propose ? [...rules, "mends"] : rules) }),
     };
     const status = await tell(files, { settings, strictness, workers, asked: asked.length }, io);
     if (options.mend === undefined || status > 1) return status;
@@ -209,7 +217,7 @@ async function partOf(shard: string | undefined, files: readonly Input[]): Promi
   return itemsOf(readShard(shard), files);
 }
 
-async function cacheIn(folder: string, cwd: string, rules: readonly string[]): Promise<CachePlace> {
+async function cacheIn(folder: string, cwd: string, asked: readonly string[]): Promise<CachePlace> {
   const { openCache } = await import("../checking/cache.js");
-  return openCache(folder, cwd, rules);
+  return openCache(folder, cwd, asked);
 }

@@ -1,4 +1,5 @@
 import type { Cloth } from "../checking/cloth.js";
+import { mendNumber } from "../mending/proposal.js";
 import { toJson } from "../printable.js";
 import type { Format } from "./format.js";
 
@@ -15,11 +16,16 @@ export const ndjson: Format = {
   cloth: (cloth) => `${toJson(reportObject(cloth))}\n`,
 };
 
-/** The report with the file's name, and with the place in the file of each finding. */
-function reportObject({ file, places, report }: Cloth): object {
+/** The report with the file's name, and with the place in the file and the number of the mend of each finding. */
+function reportObject({ file, mends, places, report }: Cloth): object {
   const findings = report.findings.map((finding, i) => {
     const place = places[i];
-    return place ? { ...finding, line: place.line, column: place.column } : finding;
+    const mend = mendNumber(mends, finding);
+    return {
+      ...finding,
+      ...(place && { line: place.line, column: place.column }),
+      ...(mend !== undefined && { mend }),
+    };
   });
-  return { file, ...report, findings };
+  return { file, ...report, findings, ...(mends && { mends: mends.map(({ edits: _, ...mend }) => mend) }) };
 }

@@ -1,4 +1,5 @@
 import type { Cloth } from "../checking/cloth.js";
+import { mendWords } from "../mending/proposal.js";
 import { paintIn } from "../paint.js";
 import { lastLine } from "../pretty/last-line.js";
 import { numberRows } from "../pretty/numbers.js";
@@ -39,9 +40,11 @@ function findingText({ finding, place }: Placed, cloth: Cloth): string {
   const { message, rule, severity, waived } = finding;
   const line = place === null ? "" : ` (line ${place.line})`;
   if (waived !== undefined) return `*waived* ${rule}${line}: ${escaped(waived)}  \n${escaped(message)}`;
+  const mend = mendWords(cloth.mends, finding);
   const drawn = isSeen(finding) ? picture(cloth.drawdown(), finding, WIDTH, paintIn(false)) : [];
   return [
     `### ${severity}: ${rule}${line}\n\n${escaped(message)}`,
+    ...(mend === undefined ? [] : [`Mend: ${escaped(mend)}`]),
     ...(drawn.length === 0 ? [] : [`\`\`\`text\n${drawn.join("\n")}\n\`\`\``]),
   ].join("\n\n");
 }

@@ -3,16 +3,19 @@ import { pathToFileURL } from "node:url";
 import { rules as clothRules, type Finding } from "@drawcord/check";
 import { draftRules, type Place } from "@drawcord/files";
 import type {
+  Fix,
   Invocation,
   Location,
   Notification,
   PhysicalLocation,
+  Replacement,
   ReportingDescriptor,
   Result,
   ToolComponent,
 } from "sarif";
 import type { Failure } from "../checking/cloth.js";
 import { NOT_ASKED_FOR } from "../checking/selection.js";
+import { mendNumber, type Proposal } from "../mending/proposal.js";
 import { oneLine, toJson } from "../printable.js";
 import { version } from "../version.js";
 import type { Format } from "./format.js";
@@ -24,8 +27,21 @@ const SCHEMA = "https://docs.oasis-open.org/sarif/sarif/v2.1.0/errata01/os/schem
  * Source: OASIS, Static Analysis Results Interchange Format (SARIF) Version 2.1.0.
  */
 export const sarif: Format = {
-  cloth: ({ file, places, report }) =>
-    report.findings.map((finding, i) => toJson(result(finding, file, places[i] ?? null))).join(",\n"),
+  cloth: ({ file, mends, places, report }) => {
+    const told = new Set<number>();
+    return report.findings
+      .map((finding, i) => {
+        const number = mendNumber(mends, finding);
+        // A fix mends all findings of its rules, and is told with the first of them.
+        const fixes = number === undefined || told.has(number) ? [] : [fix(mends!.slice(0, number), file)];
+        if (number !== undefined) told.add(number);
+        return toJson({
+          ...result(finding, file, places[i] ?? null),
+          ...(fixes.length > 0 && { fixes }),
+        });
+      })
+      .join(",\n");
+  },
   head: async () =>
     `{"$schema":"${SCHEMA}","version":"2.1.0","runs":[{"tool":{"driver":${toJson(driver(await version()))}},\n"columnKind":"utf16CodeUnits",\n"results":[\n`,
   between: ",\n",
@@ -70,6 +86,25 @@ function result(finding: Finding, file: string, place: Place | null): Result {
       ? {}
       : { suppressions: [{ kind: "inSource", status: "accepted", justification: oneLine(waived) }] }),
     properties: measured,
+  };
+}
+
+/** The last of several mends, with those that it stands upon. */
+function fix(mends: readonly Proposal[], file: string): Fix {
+  const replacements = mends.at(-1)!.edits.map(
+    ({ from, text, to }): Replacement => ({
+      deletedRegion: {
+        startLine: from.line,
+        startColumn: from.column,
+        endLine: to.line,
+        endColumn: to.column,
+      },
+      insertedContent: { text },
+    }),
+  );
+  return {
+    description: { text: oneLine(mends.map(({ words }) => words).join("; ")) },
+    artifactChanges: [{ artifactLocation: { uri: uriOf(file) }, replacements }],
   };
 }
 

@@ -1,6 +1,7 @@
 import type { Cloth } from "../checking/cloth.js";
 import type { Look } from "../formats/format.js";
 import { isSeen, type Placed, type RuleFindings, worstOfEach } from "../formats/worst.js";
+import { mendWords } from "../mending/proposal.js";
 import type { Paint } from "../paint.js";
 import { oneLine } from "../printable.js";
 import { numbers } from "./numbers.js";
@@ -31,10 +32,12 @@ function findingText({ finding, place }: Placed, cloth: Cloth, width: number, pa
   if (waived !== undefined) {
     return paint.faint(`waived  ${rule}: ${oneLine(waived)}\n  ${oneLine(message)}`);
   }
+  const mend = mendWords(cloth.mends, finding);
   const drawn = isSeen(finding) ? picture(cloth.drawdown(), finding, width - 2, paint) : [];
   return [
     `${paint[severity](severity)}  ${rule}${line}`,
     `  ${oneLine(message)}`,
+    ...(mend === undefined ? [] : [`  mend: ${oneLine(mend)}`]),
     ...(drawn.length === 0 ? [] : ["", ...drawn.map((text) => `  ${text}`)]),
   ].join("\n");
 }

@@ -1,0 +1,21 @@
+import { type CheckOptions, mend, sayChange } from "@drawcord/check";
+import { type Recipe, reviseDraft } from "@drawcord/files";
+import type { UnitDraft } from "@drawcord/units";
+import { editsBetween } from "./edits.js";
+import type { Proposal } from "./proposal.js";
+
+/** The mends of a recipe, each upon those before it. */
+export function proposals(
+  source: Uint8Array,
+  { draft: original, file }: Recipe,
+  options: CheckOptions,
+): readonly Proposal[] {
+  const textOf = (draft: UnitDraft) => reviseDraft(source, file, draft).text;
+  return mend(original, options).map(({ changes, draft, rules, squares }) => ({
+    rules,
+    changes,
+    ...(squares !== undefined && { squares }),
+    words: changes.map(sayChange).join("; "),
+    edits: editsBetween(textOf(original), textOf(draft)),
+  }));
+}

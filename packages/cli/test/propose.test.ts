@@ -1,0 +1,125 @@
+import { writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { applyChange, check } from "@drawcord/check";
+import { checkOptions, readRecipe } from "@drawcord/files";
+import schema from "@microsoft/jest-sarif/lib/schemas/sarif-2.1.0-rtm.5.json" with { type: "json" };
+import * as draft04 from "ajv-draft-04";
+import fc from "fast-check";
+import type { Log, Replacement } from "sarif";
+import { describe, expect, it } from "vitest";
+import { folder } from "../../../tests/support/folder.js";
+import { editsBetween } from "../src/mending/edits.js";
+import { run } from "./run.js";
+
+/** A ground begun a pick late and tied wrong, and a unit astray in a point. */
+const faulty = `recipe: 1
+ground:
+  shafts: 4
+  threading: 1 2 3 4
+  steps:
+    - { raise: 2, sink: 3 }
+    - { raise: 3, sink: 2 }
+    - { raise: 4, sink: none } # a knot came loose
+    - { raise: 1, sink: 4 }
+units: { ends: 4, threading: 1-5 4 2 2 1 }
+lifts:
+  picks: 4
+  rows: [5, 4 5, 3-5, 2-4, 1-3, 2-4, 3-5, 4 5, 5]
+limits: { float: 7 }`;
+const cwd = folder();
+writeFileSync(join(cwd, "faulty.yaml"), faulty);
+
+const reported = async (...argv: string[]) => (await run(["check", "faulty.yaml", ...argv], { cwd })).stdout;
+
+/** A text with regions replaced, the plain way: the last first, so that lines stay where they are. */
+function replaced(text: string, replacements: readonly Replacement[]): string {
+  const offset = (line = 1, column = 1) =>
+    text
+      .split("\n")
+      .slice(0, line - 1)
+      .reduce((sum, one) => sum + one.length + 1, column - 1);
+  return replacements.toReversed().reduce((now, { deletedRegion: at, insertedContent }) => {
+    const [start, end] = [offset(at.startLine, at.startColumn), offset(at.endLine, at.endColumn)];
+    return now.slice(0, start) + (insertedContent?.text ?? "") + now.slice(end);
+  }, text);
+}
+
+describe("drawcord check --propose", () => {
+  it("gives the mends as data, which made to the draft leave nothing to find", async () => {
+    const report = JSON.parse(await reported("--propose", "--format", "json"));
+    const { draft, ...recipe } = readRecipe(faulty, "x");
+    const options = checkOptions({ draft, ...recipe });
+    expect(report.findings.length).toBeGreaterThan(3);
+    for (const { mend, rule } of report.findings) expect(report.mends[mend - 1].rules).toContain(rule);
+    const mended = report.mends.flatMap(({ changes }: { changes: [] }) => changes).reduce(applyChange, draft);
+    expect(check(draft, options).findings).not.toEqual([]);
+    expect(check(mended, options).findings).toEqual([]);
+    expect(report.mends.at(-1)).toMatchObject({
+      rules: ["threading-slip"],
+      changes: [{ change: "thread", unit: 7, shafts: [3] }],
+      words: "hang unit 7 on shaft 3",
+    });
+  });
+
+  it("is data in SARIF too, by the published schema: fixes that make a recipe without findings", async () => {
+    const log = JSON.parse(await reported("--propose", "--format", "sarif")) as Log;
+    const validate = new draft04.default.default({
+      strict: false,
+      unicodeRegExp: false,
+      validateFormats: false,
+    }).compile(schema);
+    expect(validate(log) ? [] : validate.errors).toEqual([]);
+    const results = log.runs[0]!.results ?? [];
+    const fixes = results.flatMap((result) => result.fixes ?? []);
+    expect(fixes.length).toBeGreaterThan(1);
+    const texts = fixes.map(({ artifactChanges: [change] }) => replaced(faulty, change!.replacements));
+    const counts = texts.map((text) => {
+      const recipe = readRecipe(text, "x");
+      return check(recipe.draft, checkOptions(recipe)).findings.length;
+    });
+    expect(Math.max(...counts)).toBeLessThan(results.length);
+    expect(counts).toContain(0);
+    for (const text of texts) expect(text).toContain("# a knot came loose");
+  });
+
+  it("stands beside each finding for people, and says what a mend stands upon", async () => {
+    const pretty = await reported("--propose");
+    const tied =
+      "tie step 3 of the ground to raise shaft 4 and to sink shaft 1; begin the ground's treadling";
+    const hung = "hang unit 7 on shaft 3 (after what is proposed for open-cut)";
+    expect(pretty).toContain(`\n  mend: ${tied} 1 step later\n`);
+    expect(pretty).toContain(`\n  mend: ${hung}\n`);
+    expect(await reported("--propose", "--format", "markdown")).toContain(`\n\nMend: ${hung}\n`);
+    expect(await reported()).not.toContain("mend: ");
+  });
+
+  it("is not taken from a cache that was kept without it", async () => {
+    const argv = ["--format", "json", "--cache", "kept"];
+    expect(JSON.parse(await reported(...argv)).mends).toBeUndefined();
+    expect(JSON.parse(await reported(...argv, "--propose")).mends.length).toBeGreaterThan(1);
+    expect(JSON.parse(await reported(...argv, "--propose")).mends.length).toBeGreaterThan(1);
+  });
+});
+
+describe("the edits between two texts", () => {
+  it("make one of the other", () => {
+    const text = fc.array(fc.constantFrom("a", "b", "", "cc")).map((lines) => lines.join("\n"));
+    fc.assert(
+      fc.property(text, text, (before, after) => {
+        const edits = editsBetween(before, after).map(
+          ({ from, text: inserted, to }): Replacement => ({
+            deletedRegion: {
+              startLine: from.line,
+              startColumn: from.column,
+              endLine: to.line,
+              endColumn: to.column,
+            },
+            insertedContent: { text: inserted },
+          }),
+        );
+        expect(replaced(before, edits)).toBe(after);
+      }),
+      { numRuns: 500 },
+    );
+  });
+});
