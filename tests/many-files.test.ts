@@ -1,10 +1,10 @@
 /** What only processes and threads can show of checking many files. */
 import { execFile, spawn } from "node:child_process";
-import { mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
-import { join } from "node:path";
+import { chmodSync, mkdirSync, readdirSync, readFileSync, symlinkSync, writeFileSync } from "node:fs";
+import { delimiter, join } from "node:path";
 import { pathToFileURL } from "node:url";
 import { beforeAll, describe, expect, it } from "vitest";
-import { bin, drawcord } from "./support/built.js";
+import { bin, drawcord, runProgram } from "./support/built.js";
 import { folder } from "./support/folder.js";
 import { root } from "./support/packages.js";
 
@@ -104,6 +104,28 @@ describe("many files at a time", () => {
     expect(shards.map(({ stderr }) => stderr).join("")).toBe(whole.stderr);
     expect(Math.max(...shards.map(({ status }) => status ?? -1))).toBe(whole.status);
     expect(readdirSync(join(cwd, "kept")).every((name) => /^[0-9a-f]{64}\.json$/.test(name))).toBe(true);
+  });
+});
+
+describe("an array job, as the README has it", () => {
+  it("joins to the whole, byte for byte", async () => {
+    const readme = readFileSync(join(root, "packages/cli/README.md"), "utf8");
+    const [, script, parts] = /^```sh\n(#!\/bin\/sh\n#SBATCH --array=1-(\d+)\n[^`]*)^```/m.exec(readme)!;
+    const [, joining] = /`(cat reports\S+) > reports\.ndjson`/.exec(readme)!;
+    const fleet = folder();
+    symlinkSync(join(cwd, "archive"), join(fleet, "archive"));
+    writeFileSync(join(fleet, "drawcord"), `#!/bin/sh\nexec "${process.execPath}" "${bin}" "$@"\n`);
+    chmodSync(join(fleet, "drawcord"), 0o755);
+    const env = { PATH: `${fleet}${delimiter}${process.env["PATH"]}` };
+    const statuses = await Promise.all(
+      Array.from({ length: Number(parts) }, async (_, part) => {
+        const job = { ...env, SLURM_ARRAY_TASK_ID: `${part + 1}` };
+        return (await runProgram("sh", ["-c", script!], { cwd: fleet, env: job })).status;
+      }),
+    );
+    const whole = await drawcord(["check", "archive", "--format", "ndjson"], { cwd });
+    expect((await runProgram("sh", ["-c", joining!], { cwd: fleet })).stdout).toBe(whole.stdout);
+    expect(Math.max(...statuses.map((status) => status ?? -1))).toBe(whole.status);
   });
 });
 

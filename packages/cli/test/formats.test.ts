@@ -61,11 +61,15 @@ it("the recipe of these tests has findings of each kind", () => {
 });
 
 describe("sarif", () => {
-  // The schema as published with the standard, in JSON Schema draft 4; its formats (uri, date-time) are left aside.
+  // The schema as published with the standard, in JSON Schema draft 4.
   const validate = new draft04.default.default({
     strict: false,
     unicodeRegExp: false,
-    validateFormats: false,
+    formats: {
+      uri: (text: string) => URL.canParse(text),
+      "uri-reference": (text: string) => !/[\s<>"{}|\\^`]/.test(text) && URL.canParse(text, "file:///"),
+      "date-time": true,
+    },
   }).compile(schema);
   const logOf = async (...argv: string[]) => JSON.parse((await run(argv, { cwd })).stdout) as Log;
   const log = async () => JSON.parse((await told("sarif")).stdout) as Log;
@@ -89,6 +93,10 @@ describe("sarif", () => {
     expect(validate({ ...one, runs: [{ ...one.runs[0], results: [{ ...first, level: "fatal" }] }] })).toBe(
       false,
     );
+    const unnamed = [{ physicalLocation: { artifactLocation: { uri: "a file" } } }];
+    expect(
+      validate({ ...one, runs: [{ ...one.runs[0], results: [{ ...first, locations: unnamed }] }] }),
+    ).toBe(false);
     const nowhere = [{ physicalLocation: { region: { startLine: 0 } } }];
     expect(
       validate({ ...one, runs: [{ ...one.runs[0], results: [{ ...first, locations: nowhere }] }] }),

@@ -1,12 +1,15 @@
 import { mkdirSync, readdirSync, readFileSync, unlinkSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { array, assert, asyncProperty, constantFrom, integer, nat, property } from "fast-check";
-import { describe, expect, it } from "vitest";
+import { describe, expect, it, vi } from "vitest";
 import { folder } from "../../../tests/support/folder.js";
 import { inOrder } from "../src/checking/in-order.js";
 import { itemsOf } from "../src/checking/shard.js";
 import { bar } from "../src/progress.js";
+import { version } from "../src/version.js";
 import { run } from "./run.js";
+
+vi.mock("../src/version.js", { spy: true });
 
 const recipe = (picks: number, row = "1") => `recipe: 1
 ground: { weave: broken twill }
@@ -211,6 +214,15 @@ describe("--cache", () => {
     expect(stdout.match(/"ends":77,"picks"/g)).toHaveLength(5);
     const other = await cached(cwd, "--format", "ndjson", "--rule", "open-cut");
     expect(other.stdout).not.toContain('"ends":77,"picks"');
+  });
+
+  it("is worked out anew by another version", async () => {
+    const cwd = archive(1);
+    await cached(cwd);
+    expect(readdirSync(join(cwd, "kept"))).toHaveLength(1);
+    vi.mocked(version).mockResolvedValueOnce("99.0.0");
+    await cached(cwd);
+    expect(readdirSync(join(cwd, "kept"))).toHaveLength(2);
   });
 
   it("is found again by the content, whatever the file is called", async () => {
