@@ -1,4 +1,4 @@
-import { zlibSync } from "fflate";
+import { deflateSync } from "node:zlib";
 import { expect, it } from "vitest";
 import { writeChunks } from "../../src/charts/png/chunks.js";
 import { FileError, formatRecipe, read } from "../../src/index.js";
@@ -132,7 +132,7 @@ it.each<[string, () => Uint8Array]>([
   ["comments of a bitmap", () => long("P1\n", "#\n")],
   ["rows of a chart", () => long("", ".\n")],
   ["a chart in one row", () => long("", "#.")],
-  ["a PNG that unpacks to a thousand times its size", () => png(zlibSync(new Uint8Array(2 ** 28)))],
+  ["a PNG that unpacks to a thousand times its size", () => png(deflateSync(new Uint8Array(2 ** 28)))],
   ["parts of a PNG", () => png(...Array.from({ length: 40_000 }, () => new Uint8Array(0)))],
 ])("a long file of %s is answered soon", { timeout: 120_000 }, (_what, make) => {
   const bytes = make();
