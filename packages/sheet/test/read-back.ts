@@ -97,8 +97,18 @@ export function draftOnPage(html: string) {
   const picksPerRow = woven.map(({ picks }) => picks);
 
   const threads = tableOf(page, "ground-threading");
-  const at = (where: string) =>
-    numbers(threads.find((row) => row["Where"] === where)?.["Ground shafts in order"] ?? "");
+  const fromRight = threads.some((row) => row["Where"]!.startsWith("From the last end"));
+  const at = (where: RegExp) => {
+    const shafts = numbers(
+      threads.find((row) => where.test(row["Where"]!))?.["Ground shafts in order"] ?? "",
+    );
+    return fromRight ? shafts.reverse() : shafts;
+  };
+  const round = at(/^From the (first|last) end of unit/);
+  const inside = inOrder.reduce((sum, { ends }) => sum + ends, 0);
+  const lead = fromRight ? inside % round.length : 0;
+  // Read from the right, the round ends with the last end: so it begins somewhere in the round at the first.
+  const threading = round.map((_, i) => round[(i - lead + round.length) % round.length]!);
   const treadles = tableOf(page, "tie-up").map((row) => ({
     raise: numbers(row["Raises shafts"]!),
     sink: numbers(row["Sinks shafts"]!),
@@ -108,11 +118,11 @@ export function draftOnPage(html: string) {
     .map((treadle) => (treadle === "rest" ? { raise: [], sink: [] } : treadles[Number(treadle) - 1]!));
   const shafts = Number(/on (\d+) ground shafts?/.exec(textOf(page))![1]);
   return {
-    ground: { shafts, threading: at("From the first end of unit 1"), steps },
+    ground: { shafts, threading, steps },
     unitEnds: inOrder.map(({ ends }) => ends),
     threading: inOrder.map((unit) => unit.shafts),
     lifts,
     picksPerRow,
-    selvedge: { left: at("Left selvedge"), right: at("Right selvedge") },
+    selvedge: { left: at(/^Left selvedge/), right: at(/^Right selvedge/) },
   };
 }

@@ -44,8 +44,11 @@ export interface Paragraph {
 /** A column of a table. */
 export interface Column {
   readonly title: string;
-  /** `number` is set to the right, `tick` is a box to tick, `head` names its row. Default `text`. */
-  readonly kind?: "text" | "number" | "tick" | "head";
+  /**
+   * `number` is set to the right, `tick` is a box to tick, `head` names its row, `swatch` is a patch of the colour that its
+   * text gives as `#rrggbb`. Default `text`.
+   */
+  readonly kind?: "text" | "number" | "tick" | "head" | "swatch";
   /** Share of the width that the column takes beside the others; default by its text. */
   readonly share?: number;
 }

@@ -1,11 +1,30 @@
 import { boxesOf, plainText, wordsOf } from "../document/text.js";
-import type { Block, Column, Part, Pictures, Sheet, Table, Text, Working } from "../document/types.js";
+import type {
+  Block,
+  Column,
+  Part,
+  Picture,
+  Pictures,
+  Sheet,
+  Table,
+  Text,
+  Working,
+} from "../document/types.js";
 import { escapeText } from "../drawing/escape.js";
 import { round } from "../drawing/round.js";
 import { toSvg } from "../drawing/svg.js";
 import { toMathml } from "../formula/mathml.js";
 import type { Formula } from "../formula/types.js";
+import { pilesOf } from "../layout/piles.js";
+import { isLong } from "../layout/working.js";
+import { NARROWEST_PICTURE, roomWide } from "../pictures/size.js";
 import { style } from "./style.js";
+
+/** Room that a caption takes below its picture, in mm. */
+const CAPTION = 8;
+
+/** A table of so many rows is not cut by a page's end in print. */
+const SHORT = 24;
 
 /** How a page is made. */
 export interface HtmlOptions {
@@ -85,13 +104,14 @@ function inline(text: Text): string {
     .join("");
 }
 
-function table({ id, caption, columns, rows }: Table): string {
+function table({ id, caption, columns, rows, narrow }: Table): string {
   const head = columns.map(({ title, kind }) => `<th scope="col"${classOf(kind)}>${escapeText(title)}</th>`);
   const body = rows.map((row) => {
     const name = plainText(row[columns.findIndex(({ kind }) => kind === "head")] ?? "");
     return `<tr>${row.map((text, i) => cell(text, columns[i]!, name)).join("")}</tr>`;
   });
-  return `<div class="table scroll" role="region" tabindex="0" aria-labelledby="${id}-caption">
+  const kinds = `${narrow ? " narrow" : ""}${rows.length <= SHORT ? " short" : ""}`;
+  return `<div class="table scroll${kinds}" role="region" tabindex="0" aria-labelledby="${id}-caption">
 <table id="${id}"><caption id="${id}-caption"><span>${escapeText(caption)}</span></caption>
 <thead><tr>${head.join("")}</tr></thead>
 <tbody>
@@ -102,9 +122,17 @@ ${body.join("\n")}
 function cell(text: Text, { title, kind }: Column, name: string): string {
   if (kind === "tick")
     return `<td class="tick">${boxes(boxesOf(text), `${name}: ${title.toLowerCase()}`)}</td>`;
+  if (kind === "swatch") return `<td>${swatch(plainText(text))}</td>`;
   if (kind !== "head") return `<td${classOf(kind)}>${inline(text)}</td>`;
   const phrase = name.includes(" ") ? ' class="phrase"' : "";
   return `<th scope="row"${phrase}>${inline(text)}</th>`;
+}
+
+/** A patch of a yarn's colour, named by its code for those who do not see it. */
+function swatch(hex: string): string {
+  return hex === ""
+    ? ""
+    : `<svg class="swatch" viewBox="0 0 14 7" role="img"><title>${hex}</title><rect width="14" height="7" fill="${hex}"/></svg>`;
 }
 
 function boxes(number: number, name: string): string {
@@ -118,30 +146,45 @@ function classOf(kind: Column["kind"]): string {
   return kind === "number" || kind === "tick" ? ` class="${kind}"` : "";
 }
 
-/** A wide picture may shrink on a phone to seven tenths of its size; past that it is moved sideways. */
+/** Pictures as they stand on paper: side by side where there is room, low ones piled up beside a tall one. */
 function pictures({ pictures: list }: Pictures): string {
-  const figures = list.map(({ id, caption, alt, drawing }) => {
-    const width = round(drawing.width);
-    const least = Math.min(width, Math.max(84, round(width * 0.7)));
-    const svg = toSvg(drawing, { alt, id, standalone: false }).replace(
-      /style="[^"]*"/,
-      `style="width:${width}mm;max-width:100%;min-width:${least}mm"`,
-    );
-    return `<figure id="${id}"><div class="scroll" role="region" tabindex="0" aria-label="${escapeText(`Picture: ${caption}`)}">${svg}</div><figcaption>${escapeText(caption)}</figcaption></figure>`;
+  const sized = list.map((picture) => {
+    const { width, height } = picture.drawing;
+    return { picture, width: Math.max(NARROWEST_PICTURE, width), height: height + CAPTION };
   });
-  return `<div class="pictures">\n${figures.join("\n")}\n</div>`;
+  const piles = pilesOf(sized, roomWide).flat();
+  const html = piles.map(({ items }) => {
+    const figures = items.map(({ picture }) => figure(picture)).join("\n");
+    return items.length === 1 ? figures : `<div class="pile">\n${figures}\n</div>`;
+  });
+  return `<div class="pictures">\n${html.join("\n")}\n</div>`;
+}
+
+/** A wide picture may shrink on a phone to seven tenths of its size; past that it is moved sideways. */
+function figure({ id, caption, alt, drawing }: Picture): string {
+  const width = round(drawing.width);
+  const least = Math.min(width, Math.max(84, round(width * 0.7)));
+  const svg = toSvg(drawing, { alt, id, standalone: false }).replace(
+    /style="[^"]*"/,
+    `style="width:${width}mm;max-width:100%;min-width:${least}mm"`,
+  );
+  return `<figure id="${id}"><div class="scroll" role="region" tabindex="0" aria-label="${escapeText(`Picture: ${caption}`)}">${svg}</div><figcaption>${escapeText(caption)}</figcaption></figure>`;
 }
 
 function working(from: Working): string {
   const given = from.blank
     ? `<p>${inline("________")} = ${inline("________")}</p>`
     : `${formula(from.substitution, "Its numbers")}\n<p><strong>${escapeText(from.result)}</strong></p>`;
-  return `<div class="working" id="${from.id}">
+  return `<div class="working${isLong(from) ? " long" : ""}" id="${from.id}">
 <h3>${escapeText(from.title)}</h3>
+<div class="formulas">
 ${formula(from.formula, "Formula")}
 ${given}
+</div>
+<div class="meaning">
 <ul>${from.symbols.map((symbol) => `<li>${inline(symbol)}</li>`).join("")}</ul>
 <p class="note">Source: ${escapeText(from.source)}</p>
+</div>
 </div>`;
 }
 

@@ -20,7 +20,8 @@ p{margin:0 0 1rem;max-width:40rem}
 .note{color:var(--muted);font-size:.92rem}
 .caution{border-left:3px solid var(--accent);padding:.1rem 0 .1rem 1rem}
 .pictures{display:flex;flex-wrap:wrap;gap:1.4rem 2rem;align-items:flex-start;margin:1.4rem 0}
-figure{margin:0;max-width:100%;min-width:min(14rem,100%)}
+.pile{display:flex;flex-direction:column;gap:1.4rem;max-width:100%}
+figure{margin:0;max-width:100%;min-width:min(11rem,100%)}
 figure .scroll{overflow-x:auto}
 svg{display:block;height:auto}
 figcaption,caption{font:400 .88rem/1.45 "Source Sans 3","Source Sans Pro","Segoe UI","Helvetica Neue",Arial,sans-serif;color:var(--muted);text-align:left}
@@ -36,6 +37,8 @@ tbody th{font-weight:600;white-space:nowrap}
 tbody th.phrase{white-space:normal;min-width:9rem}
 .number{text-align:right;white-space:nowrap}
 .tick{text-align:center}
+.boxes{display:inline-grid;grid-template-columns:repeat(6,auto);gap:.42rem}
+.swatch{width:2rem;height:1rem;margin-top:.2rem;outline:1px solid var(--rule)}
 input[type=checkbox]{accent-color:var(--accent);width:1.1rem;height:1.1rem;margin:.1rem 0}
 strong{font-weight:600}
 .blank{position:relative;display:inline-block;min-width:5em;border-bottom:1px solid var(--muted)}
@@ -46,9 +49,14 @@ strong{font-weight:600}
 .formula{padding:.2rem 0}
 .working ul{margin:.4rem 0;padding-left:1.2rem;font-size:.92rem;color:var(--muted)}
 math{font-size:1.08rem}
+@media print,(min-width:48rem){
+ .working:not(.long){display:grid;grid-template-columns:minmax(0,1fr) minmax(0,1fr);column-gap:2rem}.working h3{grid-column:1/-1}.meaning ul{margin-top:.2rem}
+}
 @media print{
- html{font-size:10pt}body{max-width:none;padding:0}nav{display:none}
- section{margin-top:1.6rem}section+section{break-before:page}section#cautions{break-before:auto}h2,h3,caption{break-after:avoid}figure,tr,.working{break-inside:avoid}
+ html{font-size:9.5pt;line-height:1.4}body{max-width:none;padding:0}nav{display:none}
+ section{margin-top:2.2rem}h2,h3,caption,h2+p{break-after:avoid}figure,tr,.working,.caution,.short,p{break-inside:avoid}thead{break-inside:avoid}
+ .table{margin:1rem 0}.narrow{columns:62mm;column-gap:8mm}.pictures{margin:1rem 0;gap:1rem 8mm}
  .scroll,figure .scroll{overflow:visible}a{color:inherit;text-decoration:none}
+ .boxes{gap:.25rem}input[type=checkbox]{width:.85rem;height:.85rem;margin:0}
 }
 `.trim();

@@ -21,6 +21,8 @@ const LEAST_ROWS = 3;
 const BOX = 2.4;
 const BOX_PITCH = 3;
 const BOXES_A_LINE = 6;
+/** Width of a patch of colour. */
+const SWATCH = 8;
 
 /** Sets a table, its head again on every page and in every column of pages. */
 export function layTable(table: Table, flow: Flow): void {
@@ -139,6 +141,7 @@ function columnWidths({ columns, rows }: Table, room: number, gap: number): numb
 }
 
 function cellWidth(text: Text, kind: Column["kind"]): number {
+  if (kind === "swatch") return SWATCH;
   if (kind === "tick") return Math.min(boxesOf(text), BOXES_A_LINE) * BOX_PITCH + 0.6;
   return textWidth(plainText(text), type.cell.size, kind === "head" ? type.cell.strong : type.cell.face);
 }
@@ -174,7 +177,7 @@ function rowBox({ id, columns, rows }: Table, index: number, places: readonly Pl
   const row = rows[index]!;
   const cells = row.map((text, i) => {
     const strong = columns[i]!.kind === "head";
-    if (columns[i]!.kind === "tick") return [];
+    if (columns[i]!.kind === "tick" || columns[i]!.kind === "swatch") return [];
     return wrap(strong ? [{ text: plainText(text), strong }] : text, places[i]!.width, type.cell);
   });
   const boxes = row.map((text, i) => (columns[i]!.kind === "tick" ? boxesHeight(boxesOf(text)) : 0));
@@ -184,6 +187,7 @@ function rowBox({ id, columns, rows }: Table, index: number, places: readonly Pl
   const shapes = cells.map((lines, i): Shape => {
     const { x, width: room } = places[i]!;
     const { kind } = columns[i]!;
+    if (kind === "swatch") return tagged({ role: "TD" }, patch(plainText(row[i]!), x));
     if (kind === "tick") return tagged({ role: "TD" }, tickBoxes(boxesOf(row[i]!), x + 0.6, ABOVE + 0.25));
     const rtl = runsLeft(plainText(row[i]!));
     const set = aligned(setLines(lines, x, ABOVE, room, type.cell, rtl), columns[i]!, places[i]!);
@@ -191,6 +195,12 @@ function rowBox({ id, columns, rows }: Table, index: number, places: readonly Pl
   });
   const whole = tagged({ role: "TR", id: `${id} ${index}` }, shapes);
   return { height, shapes: [whole, hairline(width, height, palette.hair)] };
+}
+
+function patch(fill: string, x: number): Shape[] {
+  if (fill === "") return [];
+  const place = { x, y: ABOVE, width: SWATCH, height: 3.2 };
+  return [{ kind: "rect", ...place, fill, stroke: palette.rule, strokeWidth: 0.15 }];
 }
 
 function tickBoxes(number: number, x: number, y: number): Shape[] {

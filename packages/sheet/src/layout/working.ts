@@ -26,13 +26,12 @@ export function layWorking(working: Working, flow: Flow): void {
   const title = wrap(working.title, flow.width, type.item);
   const under = top + linesHeight(title, type.item) + 1.6;
   const formulas = blank ? [working.formula] : [working.formula, working.substitution];
-  const widest = Math.max(...formulas.map((one) => formulaBox(one, SIZE).width));
-  const isLong = widest * 0.8 > BESIDE - INDENT - 5;
-  const left = stackOf(INDENT, under, (isLong ? flow.width : BESIDE - 5) - INDENT);
+  const long = isLong(working);
+  const left = stackOf(INDENT, under, (long ? flow.width : BESIDE - 5) - INDENT);
   for (const one of formulas) left.formula(one);
   if (blank) left.text(`${BLANK}${BLANK}  =  ${BLANK}`, type.body);
   else left.text([{ text: working.result, strong: true }], type.body);
-  const right = isLong
+  const right = long
     ? stackOf(INDENT, left.y(), flow.width - INDENT)
     : stackOf(BESIDE, under, flow.width - BESIDE);
   for (const symbol of symbols) right.text(symbol, type.note);
@@ -47,6 +46,12 @@ export function layWorking(working: Working, flow: Flow): void {
       ...right.shapes,
     ],
   });
+}
+
+/** Whether the formulas of a working leave no room beside them. */
+export function isLong({ blank, formula, substitution }: Working): boolean {
+  const formulas = blank ? [formula] : [formula, substitution];
+  return Math.max(...formulas.map((one) => formulaBox(one, SIZE).width)) * 0.8 > BESIDE - INDENT - 5;
 }
 
 /** Lines and formulas one below the other. */

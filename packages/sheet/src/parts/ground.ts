@@ -26,7 +26,7 @@ export function groundPart(context: Context): Part {
       tone: "lead",
       text: `${name} on ${counted(ground.shafts, "ground shaft")}, shaft 1 nearest the weaver. On every pick the treadle raises some shafts and sinks others; the rest stay where the pattern harness puts them, which is what the long eyes are for.`,
     },
-    threadingTable(woven),
+    threadingTable(woven, context.options.reading === "right-to-left"),
     ...(treadles.length === 0 ? [] : [{ kind: "pictures", pictures: [tieUpPicture(woven)] } as const]),
     {
       kind: "table",
@@ -45,26 +45,32 @@ function article(name: string): string {
   return /^plain$/i.test(name) ? "plain weave" : `${/^[aeiou]/i.test(name) ? "an" : "a"} ${name}`;
 }
 
-function threadingTable({ draft }: Woven): Block {
+/** The ground threading, read the same way as the unit threading. */
+function threadingTable({ draft, unitSpans }: Woven, fromRight: boolean): Block {
   const { ground, selvedge } = draft;
-  const side = (name: string, shafts: readonly number[] | undefined): Text[][] =>
-    shafts === undefined || shafts.length === 0
+  const side = (name: string, shafts: readonly number[] = []): Text[][] =>
+    shafts.length === 0
       ? []
-      : [[name, shafts.join(" "), counted(shafts.length, "end")]];
+      : [[name, (fromRight ? shafts.toReversed() : shafts).join(" "), counted(shafts.length, "end")]];
+  const inside = unitSpans.at(-1)!.end - unitSpans[0]!.start;
+  const { threading } = ground;
+  const order = Array.from({ length: Math.min(threading.length, inside) }, (_, i) =>
+    fromRight ? threading[(inside - 1 - i) % threading.length]! : threading[i]!,
+  );
+  const [first, last] = fromRight
+    ? [`From the last end of unit ${unitSpans.length}`, "the first end of unit 1"]
+    : ["From the first end of unit 1", "the last unit"];
+  const rows: Text[][] = [
+    ...side("Left selvedge", selvedge?.left),
+    [first, order.join(" "), `${counted(order.length, "end")}, again and again to ${last}`],
+    ...side("Right selvedge", selvedge?.right),
+  ];
   return {
     kind: "table",
     id: "ground-threading",
-    caption: "The ground threading from left to right",
+    caption: `The ground threading ${fromRight ? "from right to left" : "from left to right"}, as the units are threaded`,
     columns: [{ title: "Where", kind: "head" }, { title: "Ground shafts in order" }, { title: "How many" }],
-    rows: [
-      ...side("Left selvedge", selvedge?.left),
-      [
-        "From the first end of unit 1",
-        ground.threading.join(" "),
-        `${counted(ground.threading.length, "end")}, again and again to the last unit`,
-      ],
-      ...side("Right selvedge", selvedge?.right),
-    ],
+    rows: fromRight ? rows.reverse() : rows,
   };
 }
 

@@ -1,5 +1,6 @@
 import { liftWork, loomNeeds } from "@drawcord/units";
 import { assumptions, type PlanYarn, type Quantity, writeQuantity } from "@drawcord/yarn";
+import { hexOf, readColour } from "../colour.js";
 import type { Block, Part, Text } from "../document/types.js";
 import { answer } from "./answer.js";
 import type { Context } from "./context.js";
@@ -81,6 +82,7 @@ function materials({ plan, recipe }: Context, print: Print): Block | undefined {
       { title: "Yarn", kind: "head" },
       { title: "Count" },
       { title: "Fibre and colour" },
+      { title: "Patch", kind: "swatch" },
       { title: "Length", kind: "number" },
       { title: "Weight", kind: "number" },
       { title: "Packages" },
@@ -93,12 +95,19 @@ function materials({ plan, recipe }: Context, print: Print): Block | undefined {
         name,
         yarn?.count.text ?? "not named",
         look.length === 0 ? "not named" : look.join(", "),
+        patchOf(yarn?.colour),
         answer(use === undefined ? "not known" : print(use.length)),
         answer(use?.mass === undefined ? "not known" : print(use.mass)),
         answer(packages(use, yarn?.package, print)),
       ];
     }),
   };
+}
+
+/** The code of a colour that the sheet knows. */
+function patchOf(colour: string | undefined): string {
+  const known = colour === undefined ? undefined : readColour(colour);
+  return known === undefined ? "" : hexOf(known);
 }
 
 function packages(use: PlanYarn | undefined, size: Quantity | undefined, print: Print): string {

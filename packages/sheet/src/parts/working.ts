@@ -71,9 +71,9 @@ function symbolText({ symbol, meaning, values, assumed, from }: WorkingValue): T
   ];
 }
 
-/** `T_1` as it is set in running text: T₁. */
+/** `T_1` as it is set in running text: T₁; a letter, of which few fonts have a small one, stands as it is: Lc. */
 function lowered(symbol: string): string {
-  return symbol.replace(/_(\d+)$/, (_, digits: string) =>
-    [...digits].map((digit) => String.fromCharCode(0x2080 + Number(digit))).join(""),
+  return symbol.replace(/_(\w+)$/, (_, small: string) =>
+    small.replace(/\d/g, (digit) => String.fromCharCode(0x2080 + Number(digit))),
   );
 }

@@ -67,7 +67,7 @@ export function clothPictures(woven: Woven, colours: ThreadColours, closeness: C
     const scale = Math.min(HALF / wide, FIRST_HIGH / long, full);
     const large = Math.min((roomWide - 2) / wide, (roomHigh - 20) / long);
     const enlarged = large >= 1.5 * scale && large * Math.min(across, along) >= FINEST;
-    const close = enlarged ? drawn("repeat", "The whole piece enlarged", piece, large) : [];
+    const close = enlarged ? drawn("repeat", "The whole piece, enlarged", piece, large) : [];
     return [pieceAt(scale), ...close.map((one) => [one])];
   }
   const one = { ends: spanOf(unitSpans, repeat.units), picks: spanOf(rowSpans, repeat.rows) };
@@ -123,16 +123,16 @@ function clothPicture(
   const shown = fine ? ". The threads run together: each block has the colour they mix to" : "";
   const sized = scale === undefined ? "" : `, ${scaleText(scale)}`;
   const turned = view.side === "back" ? ", turned over sideways" : "";
+  const size = {
+    width: Math.max(width, ruler.length > 0 ? 26 : 0),
+    height: height + (ruler.length > 0 ? 7 : 0),
+  };
   return {
     id: view.id,
     caption: `${view.name}, ${view.side}${turned}${sized}${shown}`,
-    alt: `${view.name} of the cloth, seen from the ${view.side}: ${grid.columns} ends by ${grid.rows} picks, first pick at the bottom.`,
-    drawing: {
-      width: Math.max(width, ruler.length > 0 ? 26 : 0),
-      height: height + (ruler.length > 0 ? 7 : 0),
-      shapes: [...cloth, edge, ...ruler],
-    },
-    blank: { width, height, shapes: [edge] },
+    alt: `${view.name}, seen from the ${view.side}: ${grid.columns} ends by ${grid.rows} picks, first pick at the bottom.`,
+    drawing: { ...size, shapes: [...cloth, edge, ...ruler] },
+    blank: { ...size, shapes: [edge, ...ruler] },
   };
 }
 
@@ -184,7 +184,7 @@ function rule(scale: number, width: number, y: number): Shape[] {
 }
 
 function scaleText(scale: number): string {
-  return scale === 1 ? "at full size" : `1 : ${Number((1 / scale).toPrecision(2))}`;
+  return scale === 1 ? "at full size" : `1\u00a0:\u00a0${Number((1 / scale).toPrecision(2))}`;
 }
 
 function spanOf(spans: readonly Stretch[], { start, end }: Stretch): Stretch {
