@@ -26,9 +26,6 @@ import {
 import { applyAll } from "./way.js";
 import { passes } from "./worse.js";
 
-/** More squares turned than this for the sake of balance are another figure, which is the weaver's to draw. */
-const MOST_TURNED = 8;
-
 /** The rules that turning squares may mend, and whether squares apart from the place of a finding may mend it too. */
 const figured: readonly { readonly rule: Rule; readonly anywhere?: boolean }[] = [
   { rule: floatLength },
@@ -40,6 +37,9 @@ const figured: readonly { readonly rule: Rule; readonly anywhere?: boolean }[] =
   { rule: faceShare, anywhere: true },
   { rule: unlikeSides, anywhere: true },
 ];
+
+/** More squares turned than this for the sake of balance are another figure, which is the weaver's to draw; the rules say so. */
+const MOST_TURNED = 8;
 
 /** Drafts that a search for balance tries at most. */
 const MOST_TRIED = 200;

@@ -19,7 +19,7 @@ export const unevenTakeUp: Rule = {
     "Over the width of a unit, or the height of a row, the threads change sides more often or less often than those of their system do in the mean. Of the picks, those of the ground weft are compared; a pattern weft floats as its figure wants.",
   reason:
     "Every intersection takes up yarn. Ends that interlace less often go slack beside the others, ends that interlace more often go tight and break; picks make the cloth cockle.",
-  mend: "Spread the figure so that every unit is drawn about as often as its neighbours, choose a ground for the selvedge that interlaces as the cloth does, or give those ends a beam or a weight of their own.",
+  mend: "Spread the figure so that every unit is drawn about as often as its neighbours, choose a ground for the selvedge that interlaces as the cloth does, or give those ends a beam or a weight of their own. Ends that weave another ground all along, as static units and selvedges may, no squares can mend. Up to eight squares turned are proposed; what wants more is another figure, and yours to draw.",
   limit:
     "`take-up: 20 %` in `limits`. Usual: 15 %; a difference of less than two intersections is never told.",
   source: "common practice",
