@@ -105,6 +105,37 @@ describe("mending slips", () => {
   });
 });
 
+describe("mending floats", () => {
+  /** A gold weft thrown over static units between picks of tabby. */
+  const overStatic: UnitDraft = {
+    ground: {
+      shafts: 2,
+      threading: [1, 2],
+      steps: [
+        { raise: [1], sink: [2] },
+        { raise: [], sink: [], weft: "gold" },
+        { raise: [2], sink: [1] },
+      ],
+    },
+    unitEnds: 4,
+    threading: [[], [], [1]],
+    lifts: [[1], []],
+    picksPerRow: 3,
+  };
+
+  it("ties down on its picks what no square can bind", () => {
+    const levels = { "unlike-sides": "off" } as const;
+    const options: CheckOptions = { limits: { float: { threads: 7 }, openCuts: 100 }, levels };
+    expect(check(overStatic, options).findings.map(({ rule }) => rule)).toContain("float-length");
+    const [found] = mend(overStatic, options);
+    expect(found!.rules).toContain("float-length");
+    expect(found!.changes).toEqual([{ change: "tie", step: 2, raise: [expect.any(Number)], sink: [] }]);
+    expect(check(found!.draft, options).floats.weftFace.longest).toBeLessThan(8);
+    // Where the figure must cut, the tie would spoil its edges.
+    expect(mend(overStatic, { limits: { float: { threads: 7 } }, levels })).toEqual([]);
+  });
+});
+
 describe("mends of faults that hide each other", () => {
   const point = [1, 2, 3, 4, 5, 4, 3, 2, 1].map((shaft) => [shaft]);
   const lozenge = [[5], [4, 5], [3, 4, 5], [2, 3, 4], [1, 2, 3], [2, 3, 4], [3, 4, 5], [4, 5], [5]];
