@@ -433,6 +433,22 @@ describe("a draft written", () => {
     );
   });
 
+  it("gives the same colours and measures to such a reader", () => {
+    fc.assert(
+      fc.property(shaftDrafts(), (draft) => {
+        const { warp, weft } = spelledOut(draft);
+        for (const [system, look] of [["WARP", warp] as const, ["WEFT", weft] as const]) {
+          expect(lookByHand(writeWif(draft), system)).toEqual({
+            colours: look.colours,
+            unit: look.unit,
+            spacing: look.spacing?.each,
+            thickness: look.thickness?.each,
+          });
+        }
+      }),
+    );
+  });
+
   it("begins with what the format asks of every file", () => {
     fc.assert(
       fc.property(shaftDrafts(), (draft) => {
@@ -485,4 +501,27 @@ function clothByHand(text: string): string {
     lines.push(line);
   }
   return lines.join("\n");
+}
+
+/** How the threads of a file look to such a reader; what the file does not say is undefined. */
+function lookByHand(text: string, system: "WARP" | "WEFT") {
+  const file = parse(text) as Record<string, Record<string, string>>;
+  const general = file[system]!;
+  const each = <T>(key: string, section: string, meant: (value: string) => T) => {
+    const own = file[`${system} ${section}`];
+    if (general[key] === undefined && own === undefined) return undefined;
+    return Array.from({ length: Number(general["Threads"]) }, (_, i) =>
+      meant(own?.[i + 1] ?? general[key] ?? "0"),
+    );
+  };
+  const hex = (part: string) => Number(part).toString(16).padStart(2, "0");
+  return {
+    colours: each("Color", "COLORS", (index) => {
+      expect(file["COLOR PALETTE"]).toMatchObject({ Form: "RGB", Range: "0,255" });
+      return `#${file["COLOR TABLE"]![index]!.split(",").map(hex).join("")}`;
+    }),
+    unit: general["Units"]?.toLowerCase(),
+    spacing: each("Spacing", "SPACING", Number),
+    thickness: each("Thickness", "THICKNESS", Number),
+  };
 }
