@@ -10,6 +10,10 @@ import type { CutTally } from "./report.js";
 /** One system of a cloth: its threads are the rows of `grid`. */
 export interface System {
   readonly grid: BitGrid;
+  /** How many threads there are. */
+  readonly count: number;
+  /** How many threads of the other system each of them crosses. */
+  readonly length: number;
   readonly kinds: Kinds;
   readonly threads: Threads;
   /** How many interlacements of each thread are raised. */

@@ -12,8 +12,8 @@ export function reportOf(cloth: Cloth, rules: readonly Rule[]): Report {
   return {
     ok,
     size: {
-      ends: warp.grid.rows,
-      picks: weft.grid.rows,
+      ends: warp.count,
+      picks: weft.count,
       units: plan?.draft.threading.length ?? 0,
       rows: plan?.draft.lifts.length ?? 0,
     },
@@ -56,9 +56,9 @@ function floats(counts: Float64Array): FloatTally {
 }
 
 /** The share of interlacements with the warp on the face; 0 where there are none at all. */
-function warpFaceShare({ grid, raised }: System): number {
+function warpFaceShare({ count, length, raised }: System): number {
   const ones = raised.reduce((sum, one) => sum + one, 0);
-  return ones === 0 ? 0 : ones / (grid.rows * grid.columns);
+  return ones === 0 ? 0 : ones / (count * length);
 }
 
 function spread({ kinds, threads }: System): Spread {

@@ -10,15 +10,16 @@ export type VisitLongRun = (thread: number, first: number, last: number, length:
  * the seam.
  */
 export function eachLongRun(
-  { grid, kinds, threads, joined }: System,
+  system: System,
   state: 0 | 1,
   allowedOn: (thread: number) => number,
   visit: VisitLongRun,
 ): void {
-  const { columns } = grid;
-  for (let thread = 0; thread < grid.rows; thread++) {
+  const { count, length: columns, kinds, threads, joined } = system;
+  for (let thread = 0; thread < count; thread++) {
     const allowed = allowedOn(thread);
     if (threads.longest[2 * kinds.kindOf[thread]! + state]! <= allowed) continue;
+    const { grid } = system;
     const seam = joined && grid.get(thread, 0) === grid.get(thread, columns - 1);
     let beyond = 0;
     eachRun(grid, thread, (start, end, runState) => {

@@ -22,8 +22,8 @@ export function measureDraft(draft: UnitDraft, expansion: Expansion, options: Ch
   const ends = draftEnds(plan, expansion, figure, joins.rows);
   const alongPicks = measureStretches(picks);
   const alongEnds = measureStretches(ends);
-  const weft = systemOf(drawdown, picks, alongPicks);
-  const warp = systemOf(expandEnds(draft, expansion), ends, alongEnds);
+  const weft = systemOf(() => drawdown, picks, alongPicks);
+  const warp = systemOf(() => expandEnds(draft, expansion), ends, alongEnds);
   return {
     options,
     weft,
@@ -76,13 +76,38 @@ function joinsOf({ repeat = "none" }: CheckOptions): { readonly rows: boolean; r
   return { rows: repeat === "picks" || repeat === "both", columns: repeat === "ends" || repeat === "both" };
 }
 
-function systemOf(grid: BitGrid, { kinds, joined }: DraftThreads, { threads, raised }: Stretches): System {
-  return { grid, kinds, joined, threads, raised: Uint32Array.from(kinds.kindOf, (kind) => raised[kind]!) };
+/** A system whose threads are worked out one by one only when a rule looks at them. */
+function systemOf(
+  workOut: () => BitGrid,
+  { length, joined, kinds }: DraftThreads,
+  { threads, raised }: Stretches,
+): System {
+  let grid: BitGrid | undefined;
+  return {
+    get grid() {
+      grid ??= workOut();
+      return grid;
+    },
+    count: kinds.kindOf.length,
+    length,
+    joined,
+    kinds,
+    threads,
+    raised: Uint32Array.from(kinds.kindOf, (kind) => raised[kind]!),
+  };
 }
 
 function measureSystem(grid: BitGrid, joined: boolean): System {
   const kinds = kindsOf(grid);
-  return { grid, kinds, joined, threads: measureThreads(grid, kinds, joined), raised: rowCounts(grid) };
+  return {
+    grid,
+    count: grid.rows,
+    length: grid.columns,
+    joined,
+    kinds,
+    threads: measureThreads(grid, kinds, joined),
+    raised: rowCounts(grid),
+  };
 }
 
 /** The squares of a figure, and what follows from them alone. */

@@ -87,7 +87,7 @@ export function openAcross(cloth: Cloth, { drawn, rowKinds, across }: Figure, al
   const drawnAs = (pick: number) => kindOf[plan === undefined ? pick : plan.rowOfPick[pick]!];
   const picks = picksWithSay(cloth);
   // Then the picks that meet here are those of the tally, in which none is open.
-  if (across.open === 0 && wefts.length === 1 && picks.length === weft.grid.rows) return borders;
+  if (across.open === 0 && wefts.length === 1 && picks.length === weft.count) return borders;
   wefts.forEach((_, index) => {
     const own = wefts.length === 1 ? picks : picks.filter((pick) => weftOfPick[pick] === index);
     own.forEach((pick, i) => {
@@ -131,7 +131,7 @@ export function openAcross(cloth: Cloth, { drawn, rowKinds, across }: Figure, al
 
 /** The picks on which the ground leaves a shaft of the units where the figure puts it. */
 function picksWithSay({ plan, weft }: Cloth): number[] {
-  const picks = Array.from({ length: weft.grid.rows }, (_, pick) => pick);
+  const picks = Array.from({ length: weft.count }, (_, pick) => pick);
   if (plan === undefined) return picks;
   const { steps, threading } = plan.draft.ground;
   const say = steps.map(({ raise, sink }) => {

@@ -60,7 +60,7 @@ function longFloatsIn(draft: UnitDraft, options: CheckOptions): Faults {
 
 function longFloats(draft: UnitDraft, options: CheckOptions): LongFloat[] {
   const cloth = measureDraft(draft, expand(draft), options);
-  const shaftOfEnd = groundShafts(draft, cloth.warp.grid.rows);
+  const shaftOfEnd = groundShafts(draft, cloth.warp.count);
   const floats: LongFloat[] = [];
   const warp = allowedFloat(options, "warp");
   const ofGround = allowedOfGround(cloth, warp).threads;

@@ -71,14 +71,14 @@ interface Band {
 }
 
 /** Cuts a system into bands of about equal size, none below the least. */
-function bands({ grid, raised }: System, least: number): Band[] {
-  const count = Math.max(1, Math.floor(grid.rows / Math.max(1, least)));
-  const all = raised.reduce((sum, one) => sum + one, 0) / (grid.rows * grid.columns);
+function bands({ count: threads, length, raised }: System, least: number): Band[] {
+  const count = Math.max(1, Math.floor(threads / Math.max(1, least)));
+  const all = raised.reduce((sum, one) => sum + one, 0) / (threads * length);
   return Array.from({ length: count }, (_, band) => {
-    const first = Math.floor((band * grid.rows) / count);
-    const end = Math.floor(((band + 1) * grid.rows) / count);
+    const first = Math.floor((band * threads) / count);
+    const end = Math.floor(((band + 1) * threads) / count);
     const own = raised.subarray(first, end).reduce((sum, one) => sum + one, 0);
-    return { first, last: end - 1, points: 100 * (own / ((end - first) * grid.columns) - all) };
+    return { first, last: end - 1, points: 100 * (own / ((end - first) * length) - all) };
   });
 }
 

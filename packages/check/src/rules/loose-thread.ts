@@ -50,21 +50,21 @@ export const looseThread: Rule = {
 
 /** Visits the threads of a system that are of one state all along. */
 export function eachLoose(
-  { grid, kinds, threads }: System,
+  { count, length, kinds, threads, raised }: System,
   state: 0 | 1,
   visit: (thread: number) => void,
 ): void {
-  if (grid.columns === 0) return;
-  for (let thread = 0; thread < grid.rows; thread++) {
+  if (length === 0) return;
+  for (let thread = 0; thread < count; thread++) {
     const kind = kinds.kindOf[thread]!;
-    if (threads.changes[kind] === 0 && grid.get(thread, 0) === (state === 1)) visit(thread);
+    if (threads.changes[kind] === 0 && raised[thread] === state * length) visit(thread);
   }
 }
 
 function visitEnd({ weft }: Cloth, end: number, visit: VisitFault): void {
-  visit(end, end, 0, weft.grid.rows - 1, 1);
+  visit(end, end, 0, weft.count - 1, 1);
 }
 
 function visitPick({ warp }: Cloth, pick: number, visit: VisitFault): void {
-  visit(0, warp.grid.rows - 1, pick, pick, 1);
+  visit(0, warp.count - 1, pick, pick, 1);
 }

@@ -85,9 +85,9 @@ function figure(value: number): number {
 function numberOf({ plan, warp, weft }: Cloth, name: StatedNumber["name"]): number | undefined {
   switch (name) {
     case "ends":
-      return warp.grid.rows;
+      return warp.count;
     case "picks":
-      return weft.grid.rows;
+      return weft.count;
     case "units":
       return plan?.draft.threading.length;
     case "rows":

@@ -46,13 +46,10 @@ export const unevenTakeUp: Rule = {
   *find(cloth) {
     const { squares, warp, weft, weftOfPick, wefts } = cloth;
     const tolerance = cloth.options.limits?.takeUp ?? USUAL;
-    const ends = meansOf(warp.grid.rows, squares.columns, (end) => [
-      squares.ofEnd[end]!,
-      changesOf(warp, end),
-    ]);
+    const ends = meansOf(warp.count, squares.columns, (end) => [squares.ofEnd[end]!, changesOf(warp, end)]);
     yield* stretches(ends, tolerance).map((stretch) => factOf(cloth, "warp", stretch, tolerance));
     const ground = wefts.indexOf("");
-    const picks = meansOf(weft.grid.rows, squares.rows, (pick) =>
+    const picks = meansOf(weft.count, squares.rows, (pick) =>
       weftOfPick[pick] === ground ? [squares.ofPick[pick]!, changesOf(weft, pick)] : undefined,
     );
     yield* stretches(picks, tolerance).map((stretch) => factOf(cloth, "weft", stretch, tolerance));
