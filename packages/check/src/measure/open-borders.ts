@@ -9,7 +9,7 @@ import { acrossPairs, sidePairs } from "./borders.js";
 import { eachRun } from "./runs.js";
 
 /** Which edge of the drawn area a border is; the first pick is the lowest. */
-export type BorderSide = "left" | "right" | "lower" | "upper";
+type BorderSide = "left" | "right" | "lower" | "upper";
 
 /** A border with more than the allowed share of open pairs; places from 0, with the last. */
 export interface OpenBorder {
