@@ -38,6 +38,7 @@ export function findAll(
       WEIGHT[a.severity] - WEIGHT[b.severity] ||
       orderOf.get(a.rule)! - orderOf.get(b.rule)! ||
       Math.abs(b.measured ?? 0) - Math.abs(a.measured ?? 0) ||
+      (b.count ?? 1) - (a.count ?? 1) ||
       (a.picks?.[0] ?? 0) - (b.picks?.[0] ?? 0) ||
       (a.ends?.[0] ?? 0) - (b.ends?.[0] ?? 0),
   );

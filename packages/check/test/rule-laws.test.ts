@@ -278,6 +278,11 @@ describe("stated-number", () => {
     ]);
   });
 
+  it("is silent on nothing that is stated as nothing", () => {
+    const stated = [{ name: "fringe", claim: 0, unit: "cm", found: 0 }];
+    expect(of("stated-number", checkGrid(fromText("#.\n.#"), { stated }).findings)).toEqual([]);
+  });
+
   it("names both numbers, the difference and the line", () => {
     const [finding] = checkGrid(fromText("#.\n.#"), {
       stated: [{ name: "ends", claim: 5, unit: "ends", line: 3 }],

@@ -142,6 +142,16 @@ describe("the sentences for slips", () => {
     ]);
   });
 
+  it("tell of a lopsided row among even ones of three kinds, and not of two", () => {
+    const [a, b, c] = [[3], [2, 3, 4], [1, 5]] as const;
+    const rows = [a, b, c, c, a, b, a, [1], b, a].map((row) => [...row]);
+    expect(messages(draft([1, 2, 3, 4, 5], rows))).toEqual([
+      "row 8 alone is not the same on the left as on the right, in units 1, 5: picks 15-16 (row 8)",
+    ]);
+    const two = rows.map((row) => (row.length === 2 ? [...a] : row));
+    expect(messages(draft([1, 2, 3, 4, 5], two))).toEqual([]);
+  });
+
   it("name the rows and the units in which they differ", () => {
     const lifts = [[1, 5], [2, 3], [3], [1, 2], [4], [1, 2], [3], [2], [1, 5]];
     expect(messages(draft([1, 2, 3, 4, 5, 6], lifts))).toEqual([
