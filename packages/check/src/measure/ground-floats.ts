@@ -41,15 +41,22 @@ export function eachGroundFloat(cloth: Cloth, state: 0 | 1, allowed: number, vis
     for (let i = 0; i < grid.stride; i++) words[row * grid.stride + i] = grid.words[pick * grid.stride + i]!;
   });
   const alongEnds = transpose(BitGrid.own(picks.length, grid.columns, words));
-  for (let end = 0; end < alongEnds.rows; end++) {
+  const floatsOf = (end: number) => {
+    const floats: (readonly [first: number, last: number, length: number])[] = [];
     eachRun(alongEnds, end, (start, stop, runState) => {
+      if (runState !== state || stop - start <= allowed) return;
       const first = picks[start]!;
       const last = picks[stop - 1]!;
-      if (runState === state && stop - start > allowed && isTied(cloth, end, first, last, state)) {
-        visit(end, first, last, stop - start);
-      }
+      if (isTied(cloth, end, first, last, state)) floats.push([first, last, stop - start]);
     });
-  }
+    return floats;
+  };
+  // Ends that interlace alike have their floats at the same picks.
+  const { first, kindOf } = cloth.warp.kinds;
+  const ofKind = Array.from(first, floatsOf);
+  kindOf.forEach((kind, end) => {
+    for (const float of ofKind[kind]!) visit(end, ...float);
+  });
 }
 
 function isTied({ weft }: Cloth, end: number, first: number, last: number, state: 0 | 1): boolean {
