@@ -27,6 +27,11 @@ export function readLifts(section: Spot, patternShafts: number): readonly ShaftS
   return putTogether(order, readBlocks(at(section, "blocks")!), patternShafts);
 }
 
+/** The rows of a block that was read before, row 1 first. */
+export function rowsOfBlock(block: Spot): readonly ShaftSet[] {
+  return readRows(block, room);
+}
+
 /** The rows of a section with `rows` or a `picture`. */
 function readRows(section: Spot, { rows: mostRows, shafts: mostShafts }: Room): readonly ShaftSet[] {
   const rows = at(section, "rows");

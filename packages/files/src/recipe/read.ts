@@ -97,7 +97,7 @@ function readDraft(top: Spot): UnitDraft {
   return draft;
 }
 
-function highestShaft(threading: readonly UnitShafts[]): number {
+export function highestShaft(threading: readonly UnitShafts[]): number {
   return threading.reduce((most, unit) => Math.max(most, unit.at(-1) ?? 0), 0);
 }
 

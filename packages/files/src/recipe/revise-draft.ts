@@ -5,7 +5,8 @@ import { readText } from "../text.js";
 import { readTree } from "../tree/tree.js";
 import { carryComments } from "./carry-comments.js";
 import { liftCells } from "./lift-cells.js";
-import { readRecipe } from "./read.js";
+import { withOwnBlock } from "./own-block.js";
+import { highestShaft, readRecipe } from "./read.js";
 import { type Revision, reviseRecipe } from "./revise.js";
 import type { Recipe } from "./types.js";
 import { writeRecipe } from "./write.js";
@@ -134,14 +135,21 @@ function firstThat(texts: Iterable<string>, does: (text: string) => boolean): st
   return undefined;
 }
 
-/** Row by row: each change is tried wherever the old lift stands, and kept where it brings the plan nearer. */
+/**
+ * Row by row: each change is tried wherever the old lift stands, and kept where it brings the plan nearer; then with the
+ * use of a block that weaves the row as a block of its own.
+ */
 function* reviseLifts(text: string, { draft: before, file }: Recipe, draft: UnitDraft): Iterable<string> {
   const key = (lift: readonly number[] | undefined) => lift?.join(" ") ?? "-";
   const wanted = draft.lifts.map(key);
+  const apart = (row: number, from: string) =>
+    [from, withOwnBlock(readTree(from, file), row, highestShaft(draft.threading))].filter(isText);
   if (before.lifts.length === wanted.length + 1) {
     const taken = before.lifts.findIndex((lift, row) => key(lift) !== wanted[row]);
-    for (const cell of liftCells(readTree(text, file))) {
-      if (key(cell.lift) === key(before.lifts[taken])) yield cell.without() ?? "";
+    for (const one of apart(taken, text)) {
+      for (const cell of liftCells(readTree(one, file))) {
+        if (key(cell.lift) === key(before.lifts[taken])) yield cell.without() ?? "";
+      }
     }
     return;
   }
@@ -151,15 +159,21 @@ function* reviseLifts(text: string, { draft: before, file }: Recipe, draft: Unit
   let current = text;
   for (let lifts = before.lifts; far(lifts) > 0; ) {
     const row = lifts.findIndex((lift, i) => key(lift) !== wanted[i]);
-    const texts = liftCells(readTree(current, file))
-      .filter((cell) => key(cell.lift) === key(lifts[row]))
-      .map((cell) => cell.with(draft.lifts[row]!) ?? "");
+    const texts = apart(row, current).flatMap((one) =>
+      liftCells(readTree(one, file))
+        .filter((cell) => key(cell.lift) === key(lifts[row]))
+        .map((cell) => cell.with(draft.lifts[row]!) ?? ""),
+    );
     const nearer = firstThat(texts, (one) => far(readRecipe(one, file).draft.lifts) < far(lifts));
     if (nearer === undefined) return;
     current = nearer;
     lifts = readRecipe(current, file).draft.lifts;
   }
   yield current;
+}
+
+function isText(text: string | undefined): text is string {
+  return text !== undefined;
 }
 
 /** A recipe with one of its sections as it stands in another, its comments carried over. */

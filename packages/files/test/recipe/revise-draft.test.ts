@@ -99,20 +99,44 @@ describe("a recipe brought to another draft", () => {
     expect(text.slice(text.indexOf("units:"))).toBe(drawn.slice(drawn.indexOf("units:")));
   });
 
-  it("changes a block where all its uses change, and else writes the rows out", () => {
+  it("changes a block where all its uses change", () => {
     const recipe = starterRecipe();
     const draft = draftIn(recipe);
     const everywhere = draft.lifts.map((lift) => (lift.join() === "9" ? [8, 9] : lift));
     const whole = reviseDraft(recipe, "r", { ...draft, lifts: everywhere });
     expect(whole.rewritten).toEqual([]);
     expect(whole.text).toContain("border: { rows: [ none, 8 9, none ] }");
-    const once = draft.lifts.with(1, [8, 9]);
-    const apart = reviseDraft(recipe, "r", { ...draft, lifts: once });
-    expect(apart.rewritten).toEqual(["lifts"]);
-    expect(draftIn(apart.text).lifts).toEqual(once);
-    for (const name of ["# A unit is the ends", "# The longest float that may be.", "  waste: 70 cm\n"]) {
-      expect(apart.text).toContain(name);
-    }
+  });
+
+  it("makes one use of a block a block of its own where that use alone changes", () => {
+    const recipe = starterRecipe();
+    const draft = draftIn(recipe);
+    const once = { ...draft, lifts: draft.lifts.with(1, [8, 9]) };
+    const apart = reviseDraft(recipe, "r", once);
+    expect(apart.rewritten).toEqual([]);
+    expect(draftIn(apart.text).lifts).toEqual(once.lifts);
+    expect(changed(recipe, apart.text)).toEqual([
+      "    border-2: { rows: [ none, 8 9, none ] }",
+      "    - border-2",
+    ]);
+
+    const order = "order:\n    - border # hem\n    - lozenge*3 # middle\n    - border\n";
+    const listed = recipe.replace(/order:\n( {4}- .*\n)+/, order);
+    const middle = draftIn(listed);
+    // The fifth row of the second of three.
+    const row = 3 + 9 + 4;
+    const turned = { ...middle, lifts: middle.lifts.with(row, [5]) };
+    const split = reviseDraft(listed, "r", turned);
+    expect(split.rewritten).toEqual([]);
+    expect(draftIn(split.text).lifts).toEqual(turned.lifts);
+    expect(split.text).toContain(
+      "    - border # hem\n    - lozenge\n    - lozenge-2\n    - lozenge # middle\n    - border",
+    );
+
+    const short = { ...middle, lifts: middle.lifts.toSpliced(row, 1) };
+    const taken = reviseDraft(listed, "r", short);
+    expect(taken.rewritten).toEqual([]);
+    expect(draftIn(taken.text).lifts).toEqual(short.lifts);
   });
 
   it("keeps the comments of a section that it writes out anew", () => {
@@ -138,7 +162,7 @@ describe("a recipe brought to another draft", () => {
       picture: |
         ..#
         #.. 
-  order: [border*2, moth*2] # from the hem
+  order: [border upside-down, border, moth*2] # from the hem
 # the end
 `,
     );
