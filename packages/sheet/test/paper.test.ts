@@ -233,6 +233,19 @@ describe("a table on paper", () => {
     );
   });
 
+  it("that is long and may be narrow stands in two columns where few of its rows turn over for it", () => {
+    const columnsAt = (words: string, rows: number) => {
+      const flow = new Flow(170, 250);
+      const long = Array.from({ length: 20 }, (_, i) => [`${i + 1}`, i < rows ? words : "x"]);
+      layTable({ ...table(0, true), rows: long }, flow);
+      const heads = flow.pages.flatMap(({ shapes }) => labels(shapes)).filter((text) => text === "No.");
+      return heads.length;
+    };
+    const words = "closer than the ground weave allows, and so as firm as a board, with no drape";
+    expect(columnsAt(words, 1)).toBe(2);
+    expect(columnsAt(words, 20)).toBe(1);
+  });
+
   it("that takes half a page or less is not cut", () => {
     fc.assert(
       fc.property(

@@ -17,6 +17,9 @@ const BETWEEN = 8;
 const KEPT = 0.5;
 /** Fewer rows than this never stand alone at the foot or the head of a page. */
 const LEAST_ROWS = 3;
+/** A table of so many rows is set in two columns of a page where its rows then grow no taller in all than by this factor. */
+const LONG = 12;
+const MOST_TURNED = 1.3;
 /** Boxes to tick: their size, their distance, and how many stand in a line. */
 const BOX = 2.4;
 const BOX_PITCH = 3;
@@ -27,8 +30,8 @@ const SWATCH = 8;
 /** Sets a table, its head again on every page and in every column of pages. */
 export function layTable(table: Table, flow: Flow): void {
   const gap = table.narrow ? NARROW_GAP : GAP;
-  const columns = placed(columnWidths(table, flow.width, gap), gap);
-  const width = columns.at(-1)!.x + columns.at(-1)!.width;
+  const columns = columnsOf(table, flow.width, gap);
+  const width = widthOf(columns);
   const across = table.narrow ? Math.max(1, Math.floor((flow.width + BETWEEN) / (width + BETWEEN))) : 1;
   const head = headBox(table, columns, width);
   // It is read out once, however often it is printed.
@@ -59,6 +62,22 @@ export function layTable(table: Table, flow: Flow): void {
     if (at < rows.length) flow.nextPage();
   }
   flow.space(2);
+}
+
+/** The columns of a table; of a long one that may stand in columns of pages, narrow enough for two where few rows turn over. */
+function columnsOf(table: Table, room: number, gap: number): Place[] {
+  const wide = placed(columnWidths(table, room, gap), gap);
+  const half = (room - BETWEEN) / 2;
+  if (!table.narrow || table.rows.length < LONG || widthOf(wide) <= half) return wide;
+  const narrow = placed(columnWidths(table, half, gap), gap);
+  const height = (places: readonly Place[]) =>
+    sum(table.rows.map((_, row) => rowBox(table, row, places, widthOf(places))));
+  return widthOf(narrow) <= half + 1e-6 && height(narrow) <= MOST_TURNED * height(wide) ? narrow : wide;
+}
+
+function widthOf(places: readonly Place[]): number {
+  const last = places.at(-1)!;
+  return last.x + last.width;
 }
 
 /** The columns of one page. No page end leaves fewer than a few rows behind for the next page. */

@@ -48,13 +48,13 @@ export function liftsPart({ woven }: Context): Part {
   return { name: "lifts", title: "Lift plan", blocks };
 }
 
-/** `Weave rows 1–9 once, then rows 10–38 12 times running, then rows 358–366 once.` */
+/** `Weave rows 1–9 once; then rows 10–38, 12 times running; then rows 358–366 once.` */
 function repeatText(sections: readonly Section[]): string {
   const woven = sections.map(({ start, end, times }) => {
     const rows = `${end - start === 1 ? "row" : "rows"} ${range(start + 1, end)}`;
-    return times === 1 ? `${rows} once` : `${rows} ${count(times)} times running`;
+    return times === 1 ? `${rows} once` : `${rows}, ${count(times)} times running`;
   });
-  return `Weave ${woven.join(", then ")}. Rows that are woven again stand here once, under the numbers of their first time.`;
+  return `Weave ${woven.join("; then ")}. Rows that are woven again stand here once, under the numbers of their first time.`;
 }
 
 /** Every time that a section is woven, with the numbers that its rows and picks have then. */
