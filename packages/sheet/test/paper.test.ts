@@ -6,6 +6,9 @@ import { plainText } from "../src/document/text.js";
 import type { Sheet, Table } from "../src/document/types.js";
 import { textWidth } from "../src/drawing/metrics.js";
 import type { Shape } from "../src/drawing/shape.js";
+import { formulaBox } from "../src/formula/boxes.js";
+import { formulaText } from "../src/formula/text.js";
+import type { Formula } from "../src/formula/types.js";
 import { exercise, makeSheet } from "../src/index.js";
 import { Flow } from "../src/layout/flow.js";
 import { laySheet } from "../src/layout/sheet.js";
@@ -58,25 +61,34 @@ function labels(shapes: readonly Shape[]): string[] {
 }
 
 describe("a PDF", () => {
-  it.each(["runner", "napkin", "band", "faulty-runner"] as const)(
-    "of the %s holds every text and every label of its sheet as text",
-    async (name) => {
+  it.each([
+    ["runner", "a4"],
+    ["napkin", "a4"],
+    ["band", "letter"],
+    ["faulty-runner", "a4"],
+  ] as const)(
+    "of the %s on %s holds every text, every number and every label of its sheet as text",
+    async (name, paper) => {
       const sheet = makeSheet(exampleRecipe(name));
-      const pages = await textOfPdf(await toPdf(sheet));
+      const pages = await textOfPdf(await toPdf(sheet, paper));
       const whole = dense(pages.join(""));
-      const missing = textsOf(sheet).filter((text) => !whole.includes(dense(text)));
-      // A text that a page or line end cuts is there in its words.
+      expect(textsOf(sheet).filter((text) => !whole.includes(dense(text)))).toEqual([]);
+      const blocks = sheet.parts.flatMap((part) => part.blocks);
+      const formulas = blocks.flatMap((block) =>
+        block.kind === "working" ? [block.formula, block.substitution] : [],
+      );
+      // A formula is set in type or, where it is too long for that, on a line.
+      const set = (formula: Formula) => labels(formulaBox(formula, 4).shapes).join("");
       expect(
-        missing.filter((text) => !text.split(/\s+/).every((word) => whole.includes(dense(word)))),
+        formulas.filter((one) => ![set(one), formulaText(one)].some((text) => whole.includes(dense(text)))),
       ).toEqual([]);
       const items = new Set(pages.join("\ufffc").split("\ufffc").map(dense));
-      const drawn = sheet.parts.flatMap(({ blocks }) =>
-        blocks.flatMap((block) =>
-          block.kind === "pictures" ? block.pictures.flatMap((one) => labels(one.drawing.shapes)) : [],
-        ),
+      const drawn = blocks.flatMap((block) =>
+        block.kind === "pictures" ? block.pictures.flatMap((one) => labels(one.drawing.shapes)) : [],
       );
       expect(drawn.length).toBeGreaterThan(100);
-      expect(drawn.filter((label) => !/\s/.test(label) && !items.has(dense(label)))).toEqual([]);
+      const isThere = (label: string) => (/\s/.test(label) ? whole.includes(dense(label)) : items.has(label));
+      expect(drawn.filter((label) => !isThere(label))).toEqual([]);
     },
     120_000,
   );
