@@ -16,7 +16,7 @@ const SMALLEST = 1.15;
 const MOST_PICTURES = 9;
 
 /** A chart no higher than this leaves room on its page for what comes before it, as long as its squares stay large. */
-const LOW = 138;
+const LOW = 128;
 const LARGE = 2.6;
 
 const LEFT = 8;

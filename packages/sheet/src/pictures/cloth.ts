@@ -33,7 +33,7 @@ interface View {
 /** Room for the pictures of the first page in mm, so that they stand on it below the title on every paper. */
 const FIRST_HIGH = 158;
 /** Room for the captions of two pictures one above the other. */
-const CAPTIONS = 16;
+const CAPTIONS = 30;
 /** Pictures side by side are no wider than this. */
 const HALF = (roomWide - BETWEEN_PICTURES - 1) / 2;
 /** A piece so many times as long as it is wide stands beside its repeat, not below it. */
