@@ -34,9 +34,10 @@ function expandToBytes({ ground, unitEnds, threading, lifts, picksPerRow }) {
   for (let pick = 0; pick < picks; pick++) {
     const { raise, sink } = ground.steps[pick % ground.steps.length];
     const lift = new Set(lifts[Math.floor(pick / picksPerRow)]);
+    const drawnUnits = threading.map((own) => own.some((one) => lift.has(one)));
     for (let end = 0; end < ends; end++) {
       const shaft = ground.threading[end % ground.threading.length];
-      const isDrawn = threading[Math.floor(end / unitEnds)].some((one) => lift.has(one));
+      const isDrawn = drawnUnits[Math.floor(end / unitEnds)];
       drawn[pick * ends + end] = isDrawn ? 1 : 0;
       raised[pick * ends + end] = raise.includes(shaft) || (isDrawn && !sink.includes(shaft)) ? 1 : 0;
     }
