@@ -58,6 +58,8 @@ const kinds = {
     const mirror = good.threading.length - 1 - unit;
     return {
       draft: { ...good, threading: good.threading.with(unit, [shaft]) },
+      // The middle unit, from a shaft that no lift draws: the plan is whole either way.
+      symmetric: unit === mirror && !good.lifts.flat().includes(was),
       found: (finding) =>
         (finding.rule === "threading-slip" && [unit + 1, mirror + 1].includes(finding.units[0])) ||
         (["unknown-shaft", "idle-shaft"].includes(finding.rule) && finding.shaft === was),
