@@ -44,7 +44,7 @@ function tally(): { readonly tell: (name: string) => void; readonly times: Recor
 const floats = fc.integer({ min: 3, max: 9 }).map((threads) => ({ float: { threads } }));
 
 describe("every mend makes its rules pass, breaks no other, and is the sum of its changes", () => {
-  it("in thousands of good drafts with one slip", { timeout: 600_000 }, () => {
+  it("in more than a thousand good drafts with one slip", { timeout: 600_000 }, () => {
     const { tell, times } = tally();
     const faulty = fc.tuple(slippedDraft, floats, repeat, fc.constantFrom(9, 99));
     fc.assert(
