@@ -60,6 +60,34 @@ describe("drawcord sheet", () => {
     expect(readFileSync(join(cwd, "two-chart.png")).subarray(1, 4).toString()).toBe("PNG");
   });
 
+  // 14 threads a cm are 14 x 2.54 = 35.56 an inch; 200 mm are 200 / 25.4 = 7.874 inches.
+  it.each([
+    ["metric", "14 per cm", "200 mm"],
+    ["imperial", "35.56 per inch", "7.87 in"],
+    ["both", "14 per cm (35.56 per inch)", "200 mm (7.87 in)"],
+  ])("prints %s measures", async (units, sett, width) => {
+    const cwd = folder();
+    await run(["sheet", recipe("band"), "-o", "a.html", "--part", "project", "--units", units], { cwd });
+    const page = pageOf(readFileSync(join(cwd, "a.html"), "utf8"));
+    const of = (id: string) =>
+      Object.fromEntries(tableOf(page, id).map((row) => [row["What"], row["How much"]]));
+    expect(of("given")["Sett in the reed"]).toBe(sett);
+    expect(of("project-numbers")["Width in the reed"]).toBe(width);
+  });
+
+  it.each([
+    ["a4", "595.28 841.89", "size:a4"],
+    ["letter", "612 792", "size:letter"],
+  ])("prints on %s, from a browser too", async (paper, points, size) => {
+    const { cwd, sheet } = atWork();
+    for (const name of ["a.pdf", "a.html"]) await sheet("-o", name, "--part", "chart", "--paper", paper);
+    const [, width, height] = /MediaBox \[0 0 ([\d.]+) ([\d.]+)\]/.exec(
+      readFileSync(join(cwd, "a.pdf"), "latin1"),
+    )!;
+    expect(`${Number(Number(width).toFixed(2))} ${Number(Number(height).toFixed(2))}`).toBe(points);
+    expect(readFileSync(join(cwd, "a.html"), "utf8")).toContain(size);
+  });
+
   it("puts the pictures of Markdown beside it", async () => {
     const { cwd, sheet } = atWork();
     await sheet("-o", "least.md");
