@@ -8,19 +8,14 @@ function metric(from: Quantity): Quantity {
   return { ...found, value: Number(found.value.toFixed(4)) };
 }
 
-/** `g/m2` as it is set in print: g/m². */
-function squared(text: string): string {
-  return text.replace(/(?<=\/[a-z]+)2$/, "²");
-}
-
 /**
  * A quantity as a sheet prints it, in the units asked for. What has no unit of the inch and pound stays metric.
  * @example printed({ value: 358.14, unit: "mm", kind: "length" }, "both") // "358.14 mm (14.1 in)"
  */
 export function printed(from: Quantity, units: UnitSystem): string {
-  const here = squared(writeQuantity(metric(from)));
+  const here = writeQuantity(metric(from));
   const other = units === "metric" ? undefined : imperial(from);
   if (other === undefined) return here;
-  const there = squared(writeQuantity(other, { decimals: other.value < 1 ? 4 : 2 }));
+  const there = writeQuantity(other, { decimals: other.value < 1 ? 4 : 2 });
   return units === "both" ? `${here} (${there})` : there;
 }
