@@ -108,8 +108,8 @@ export function growth() {
   for (const [name, rows, faults] of [
     ["unlike rows", 0, 0],
     ["unlike rows, with findings", 0, 10_000],
-    ["100 rows over and over", 100, 0],
-    ["100 rows over and over, with findings", 100, 10_000],
+    ["100 rows to and fro", 100, 0],
+    ["100 rows to and fro, with findings", 100, 10_000],
   ]) {
     line(`growth: ${name}`, "processor", "findings", "a million");
     let smallest;
@@ -128,7 +128,7 @@ export function growth() {
   const unlike = measure(8000);
   for (const rows of [50, 100, 400]) {
     const { best, findings } = measure(8000, { rows });
-    line(`${rows} rows over and over`, ms(best), findings, "", within(best / unlike.best, 1.1, "of unlike"));
+    line(`${rows} rows to and fro`, ms(best), findings, "", within(best / unlike.best, 1.1, "of unlike"));
   }
   line("2000 unlike rows", ms(unlike.best), unlike.findings);
 }

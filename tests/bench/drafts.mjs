@@ -13,7 +13,7 @@ const ground = {
 /**
  * A single-unit draw of `side` ends by `side` picks, in units of 4 ends and rows of 4 picks.
  * @param side ends, and picks
- * @param rows how many rows come before they repeat
+ * @param rows how many rows come before they turn back: they are woven forwards and backwards by turns
  * @param faults how many squares are set alone on plain ground, each a finding of its own
  */
 export function figuredDraft(side, { rows = side / 4, faults = 0 } = {}) {
@@ -30,9 +30,15 @@ export function figuredDraft(side, { rows = side / 4, faults = 0 } = {}) {
     ground,
     unitEnds: 4,
     threading: Array.from({ length: units }, (_, unit) => [unit + 1]),
-    lifts: Array.from({ length: units }, (_, row) => drawn[row % rows]),
+    lifts: Array.from({ length: units }, (_, row) => drawn[turned(row, rows)]),
     picksPerRow: 4,
   };
+}
+
+/** Forwards and backwards by turns, so that no edge of the figure lies where the rows come again. */
+function turned(row, rows) {
+  const place = row % (2 * rows);
+  return Math.min(place, 2 * rows - 1 - place);
 }
 
 function wave(unit, row) {

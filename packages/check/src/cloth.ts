@@ -38,8 +38,8 @@ export interface Plan {
   readonly unitOfEnd: Int32Array;
   readonly rowOfPick: Int32Array;
   readonly stepOfPick: Int32Array;
-  /** Every pattern shaft that a unit hangs on or a lift draws. */
-  readonly shafts: readonly ShaftUse[];
+  /** Every pattern shaft that a unit hangs on or a lift draws, by its number, in ascending order. */
+  readonly shafts: ReadonlyMap<number, ShaftUse>;
 }
 
 /** The drawn state of a cloth and what follows from it. */

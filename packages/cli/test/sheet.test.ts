@@ -223,7 +223,7 @@ describe("what cannot be", () => {
     [
       "a part that there is not",
       ["-o", "a.pdf", "--part", "lift"],
-      'drawcord sheet: --part takes one of cloth, chart, lifts, threading, ground, corner, project, working, findings, cautions, not "lift"; did you mean "lifts"?',
+      'drawcord sheet: --part takes one of cloth, cautions, chart, lifts, threading, ground, corner, project, working, findings, not "lift"; did you mean "lifts"?',
     ],
     [
       "a folder that there is not",

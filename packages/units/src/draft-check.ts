@@ -165,8 +165,10 @@ function checkNamed(sets: readonly ShaftSet[], things: "units" | "rows"): void {
 
 /** Refuses sets that are not shaft numbers in ascending order. */
 function checkSets(sets: readonly ShaftSet[], each: "unit" | "row"): void {
+  const seen = new Set<ShaftSet>();
   sets.forEach((set, i) => {
-    checkSet(set, `${each} ${i + 1}`);
+    if (!seen.has(set)) checkSet(set, `${each} ${i + 1}`);
+    seen.add(set);
   });
 }
 

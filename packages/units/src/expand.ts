@@ -99,7 +99,17 @@ function drawnSquares({ threading, lifts }: UnitDraft): BitGrid {
   const stride = (threading.length + 31) >>> 5;
   const unitsOn = placesOn(threading.length, (unit) => threading[unit]!);
   const words = new Uint32Array(lifts.length * stride);
-  for (let row = 0; row < lifts.length; row++) raise(words, row * stride, lifts[row]!, unitsOn);
+  // A lift that comes again is mostly one list named over and over: it is read once, and its squares are copied.
+  const firstRow = new Map<ShaftSet, number>();
+  for (let row = 0; row < lifts.length; row++) {
+    const start = row * stride;
+    const alike = firstRow.get(lifts[row]!);
+    if (alike !== undefined) words.copyWithin(start, alike * stride, (alike + 1) * stride);
+    else {
+      firstRow.set(lifts[row]!, row);
+      raise(words, start, lifts[row]!, unitsOn);
+    }
+  }
   return BitGrid.own(lifts.length, threading.length, words);
 }
 

@@ -1,3 +1,4 @@
+import type { ShaftSet } from "@drawcord/ground";
 import type { UnitDraft } from "./types.js";
 
 /** What a draft does with one pattern shaft. */
@@ -39,30 +40,43 @@ type Rows = Pick<ShaftUse, "rows" | "firstRow" | "lastRow">;
 const COUNTED = 2 ** 16;
 
 function rowsOfShafts(lifts: UnitDraft["lifts"]): Map<number, Rows> {
+  const rowsOfLift = rowsOfLists(lifts);
   // A lift is in ascending order.
   const counted = lifts.reduce((most, lift) => Math.max(most, Math.min(COUNTED, 1 + (lift.at(-1) ?? 0))), 0);
   const times = new Int32Array(counted);
   const first = new Int32Array(counted);
   const last = new Int32Array(counted);
   const found = new Map<number, Rows>();
-  lifts.forEach((lift, row) => {
+  for (const [lift, { rows, firstRow, lastRow }] of rowsOfLift) {
     for (let i = 0; i < lift.length; i++) {
       const shaft = lift[i]!;
       if (shaft < counted) {
-        if (times[shaft]!++ === 0) first[shaft] = row + 1;
-        last[shaft] = row + 1;
+        if (times[shaft] === 0) first[shaft] = firstRow;
+        times[shaft]! += rows;
+        last[shaft] = Math.max(last[shaft]!, lastRow);
       } else {
         const before = found.get(shaft);
         found.set(shaft, {
-          rows: (before?.rows ?? 0) + 1,
-          firstRow: before?.firstRow ?? row + 1,
-          lastRow: row + 1,
+          rows: (before?.rows ?? 0) + rows,
+          firstRow: before?.firstRow ?? firstRow,
+          lastRow: Math.max(before?.lastRow ?? 0, lastRow),
         });
       }
     }
-  });
+  }
   times.forEach((rows, shaft) => {
     if (rows > 0) found.set(shaft, { rows, firstRow: first[shaft]!, lastRow: last[shaft]! });
+  });
+  return found;
+}
+
+/** The rows of each list of shafts, by where they first come: a lift that comes again is mostly one list, read once. */
+function rowsOfLists(lifts: UnitDraft["lifts"]): Map<ShaftSet, Rows> {
+  const found = new Map<ShaftSet, Rows>();
+  lifts.forEach((lift, row) => {
+    const before = found.get(lift);
+    const firstRow = before?.firstRow ?? row + 1;
+    found.set(lift, { rows: (before?.rows ?? 0) + 1, firstRow, lastRow: row + 1 });
   });
   return found;
 }

@@ -63,32 +63,38 @@ const sizes = (entries: number, most: number): fc.Arbitrary<number | readonly nu
 
 const selvedgeEnds = (shafts: number) => fc.array(fc.integer({ min: 1, max: shafts }), { maxLength: 5 });
 
+/** Rows of a lift plan: each its own list, or a few lists that come over and over. */
+const lifts = (shafts: number): fc.Arbitrary<readonly ShaftSet[]> =>
+  fc
+    .array(shaftSet(shafts), { minLength: 1, maxLength: 8 })
+    .chain((lists) =>
+      fc.oneof(fc.constant(lists), fc.array(fc.constantFrom(...lists), { minLength: 1, maxLength: 8 })),
+    );
+
 /**
  * Whole drafts with what breaks expansions: one end, units wider than a word, unlike units and rows, static units
  * alone, shafts drawn that no unit hangs on, selvedges on either, both or no side.
  */
 export const draft = (): fc.Arbitrary<UnitDraft> =>
-  fc
-    .tuple(ground(), threading(8, 24), fc.array(shaftSet(9), { minLength: 1, maxLength: 8 }))
-    .chain(([g, units, lifts]) =>
-      fc.record(
-        {
-          ground: fc.constant(g),
-          threading: fc.constant(units),
-          lifts: fc.constant(lifts),
-          unitEnds: fc.oneof(
-            { weight: 5, arbitrary: sizes(units.length, 7) },
-            { weight: 1, arbitrary: sizes(units.length, 40) },
-          ),
-          picksPerRow: sizes(lifts.length, 6),
-          selvedge: fc.record(
-            { left: selvedgeEnds(g.shafts), right: selvedgeEnds(g.shafts) },
-            { requiredKeys: [] },
-          ),
-        },
-        { requiredKeys: ["ground", "threading", "lifts", "unitEnds", "picksPerRow"] },
-      ),
-    );
+  fc.tuple(ground(), threading(8, 24), lifts(9)).chain(([g, units, rows]) =>
+    fc.record(
+      {
+        ground: fc.constant(g),
+        threading: fc.constant(units),
+        lifts: fc.constant(rows),
+        unitEnds: fc.oneof(
+          { weight: 5, arbitrary: sizes(units.length, 7) },
+          { weight: 1, arbitrary: sizes(units.length, 40) },
+        ),
+        picksPerRow: sizes(rows.length, 6),
+        selvedge: fc.record(
+          { left: selvedgeEnds(g.shafts), right: selvedgeEnds(g.shafts) },
+          { requiredKeys: [] },
+        ),
+      },
+      { requiredKeys: ["ground", "threading", "lifts", "unitEnds", "picksPerRow"] },
+    ),
+  );
 
 /**
  * Charts of up to so many rows and units, their columns drawn from few enough patterns that some are alike, with stray

@@ -15,7 +15,8 @@ import { measureThreads } from "./threads.js";
 /** Measures the cloth of a draft that was worked out to every end and pick. */
 export function measureDraft(draft: UnitDraft, expansion: Expansion, options: CheckOptions): Cloth {
   const { drawdown, drawn, squares, unitOfEnd, rowOfPick, stepOfPick } = expansion;
-  const plan: Plan = { draft, unitOfEnd, rowOfPick, stepOfPick, shafts: shaftUses(draft) };
+  const shafts = new Map(shaftUses(draft).map((use) => [use.shaft, use]));
+  const plan: Plan = { draft, unitOfEnd, rowOfPick, stepOfPick, shafts };
   const joins = joinsOf(options);
   const figure = squaresOf(squares, joins);
   const picks = draftPicks(plan, expansion, figure, joins.columns);

@@ -73,7 +73,7 @@ export const idleShaft: Rule = {
   cannot: ({ plan }) => (plan === undefined ? "a drawdown alone has no shafts" : undefined),
   *find({ plan, options }) {
     if (plan === undefined) return;
-    for (const { shaft, units, rows } of plan.shafts) {
+    for (const { shaft, units, rows } of plan.shafts.values()) {
       if (rows > 0 || shaft === options.staticShaft) continue;
       yield { harness: "pattern", shaft, units: [units[0]!, units.at(-1)!] };
     }
@@ -81,14 +81,10 @@ export const idleShaft: Rule = {
   },
   say({ harness, shaft }, { plan }) {
     if (harness === "ground") return `ground shaft ${shaft} carries no ends`;
-    const units = plan === undefined ? [] : unitsOn(plan, shaft);
+    const units = plan?.shafts.get(shaft ?? 0)?.units ?? [];
     return `no lift draws pattern shaft ${shaft}, on which ${many(units.length, "unit")} (${runsOf(units)}) ${units.length === 1 ? "hangs" : "hang"}`;
   },
 };
-
-function unitsOn({ draft }: Plan, shaft: number | undefined): number[] {
-  return draft.threading.flatMap((shafts, unit) => (shafts.some((s) => s === shaft) ? [unit + 1] : []));
-}
 
 function bareGroundShafts({ draft, unitOfEnd }: Plan): number[] {
   const { ground, selvedge } = draft;

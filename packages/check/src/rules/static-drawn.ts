@@ -41,7 +41,7 @@ export const staticDrawn: Rule = {
   cannot: ({ plan }) => (plan === undefined ? "a drawdown alone has no shafts" : undefined),
   *find({ plan, options }) {
     if (plan === undefined || options.staticShaft === undefined) return;
-    for (const { shaft, rows, firstRow, lastRow } of plan.shafts) {
+    for (const { shaft, rows, firstRow, lastRow } of plan.shafts.values()) {
       if (rows === 0 || shaft !== options.staticShaft) continue;
       yield {
         harness: "pattern",

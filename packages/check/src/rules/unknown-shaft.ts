@@ -39,7 +39,7 @@ export const unknownShaft: Rule = {
   cannot: ({ plan }) => (plan === undefined ? "a drawdown alone has no shafts" : undefined),
   *find({ plan, options }) {
     if (plan === undefined) return;
-    for (const { shaft, units, rows, firstRow, lastRow } of plan.shafts) {
+    for (const { shaft, units, rows, firstRow, lastRow } of plan.shafts.values()) {
       if (units.length > 0 || shaft === options.staticShaft) continue;
       yield {
         harness: "pattern",
