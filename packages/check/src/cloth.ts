@@ -1,5 +1,6 @@
 import type { BitGrid } from "@drawcord/grid";
 import type { ShaftUse, UnitDraft } from "@drawcord/units";
+import type { Inference } from "./measure/infer.js";
 import type { Integrity } from "./measure/integrity.js";
 import type { Kinds } from "./measure/kinds.js";
 import type { Patches } from "./measure/patches.js";
@@ -78,7 +79,7 @@ export interface Cloth {
   readonly plan?: Plan;
   /** Left out where nothing is known of what is drawn. */
   readonly figure?: Figure;
-  /** How sure the figure of a plain draft is, from 0 to 1; left out where a plan tells what is drawn. */
-  readonly sureness?: number;
+  /** How sure the figure of a plain draft is; left out where a plan tells what is drawn. */
+  readonly inferred?: Omit<Inference, "drawn">;
   readonly integrity: Integrity;
 }

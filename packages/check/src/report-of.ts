@@ -32,7 +32,7 @@ export function reportOf(cloth: Cloth, rules: readonly Rule[]): Report {
       intersections: { ends: spread(warp), picks: spread(weft) },
       areas: areas(figure),
     },
-    ...(cloth.sureness !== undefined && { inferred: { sureness: cloth.sureness } }),
+    ...(cloth.inferred && { inferred: cloth.inferred }),
     integrity: {
       hangsTogether: integrity.layers <= 1,
       layers: integrity.layers,

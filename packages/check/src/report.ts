@@ -91,9 +91,10 @@ export interface Report {
   /**
    * There where no plan told what is drawn, so that `cut`, `drawnShare` and `areas` (in threads, not in units and rows)
    * are worked out from what shows on the face. How sure that is: the share of interlacements that lie well inside an
-   * area; the others lie near a border and go by the majority. 0 where nothing is inferred, and then those are 0 too.
+   * area; the others lie near a border and go by the majority. 0 where nothing is inferred, and then those are 0 too;
+   * `tooLarge` where that is because the cloth has more than 16,777,216 interlacements.
    */
-  readonly inferred?: { readonly sureness: number };
+  readonly inferred?: { readonly sureness: number; readonly tooLarge?: true };
   readonly integrity: {
     readonly hangsTogether: boolean;
     readonly layers: number;

@@ -132,6 +132,12 @@ describe("what is drawn, inferred from the face alone", () => {
     }
   });
 
+  it("is left open, and said to be, in a cloth larger than what is looked at", () => {
+    const twill = (ends: number) => fromCells(4096, ends, (_, end) => end % 4 === 0);
+    expect(checkGrid(twill(4097)).inferred).toEqual({ sureness: 0, tooLarge: true });
+    expect(inferDrawn(twill(4096)).sureness).toBeGreaterThan(0);
+  });
+
   it("makes one area of a cloth that is weft-faced all over, and is quite sure of it", () => {
     const twill = fromCells(40, 40, (pick, end) => (pick + end) % 4 === 0);
     expect(checkGrid(twill)).toMatchObject({

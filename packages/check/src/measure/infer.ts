@@ -29,6 +29,8 @@ export interface Inference {
    * others lie near a border and go by the majority. 0 where nothing is inferred.
    */
   readonly sureness: number;
+  /** The cloth has more interlacements than are looked at. */
+  readonly tooLarge?: true;
 }
 
 /**
@@ -38,7 +40,8 @@ export interface Inference {
 export function inferDrawn(drawdown: BitGrid): Inference {
   const { rows, columns, stride } = drawdown;
   const least = 2 * REACH + 1;
-  if (rows < least || columns < least || rows * columns > MOST) return { sureness: 0 };
+  if (rows * columns > MOST) return { sureness: 0, tooLarge: true };
+  if (rows < least || columns < least) return { sureness: 0 };
   const words = new Uint32Array(rows * stride);
   const counts = new Int32Array(STEPS + 1);
   eachShare(drawdown, (row, column, share) => {

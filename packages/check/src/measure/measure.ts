@@ -48,7 +48,7 @@ export function measurePlain(drawdown: BitGrid, options: CheckOptions): Cloth {
   const joins = joinsOf(options);
   const weft = measureSystem(drawdown, joins.columns);
   const warp = measureSystem(transpose(drawdown), joins.rows);
-  const { drawn, sureness } = inferDrawn(drawdown);
+  const { drawn, ...inferred } = inferDrawn(drawdown);
   const figure: Figure | undefined = drawn && {
     ...squaresOf(drawn, joins),
     drawn,
@@ -67,7 +67,7 @@ export function measurePlain(drawdown: BitGrid, options: CheckOptions): Cloth {
     weftOfPick: new Int32Array(drawdown.rows),
     squares: plainSquares(drawdown),
     ...(figure && { figure }),
-    sureness,
+    inferred,
     integrity: integrityOf(weft.raised, warp.raised),
   };
 }

@@ -1,7 +1,7 @@
 import type { Plan } from "../cloth.js";
 import { many, runsOf } from "../words.js";
 import { onTabby } from "./examples.js";
-import type { Rule } from "./rule.js";
+import { NO_PLAN, type Rule } from "./rule.js";
 
 /** A shaft that does nothing in this cloth. */
 export const idleShaft: Rule = {
@@ -70,7 +70,7 @@ export const idleShaft: Rule = {
       },
     ],
   },
-  cannot: ({ plan }) => (plan === undefined ? "a drawdown alone has no shafts" : undefined),
+  cannot: ({ plan }) => (plan === undefined ? NO_PLAN : undefined),
   *find({ plan, options }) {
     if (plan === undefined) return;
     for (const { shaft, units, rows } of plan.shafts.values()) {

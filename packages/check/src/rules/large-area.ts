@@ -5,7 +5,7 @@ import { unitsAndRows } from "../regions.js";
 import type { Span } from "../report.js";
 import { figureBeyond, figure as inFigures, many } from "../words.js";
 import { cleanTwill } from "./examples.js";
-import { NO_LIMIT, type Rule } from "./rule.js";
+import { NO_LIMIT, NO_PLAN, type Rule } from "./rule.js";
 
 /** An area of one drawn state that is too large to lie flat. */
 export const largeArea: Rule = {
@@ -71,7 +71,7 @@ export const largeArea: Rule = {
     ],
   },
   cannot({ plan, options: { limits = {} } }) {
-    if (plan === undefined) return "a drawdown alone has no units and rows";
+    if (plan === undefined) return NO_PLAN;
     return (limits.area ?? limits.drawnArea ?? limits.undrawnArea) === undefined ? NO_LIMIT : undefined;
   },
   *find(cloth) {

@@ -4,7 +4,7 @@ import { rowEdges } from "../measure/squares.js";
 import { findSlip, type Slip } from "../symmetry.js";
 import { runsOf } from "../words.js";
 import { onTabby } from "./examples.js";
-import type { Rule } from "./rule.js";
+import { NO_PLAN, type Rule } from "./rule.js";
 
 /** Of this many rows, one may break a symmetry that all the others keep and be a slip. */
 const ROWS_TO_A_SLIP = 8;
@@ -68,7 +68,7 @@ export const liftSlip: Rule = {
       },
     ],
   },
-  cannot: ({ plan }) => (plan === undefined ? "a drawdown alone has no rows" : undefined),
+  cannot: ({ plan }) => (plan === undefined ? NO_PLAN : undefined),
   *find(cloth) {
     const { plan, figure } = cloth;
     if (plan === undefined || figure === undefined) return;

@@ -11,7 +11,7 @@ import {
 import { joinFaults, type VisitFault } from "../regions.js";
 import { many } from "../words.js";
 import { cleanTwill } from "./examples.js";
-import { NO_LIMIT, type Rule } from "./rule.js";
+import { NO_LIMIT, NO_PLAN, type Rule } from "./rule.js";
 
 /** A unit that stays drawn, or undrawn, for too long a stretch of cloth. */
 export const longStretch: Rule = {
@@ -77,7 +77,7 @@ export const longStretch: Rule = {
     ],
   },
   cannot({ plan, options }) {
-    if (plan === undefined) return "a drawdown alone has no units and rows";
+    if (plan === undefined) return NO_PLAN;
     return options.limits?.stretch === undefined ? NO_LIMIT : undefined;
   },
   *find(cloth) {

@@ -1,7 +1,7 @@
 import { loomNeeds, type UnitDraft } from "@drawcord/units";
 import { list } from "../words.js";
 import { onTabby } from "./examples.js";
-import type { Rule } from "./rule.js";
+import { NO_PLAN, type Rule } from "./rule.js";
 
 /** So many treadles are listed; of more only the number is told. */
 const MOST_LISTED = 8;
@@ -50,7 +50,7 @@ export const loomCapacity: Rule = {
       },
     ],
   },
-  cannot: ({ plan }) => (plan === undefined ? "a drawdown alone asks for no shafts" : undefined),
+  cannot: ({ plan }) => (plan === undefined ? NO_PLAN : undefined),
   *find({ plan, options }) {
     if (plan === undefined) return;
     const { loom, staticShaft } = options;

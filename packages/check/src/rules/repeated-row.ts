@@ -1,7 +1,7 @@
 import { companyOf } from "../company.js";
 import { rowEdges } from "../measure/squares.js";
 import { onTabby } from "./examples.js";
-import type { Rule } from "./rule.js";
+import { NO_PLAN, type Rule } from "./rule.js";
 
 /** Where this share of the rows changes with every row, a row held twice stands out. */
 const CHANGING = 0.75;
@@ -58,7 +58,7 @@ export const repeatedRow: Rule = {
       },
     ],
   },
-  cannot: ({ plan }) => (plan === undefined ? "a drawdown alone has no rows" : undefined),
+  cannot: ({ plan }) => (plan === undefined ? NO_PLAN : undefined),
   *find({ figure, plan }) {
     if (figure === undefined || plan === undefined) return;
     const { kindOf } = figure.rowKinds;

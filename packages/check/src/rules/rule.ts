@@ -41,5 +41,8 @@ export interface Rule {
   readonly say: (fact: Fact, cloth: Cloth) => string;
 }
 
+/** Why a rule of units and lifts does not look at a cloth that has none. */
+export const NO_PLAN = "a plain draft has no units and no lift plan";
+
 /** Why a rule without a usual limit does not look before the weaver has set hers. */
 export const NO_LIMIT = "no limit is set";

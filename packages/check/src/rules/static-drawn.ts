@@ -1,7 +1,7 @@
 import { picksOfRows } from "../regions.js";
 import { many } from "../words.js";
 import { onTabby } from "./examples.js";
-import type { Rule } from "./rule.js";
+import { NO_PLAN, type Rule } from "./rule.js";
 
 /** A lift that draws the shaft number that stands for static units. */
 export const staticDrawn: Rule = {
@@ -38,7 +38,7 @@ export const staticDrawn: Rule = {
       },
     ],
   },
-  cannot: ({ plan }) => (plan === undefined ? "a drawdown alone has no shafts" : undefined),
+  cannot: ({ plan }) => (plan === undefined ? NO_PLAN : undefined),
   *find({ plan, options }) {
     if (plan === undefined || options.staticShaft === undefined) return;
     for (const { shaft, rows, firstRow, lastRow } of plan.shafts.values()) {

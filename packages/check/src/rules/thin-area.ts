@@ -4,7 +4,7 @@ import { rowEdges, unitEdges } from "../measure/squares.js";
 import { joinFaults } from "../regions.js";
 import { many } from "../words.js";
 import { cleanTwill } from "./examples.js";
-import type { Rule } from "./rule.js";
+import { NO_PLAN, type Rule } from "./rule.js";
 
 /** A longer line is drawn on purpose, when the weaver sets no limit (common practice). */
 const USUAL = 3;
@@ -67,7 +67,7 @@ export const thinArea: Rule = {
       },
     ],
   },
-  cannot: ({ plan }) => (plan === undefined ? "a drawdown alone has no units and rows" : undefined),
+  cannot: ({ plan }) => (plan === undefined ? NO_PLAN : undefined),
   *find(cloth) {
     const { figure, plan } = cloth;
     if (figure === undefined || plan === undefined) return;

@@ -2,7 +2,7 @@ import type { UnitDraft } from "@drawcord/units";
 import { unitEdges } from "../measure/squares.js";
 import { findSlip, type Slip } from "../symmetry.js";
 import { onTabby } from "./examples.js";
-import type { Rule } from "./rule.js";
+import { NO_PLAN, type Rule } from "./rule.js";
 
 /** A unit threading that is one unit away from its own symmetry. */
 export const threadingSlip: Rule = {
@@ -76,7 +76,7 @@ export const threadingSlip: Rule = {
       },
     ],
   },
-  cannot: ({ plan }) => (plan === undefined ? "a drawdown alone has no units" : undefined),
+  cannot: ({ plan }) => (plan === undefined ? NO_PLAN : undefined),
   *find(cloth) {
     const slip = cloth.plan && slipOfThreading(cloth.plan.draft);
     if (slip === undefined || cloth.plan === undefined) return;

@@ -1,7 +1,7 @@
 import { picksOfRows } from "../regions.js";
 import { many } from "../words.js";
 import { onTabby } from "./examples.js";
-import type { Rule } from "./rule.js";
+import { NO_PLAN, type Rule } from "./rule.js";
 
 /** A lift that draws a pattern shaft on which no unit hangs. */
 export const unknownShaft: Rule = {
@@ -36,7 +36,7 @@ export const unknownShaft: Rule = {
       },
     ],
   },
-  cannot: ({ plan }) => (plan === undefined ? "a drawdown alone has no shafts" : undefined),
+  cannot: ({ plan }) => (plan === undefined ? NO_PLAN : undefined),
   *find({ plan, options }) {
     if (plan === undefined) return;
     for (const { shaft, units, rows, firstRow, lastRow } of plan.shafts.values()) {

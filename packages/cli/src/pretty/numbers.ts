@@ -29,7 +29,7 @@ export function numberRows(report: Report): readonly (readonly [name: string, te
       "",
       `intersections: ${spread(balance.intersections.ends, "end")}; ${spread(balance.intersections.picks, "pick")}`,
     ],
-    ...(inferred ? [["", sureness(inferred.sureness)] as const] : []),
+    ...(inferred ? [["", sureness(inferred)] as const] : []),
     ["integrity", hangs(integrity)],
   ];
 }
@@ -68,7 +68,8 @@ function hangs({ hangsTogether, layers, looseEnds, loosePicks }: Report["integri
 }
 
 /** What is drawn was not told by a plan: how far the numbers above can be relied on. */
-function sureness(share: number): string {
+function sureness({ sureness: share, tooLarge }: NonNullable<Report["inferred"]>): string {
+  if (tooLarge) return "the cloth is too large to infer what is drawn, so cuts and areas are not known";
   if (share === 0) return "what is drawn cannot be told from the cloth, so cuts and areas are not known";
   return `what is drawn is inferred from the face: ${percent(share)} sure, the rest near a border; areas are counted in threads`;
 }
