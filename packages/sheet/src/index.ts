@@ -19,7 +19,7 @@ export { SheetError, type SheetErrorCode } from "./error.js";
 export type { Formula } from "./formula/types.js";
 export { type HtmlOptions, toHtml } from "./html/page.js";
 export { type MarkdownOptions, toMarkdown } from "./markdown.js";
-export type { SheetOptions, UnitSystem } from "./parts/context.js";
+export type { SheetOptions } from "./parts/context.js";
 export type { Corner } from "./pictures/corner.js";
 export type { Reading } from "./pictures/unit-threading.js";
 export { makeSheet } from "./sheet.js";

@@ -11,6 +11,7 @@ export {
   type WorkingValue,
 } from "./formula/explain.js";
 export { imperial } from "./formula/imperial.js";
+export { inUnits, metric, type UnitSystem } from "./formula/in-units.js";
 export type { Given, Input } from "./formula/input.js";
 export type { Formula, FormulaSet, ResultSpec, SymbolSpec } from "./formula/types.js";
 export { type FormulaId, formulas } from "./formulas/registry.js";

@@ -48,6 +48,19 @@ describe("reading a quantity", () => {
     expect(readQuantity(text)).toEqual({ value, unit, kind });
   });
 
+  it.each([
+    [1, "pieces", "1 piece"],
+    [2, "pieces", "2 pieces"],
+    [0, "ends", "0 ends"],
+    [1, "per cm", "1 per cm"],
+    [200, "g/m2", "200 g/m²"],
+    [5.9, "oz/yd2", "5.9 oz/yd²"],
+    [1.5, "g/cm3", "1.5 g/cm³"],
+  ] satisfies [number, UnitName, string][])("%d %s is printed as %s", (value, unit, text) => {
+    expect(writeQuantity(quantity(value, unit))).toBe(text);
+    expect(readQuantity(text)).toEqual(quantity(value, unit));
+  });
+
   it("takes a bare number only where a number fits", () => {
     expect(readQuantity("564", { kind: "number" })).toEqual({ value: 564, unit: "", kind: "number" });
     expect(readQuantity("9", { kind: ["length", "number"] }).kind).toBe("number");

@@ -1,5 +1,6 @@
 import {
   assumptions,
+  metric,
   type Plan,
   type PlanReed,
   type PlanYarn,
@@ -10,7 +11,7 @@ import {
 import type { Paint } from "../paint.js";
 import { oneLine } from "../printable.js";
 import { wrap } from "../text.js";
-import { both, metric } from "./measures.js";
+import { both } from "./measures.js";
 import { windingLines, windingOf } from "./winding.js";
 
 /** A heading and its lines; a heading without lines is not printed. */

@@ -1,6 +1,6 @@
 import { check, type Report } from "@drawcord/check";
 import { checkOptions, projectOf, type Recipe } from "@drawcord/files";
-import { type Plan, plan } from "@drawcord/yarn";
+import { type Plan, plan, type UnitSystem } from "@drawcord/yarn";
 import { toMetric } from "@drawcord/yarn/quantity";
 import { alike, isDark, type Rgb, readColour, setOff } from "../colour.js";
 import { palette } from "../drawing/palette.js";
@@ -10,12 +10,9 @@ import type { ThreadColours } from "../pictures/threads.js";
 import type { Reading } from "../pictures/unit-threading.js";
 import type { Woven } from "../woven.js";
 
-/** In which units lengths, weights and setts are printed. */
-export type UnitSystem = "metric" | "imperial" | "both";
-
 /** How a sheet is made. */
 export interface SheetOptions {
-  /** Default `metric`. */
+  /** In which units lengths, weights and setts are printed; default `metric`. */
   readonly units?: UnitSystem;
   /** Which way the unit threading is read; default `right-to-left`, as from the weaver's bench. */
   readonly reading?: Reading;

@@ -1,10 +1,9 @@
 import { liftWork, loomNeeds } from "@drawcord/units";
-import { assumptions, type PlanYarn, type Quantity, writeQuantity } from "@drawcord/yarn";
+import { assumptions, inUnits, type PlanYarn, type Quantity, writeQuantity } from "@drawcord/yarn";
 import { hexOf, readColour } from "../colour.js";
 import type { Block, Part, Text } from "../document/types.js";
 import { answer } from "./answer.js";
 import type { Context } from "./context.js";
-import { printed } from "./measure.js";
 import { count, counted } from "./number.js";
 import { pairs } from "./pairs.js";
 import { type Print, projectNumbers } from "./project-numbers.js";
@@ -12,7 +11,7 @@ import { type Print, projectNumbers } from "./project-numbers.js";
 /** What to buy, what to set up and how long a warp: the numbers of the project. */
 export function projectPart(context: Context): Part {
   const { plan, recipe, options } = context;
-  const print: Print = (quantity) => printed(quantity, options.units);
+  const print: Print = (quantity) => inUnits(quantity, options.units);
   const blocks: Block[] = [
     {
       kind: "paragraph",

@@ -1,5 +1,6 @@
 import {
   explain,
+  inUnits,
   isResult,
   planNumbers,
   type Quantity,
@@ -12,7 +13,6 @@ import type { Block, Part, Text, Working } from "../document/types.js";
 import { readTex, sides } from "../formula/read-tex.js";
 import type { Formula } from "../formula/types.js";
 import type { Context } from "./context.js";
-import { printed } from "./measure.js";
 
 /** The working of every number of the project, each after those it rests on; a part without blocks where there is none. */
 export function workingPart({ plan, options }: Context): Part {
@@ -53,7 +53,7 @@ function working(result: Result, number: number, units: Context["options"]["unit
     title: `${number}. ${data.title.charAt(0).toUpperCase()}${data.title.slice(1)}`,
     formula: { kind: "row", items: [left, equal, general] },
     substitution: { kind: "row", items: [left, equal, substituted] },
-    result: printed(result, units),
+    result: inUnits(result, units),
     symbols: data.values.map(symbolText),
     source: data.validity === undefined ? data.source : `${data.source}. Holds for: ${data.validity}`,
   };

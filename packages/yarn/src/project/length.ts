@@ -77,7 +77,7 @@ function planWarp(
   const short = project.pieces !== undefined && possible.value < project.pieces;
   const pieces = project.pieces === undefined || short ? possible : wanted;
   const notes = short
-    ? [`the warp of ${writeQuantity(wound)} gives ${possible.value} pieces; ${project.pieces} are wanted`]
+    ? [`the warp of ${writeQuantity(wound)} gives ${writeQuantity(possible)}; ${project.pieces} are wanted`]
     : [];
   return {
     warpLength: wound,

@@ -1,4 +1,4 @@
-import type { Quantity } from "./units.js";
+import { type Quantity, units } from "./units.js";
 
 /** How a quantity is printed. */
 export interface WriteOptions {
@@ -9,9 +9,16 @@ export interface WriteOptions {
 /**
  * A quantity as text that reads back as the same one.
  * @example writeQuantity({ value: 358.14, unit: "mm", kind: "length" }, { decimals: 1 }) // "358.1 mm"
+ * @example writeQuantity({ value: 198, unit: "g/m2", kind: "area-weight" }) // "198 g/m²"
  */
 export function writeQuantity(from: Quantity, options: WriteOptions = {}): string {
   const { decimals } = options;
   const value = decimals === undefined ? from.value : Number(from.value.toFixed(decimals));
-  return from.unit === "" ? `${value}` : `${value} ${from.unit}`;
+  return from.unit === "" ? `${value}` : `${value} ${writeUnit(from, value)}`;
+}
+
+/** What is counted stands in the singular where there is one of it; squares and cubes are set as such. */
+function writeUnit({ unit, kind }: Quantity, value: number): string {
+  if (kind === "number" && value === 1) return units[unit].names[0]!;
+  return unit.replace(/[23]$/, (power) => (power === "2" ? "²" : "³"));
 }

@@ -1,0 +1,32 @@
+import { toMetric } from "../quantity/convert.js";
+import type { Quantity } from "../quantity/units.js";
+import { writeQuantity } from "../quantity/write.js";
+import { isResult } from "./calculate.js";
+import { rounded } from "./explain.js";
+import { imperial } from "./imperial.js";
+
+/** In what lengths, weights and setts a number is printed. */
+export type UnitSystem = "metric" | "imperial" | "both";
+
+/**
+ * A quantity in the metric unit of its kind, rounded as it is printed: a result as its formula says, a given one to 4
+ * decimals. What is counted keeps its name: 564 ends.
+ * @example metric({ value: 10, unit: "in", kind: "length" }) // { value: 254, unit: "mm", kind: "length" }
+ */
+export function metric(from: Quantity): Quantity {
+  if (isResult(from)) return rounded(from);
+  const found = from.kind === "number" ? from : toMetric(from);
+  return { ...found, value: Number(found.value.toFixed(4)) };
+}
+
+/**
+ * A quantity as it is printed in the units asked for. What has no unit of the inch and pound stays metric.
+ * @example inUnits({ value: 358.14, unit: "mm", kind: "length" }, "both") // "358.14 mm (14.1 in)"
+ */
+export function inUnits(from: Quantity, units: UnitSystem): string {
+  const here = writeQuantity(metric(from));
+  const other = units === "metric" ? undefined : imperial(from);
+  if (other === undefined) return here;
+  const there = writeQuantity(other, { decimals: other.value < 1 ? 4 : 2 });
+  return units === "both" ? `${here} (${there})` : there;
+}
