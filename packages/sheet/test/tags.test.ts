@@ -97,9 +97,9 @@ describe("a PDF read out by its tags", () => {
         }),
       ),
     ]);
-    expect(rows.map(({ inside }) => inside.map(({ role, text }) => `${role} ${dense(text)}`))).toEqual(
-      wanted,
-    );
+    expect(
+      rows.map(({ inside }) => inside.map(({ role, text, alt }) => `${role} ${dense(text)}${alt}`)),
+    ).toEqual(wanted);
   });
 
   it("holds every paragraph, and leaves out page numbers and running heads", async () => {

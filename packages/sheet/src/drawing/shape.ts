@@ -62,7 +62,8 @@ export interface TextShape {
 
 /** What a group is to those who have a PDF read to them, by the structure types of ISO 32000-1, 14.8.4. */
 export type Tag =
-  | { readonly role: "H1" | "H2" | "H3" | "P" | "Caption" | "TD" | "Artifact" }
+  | { readonly role: "H1" | "H2" | "H3" | "P" | "Caption" | "Artifact" }
+  | { readonly role: "TD" /** What a cell without text shows. */; readonly alt?: string }
   | { readonly role: "TH"; readonly scope: "Row" | "Column" }
   | { readonly role: "Figure" | "Formula"; readonly alt: string }
   | {

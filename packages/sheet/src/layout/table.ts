@@ -206,7 +206,10 @@ function rowBox({ id, columns, rows }: Table, index: number, places: readonly Pl
   const shapes = cells.map((lines, i): Shape => {
     const { x, width: room } = places[i]!;
     const { kind } = columns[i]!;
-    if (kind === "swatch") return tagged({ role: "TD" }, patch(plainText(row[i]!), x));
+    if (kind === "swatch") {
+      const fill = plainText(row[i]!);
+      return tagged(fill === "" ? { role: "TD" } : { role: "TD", alt: fill }, patch(fill, x));
+    }
     if (kind === "tick") return tagged({ role: "TD" }, tickBoxes(boxesOf(row[i]!), x + 0.6, ABOVE + 0.25));
     const rtl = runsLeft(plainText(row[i]!));
     const set = aligned(setLines(lines, x, ABOVE, room, type.cell, rtl), columns[i]!, places[i]!);

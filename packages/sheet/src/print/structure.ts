@@ -55,6 +55,6 @@ export class Structure {
 type ElementOptions = PDFKit.Mixins.StructureElementOptions & { readonly scope?: "Row" | "Column" };
 
 function optionsOf(tag: Tag): ElementOptions {
-  if ("alt" in tag) return { alt: tag.alt };
+  if ("alt" in tag && tag.alt !== undefined) return { alt: tag.alt };
   return "scope" in tag ? { scope: tag.scope } : {};
 }
