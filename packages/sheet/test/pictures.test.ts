@@ -3,7 +3,10 @@ import fc from "fast-check";
 import { XMLParser, XMLValidator } from "fast-xml-parser";
 import { describe, expect, it } from "vitest";
 import { draft } from "../../units/test/arbitraries.js";
-import type { Picture, Sheet } from "../src/document/types.js";
+import { plainText } from "../src/document/text.js";
+import type { Picture, Sheet, Table } from "../src/document/types.js";
+import { palette } from "../src/drawing/palette.js";
+import type { RectShape } from "../src/drawing/shape.js";
 import { makeSheet, pictureToSvg } from "../src/index.js";
 import { weave } from "../src/woven.js";
 import { bareRecipe, exampleRecipe, smallDraft } from "./recipes.js";
@@ -176,5 +179,58 @@ describe("every picture", () => {
       }),
       { numRuns: 40 },
     );
+  });
+});
+
+describe("the findings of the faulty runner on the figure", () => {
+  const sheet = makeSheet(exampleRecipe("faulty-runner"));
+  const { shapes } = named(sheet, "findings-picture").drawing;
+  const badges = shapes.filter(
+    (shape) => shape.kind === "rect" && shape.fill === palette.paper,
+  ) as RectShape[];
+  const numbers = shapes.flatMap((shape) =>
+    shape.kind === "text" && /^\d+$/.test(shape.text) ? [shape] : [],
+  );
+
+  it("stand there with every number of the list that has a place, whatever their weight", () => {
+    const list = sheet.parts
+      .flatMap(({ blocks }) => blocks)
+      .find((block) => block.kind === "table" && block.id === "findings-list") as Table;
+    const placed = list.rows.filter((row) => /: (ends?|picks?) \d/.test(plainText(row[3]!)));
+    expect(placed.length).toBeGreaterThan(30);
+    const found = numbers.map(({ text }) => text).sort((a, b) => Number(a) - Number(b));
+    expect(found).toEqual(placed.map((row) => plainText(row[0]!)));
+  });
+
+  it("hide no number behind another, and let none leave the picture", () => {
+    const { width, height } = named(sheet, "findings-picture").drawing;
+    expect(badges.length).toBe(numbers.length);
+    for (const [i, a] of badges.entries()) {
+      expect(a.x >= 0 && a.y >= 0 && a.x + a.width <= width && a.y + a.height <= height).toBe(true);
+      for (const b of badges.slice(i + 1)) {
+        const apart =
+          a.x + a.width <= b.x || b.x + b.width <= a.x || a.y + a.height <= b.y || b.y + b.height <= a.y;
+        expect(apart, `${a.x} ${a.y} and ${b.x} ${b.y}`).toBe(true);
+      }
+    }
+  });
+
+  it("are framed with an edge of ink under the colour of their weight", () => {
+    const frames = shapes.filter((shape) => shape.kind === "rect" && shape.fill === undefined) as RectShape[];
+    const coloured = frames.filter(({ stroke }) =>
+      [palette.error, palette.warning, palette.note].some((colour) => colour === stroke),
+    );
+    expect(coloured.length).toBeGreaterThan(30);
+    for (const { x, y, width, height, strokeWidth } of coloured) {
+      const under = frames.find(
+        (one) =>
+          one.stroke === palette.ink &&
+          one.x === x &&
+          one.y === y &&
+          one.width === width &&
+          one.height === height,
+      );
+      expect(under!.strokeWidth).toBeGreaterThan(strokeWidth!);
+    }
   });
 });

@@ -27,7 +27,7 @@ export function findingsPart({ woven, report, closeness }: Context): Part {
   const left = numbered.filter(({ number }) => number === undefined);
   for (const rule of new Set(left.map(({ finding }) => finding.rule))) {
     const more = left.filter(({ finding }) => finding.rule === rule).length;
-    const text = `The list stops at ${MOST_OF_A_RULE} findings of the rule ${rule}; there are ${count(more)} more like them, marked without a number.`;
+    const text = `The list stops at ${MOST_OF_A_RULE} findings of the rule ${rule}; there are ${count(more)} more like them, marked without a number where there is room.`;
     blocks.push({ kind: "paragraph", tone: "note", text: answer(text) });
   }
   for (const { rule, reason } of rules.skipped) {

@@ -1,6 +1,7 @@
 import type { Finding, Severity, Span } from "@drawcord/check";
 import { fromCells } from "@drawcord/grid";
 import type { Picture } from "../document/types.js";
+import { textWidth } from "../drawing/metrics.js";
 import { palette } from "../drawing/palette.js";
 import { round } from "../drawing/round.js";
 import type { Frame, Shape } from "../drawing/shape.js";
@@ -8,9 +9,14 @@ import { squaresPath } from "../drawing/squares.js";
 import type { Stretch, Woven } from "../woven.js";
 import type { Closeness } from "./cloth.js";
 import { label } from "./label.js";
+import { roomHigh, roomWide } from "./size.js";
+import { type Area, placer } from "./spread.js";
 
-/** Findings marked on a picture at the most; the list holds them all. */
+/** Marks without a number on a picture at the most; the list counts them all. */
 const MOST_MARKS = 300;
+
+/** How far from its place a number may stand where others crowd there, in mm; a line leads back to the place. */
+const REACH = 40;
 
 /** A finding and its number in the list, where it stands there by itself. */
 export interface NumberedFinding {
@@ -39,33 +45,70 @@ export function faultsPicture(
   findings: readonly NumberedFinding[],
   { endsPerCm = 1, picksPerCm = endsPerCm }: Closeness,
 ): Picture | undefined {
-  const placed = findings
-    .filter(({ finding: { ends, picks } }) => ends !== undefined || picks !== undefined)
-    .slice(0, MOST_MARKS);
+  const placed = findings.filter(({ finding: { ends, picks } }) => ends !== undefined || picks !== undefined);
   if (placed.length === 0) return undefined;
-  const scale = Math.min((120 * endsPerCm) / woven.ends, (185 * picksPerCm) / woven.picks);
-  const frame: Frame = { x: 4, y: 4, sx: scale / endsPerCm, sy: scale / picksPerCm };
+  const scale = Math.min(
+    ((roomWide - 2 * MARGIN) * endsPerCm) / woven.ends,
+    ((roomHigh - 2 * MARGIN - LEGEND) * picksPerCm) / woven.picks,
+  );
+  const frame: Frame = { x: MARGIN, y: MARGIN, sx: scale / endsPerCm, sy: scale / picksPerCm };
   const width = woven.ends * frame.sx;
   const height = woven.picks * frame.sy;
   const { x, y } = frame;
   const edge: Shape = { kind: "rect", x, y, width, height, stroke: palette.rule, strokeWidth: 0.15 };
-  const shapes: Shape[] = [
-    ...figure(woven, frame),
-    edge,
-    ...[...placed]
-      .reverse()
-      .flatMap(({ finding: { severity, ends, picks }, number }) =>
-        marked(severity, number, area(woven, frame, ends, picks)),
-      ),
-    ...legend(height + 9),
-  ];
+  const size = { width: width + 2 * MARGIN, height: height + 2 * MARGIN };
+  const marks = marksOf(placed, (finding) => area(woven, frame, finding.ends, finding.picks), {
+    x: 0,
+    y: 0,
+    ...size,
+  });
   return {
     id: "findings-picture",
-    caption: "The findings on the figure (drawn units grey), numbered as in the list",
-    alt: `The figure with ${placed.length} marked places. The list of findings names each place in ends and picks.`,
-    drawing: { width: Math.max(width + 8, 66), height: height + 14, shapes },
-    blank: { width: width + 8, height: height + 8, shapes: [edge] },
+    caption:
+      "The findings on the figure (drawn units grey), numbered as in the list; a line leads from a number to its place where others crowd there",
+    alt: "The figure with the findings framed and numbered on it. The list of findings names each place in ends and picks.",
+    drawing: {
+      width: Math.max(size.width, 66),
+      height: size.height + LEGEND,
+      shapes: [...figure(woven, frame), edge, ...marks, ...legend(size.height + LEGEND - 1.5)],
+    },
+    blank: { ...size, shapes: [edge] },
   };
+}
+
+/** Room around the figure for numbers, and below it for the legend, in mm. */
+const MARGIN = 5;
+const LEGEND = 5;
+
+/**
+ * Frames around the numbered findings, the gravest on top; their numbers, set apart; and small marks for those without a
+ * number, where there is room.
+ */
+function marksOf(
+  findings: readonly NumberedFinding[],
+  areaOf: (finding: Finding) => Area,
+  bounds: Area,
+): Shape[] {
+  const { place } = placer(bounds);
+  const numbered = findings.filter(({ number }) => number !== undefined);
+  const badges = numbered.flatMap(({ finding, number }): { lead: Shape[]; badge: Shape[] }[] => {
+    const at = areaOf(finding);
+    const badge = place(badgeSize(number!), at, REACH);
+    return badge === undefined ? [] : [badgeOf(finding.severity, number!, at, badge)];
+  });
+  const small: Shape[] = [];
+  for (const { finding, number } of findings) {
+    if (number !== undefined) continue;
+    if (small.length === MOST_MARKS) break;
+    const at = place({ width: 1.8, height: 1.8 }, areaOf(finding), 0);
+    if (at !== undefined) small.push(mark(finding.severity, at.x + 0.9, at.y + 0.9, 0.9));
+  }
+  return [
+    ...[...numbered].reverse().flatMap(({ finding }) => framed(finding.severity, areaOf(finding))),
+    ...small,
+    ...badges.flatMap(({ lead }) => lead),
+    ...badges.flatMap(({ badge }) => badge),
+  ];
 }
 
 /** Units that are drawn, in grey, as blocks of units and rows. */
@@ -91,13 +134,6 @@ function figure({ expansion, unitSpans, rowSpans, ends, picks }: Woven, frame: F
   return [{ kind: "path", d: squaresPath(all), fill: palette.hair, frame, role: "drawn" }];
 }
 
-interface Area {
-  readonly x: number;
-  readonly y: number;
-  readonly width: number;
-  readonly height: number;
-}
-
 /** A place in mm; a side that a finding does not name is the whole side. */
 function area(
   { ends, picks }: Woven,
@@ -113,18 +149,42 @@ function area(
   };
 }
 
-/** A numbered finding is framed; one that the list leaves out is only a small mark. */
-function marked(severity: Severity, number: number | undefined, { x, y, width, height }: Area): Shape[] {
-  const { colour: stroke, dash } = dress[severity];
-  const middle = { x: x + width / 2, y: y + height / 2 };
-  if (number === undefined) return [mark(severity, middle.x, middle.y, 0.9)];
-  const frame = { x: x - 0.3, y: y - 0.3, width: width + 0.6, height: height + 0.6 };
-  const bold = { size: 2.4, face: "sans-bold", fill: palette.ink } as const;
+/** A frame in the colour and line of its severity, edged with ink: the colours alone are pale on the paper and on grey. */
+function framed(severity: Severity, { x, y, width, height }: Area): Shape[] {
+  const { colour, dash } = dress[severity];
+  const box = { kind: "rect", x: x - 0.3, y: y - 0.3, width: width + 0.6, height: height + 0.6 } as const;
+  const line = dash === undefined ? {} : { dash };
   return [
-    { kind: "rect", ...frame, stroke, strokeWidth: 0.45, ...(dash === undefined ? {} : { dash }) },
-    mark(severity, middle.x, middle.y, 1.7),
-    label(middle.x + 2, middle.y - 0.8, `${number}`, bold),
+    { ...box, stroke: palette.ink, strokeWidth: 0.65, ...line },
+    { ...box, stroke: colour, strokeWidth: 0.35, ...line },
   ];
+}
+
+/** A mark with its number beside it. */
+function badgeSize(number: number): { width: number; height: number } {
+  return { width: 4.6 + textWidth(`${number}`, NUMBER.size, NUMBER.face), height: 3.6 };
+}
+
+const NUMBER = { size: 2.4, face: "sans-bold", fill: palette.ink } as const;
+
+function badgeOf(
+  severity: Severity,
+  number: number,
+  at: Area,
+  badge: Area,
+): { lead: Shape[]; badge: Shape[] } {
+  const from = { x: at.x + at.width / 2, y: at.y + at.height / 2 };
+  const to = { x: badge.x + badge.width / 2, y: badge.y + badge.height / 2 };
+  const away = Math.hypot(to.x - from.x, to.y - from.y) > 0.1;
+  const d = `M${round(from.x)} ${round(from.y)}L${round(to.x)} ${round(to.y)}`;
+  return {
+    lead: away ? [{ kind: "path", d, stroke: palette.ink, width: 0.15 }] : [],
+    badge: [
+      { kind: "rect", ...badge, fill: palette.paper, stroke: palette.ink, strokeWidth: 0.12 },
+      mark(severity, badge.x + 2, badge.y + 1.8, 1.3),
+      label(badge.x + 3.9, badge.y + 2.65, `${number}`, NUMBER),
+    ],
+  };
 }
 
 function mark(severity: Severity, x: number, y: number, r: number): Shape {
