@@ -5,7 +5,8 @@ import { pathToFileURL } from "node:url";
 import axe from "axe-core";
 import { type Browser, chromium, type Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { exercise, makeSheet, toHtml } from "../src/index.js";
+import { toSvg } from "../src/drawing/svg.js";
+import { exercise, makeSheet, partToSvg, toHtml } from "../src/index.js";
 import { bareRecipe, exampleRecipe, smallDraft } from "./recipes.js";
 import { titles } from "./titles.js";
 
@@ -43,6 +44,17 @@ const CHECK = `axe.run(document, {
   passes: passes.length,
   violations: violations.map(({ id, nodes }) => id + ": " + nodes[0].html),
 }))`;
+
+/** Words on one line of which one runs more than a hair over the next; run on the page, so written as text. */
+const OVERLAPS = `(() => {
+  const boxes = [...document.querySelectorAll("text")].map((text) => {
+    const { left, right } = text.getBoundingClientRect();
+    return { left, right, base: text.getCTM().f + text.y.baseVal[0].value * text.getCTM().d, said: text.textContent };
+  });
+  return boxes.flatMap((a) => boxes
+    .filter((b) => Math.abs(a.base - b.base) < 0.5 && a.left < b.left && a.right > b.left + 1)
+    .map((b) => a.said + " over " + b.said));
+})()`;
 
 interface Found {
   readonly passes: number;
@@ -99,6 +111,46 @@ describe("in a browser", () => {
     },
     120_000,
   );
+
+  it.each(["runner", "napkin"] as const)(
+    "no words of a part of the %s as SVG run over those beside them, whatever fonts there are",
+    async (name) => {
+      const sheet = makeSheet(exampleRecipe(name));
+      for (const part of sheet.parts) {
+        const page = await browser.newPage();
+        await page.setContent(partToSvg(sheet, part));
+        expect(await page.evaluate<readonly string[]>(OVERLAPS), part.name).toEqual([]);
+        await page.close();
+      }
+    },
+    120_000,
+  );
+
+  it("a line of SVG that runs from right to left begins at the right and ends at the left", async () => {
+    const page = await browser.newPage();
+    const line = {
+      kind: "text",
+      y: 12,
+      text: "ראנר (עש) 12!",
+      size: 10,
+      face: "serif",
+      fill: "#000",
+    } as const;
+    for (const at of [{ x: 95, anchor: "end" }, { x: 10 }] as const) {
+      await page.setContent(
+        toSvg({ width: 100, height: 20, shapes: [{ ...line, ...at }] }, { alt: "a line" }),
+      );
+      const [first, last, left, right] = await page.evaluate<[number, number, number, number]>(
+        `(() => { const text = document.querySelector("text"), box = text.getBBox();
+          const middle = (i) => { const { x, width } = text.getExtentOfChar(i); return x + width / 2; };
+          return [middle(0), middle(text.getNumberOfChars() - 1), box.x, box.x + box.width]; })()`,
+      );
+      expect(last).toBeLessThan(left + 5);
+      expect(first).toBeGreaterThan(right - 8);
+      expect("anchor" in at ? right : left).toBeCloseTo(at.x, 1);
+    }
+    await page.close();
+  });
 
   it("the checker finds the fault that is put in: a picture without its text", async () => {
     const html = toHtml(oddities["bare recipe"]()).replaceAll(/<title id="[^"]*">[^<]*<\/title>/g, "");

@@ -6,6 +6,7 @@ import { describe, expect, it } from "vitest";
 import { draft } from "../../units/test/arbitraries.js";
 import { hexOf, mixed, type Rgb, readColour } from "../src/colour.js";
 import type { Part, Sheet } from "../src/document/types.js";
+import { toSvg } from "../src/drawing/svg.js";
 import {
   exercise,
   key,
@@ -168,6 +169,29 @@ describe("a PNG", () => {
         { dpi: 60 },
       );
       expect(dark(shown)).toBeGreaterThan(dark(blank) + 8);
+    }
+  });
+
+  it("sets a line that runs from right to left with its first letter at the right and its last signs at the left", async () => {
+    const line = {
+      kind: "text",
+      y: 12,
+      text: `ש${".".repeat(30)}`,
+      size: 10,
+      face: "serif",
+      fill: "#000",
+    } as const;
+    for (const at of [{ x: 95, anchor: "end" }, { x: 10 }] as const) {
+      const svg = toSvg({ width: 100, height: 20, shapes: [{ ...line, ...at }] }, { alt: "a line" });
+      const { width, height, data } = PNG.sync.read(Buffer.from(await toPng(svg, { dpi: 60 })));
+      // The dots lie on the baseline: above them there is nothing but the letter.
+      const columns = Array.from({ length: width }, (_, x) => x).filter((x) =>
+        Array.from({ length: Math.floor(height * 0.45) }, (_, y) => data[(y * width + x) * 4]!).some(
+          (red) => red < 128,
+        ),
+      );
+      expect(columns.length, `${at.x}`).toBeGreaterThan(2);
+      expect(Math.min(...columns) / width, `${at.x}`).toBeGreaterThan(0.75);
     }
   });
 });

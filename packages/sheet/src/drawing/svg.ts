@@ -1,5 +1,7 @@
+import { runsLeft } from "./direction.js";
 import { escapeText } from "./escape.js";
 import { fontRuns } from "./font-runs.js";
+import { textWidth } from "./metrics.js";
 import { round } from "./round.js";
 import type { Drawing, Face, Shape, TextShape } from "./shape.js";
 
@@ -70,9 +72,28 @@ function strokeOf(stroke?: string, width = 0.1, dash?: readonly number[]): strin
   return ` stroke="${stroke}" stroke-width="${round(width)}"${dashes}`;
 }
 
-function textToSvg({ x, y, text, size, face, fill, anchor = "start" }: TextShape): string {
-  const at = anchor === "start" ? "" : ` text-anchor="${anchor}"`;
-  return `<text x="${round(x)}" y="${round(y)}" ${fontOf(face)} font-size="${round(size)}" fill="${fill}"${at}>${spans(text)}</text>`;
+function textToSvg(shape: TextShape): string {
+  const { x, y, text, size, face, fill } = shape;
+  return `<text x="${round(x)}" y="${round(y)}" ${fontOf(face)} font-size="${round(size)}" fill="${fill}"${placeOf(shape)}${widthOf(shape)}>${spans(text)}</text>`;
+}
+
+/**
+ * Where a line stands by its `x`. In a line that runs from right to left the start is at its right, so that marks at its
+ * end stand at its left.
+ */
+function placeOf({ text, anchor = "start", rtl = runsLeft(text) }: TextShape): string {
+  const towards = { start: "end", middle: "middle", end: "start" } as const;
+  const at = rtl ? towards[anchor] : anchor;
+  return `${rtl ? ' direction="rtl"' : ""}${at === "start" ? "" : ` text-anchor="${at}"`}`;
+}
+
+/**
+ * Words keep the width for which the page is laid out, whatever font a reader's machine has. Numbers are short, and other
+ * scripts join their letters, so these keep their own.
+ */
+function widthOf({ text, size, face }: TextShape): string {
+  if (text.length < 4 || fontRuns(text).some(({ script }) => script !== "latin")) return "";
+  return ` textLength="${round(textWidth(text, size, face))}" lengthAdjust="spacingAndGlyphs"`;
 }
 
 function fontOf(face: Face): string {

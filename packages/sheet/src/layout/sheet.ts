@@ -1,5 +1,6 @@
 import { plainText } from "../document/text.js";
 import type { Block, Paragraph, Part, Sheet } from "../document/types.js";
+import { runsLeft } from "../drawing/direction.js";
 import { palette } from "../drawing/palette.js";
 import { round } from "../drawing/round.js";
 import type { Shape } from "../drawing/shape.js";
@@ -9,7 +10,7 @@ import { layTable } from "./table.js";
 import { tagged } from "./tagged.js";
 import { type } from "./types-of-text.js";
 import { layWorking } from "./working.js";
-import { linesHeight, runsLeft, setLines, wrap } from "./wrap.js";
+import { linesHeight, setLines, wrap } from "./wrap.js";
 
 /** Text is set no wider than this, so that an eye finds the next line. */
 const MEASURE = 150;

@@ -1,5 +1,6 @@
 import { boxesOf, plainText } from "../document/text.js";
 import type { Column, Table, Text } from "../document/types.js";
+import { runsLeft } from "../drawing/direction.js";
 import { textWidth } from "../drawing/metrics.js";
 import { palette } from "../drawing/palette.js";
 import { round } from "../drawing/round.js";
@@ -7,7 +8,7 @@ import type { Shape } from "../drawing/shape.js";
 import type { Box, Flow } from "./flow.js";
 import { tagged } from "./tagged.js";
 import { type } from "./types-of-text.js";
-import { linesHeight, runsLeft, setLines, wrap } from "./wrap.js";
+import { linesHeight, setLines, wrap } from "./wrap.js";
 
 const GAP = 4;
 const NARROW_GAP = 2.6;

@@ -96,12 +96,6 @@ function cut(word: string, width: number, size: number, face: Face): string[] {
   return [...parts, part];
 }
 
-/** Right to left where its first letter is of a script that runs so. */
-export function runsLeft(text: string): boolean {
-  const letter = /\p{L}/u.exec(text)?.[0];
-  return letter !== undefined && /[\p{Script=Hebrew}\p{Script=Arabic}]/u.test(letter);
-}
-
 /**
  * Lines of text as shapes, the first baseline below `y`; lines that run from right to left are set against the right edge.
  */

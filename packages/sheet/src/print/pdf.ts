@@ -1,11 +1,11 @@
 import type { Sheet } from "../document/types.js";
+import { runsLeft } from "../drawing/direction.js";
 import { textWidth } from "../drawing/metrics.js";
 import { palette } from "../drawing/palette.js";
 import type { Shape } from "../drawing/shape.js";
 import type { FilledPage } from "../layout/flow.js";
 import { laySheet } from "../layout/sheet.js";
 import { type } from "../layout/types-of-text.js";
-import { runsLeft } from "../layout/wrap.js";
 import { roomWide } from "../pictures/size.js";
 import { fontFile, fontNames } from "./fonts.js";
 import { paint } from "./paint.js";

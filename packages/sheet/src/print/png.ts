@@ -21,7 +21,7 @@ export async function toPng(svg: string, options: PngOptions = {}): Promise<Uint
   const [, fontBuffers] = await Promise.all([ready(), fontBytes()]);
   const [width, height] = sizeOf(svg);
   const dpi = Math.min(options.dpi ?? 200, (MOST * 25.4) / Math.max(width, height));
-  const image = new Resvg(svg.replaceAll("data-role", "class"), {
+  const image = new Resvg(leftToRight(svg.replaceAll("data-role", "class")), {
     fitTo: { mode: "width", value: Math.max(1, Math.round((width * dpi) / 25.4)) },
     background: "#ffffff",
     font: {
@@ -42,6 +42,19 @@ export async function toPng(svg: string, options: PngOptions = {}): Promise<Uint
   } finally {
     image.free();
   }
+}
+
+/**
+ * The renderer knows no direction of a line: one that runs from right to left is told by the marks of an isolate around it
+ * (Unicode Standard Annex 9), and its start and end change places.
+ */
+function leftToRight(svg: string): string {
+  const anchors: Readonly<Record<string, string>> = { start: "end", middle: "middle", end: "start" };
+  return svg.replace(
+    /(<text [^>]*?) direction="rtl"(?: text-anchor="(\w+)")?([^>]*>)(.*?)<\/text>/g,
+    (_, before: string, anchor: string | undefined, after: string, text: string) =>
+      `${before} text-anchor="${anchors[anchor ?? "start"]!}"${after}\u2067${text}\u2069</text>`,
+  );
 }
 
 function sizeOf(svg: string): [width: number, height: number] {
