@@ -2,7 +2,7 @@
 
 export function line(...cells) {
   console.log(
-    cells.map((cell, i) => (i === 0 ? String(cell).padEnd(52) : String(cell).padStart(16))).join(""),
+    cells.map((cell, i) => (i === 0 ? String(cell).padEnd(52) : ` ${cell}`.padStart(17))).join(""),
   );
 }
 
