@@ -1,9 +1,7 @@
 /** How the benchmarks print. */
 
 export function line(...cells) {
-  console.log(
-    cells.map((cell, i) => (i === 0 ? String(cell).padEnd(52) : ` ${cell}`.padStart(17))).join(""),
-  );
+  console.log(cells.map((cell, i) => (i === 0 ? String(cell).padEnd(52) : ` ${cell}`.padStart(17))).join(""));
 }
 
 export const ms = (time) => `${time.toFixed(0)} ms`;
