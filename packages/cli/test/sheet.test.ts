@@ -207,7 +207,10 @@ describe("drawcord sheet", () => {
 function measuresIn(json: unknown): string[] {
   if (typeof json !== "object" || json === null) return [];
   if ("value" in json && "unit" in json)
-    return [`${json.value} ${json.unit}`.trim(), ...Object.values(json).flatMap(measuresIn)];
+    return [
+      `${json.value} ${json.unit}`.trim().replace(/\/m2$/, "/m²"),
+      ...Object.values(json).flatMap(measuresIn),
+    ];
   return Object.values(json).flatMap(measuresIn);
 }
 
