@@ -48,7 +48,11 @@ function written(block: Block, fileOf: (picture: Picture) => string): string[] {
 
 function inline(text: Text): string {
   return wordsOf(text)
-    .map((words) => (words.strong ? `**${escaped(words.text)}**` : escaped(words.text)))
+    .map((words, i) => {
+      const body = escaped(words.text, i === 0);
+      if (words.low) return `<sub>${body}</sub>`;
+      return words.strong ? `**${body}**` : body;
+    })
     .join("");
 }
 
@@ -65,12 +69,12 @@ function cell(text: Text, kind: Column["kind"]): string {
   return kind === "head" ? `**${escaped(plainText(text))}**` : inline(text);
 }
 
-/** Text in which nothing is markup; a line end becomes a blank. */
-function escaped(text: string): string {
+/** Text in which nothing is markup, at the start of a line or within it; a line end becomes a blank. */
+function escaped(text: string, opens = true): string {
   return showable(text)
     .replace(/\s*\n\s*/g, " ")
     .replace(/[\\`*_{}[\]<>()#+\-.!|~&$^=]/g, (mark, at: number) =>
-      /[+\-.#=()]/.test(mark) && !startsLine(text, at) ? mark : `\\${mark}`,
+      /[+\-.#=()]/.test(mark) && !(opens && startsLine(text, at)) ? mark : `\\${mark}`,
     );
 }
 

@@ -6,6 +6,7 @@ import { describe, expect, it } from "vitest";
 import { draft } from "../../units/test/arbitraries.js";
 import { hexOf, mixed, type Rgb, readColour } from "../src/colour.js";
 import type { Part, Sheet } from "../src/document/types.js";
+import { textWidth } from "../src/drawing/metrics.js";
 import { toSvg } from "../src/drawing/svg.js";
 import {
   exercise,
@@ -17,6 +18,7 @@ import {
   toHtml,
   toMarkdown,
 } from "../src/index.js";
+import { setLines, wrap } from "../src/layout/wrap.js";
 import { blocks } from "../src/pictures/blocks.js";
 import { toPng } from "../src/print.js";
 import { pageOf, textOf } from "./read-back.js";
@@ -143,6 +145,32 @@ describe("a part as SVG", () => {
 function decoded(text: string): string {
   return text.replaceAll("&#39;", "'");
 }
+
+describe("the working of a number", () => {
+  const sheet = makeSheet(exampleRecipe("runner"), { units: "imperial" });
+  const working = { ...sheet, parts: [partOf(sheet, "working")] };
+
+  it("sets the index of a letter small and below the line, a letter as a digit", () => {
+    for (const text of [toHtml(working), toMarkdown(working)]) {
+      expect(text).toContain("S<sub>m</sub> = ");
+      expect(text).toContain("T<sub>1</sub> = ");
+    }
+    const type = { size: 3, lead: 4, face: "serif", strong: "serif-bold" } as const;
+    const words = [{ text: "S" }, { text: "m", low: true }, { text: " = 2" }];
+    const [letter, index, rest] = setLines(wrap(words, 100, type), 0, 0, 100, type);
+    expect(index!.size).toBeLessThan(letter!.size);
+    expect(index!.y).toBeGreaterThan(letter!.y);
+    expect(rest).toMatchObject({ size: letter!.size, y: letter!.y });
+    expect(rest!.x - index!.x).toBeCloseTo(textWidth("m", index!.size, "serif"), 6);
+  });
+
+  it("gives its result in both units on a sheet in inches, as its formula counts in metric ones", () => {
+    const results = working.parts[0]!.blocks.flatMap((block) =>
+      block.kind === "working" ? [block.result] : [],
+    );
+    expect(results).toContain("270 mm (10.63 in)");
+  });
+});
 
 describe("a PNG", () => {
   it("of a part shows the colours of its threads, in the same dots each time", async () => {

@@ -26,6 +26,8 @@ export type PartName = (typeof partNames)[number];
 export interface Words {
   readonly text: string;
   readonly strong?: boolean;
+  /** Set small and below the line, as the index of a letter. */
+  readonly low?: boolean;
   /** What a class is to find out: left blank on an exercise. */
   readonly answer?: boolean;
 }

@@ -99,6 +99,7 @@ function inline(text: Text): string {
       const body = /^_+$/.test(words.text)
         ? '<span class="blank"><span class="unseen">to fill in</span>&nbsp;</span>'
         : escapeText(words.text);
+      if (words.low) return `<sub>${body}</sub>`;
       return words.strong ? `<strong>${body}</strong>` : body;
     })
     .join("");

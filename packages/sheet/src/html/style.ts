@@ -41,6 +41,7 @@ tbody th.phrase{white-space:normal;min-width:9rem}
 .swatch{width:2rem;height:1rem;margin-top:.2rem;outline:1px solid var(--rule)}
 input[type=checkbox]{accent-color:var(--accent);width:1.1rem;height:1.1rem;margin:.1rem 0}
 strong{font-weight:600}
+sub{font-size:.75em;line-height:0}
 .blank{position:relative;display:inline-block;min-width:5em;border-bottom:1px solid var(--muted)}
 .unseen{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%);white-space:nowrap}
 .working{margin:1.8rem 0;padding-top:.8rem;border-top:1px solid var(--hair)}

@@ -19,6 +19,15 @@ export interface Type {
 interface Piece {
   readonly text: string;
   readonly face: Face;
+  /** Whether it is set small and below the line. */
+  readonly low: boolean;
+}
+
+/** The size of an index beside that of its letter, and how far below the line it stands. */
+const INDEX = { size: 0.7, below: 0.18 };
+
+function widthOf({ text, face, low }: Piece, size: number): number {
+  return textWidth(text, low ? size * INDEX.size : size, face);
 }
 
 /** A line of text. */
@@ -34,12 +43,13 @@ const SLACK = 1.02;
 export function wrap(text: Text, width: number, type: Type): Line[] {
   const lines: Piece[][] = [[]];
   let used = 0;
-  const put = (piece: Piece, wide: number) => {
+  const put = (piece: Piece) => {
     const line = lines.at(-1)!;
     const last = line.at(-1);
-    if (last?.face === piece.face) line[line.length - 1] = { ...last, text: last.text + piece.text };
+    if (last?.face === piece.face && last.low === piece.low)
+      line[line.length - 1] = { ...last, text: last.text + piece.text };
     else line.push(piece);
-    used += wide;
+    used += widthOf(piece, type.size) * SLACK;
   };
   const newLine = () => {
     lines.push([]);
@@ -47,24 +57,24 @@ export function wrap(text: Text, width: number, type: Type): Line[] {
   };
   for (const words of wordsOf(text)) {
     const face = words.strong ? type.strong : type.face;
+    const low = words.low ?? false;
     for (const word of words.text.match(/\n|[^\S\n\u00a0]+|[^\s\u00a0]+(?:\u00a0[^\s\u00a0]*)*|\u00a0+/g) ??
       []) {
       if (word === "\n") {
         newLine();
         continue;
       }
-      const wide = textWidth(word, type.size, face) * SLACK;
+      const wide = widthOf({ text: word, face, low }, type.size) * SLACK;
       if (/^\s/.test(word)) {
-        if (used > 0 && used + wide <= width)
-          put({ text: " ", face }, textWidth(" ", type.size, face) * SLACK);
+        if (used > 0 && used + wide <= width) put({ text: " ", face, low });
         continue;
       }
       if (used > 0 && used + wide > width) newLine();
-      if (wide <= width) put({ text: word, face }, wide);
+      if (wide <= width) put({ text: word, face, low });
       else
         for (const part of cut(word, width, type.size, face)) {
           if (used > 0) newLine();
-          put({ text: part, face }, textWidth(part, type.size, face) * SLACK);
+          put({ text: part, face, low });
         }
     }
   }
@@ -110,19 +120,20 @@ export function setLines(
   return lines.flatMap((line, i) => {
     const baseline = y + type.size * 0.8 + i * type.lead;
     let at = x;
-    return line.map(({ text, face }): TextShape => {
+    return line.map((piece): TextShape => {
+      const { text, face, low } = piece;
       const shape: TextShape = {
         kind: "text",
         x: rtl ? x + width : at,
-        y: baseline,
+        y: baseline + (low ? INDEX.below * type.size : 0),
         text,
-        size: type.size,
+        size: low ? INDEX.size * type.size : type.size,
         face,
         fill: type.fill ?? palette.ink,
         rtl,
         ...(rtl ? { anchor: "end" } : {}),
       };
-      at += textWidth(text, type.size, face);
+      at += widthOf(piece, type.size);
       return shape;
     });
   });

@@ -43,6 +43,7 @@ function allSteps(numbers: readonly Quantity[]): Result[] {
   return [...told.values()];
 }
 
+/** The substitution is metric, as its formula is: where the sheet is not, the result stands in both. */
 function working(result: Result, number: number, units: Context["options"]["units"]): Working {
   const { data, tex } = explain(result);
   const [left, general, substituted] = sides(readTex(tex)) as [Formula, Formula, Formula];
@@ -53,7 +54,7 @@ function working(result: Result, number: number, units: Context["options"]["unit
     title: `${number}. ${data.title.charAt(0).toUpperCase()}${data.title.slice(1)}`,
     formula: { kind: "row", items: [left, equal, general] },
     substitution: { kind: "row", items: [left, equal, substituted] },
-    result: inUnits(result, units),
+    result: inUnits(result, units === "metric" ? units : "both"),
     symbols: data.values.map(symbolText),
     source: data.validity === undefined ? data.source : `${data.source}. Holds for: ${data.validity}`,
   };
@@ -64,16 +65,12 @@ function symbolText({ symbol, meaning, values, assumed, from }: WorkingValue): T
     writeQuantity({ ...rest, value: Number(value.toPrecision(6)) }),
   );
   const why = assumed === undefined ? "" : ` (assumed: ${assumed})`;
+  const [letter, index] = symbol.split("_") as [string, string?];
   return [
-    { text: `${lowered(symbol)} = ` },
+    { text: letter },
+    ...(index === undefined ? [] : [{ text: index, low: true }]),
+    { text: " = " },
     { text: written.join(", "), answer: from !== undefined },
     { text: `: ${meaning}${why}` },
   ];
-}
-
-/** `T_1` as it is set in running text: T₁; a letter, of which few fonts have a small one, stands as it is: Lc. */
-function lowered(symbol: string): string {
-  return symbol.replace(/_(\w+)$/, (_, small: string) =>
-    small.replace(/\d/g, (digit) => String.fromCharCode(0x2080 + Number(digit))),
-  );
 }
