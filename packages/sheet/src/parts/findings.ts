@@ -25,14 +25,15 @@ export function findingsPart({ woven, report, closeness }: Context): Part {
   if (picture !== undefined) blocks.push({ kind: "pictures", pictures: [picture] });
   if (findings.length > 0) blocks.push(list(numbered));
   const left = numbered.filter(({ number }) => number === undefined);
-  for (const rule of new Set(left.map(({ finding }) => finding.rule))) {
-    const more = left.filter(({ finding }) => finding.rule === rule).length;
-    const text = `The list stops at ${MOST_OF_A_RULE} findings of the rule ${rule}; there are ${count(more)} more like them, marked without a number where there is room.`;
+  const more = [...new Set(left.map(({ finding }) => finding.rule))].map(
+    (rule) => `${count(left.filter(({ finding }) => finding.rule === rule).length)} of the rule ${rule}`,
+  );
+  if (more.length > 0) {
+    const text = `The list stops at ${MOST_OF_A_RULE} findings of a rule. There are more like them, marked without a number where there is room: ${more.join(", ")}.`;
     blocks.push({ kind: "paragraph", tone: "note", text: answer(text) });
   }
-  for (const { rule, reason } of rules.skipped) {
-    blocks.push({ kind: "paragraph", tone: "note", text: `The rule ${rule} did not run: ${reason}.` });
-  }
+  const still = rules.skipped.map(({ rule, reason }) => `The rule ${rule} did not run: ${reason}.`);
+  if (still.length > 0) blocks.push({ kind: "paragraph", tone: "note", text: still.join(" ") });
   if (picture !== undefined) {
     blocks.push({
       kind: "paragraph",
@@ -76,7 +77,7 @@ function list(findings: readonly NumberedFinding[]): Block {
         : [
             [
               `${number}`,
-              answer(`${severitySign[severity]} ${severity}`),
+              answer(`${severitySign[severity]}\u00a0${severity}`),
               answer(rule),
               answer(waived === undefined ? message : `${message} (waived: ${waived})`),
             ],

@@ -9,7 +9,7 @@ import { squaresPath } from "../drawing/squares.js";
 import type { Stretch, Woven } from "../woven.js";
 import type { Closeness } from "./cloth.js";
 import { label } from "./label.js";
-import { roomHigh, roomWide } from "./size.js";
+import { roomHigh } from "./size.js";
 import { type Area, placer } from "./spread.js";
 
 /** Marks without a number on a picture at the most; the list counts them all. */
@@ -48,7 +48,7 @@ export function faultsPicture(
   const placed = findings.filter(({ finding: { ends, picks } }) => ends !== undefined || picks !== undefined);
   if (placed.length === 0) return undefined;
   const scale = Math.min(
-    ((roomWide - 2 * MARGIN) * endsPerCm) / woven.ends,
+    (MOST_WIDE * endsPerCm) / woven.ends,
     ((roomHigh - 2 * MARGIN - LEGEND) * picksPerCm) / woven.picks,
   );
   const frame: Frame = { x: MARGIN, y: MARGIN, sx: scale / endsPerCm, sy: scale / picksPerCm };
@@ -79,6 +79,9 @@ export function faultsPicture(
 /** Room around the figure for numbers, and below it for the legend, in mm. */
 const MARGIN = 5;
 const LEGEND = 5;
+
+/** As wide as keeps numbers apart and leaves the page some of the list. */
+const MOST_WIDE = 145;
 
 /**
  * Frames around the numbered findings, the gravest on top; their numbers, set apart; and small marks for those without a
