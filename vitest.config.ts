@@ -7,8 +7,10 @@ export default defineConfig({
   test: {
     include: ["packages/*/test/**/*.test.ts", "tests/**/*.test.ts"],
     setupFiles: ["tests/support/seed.ts"],
-    testTimeout: 60_000,
-    hookTimeout: 60_000,
+    // By default one core is left idle, and on two that is half of them.
+    maxWorkers: "100%",
+    testTimeout: 120_000,
+    hookTimeout: 120_000,
     coverage: {
       provider: "v8",
       include: ["packages/*/src/**/*.ts"],
