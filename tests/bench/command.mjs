@@ -54,21 +54,30 @@ export function command(files) {
   });
 }
 
-/** Small recipes that a weaver checks; the last states numbers of its project, for which the formulas of yarn are loaded. */
-const small = ["band", "napkin", "runner", "faulty-runner"].map(
+/** Recipes of the examples; the last states numbers of its project, for which the formulas of yarn are loaded. */
+const examples = ["band", "napkin", "runner", "faulty-runner"].map(
   (name) => `shared/recipes/${name}.recipe.yaml`,
 );
 
-/** How much longer checking each of some small recipes takes than Node takes to start and do nothing, in ms: the median of some runs. */
+/**
+ * How much longer checking some recipes takes than Node takes to start and do nothing, in ms: the median of some runs.
+ * The first is small: the one that `init` writes.
+ */
 export function startUp(runs) {
   const timed = (args) => {
     const start = performance.now();
     spawnSync(process.execPath, args);
     return performance.now() - start;
   };
-  return small.map((file) => {
-    const beyond = () => timed([bin, "check", here(file)]) - timed(["-e", "0"]);
+  const measured = (file, path) => {
+    const beyond = () => timed([bin, "check", path]) - timed(["-e", "0"]);
     const times = Array.from({ length: runs }, beyond).sort((a, b) => a - b);
     return { file, ms: times[Math.floor(runs / 2)] };
+  };
+  return withFolder((folder) => {
+    const starter = "starter.recipe.yaml";
+    const { status, stderr } = spawnSync(process.execPath, [bin, "init", starter], { cwd: folder });
+    if (status !== 0) throw new Error(`no recipe to begin from was written: ${stderr}`);
+    return [measured(starter, join(folder, starter)), ...examples.map((file) => measured(file, here(file)))];
   });
 }
