@@ -3,6 +3,7 @@ import { expand, type UnitDraft } from "@drawcord/units";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { type CheckOptions, check, checkGrid, type Finding } from "../src/index.js";
+import { onTabby } from "../src/rules/examples.js";
 import { draft, drawdown } from "./arbitraries.js";
 import { cellsOf } from "./slow-twin.js";
 
@@ -223,18 +224,9 @@ describe("thin-area", () => {
     fc.assert(
       fc.property(fc.integer({ min: 1, max: 8 }), fc.integer({ min: 1, max: 8 }), (unit, row) => {
         const one: UnitDraft = {
-          ground: {
-            shafts: 2,
-            threading: [1, 2],
-            steps: [
-              { raise: [1], sink: [2] },
-              { raise: [2], sink: [1] },
-            ],
-          },
-          unitEnds: 2,
+          ...onTabby,
           threading: Array.from({ length: 10 }, (_, i) => [i + 1]),
           lifts: Array.from({ length: 10 }, (_, i) => (i === row ? [unit + 1] : [])),
-          picksPerRow: 2,
         };
         expect(found("thin-area", one)).toMatchObject([
           { units: [unit + 1, unit + 1], rows: [row + 1, row + 1] },

@@ -3,6 +3,7 @@ import { expand, type UnitDraft } from "@drawcord/units";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { type CheckOptions, check, checkGrid, type Finding, type Span } from "../src/index.js";
+import { onTabby } from "../src/rules/examples.js";
 import { draft, drawdown, slippedDraft } from "./arbitraries.js";
 import { cellsOf } from "./slow-twin.js";
 
@@ -179,18 +180,9 @@ describe("lift-slip", () => {
         const row = rows[at % rows.length]!;
         row[unit] = !row[unit];
         const one: UnitDraft = {
-          ground: {
-            shafts: 2,
-            threading: [1, 2],
-            steps: [
-              { raise: [1], sink: [2] },
-              { raise: [2], sink: [1] },
-            ],
-          },
-          unitEnds: 2,
+          ...onTabby,
           threading: upTo(7).map((i) => [i + 1]),
           lifts: rows.map((cells) => cells.flatMap((cell, i) => (cell ? [i + 1] : []))),
-          picksPerRow: 2,
         };
         const lopsided = rows.flatMap((cells, i) =>
           String(cells) === String(cells.toReversed()) ? [] : [i + 1],

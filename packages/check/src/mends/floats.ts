@@ -1,6 +1,5 @@
 /** Mends of floats that are too long: squares turned, or ties added to the ground that bind the float down. */
-import { expand, type UnitDraft } from "@drawcord/units";
-import type { Cloth } from "../cloth.js";
+import { type Expansion, expand, type UnitDraft } from "@drawcord/units";
 import { allowedFloat } from "../float-limit.js";
 import { allowedOfGround, eachGroundFloat } from "../measure/ground-floats.js";
 import { eachLongRun } from "../measure/long-runs.js";
@@ -59,8 +58,8 @@ function longFloatsIn(draft: UnitDraft, options: CheckOptions): Faults {
 }
 
 function longFloats(draft: UnitDraft, options: CheckOptions): LongFloat[] {
-  const cloth = measureDraft(draft, expand(draft), options);
-  const shaftOfEnd = groundShafts(draft, cloth.warp.count);
+  const expansion = expand(draft);
+  const cloth = measureDraft(draft, expansion, options);
   const floats: LongFloat[] = [];
   const warp = allowedFloat(options, "warp");
   const ofGround = allowedOfGround(cloth, warp).threads;
@@ -68,9 +67,9 @@ function longFloats(draft: UnitDraft, options: CheckOptions): LongFloat[] {
   for (const state of [0, 1] as const) {
     const keep = (ends: readonly number[], picks: readonly number[]) =>
       floats.push({
-        squares: squaresOf(cloth, ends, picks),
-        shafts: new Set(ends.map((end) => shaftOfEnd[end]!)),
-        steps: new Set(picks.map((pick) => cloth.plan!.stepOfPick[pick]!)),
+        squares: squaresOf(expansion, ends, picks),
+        shafts: new Set(ends.map((end) => expansion.shaftOfEnd[end]!)),
+        steps: new Set(picks.map((pick) => expansion.stepOfPick[pick]!)),
         raised: state === 1,
       });
     eachLongRun(
@@ -99,24 +98,15 @@ function passed(first: number, last: number, length: number): number[] {
 }
 
 /** The squares of some ends and picks; a selvedge has none. */
-function squaresOf({ plan }: Cloth, ends: readonly number[], picks: readonly number[]): Square[] {
-  if (plan === undefined) return [];
-  const units = new Set(ends.map((end) => plan.unitOfEnd[end]!));
+function squaresOf(
+  { rowOfPick, unitOfEnd }: Expansion,
+  ends: readonly number[],
+  picks: readonly number[],
+): Square[] {
+  const units = new Set(ends.map((end) => unitOfEnd[end]!));
   units.delete(-1);
-  const rows = [...new Set(picks.map((pick) => plan.rowOfPick[pick]!))];
+  const rows = [...new Set(picks.map((pick) => rowOfPick[pick]!))];
   return [...units].flatMap((unit) => rows.map((row): Square => [unit, row]));
-}
-
-/** The ground shaft of each end, the selvedges too. */
-function groundShafts({ ground, selvedge = {} }: UnitDraft, ends: number): number[] {
-  const { left = [], right = [] } = selvedge;
-  const between = ends - left.length - right.length;
-  const { threading } = ground;
-  return [
-    ...left,
-    ...Array.from({ length: between }, (_, end) => threading[end % threading.length]!),
-    ...right,
-  ];
 }
 
 /** Ties added one after the other, each time the one that leaves the fewest long floats. */
