@@ -11,11 +11,14 @@ export function proposals(
   options: CheckOptions,
 ): readonly Proposal[] {
   const textOf = (draft: UnitDraft) => reviseDraft(source, file, draft).text;
-  return mend(original, options).map(({ changes, draft, rules, squares }) => ({
+  const mends = mend(original, options);
+  if (mends.length === 0) return [];
+  const before = textOf(original);
+  return mends.map(({ changes, draft, rules, squares }) => ({
     rules,
     changes,
     ...(squares !== undefined && { squares }),
     words: changes.map(sayChange).join("; "),
-    edits: editsBetween(textOf(original), textOf(draft)),
+    edits: editsBetween(before, textOf(draft)),
   }));
 }
