@@ -35,7 +35,8 @@ export default defineConfig([
   preset("yarn", ["index", "quantity"]),
   preset("ground", ["index"]),
   preset("units", ["index"]),
-  preset("check", ["index"]),
+  preset("check", ["index", "measure"]),
+  preset("causes", ["index"]),
   preset("files", ["index"]),
   preset("sheet", ["index", "print"]),
   {

@@ -1,5 +1,6 @@
 /** Slips planted in good drafts, one at a time, and whether the checker finds each where it was planted. */
-import { check, mend } from "@drawcord/check";
+import { mend } from "@drawcord/causes";
+import { check } from "@drawcord/check";
 import { expand } from "@drawcord/units";
 
 /** Numbers from 0 to below 1, the same in every run (mulberry32, from memory). */

@@ -6,7 +6,10 @@ import { place } from "./words.js";
 
 const WEIGHT: Readonly<Record<Severity, number>> = { error: 0, warning: 1, note: 2 };
 
-/** Lets every rule look at a cloth, and sorts what they find. */
+/**
+ * Lets every rule look at a cloth, and sorts what they find.
+ * @example findAll(measureDraft(draft, expand(draft), {}), []).findings // []
+ */
 export function findAll(
   cloth: Cloth,
   rules: readonly Rule[],

@@ -3,8 +3,6 @@ export type { Cloth, Figure, Plan, Squares, System } from "./cloth.js";
 export { CheckError, type CheckErrorCode } from "./error.js";
 export { allowedFloat } from "./float-limit.js";
 export type { AllowedLength } from "./measured-length.js";
-export { type Mend, mend } from "./mend.js";
-export { applyChange, type Change, sayChange } from "./mends/change.js";
 export type {
   AreaLimit,
   CheckOptions,

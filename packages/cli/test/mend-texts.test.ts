@@ -1,4 +1,5 @@
-import { check, mend } from "@drawcord/check";
+import { mend } from "@drawcord/causes";
+import { check } from "@drawcord/check";
 import { checkOptions, readRecipe, reviseDraft, writeRecipe } from "@drawcord/files";
 import fc from "fast-check";
 import { expect, it } from "vitest";

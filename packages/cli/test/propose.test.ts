@@ -1,7 +1,8 @@
 import { writeFileSync } from "node:fs";
 import { join } from "node:path";
-import { applyChange, check } from "@drawcord/check";
+import { check } from "@drawcord/check";
 import { checkOptions, readRecipe } from "@drawcord/files";
+import { applyChange } from "@drawcord/units";
 import schema from "@microsoft/jest-sarif/lib/schemas/sarif-2.1.0-rtm.5.json" with { type: "json" };
 import * as draft04 from "ajv-draft-04";
 import fc from "fast-check";

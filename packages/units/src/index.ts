@@ -1,3 +1,6 @@
+export { applyChange, applyChanges } from "./change/apply.js";
+export type { Change } from "./change/change.js";
+export { sayChange } from "./change/say.js";
 export { chartOf, type HarnessPlan, threadedChart } from "./chart.js";
 export { checkDraft, type DraftSize, draftSize, MOST_INTERLACEMENTS, MOST_THREADS } from "./draft-check.js";
 export { UnitsError, type UnitsErrorCode, type UnitsFacts } from "./error.js";

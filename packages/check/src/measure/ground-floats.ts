@@ -19,7 +19,10 @@ function groundPicks({ wefts, weftOfPick }: Cloth): number[] {
   return picks.length === weftOfPick.length ? [] : picks;
 }
 
-/** A limit along the ends in picks of the ground weft: in mm it comes to fewer of them, as they are only some of the picks. */
+/**
+ * A limit along the ends in picks of the ground weft: in mm it comes to fewer of them, as they are only some of the picks.
+ * @example allowedOfGround(measureDraft(draft, expand(draft), {}), { threads: 7, passed: "pick", perCm: 1, assumed: false }).threads // 7
+ */
 export function allowedOfGround(cloth: Cloth, allowed: AllowedLength): AllowedLength {
   const { mm, perCm } = allowed;
   if (mm === undefined) return allowed;
@@ -31,6 +34,7 @@ export function allowedOfGround(cloth: Cloth, allowed: AllowedLength): AllowedLe
  * Visits the floats of the ends over more than `allowed` picks of the ground weft that are tied by picks of another weft
  * only. A float that no pick ties is left out: it is one over all picks. `first` and `last` are picks of the cloth, and
  * the length counts those of the ground weft.
+ * @example eachGroundFloat(measureDraft(draft, expand(draft), {}), 1, 1, () => {}) // undefined
  */
 export function eachGroundFloat(cloth: Cloth, state: 0 | 1, allowed: number, visit: VisitLongRun): void {
   const picks = groundPicks(cloth);

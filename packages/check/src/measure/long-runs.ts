@@ -8,6 +8,7 @@ export type VisitLongRun = (thread: number, first: number, last: number, length:
  * Visits the runs of one state that are longer than what is allowed on their thread, thread by thread. Only threads that
  * have such a run are looked through. A run that goes on over the seam of a repeat is told where it begins, as far as
  * the seam.
+ * @example eachLongRun(measureDraft(draft, expand(draft), {}).warp, 1, () => 1, () => {}) // undefined
  */
 export function eachLongRun(
   system: System,

@@ -12,7 +12,10 @@ import { draftSquares, plainSquares } from "./squares.js";
 import { type DraftThreads, measureStretches, type Stretches } from "./stretches.js";
 import { measureThreads } from "./threads.js";
 
-/** Measures the cloth of a draft that was worked out to every end and pick. */
+/**
+ * Measures the cloth of a draft that was worked out to every end and pick.
+ * @example measureDraft(draft, expand(draft), {}).warp.count // 4
+ */
 export function measureDraft(draft: UnitDraft, expansion: Expansion, options: CheckOptions): Cloth {
   const { drawdown, drawn, squares, unitOfEnd, rowOfPick, stepOfPick } = expansion;
   const shafts = new Map(shaftUses(draft).map((use) => [use.shaft, use]));

@@ -103,7 +103,10 @@ export const threadingSlip: Rule = {
   },
 };
 
-/** The slip in the threading of a draft. */
+/**
+ * The slip in the threading of a draft.
+ * @example slipOfThreading(draft) // undefined
+ */
 export function slipOfThreading({ threading }: UnitDraft): Slip | undefined {
   return findSlip(threading.map((shafts) => shafts.join("+")));
 }

@@ -1,5 +1,7 @@
-import { check, type Mend, mend, sayChange } from "@drawcord/check";
+import { type Mend, mend } from "@drawcord/causes";
+import { check } from "@drawcord/check";
 import { checkOptions, kindOf, readRecipe, reviseDraft, statedNumbers } from "@drawcord/files";
+import { sayChange } from "@drawcord/units";
 import { CliError } from "../error.js";
 import type { Io } from "../io.js";
 import { oneLine } from "../printable.js";

@@ -1,4 +1,5 @@
-import type { Finding, Mend } from "@drawcord/check";
+import type { Mend } from "@drawcord/causes";
+import type { Finding } from "@drawcord/check";
 import type { Edit } from "./edits.js";
 
 /** A mend that is proposed. Plain data. */

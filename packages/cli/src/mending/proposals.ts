@@ -1,6 +1,7 @@
-import { type CheckOptions, mend, sayChange } from "@drawcord/check";
+import { mend } from "@drawcord/causes";
+import type { CheckOptions } from "@drawcord/check";
 import { type Recipe, reviseDraft } from "@drawcord/files";
-import type { UnitDraft } from "@drawcord/units";
+import { sayChange, type UnitDraft } from "@drawcord/units";
 import { editsBetween } from "./edits.js";
 import type { Proposal } from "./proposal.js";
 

@@ -4,10 +4,8 @@
  * connexion with graphs", Numerische Mathematik 1, 1959): the first draft without a fault that makes nothing else worse
  * turns as few squares as can be. Where that takes too long, the best turn is taken each time instead.
  */
-import { draftSize, type UnitDraft } from "@drawcord/units";
-import { applyChange, type Change } from "./change.js";
+import { applyChange, applyChanges, type Change, draftSize, type UnitDraft } from "@drawcord/units";
 import { isDrawn, squaresTurned } from "./turned.js";
-import { applyAll } from "./way.js";
 
 /** Interlacements looked at, over all drafts tried, before a search is given up. */
 const MOST_LOOKED_AT = 2 ** 18;
@@ -122,7 +120,7 @@ function withoutIdle(
 ): readonly Change[] {
   return changes.reduce<readonly Change[]>((needed, change) => {
     const others = needed.filter((one) => one !== change);
-    return others.length > 0 && accept(applyAll(draft, others)) ? others : needed;
+    return others.length > 0 && accept(applyChanges(draft, others)) ? others : needed;
   }, changes);
 }
 

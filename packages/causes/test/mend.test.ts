@@ -1,6 +1,7 @@
-import type { UnitDraft } from "@drawcord/units";
+import { type CheckOptions, check, rules } from "@drawcord/check";
+import { sayChange, type UnitDraft } from "@drawcord/units";
 import { describe, expect, it } from "vitest";
-import { type CheckOptions, check, mend, rules, sayChange } from "../src/index.js";
+import { mend } from "../src/index.js";
 
 /** Clean twill, n ends to a unit and picks to a row. */
 const twill: UnitDraft["ground"] = {

@@ -1,10 +1,13 @@
-import { expand, type UnitDraft } from "@drawcord/units";
-import type { Figure } from "../cloth.js";
-import { measureDraft } from "../measure/measure.js";
-import { lopsided, slipOfLifts, unlikeUnits } from "../rules/lift-slip.js";
-import { slipOfThreading } from "../rules/threading-slip.js";
-import type { Slip } from "../symmetry.js";
-import type { Change } from "./change.js";
+import {
+  type Figure,
+  lopsided,
+  measureDraft,
+  type Slip,
+  slipOfLifts,
+  slipOfThreading,
+  unlikeUnits,
+} from "@drawcord/check/measure";
+import { type Change, expand, type UnitDraft } from "@drawcord/units";
 import type { Twin } from "./twin.js";
 import type { Way } from "./way.js";
 

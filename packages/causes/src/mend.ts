@@ -1,10 +1,8 @@
-import type { UnitDraft } from "@drawcord/units";
-import { check } from "./check.js";
-import type { Change } from "./mends/change.js";
+import { type CheckOptions, check } from "@drawcord/check";
+import type { Change, UnitDraft } from "@drawcord/units";
 import { mendFigure } from "./mends/figure.js";
 import { mendPlan, mendTogether } from "./mends/plan.js";
 import { squaresTurned } from "./mends/turned.js";
-import type { CheckOptions } from "./options.js";
 
 /** The least changes after which one rule or several pass, and no other finds anything new or worse. */
 export interface Mend {

@@ -1,6 +1,5 @@
-import type { UnitDraft } from "@drawcord/units";
-import type { CheckOptions } from "../options.js";
-import type { Change } from "./change.js";
+import type { CheckOptions } from "@drawcord/check";
+import type { Change, UnitDraft } from "@drawcord/units";
 import type { Way } from "./way.js";
 
 /** Lifts without the number that only stands for static units. */

@@ -1,11 +1,7 @@
 /** Mends of floats that are too long: squares turned, or ties added to the ground that bind the float down. */
-import { type Expansion, expand, type UnitDraft } from "@drawcord/units";
-import { allowedFloat } from "../float-limit.js";
-import { allowedOfGround, eachGroundFloat } from "../measure/ground-floats.js";
-import { eachLongRun } from "../measure/long-runs.js";
-import { measureDraft } from "../measure/measure.js";
-import type { CheckOptions } from "../options.js";
-import { applyChange, type Change } from "./change.js";
+import { allowedFloat, type CheckOptions } from "@drawcord/check";
+import { allowedOfGround, eachGroundFloat, eachLongRun, measureDraft } from "@drawcord/check/measure";
+import { applyChange, type Change, type Expansion, expand, type UnitDraft } from "@drawcord/units";
 import { canTurn, drafts, type Faults, leastTurned, quicklyTurned, type Square } from "./squares.js";
 
 /** Drafts that a search tries at most. */

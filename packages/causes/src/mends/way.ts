@@ -1,6 +1,5 @@
-import type { UnitDraft } from "@drawcord/units";
-import type { CheckOptions } from "../options.js";
-import { applyChange, type Change } from "./change.js";
+import type { CheckOptions } from "@drawcord/check";
+import type { Change, UnitDraft } from "@drawcord/units";
 import type { Twin } from "./twin.js";
 
 /** Changes that may mend a draft, to be proved. */
@@ -14,8 +13,3 @@ export interface Way {
 
 /** The ways that may make a rule pass, the likeliest and the smallest first. */
 export type Ways = (draft: UnitDraft, options: CheckOptions) => readonly Way[];
-
-/** The draft with all the changes made to it, one after the other. */
-export function applyAll(draft: UnitDraft, changes: readonly Change[]): UnitDraft {
-  return changes.reduce(applyChange, draft);
-}

@@ -1,5 +1,4 @@
-import type { UnitDraft } from "@drawcord/units";
-import type { Change } from "./change.js";
+import type { Change, UnitDraft } from "@drawcord/units";
 
 /**
  * The ties that would set a counted weave right. In a counted weave every step raises (or sinks) one shaft, and each

@@ -1,5 +1,4 @@
-import type { UnitDraft } from "@drawcord/units";
-import type { Change } from "./change.js";
+import type { Change, UnitDraft } from "@drawcord/units";
 import type { Way } from "./way.js";
 
 /** Selvedges that interlace as the cloth does: their ends go on in the order of the ground threading, on one side or both. */

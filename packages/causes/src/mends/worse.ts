@@ -3,7 +3,7 @@
  * the same place, at least as bad; and of no kind may there be more faults. A slip is the one exception, for notes alone:
  * what its counterpart had before, as a thin area of the figure has it on the other side too, is no new fault.
  */
-import type { Finding, Report, Span } from "../report.js";
+import type { Finding, Report, Span } from "@drawcord/check";
 import type { Twin } from "./twin.js";
 
 /**

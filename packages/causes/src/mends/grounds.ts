@@ -1,6 +1,5 @@
 /** Changes to the ground that may mend a draft. */
-import type { UnitDraft } from "@drawcord/units";
-import type { Change } from "./change.js";
+import type { Change, UnitDraft } from "@drawcord/units";
 import { slippedTies } from "./ties.js";
 import type { Way } from "./way.js";
 

@@ -1,8 +1,9 @@
-import type { UnitDraft } from "@drawcord/units";
+import { type CheckOptions, check, type Report } from "@drawcord/check";
+import { applyChange, sayChange, type UnitDraft } from "@drawcord/units";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { applyChange, type CheckOptions, check, mend, type Report, sayChange } from "../src/index.js";
-import { draft, repeat, slippedDraft, smallDraft } from "./arbitraries.js";
+import { draft, repeat, slippedDraft, smallDraft } from "../../check/test/arbitraries.js";
+import { mend } from "../src/index.js";
 import { worseThan } from "./worse-slowly.js";
 
 /** Whether a rule finds anything that the weaver has not accepted. */

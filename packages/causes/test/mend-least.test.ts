@@ -1,8 +1,9 @@
-import type { UnitDraft } from "@drawcord/units";
+import { type CheckOptions, check, rules } from "@drawcord/check";
+import type { Change, UnitDraft } from "@drawcord/units";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { type Change, type CheckOptions, check, mend, rules } from "../src/index.js";
-import { smallDraft } from "./arbitraries.js";
+import { smallDraft } from "../../check/test/arbitraries.js";
+import { mend } from "../src/index.js";
 import { worseThan } from "./worse-slowly.js";
 
 /** Whether a unit is drawn in a row. */

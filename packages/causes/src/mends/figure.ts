@@ -1,18 +1,7 @@
 /** Mends of the figure, square by square: of floats that are too long, of the balance, of turns that are not held. */
-import { expand, type UnitDraft } from "@drawcord/units";
-import { findAll } from "../findings.js";
-import { measureDraft } from "../measure/measure.js";
-import type { CheckOptions } from "../options.js";
-import type { Finding } from "../report.js";
-import { edgeFloat } from "../rules/edge-float.js";
-import { faceShare } from "../rules/face-share.js";
-import { floatLength } from "../rules/float-length.js";
-import { largeArea } from "../rules/large-area.js";
-import { longStretch } from "../rules/long-stretch.js";
-import type { Rule } from "../rules/rule.js";
-import { unevenTakeUp } from "../rules/uneven-take-up.js";
-import { unlikeSides } from "../rules/unlike-sides.js";
-import type { Change } from "./change.js";
+import { type CheckOptions, type Finding, rules } from "@drawcord/check";
+import { findAll, measureDraft } from "@drawcord/check/measure";
+import { applyChanges, type Change, expand, type UnitDraft } from "@drawcord/units";
 import { mendFloats } from "./floats.js";
 import { type Checked, checked, type Mended, prove } from "./proof.js";
 import {
@@ -23,19 +12,18 @@ import {
   type SquareSearch,
   squaresIn,
 } from "./squares.js";
-import { applyAll } from "./way.js";
 import { passes } from "./worse.js";
 
 /** The rules that turning squares may mend, and whether squares apart from the place of a finding may mend it too. */
-const figured: readonly { readonly rule: Rule; readonly anywhere?: boolean }[] = [
-  { rule: floatLength },
-  { rule: longStretch },
-  { rule: largeArea },
+const figured: readonly { readonly name: string; readonly anywhere?: boolean }[] = [
+  { name: "float-length" },
+  { name: "long-stretch" },
+  { name: "large-area" },
   // What is measured against something else: the other pick, the mean, the other side.
-  { rule: edgeFloat, anywhere: true },
-  { rule: unevenTakeUp, anywhere: true },
-  { rule: faceShare, anywhere: true },
-  { rule: unlikeSides, anywhere: true },
+  { name: "edge-float", anywhere: true },
+  { name: "uneven-take-up", anywhere: true },
+  { name: "face-share", anywhere: true },
+  { name: "unlike-sides", anywhere: true },
 ];
 
 /** More squares turned than this for the sake of balance are another figure, which is the weaver's to draw; the rules say so. */
@@ -46,23 +34,22 @@ const MOST_TRIED = 200;
 
 /** The first rule that can be mended by turning squares, mended; those that cannot be are put with `without`. */
 export function mendFigure(before: Checked, options: CheckOptions, without: Set<string>): Mended | undefined {
-  for (const { anywhere = false, rule } of figured) {
-    const { name } = rule;
+  for (const { anywhere = false, name } of figured) {
     if (passes(before.report, name) || without.has(name)) continue;
     const proved = (mended: UnitDraft, changes: readonly Change[] = []) =>
       prove(before, changes, checked(mended, options), [name], []);
     const accept = (mended: UnitDraft) => proved(mended) !== undefined;
     const changes =
-      rule === floatLength
+      name === "float-length"
         ? mendFloats(before.draft, options, accept)
         : turnSquares(before.draft, {
             accept,
             anywhere,
-            faultsOf: (one) => faultsOf(rule, one, options, anywhere),
+            faultsOf: (one) => faultsOf(name, one, options, anywhere),
             mostTried: MOST_TRIED,
             mostTurned: MOST_TURNED,
           });
-    if (changes !== undefined) return proved(applyAll(before.draft, changes), changes);
+    if (changes !== undefined) return proved(applyChanges(before.draft, changes), changes);
     without.add(name);
   }
   return undefined;
@@ -73,9 +60,12 @@ function turnSquares(draft: UnitDraft, search: SquareSearch): readonly Change[] 
 }
 
 /** What a rule finds in a draft, and the squares of the finding that lies on the fewest. */
-function faultsOf(rule: Rule, draft: UnitDraft, options: CheckOptions, anywhere: boolean): Faults {
+function faultsOf(name: string, draft: UnitDraft, options: CheckOptions, anywhere: boolean): Faults {
   const cloth = measureDraft(draft, expand(draft), options);
-  const findings = findAll(cloth, [rule]).findings.filter(({ waived }) => waived === undefined);
+  const findings = findAll(
+    cloth,
+    rules.filter((rule) => rule.name === name),
+  ).findings.filter(({ waived }) => waived === undefined);
   let squares: readonly Square[] = [];
   findings.forEach((finding, i) => {
     const here = squaresUnder(finding, draft);

@@ -1,13 +1,13 @@
 /** Mends of the plan: the shafts of lifts and units, the ground's ties and its start, the selvedges. */
-import type { UnitDraft } from "@drawcord/units";
-import type { CheckOptions } from "../options.js";
+import type { CheckOptions } from "@drawcord/check";
+import { applyChanges, type UnitDraft } from "@drawcord/units";
 import { groundWays, startWays, tieWays } from "./grounds.js";
 import { withoutStatic, withoutUnknown } from "./numbers.js";
 import { type Checked, checked, type Mended, prove } from "./proof.js";
 import { selvedgeWays } from "./selvedges.js";
 import { liftWays, threadingWays } from "./slips.js";
 import type { Twin } from "./twin.js";
-import { applyAll, type Way, type Ways } from "./way.js";
+import type { Way, Ways } from "./way.js";
 import { passes } from "./worse.js";
 
 /** A rule and the ways that may make it pass. */
@@ -43,7 +43,7 @@ export function mendPlan(before: Checked, options: CheckOptions): Mended | undef
     for (const { rule, way } of all.flatMap(({ rule, ways }) => ways.map((way) => ({ rule, way })))) {
       if ((way.unlikely ?? false) !== unlikely) continue;
       const key = JSON.stringify(way.changes);
-      const after = known.get(key) ?? checked(applyAll(before.draft, way.changes), options);
+      const after = known.get(key) ?? checked(applyChanges(before.draft, way.changes), options);
       known.set(key, after);
       const mended = prove(before, way.changes, after, [rule], twinsOf([way]));
       if (mended !== undefined) return mended;
@@ -67,7 +67,7 @@ export function mendTogether(before: Checked, options: CheckOptions): Mended | u
       for (const ways of together(before.draft, some, options)) {
         if (budget.left-- <= 0) return undefined;
         const changes = ways.flatMap((way) => way.changes);
-        const after = checked(applyAll(before.draft, changes), options);
+        const after = checked(applyChanges(before.draft, changes), options);
         const mended = prove(before, changes, after, aims, twinsOf(ways));
         if (mended !== undefined) return mended;
       }
@@ -91,7 +91,7 @@ function* together(
     return;
   }
   for (const way of first.ways(draft, options)) {
-    for (const rest of together(applyAll(draft, way.changes), others, options)) yield [way, ...rest];
+    for (const rest of together(applyChanges(draft, way.changes), others, options)) yield [way, ...rest];
   }
 }
 

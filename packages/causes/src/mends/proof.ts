@@ -1,8 +1,5 @@
-import type { UnitDraft } from "@drawcord/units";
-import { check } from "../check.js";
-import type { CheckOptions } from "../options.js";
-import type { Report } from "../report.js";
-import type { Change } from "./change.js";
+import { type CheckOptions, check, type Report } from "@drawcord/check";
+import type { Change, UnitDraft } from "@drawcord/units";
 import type { Twin } from "./twin.js";
 import { noneWorse, passes } from "./worse.js";
 

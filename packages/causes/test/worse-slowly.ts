@@ -1,5 +1,5 @@
 /** What a mend must not do, told the plain way: every finding after is looked for among those before. */
-import type { Finding, Report, Span } from "../src/index.js";
+import type { Finding, Report, Span } from "@drawcord/check";
 
 const far = ({ limit = 0, measured = 0, rule }: Finding) =>
   Math.abs(rule === "stated-number" ? measured - limit : measured);

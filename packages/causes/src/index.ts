@@ -1,0 +1,1 @@
+export { type Mend, mend } from "./mend.js";
