@@ -29,6 +29,7 @@ export type {
   Recipe,
   RecipeCloth,
   RecipeLoom,
+  RecipePiece,
   RecipeProject,
   RecipeYarn,
   Stated,

@@ -7,6 +7,7 @@ export function bareRecipe(draft: UnitDraft, more: Partial<Recipe> = {}): Recipe
   return {
     file: "test.recipe.yaml",
     version: 1,
+    pieces: [{ name: more.title ?? "", count: 1, draft, limits: more.limits ?? {} }],
     draft,
     yarns: [],
     cloth: {},

@@ -30,7 +30,9 @@ export function readRecipe(source: Uint8Array | string, file: string): Recipe {
   checkShape(top, recipeSchema);
 
   const draft = readDraft(top);
-  const limits = at(top, "limits");
+  const limitsSection = at(top, "limits");
+  const limits = readLimits(limitsSection, draft.ground);
+  const project = readProject(at(top, "project"));
   const title = textAt(top, "title");
   const weave = textAt(at(top, "ground"), "weave");
   const staticShaft = numberAt(at(top, "units"), "static");
@@ -39,15 +41,16 @@ export function readRecipe(source: Uint8Array | string, file: string): Recipe {
     file,
     version: recipeVersion,
     ...(title === undefined ? {} : { title }),
+    pieces: [{ name: title ?? "", count: project.pieces ?? 1, draft, limits }],
     draft,
     ...(weave === undefined ? {} : { weave }),
     ...(staticShaft === undefined ? {} : { staticShaft }),
     yarns: readYarns(at(top, "yarns"), draft.ground),
     cloth: readCloth(at(top, "cloth")),
-    project: readProject(at(top, "project")),
+    project,
     loom: readLoom(at(top, "loom")),
-    limits: readLimits(limits, draft.ground),
-    levels: readLevels(limits),
+    limits,
+    levels: readLevels(limitsSection),
     waive: readWaivers(at(top, "waive")),
     stated: readStated(at(top, "stated")),
     ...(notes === undefined ? {} : { notes }),

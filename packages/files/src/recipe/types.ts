@@ -93,6 +93,18 @@ export interface Stated extends Place {
   readonly claim: Quantity;
 }
 
+/** One design of those that are woven on the warp, one after another. */
+export interface RecipePiece {
+  /** What it is called; the title of a recipe that is a single piece, or nothing. */
+  readonly name: string;
+  /** How many are woven, one after another. */
+  readonly count: number;
+  /** Its own lifts and ground steps over the threading of the warp. */
+  readonly draft: UnitDraft;
+  /** What is allowed of it. */
+  readonly limits: Limits;
+}
+
 /** A recipe as it was read: every notation worked out, every section plain data. */
 export interface Recipe {
   /** The name the recipe was read by. */
@@ -100,6 +112,9 @@ export interface Recipe {
   /** The version of the format. */
   readonly version: 1;
   readonly title?: string;
+  /** What is woven on the warp, in weaving order; one or more. */
+  readonly pieces: readonly RecipePiece[];
+  /** The draft of the first piece. */
   readonly draft: UnitDraft;
   /** The name of the ground weave as it is written; none where the ground is given step by step. */
   readonly weave?: string;

@@ -8,7 +8,7 @@ import { commonStep } from "./ground.js";
 import type { Recipe, RecipeYarn } from "./types.js";
 
 /** What a recipe says, without the file that says it. */
-export type RecipeData = Omit<Recipe, "file" | "version" | "place" | "rowPlaces" | "unitPlaces">;
+export type RecipeData = Omit<Recipe, "file" | "version" | "pieces" | "place" | "rowPlaces" | "unitPlaces">;
 
 /**
  * Writes a recipe in its canonical layout, so that it reads back as the same. To change a recipe that someone wrote, with

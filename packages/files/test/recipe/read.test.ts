@@ -14,6 +14,12 @@ describe("a recipe with every section", () => {
     expect(recipe.notes).toBe("Weave the border first.\n");
   });
 
+  it("is a single piece by the recipe's own title, woven as often as the project says", () => {
+    const { draft, limits } = recipe;
+    expect(recipe.pieces).toEqual([{ name: "Moth and lantern runner", count: 4, draft, limits }]);
+    expect(readRecipe(leastRecipe, "least").pieces).toMatchObject([{ name: "", count: 1 }]);
+  });
+
   it("has its ground step by step, and selvedges on ground shafts of their own", () => {
     expect(recipe.draft.ground.steps).toEqual([
       { raise: [4], sink: [1] },
