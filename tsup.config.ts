@@ -38,12 +38,13 @@ export default defineConfig([
   preset("check", ["index", "measure"]),
   preset("causes", ["index"]),
   preset("files", ["index"]),
-  preset("sheet", ["index", "print"]),
+  preset("page", ["index", "print"]),
+  preset("sheet", ["index"]),
   {
     ...preset("cli", ["bin", "worker"]),
     // What a check needs is bundled and small: to find, load and read a hundred files takes longer than the check itself.
-    // So it is with mathjs, in a file of its own that only a question of yarn loads. Outside stays sheet with its fonts.
-    noExternal: [/^@drawcord\/(?!sheet)/, "fflate", "yaml", /^mathjs/, ...underMathjs],
+    // So it is with mathjs, in a file of its own that only a question of yarn loads. Outside stays page with its fonts.
+    noExternal: [/^@drawcord\/(?!page)/, "fflate", "yaml", /^mathjs/, ...underMathjs],
     minify: true,
     esbuildOptions(options) {
       options.conditions = ["@drawcord/source"];

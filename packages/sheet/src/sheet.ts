@@ -1,7 +1,7 @@
 import type { Recipe } from "@drawcord/files";
 import { draftSize } from "@drawcord/units";
-import type { Sheet } from "./document/types.js";
 import { SheetError } from "./error.js";
+import type { Sheet } from "./part-names.js";
 import { cautionsPart } from "./parts/cautions.js";
 import { chartPart } from "./parts/chart.js";
 import { clothPart } from "./parts/cloth.js";

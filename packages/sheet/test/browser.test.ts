@@ -2,11 +2,12 @@ import { existsSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
+import { exercise, partToSvg, toHtml } from "@drawcord/page";
 import axe from "axe-core";
 import { type Browser, chromium, type Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { toSvg } from "../src/drawing/svg.js";
-import { exercise, makeSheet, partToSvg, toHtml } from "../src/index.js";
+import { toSvg } from "../../page/src/drawing/svg.js";
+import { makeSheet } from "../src/index.js";
 import { bareRecipe, exampleRecipe, smallDraft } from "./recipes.js";
 import { titles } from "./titles.js";
 

@@ -1,26 +1,19 @@
 import { fromText } from "@drawcord/grid";
+import { exercise, key, partToSvg, pictureToSvg, toHtml, toMarkdown } from "@drawcord/page";
 import fc from "fast-check";
 import { XMLParser, XMLValidator } from "fast-xml-parser";
 import { PNG } from "pngjs";
 import { describe, expect, it } from "vitest";
+import type { Part } from "../../page/src/document/types.js";
+import { textWidth } from "../../page/src/drawing/metrics.js";
+import { toSvg } from "../../page/src/drawing/svg.js";
+import { setLines, wrap } from "../../page/src/layout/wrap.js";
+import { toPng } from "../../page/src/print.js";
 import { draft } from "../../units/test/arbitraries.js";
 import { hexOf, mixed, type Rgb, readColour } from "../src/colour.js";
-import type { Part, Sheet } from "../src/document/types.js";
-import { textWidth } from "../src/drawing/metrics.js";
-import { toSvg } from "../src/drawing/svg.js";
-import {
-  exercise,
-  key,
-  makeSheet,
-  partNames,
-  partToSvg,
-  pictureToSvg,
-  toHtml,
-  toMarkdown,
-} from "../src/index.js";
-import { setLines, wrap } from "../src/layout/wrap.js";
+import type { Sheet } from "../src/index.js";
+import { makeSheet, partNames } from "../src/index.js";
 import { blocks } from "../src/pictures/blocks.js";
-import { toPng } from "../src/print.js";
 import { pageOf, textOf } from "./read-back.js";
 import { bareRecipe, exampleRecipe, smallDraft } from "./recipes.js";
 import { titles } from "./titles.js";

@@ -1,9 +1,9 @@
 import { calculate, explain, type FormulaId, formulas } from "@drawcord/yarn";
 import { describe, expect, it } from "vitest";
-import { formulaBox } from "../src/formula/boxes.js";
-import { toMathml } from "../src/formula/mathml.js";
+import { formulaBox } from "../../page/src/formula/boxes.js";
+import { toMathml } from "../../page/src/formula/mathml.js";
+import { formulaText } from "../../page/src/formula/text.js";
 import { readTex, sides } from "../src/formula/read-tex.js";
-import { formulaText } from "../src/formula/text.js";
 
 describe("a working in TeX", () => {
   it.each([

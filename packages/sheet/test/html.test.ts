@@ -1,8 +1,9 @@
+import { toHtml } from "@drawcord/page";
 import fc from "fast-check";
 import type { DefaultTreeAdapterTypes } from "parse5";
 import { describe, expect, it } from "vitest";
 import { draft } from "../../units/test/arbitraries.js";
-import { makeSheet, toHtml } from "../src/index.js";
+import { makeSheet } from "../src/index.js";
 import { byTag, pageOf, tableOf, textOf } from "./read-back.js";
 import { bareRecipe, exampleRecipe, smallDraft } from "./recipes.js";
 import { titles } from "./titles.js";

@@ -1,19 +1,18 @@
+import { exercise } from "@drawcord/page";
 import fc from "fast-check";
 import { getDocument, type PDFDocumentProxy } from "pdfjs-dist/legacy/build/pdf.mjs";
 import { describe, expect, it } from "vitest";
+import { plainText } from "../../page/src/document/text.js";
+import { textWidth } from "../../page/src/drawing/metrics.js";
+import type { Shape } from "../../page/src/drawing/shape.js";
+import { formulaBox } from "../../page/src/formula/boxes.js";
+import { formulaText } from "../../page/src/formula/text.js";
+import type { Formula } from "../../page/src/formula/types.js";
+import { layDocument } from "../../page/src/layout/document.js";
+import { papers, toPdf } from "../../page/src/print.js";
 import { draft } from "../../units/test/arbitraries.js";
-import { plainText } from "../src/document/text.js";
-import type { Sheet, Table } from "../src/document/types.js";
-import { textWidth } from "../src/drawing/metrics.js";
-import type { Shape } from "../src/drawing/shape.js";
-import { formulaBox } from "../src/formula/boxes.js";
-import { formulaText } from "../src/formula/text.js";
-import type { Formula } from "../src/formula/types.js";
-import { exercise, makeSheet } from "../src/index.js";
-import { Flow } from "../src/layout/flow.js";
-import { laySheet } from "../src/layout/sheet.js";
-import { layTable } from "../src/layout/table.js";
-import { papers, toPdf } from "../src/print.js";
+import type { Sheet } from "../src/index.js";
+import { makeSheet } from "../src/index.js";
 import { bareRecipe, exampleRecipe, smallDraft } from "./recipes.js";
 import { titles } from "./titles.js";
 
@@ -190,7 +189,7 @@ function bounds(
 describe("the parts on their pages", () => {
   const height = papers.a4.height - 42;
   const fitted = (name: "runner" | "napkin" | "band" | "faulty-runner") =>
-    laySheet(makeSheet(exampleRecipe(name)), 170, height).pages;
+    layDocument(makeSheet(exampleRecipe(name)), 170, height).pages;
 
   it.each(["runner", "napkin", "band", "faulty-runner"] as const)(
     "of the %s: each begins once, in order, and no page but the last is nearly empty",
@@ -214,65 +213,6 @@ describe("the parts on their pages", () => {
   });
 });
 
-describe("a table on paper", () => {
-  const columns = [{ title: "No.", kind: "head" }, { title: "Text" }] as const;
-  const table = (rows: number, narrow = false): Table => ({
-    kind: "table",
-    id: "t",
-    caption: "A table",
-    columns,
-    rows: Array.from({ length: rows }, (_, i) => [`${i + 1}`, "x"]),
-    narrow,
-  });
-  const cells = (shapes: readonly Shape[]) =>
-    labels(shapes)
-      .filter((text) => /^\d+$/.test(text))
-      .map(Number);
-
-  it("leaves no fewer than three rows behind at a page's end, and loses none", () => {
-    fc.assert(
-      fc.property(
-        fc.integer({ min: 12, max: 90 }),
-        fc.double({ min: 0, max: 0.95, noNaN: true }),
-        (rows, used) => {
-          const flow = new Flow(170, 100, 100 * used);
-          layTable(table(rows), flow);
-          const pages = flow.pages.map(({ shapes }) => cells(shapes)).filter((page) => page.length > 0);
-          expect(pages.flat()).toEqual(Array.from({ length: rows }, (_, i) => i + 1));
-          for (const page of pages) expect(page.length).toBeGreaterThanOrEqual(3);
-        },
-      ),
-    );
-  });
-
-  it("that is long and may be narrow stands in two columns where few of its rows turn over for it", () => {
-    const columnsAt = (words: string, rows: number) => {
-      const flow = new Flow(170, 250);
-      const long = Array.from({ length: 20 }, (_, i) => [`${i + 1}`, i < rows ? words : "x"]);
-      layTable({ ...table(0, true), rows: long }, flow);
-      const heads = flow.pages.flatMap(({ shapes }) => labels(shapes)).filter((text) => text === "No.");
-      return heads.length;
-    };
-    const words = "closer than the ground weave allows, and so as firm as a board, with no drape";
-    expect(columnsAt(words, 1)).toBe(2);
-    expect(columnsAt(words, 20)).toBe(1);
-  });
-
-  it("that takes half a page or less is not cut", () => {
-    fc.assert(
-      fc.property(
-        fc.integer({ min: 1, max: 6 }),
-        fc.double({ min: 0, max: 0.95, noNaN: true }),
-        (rows, used) => {
-          const flow = new Flow(170, 100, 100 * used);
-          layTable(table(rows), flow);
-          expect(flow.pages.filter(({ shapes }) => cells(shapes).length > 0).length).toBe(1);
-        },
-      ),
-    );
-  });
-});
-
 describe("a page", () => {
   it.each(["a4", "letter"] as const)(
     "of %s holds all that is set on it: nothing is cut off, nothing runs over its edge",
@@ -282,7 +222,7 @@ describe("a page", () => {
       fc.assert(
         fc.property(draft(), title, fc.boolean(), (from, name, blank) => {
           const made = makeSheet(bareRecipe(from, { title: name, notes: name }));
-          for (const { shapes } of laySheet(blank ? exercise(made) : made, 170, height).pages) {
+          for (const { shapes } of layDocument(blank ? exercise(made) : made, 170, height).pages) {
             const { left, top, right, bottom } = bounds(shapes);
             expect(left).toBeGreaterThan(-0.5);
             expect(top).toBeGreaterThan(-0.5);
@@ -298,7 +238,7 @@ describe("a page", () => {
   it.each(["runner", "napkin", "band", "faulty-runner"] as const)("of the %s is within its edges", (name) => {
     for (const paper of ["a4", "letter"] as const) {
       const height = papers[paper].height - 42;
-      const { pages } = laySheet(makeSheet(exampleRecipe(name), { units: "both" }), 170, height);
+      const { pages } = layDocument(makeSheet(exampleRecipe(name), { units: "both" }), 170, height);
       for (const { shapes } of pages) {
         const { right, bottom } = bounds(shapes);
         expect(right).toBeLessThan(170.5);

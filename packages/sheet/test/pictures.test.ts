@@ -1,13 +1,15 @@
 import { type BitGrid, complement, crop, mirror } from "@drawcord/grid";
+import { pictureToSvg } from "@drawcord/page";
 import fc from "fast-check";
 import { XMLParser, XMLValidator } from "fast-xml-parser";
 import { describe, expect, it } from "vitest";
+import { plainText } from "../../page/src/document/text.js";
+import type { Picture, Table } from "../../page/src/document/types.js";
+import { palette } from "../../page/src/drawing/palette.js";
+import type { RectShape } from "../../page/src/drawing/shape.js";
 import { draft } from "../../units/test/arbitraries.js";
-import { plainText } from "../src/document/text.js";
-import type { Picture, Sheet, Table } from "../src/document/types.js";
-import { palette } from "../src/drawing/palette.js";
-import type { RectShape } from "../src/drawing/shape.js";
-import { makeSheet, pictureToSvg } from "../src/index.js";
+import type { Sheet } from "../src/index.js";
+import { makeSheet } from "../src/index.js";
 import { weave } from "../src/woven.js";
 import { bareRecipe, exampleRecipe, smallDraft } from "./recipes.js";
 

@@ -1,9 +1,9 @@
 import { getDocument } from "pdfjs-dist/legacy/build/pdf.mjs";
 import { describe, expect, it } from "vitest";
-import { plainText } from "../src/document/text.js";
-import type { Block } from "../src/document/types.js";
+import { plainText } from "../../page/src/document/text.js";
+import type { Block } from "../../page/src/document/types.js";
+import { toPdf } from "../../page/src/print.js";
 import { makeSheet } from "../src/index.js";
-import { toPdf } from "../src/print.js";
 import { exampleRecipe } from "./recipes.js";
 
 /** An element of the tree by which a PDF is read out, with the text inside of it. */

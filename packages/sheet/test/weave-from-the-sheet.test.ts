@@ -1,8 +1,9 @@
+import { toHtml } from "@drawcord/page";
 import { expand } from "@drawcord/units";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { draft } from "../../units/test/arbitraries.js";
-import { makeSheet, toHtml } from "../src/index.js";
+import { makeSheet } from "../src/index.js";
 import { draftOnPage, pageOf, tableOf } from "./read-back.js";
 import { bareRecipe, exampleRecipe } from "./recipes.js";
 

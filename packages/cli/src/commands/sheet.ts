@@ -1,15 +1,9 @@
 import { stat } from "node:fs/promises";
 import { resolve } from "node:path";
 import { type Recipe, readRecipe } from "@drawcord/files";
-import {
-  exercise,
-  key,
-  makeSheet,
-  partNames,
-  type Sheet,
-  SheetError,
-  type SheetOptions,
-} from "@drawcord/sheet";
+import { exercise, key } from "@drawcord/page";
+import { makeSheet, partNames, type Sheet, SheetError, type SheetOptions } from "@drawcord/sheet";
+import { YarnError } from "@drawcord/yarn";
 import { defineCommand } from "../command.js";
 import { CliError } from "../error.js";
 import { input } from "../inputs.js";
@@ -115,8 +109,7 @@ function sheetOf(recipe: Recipe, options: SheetOptions): Sheet {
   try {
     return makeSheet(recipe, options);
   } catch (error) {
-    // The sheets have their own copy of the package of yarn, with a class of its own.
-    const isKnown = error instanceof SheetError || (error instanceof Error && error.name === "YarnError");
+    const isKnown = error instanceof SheetError || error instanceof YarnError;
     if (!isKnown) throw error;
     throw new CliError("no-sheet", `${recipe.file}: ${error.message}`, { file: recipe.file });
   }

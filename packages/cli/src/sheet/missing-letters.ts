@@ -1,4 +1,4 @@
-import type { Sheet } from "@drawcord/sheet";
+import type { Document } from "@drawcord/page";
 import type { Io } from "../io.js";
 import { oneLine } from "../printable.js";
 import { endingOf } from "./sheet-files.js";
@@ -7,10 +7,14 @@ import { endingOf } from "./sheet-files.js";
 const NAMED = 20;
 
 /** Says on `stderr` which letters a PDF or PNG shows as empty boxes, for its fonts do not have them. */
-export async function sayMissingLetters(sheet: Sheet, output: string, io: Pick<Io, "stderr">): Promise<void> {
+export async function sayMissingLetters(
+  sheet: Document,
+  output: string,
+  io: Pick<Io, "stderr">,
+): Promise<void> {
   const ending = endingOf(output);
   if (ending !== ".pdf" && ending !== ".png") return;
-  const { missingLetters } = await import("@drawcord/sheet/print");
+  const { missingLetters } = await import("@drawcord/page/print");
   const letters = await missingLetters(sheet);
   if (letters.length === 0) return;
   const more = letters.length > NAMED ? ` and ${letters.length - NAMED} more` : "";

@@ -1,5 +1,5 @@
 import { extname } from "node:path";
-import { type Part, partToSvg, pictureToSvg, type Sheet, toHtml, toMarkdown } from "@drawcord/sheet";
+import { type Document, type Part, partToSvg, pictureToSvg, toHtml, toMarkdown } from "@drawcord/page";
 import { CliError } from "../error.js";
 
 /** How a sheet is put on paper or screen. */
@@ -38,11 +38,11 @@ export function endingOf(name: string): Ending {
  * The files that a sheet of that name takes: one, but for Markdown, which has its pictures beside it, and for SVG and PNG of
  * several parts, which have a file a part.
  */
-export function sheetFiles(sheet: Sheet, name: string, { paper }: SheetLook): readonly SheetFile[] {
+export function sheetFiles(sheet: Document, name: string, { paper }: SheetLook): readonly SheetFile[] {
   const ending = endingOf(name);
   if (ending === ".html") return [{ name, make: async () => toHtml(sheet, { paper }) }];
   if (ending === ".pdf") {
-    return [{ name, make: async () => (await import("@drawcord/sheet/print")).toPdf(sheet, paper) }];
+    return [{ name, make: async () => (await import("@drawcord/page/print")).toPdf(sheet, paper) }];
   }
   if (ending === ".md") return markdownFiles(sheet, name);
   return sheet.parts.map((part) => ({
@@ -56,12 +56,16 @@ export function beside(name: string, word: string, ending = extname(name)): stri
   return `${name.slice(0, name.length - extname(name).length)}-${word}${ending}`;
 }
 
-async function partPicture(sheet: Sheet, part: Part, ending: ".svg" | ".png"): Promise<string | Uint8Array> {
+async function partPicture(
+  sheet: Document,
+  part: Part,
+  ending: ".svg" | ".png",
+): Promise<string | Uint8Array> {
   const svg = partToSvg(sheet, part);
-  return ending === ".svg" ? svg : (await import("@drawcord/sheet/print")).toPng(svg);
+  return ending === ".svg" ? svg : (await import("@drawcord/page/print")).toPng(svg);
 }
 
-function markdownFiles(sheet: Sheet, name: string): readonly SheetFile[] {
+function markdownFiles(sheet: Document, name: string): readonly SheetFile[] {
   const pictures = sheet.parts.flatMap(({ blocks }) =>
     blocks.flatMap((block) => (block.kind === "pictures" ? block.pictures : [])),
   );

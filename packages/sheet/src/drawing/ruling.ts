@@ -1,6 +1,4 @@
-import { palette } from "./palette.js";
-import { round } from "./round.js";
-import type { Frame, Shape } from "./shape.js";
+import { type Frame, palette, round, type Shape } from "@drawcord/page";
 
 /** The lines of squared paper: thin ones at every cell where there is room, stronger ones at every fifth or tenth. */
 export interface Ruling {

@@ -1,8 +1,9 @@
+import type { Formula } from "@drawcord/page";
+
 /**
  * Reads the TeX of a working into a formula. It knows what workings are written with: fractions, roots, scripts, brackets
  * that grow, Greek letters, units in upright letters. A command it does not know stands as its own name.
  */
-import type { Formula } from "./types.js";
 
 type Token = { readonly kind: "command" | "letter" | "number" | "mark"; readonly text: string };
 

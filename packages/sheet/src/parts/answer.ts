@@ -1,4 +1,4 @@
-import type { Words } from "../document/types.js";
+import type { Words } from "@drawcord/page";
 
 /** A text that a class is to find out. */
 export function answer(text: string): Words[] {

@@ -1,6 +1,7 @@
+import type { Block } from "@drawcord/page";
 import { liftWork, WEIGHT_CAUTION } from "@drawcord/units";
 import { toMetric, writeQuantity } from "@drawcord/yarn/quantity";
-import type { Block, Part } from "../document/types.js";
+import type { SheetPart } from "../part-names.js";
 import type { Context } from "./context.js";
 import { counted } from "./number.js";
 
@@ -8,7 +9,7 @@ import { counted } from "./number.js";
 const HEAVY = 1000;
 
 /** What a weaver should be warned of before she begins; a part without blocks where nothing is due. */
-export function cautionsPart(context: Context): Part {
+export function cautionsPart(context: Context): SheetPart {
   const texts = [...faults(context), ...weights(context), ...washing(context)];
   return {
     name: "cautions",

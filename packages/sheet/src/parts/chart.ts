@@ -1,10 +1,10 @@
-import type { Part } from "../document/types.js";
+import type { SheetPart } from "../part-names.js";
 import { chartPictures } from "../pictures/chart.js";
 import type { Context } from "./context.js";
 import { counted, range } from "./number.js";
 
 /** The chart of one repeat on squared paper. */
-export function chartPart({ woven }: Context): Part {
+export function chartPart({ woven }: Context): SheetPart {
   const { units, rows } = woven.repeat;
   const whole =
     units.end - units.start === woven.unitSpans.length && rows.end - rows.start === woven.rowSpans.length;

@@ -1,10 +1,11 @@
-import type { Block, Part } from "../document/types.js";
+import type { Block } from "@drawcord/page";
+import type { SheetPart } from "../part-names.js";
 import { clothPictures } from "../pictures/cloth.js";
 import type { Context } from "./context.js";
 import { counted } from "./number.js";
 
 /** The cloth as it will look: the whole piece and one repeat, face and back. */
-export function clothPart(context: Context): Part {
+export function clothPart(context: Context): SheetPart {
   const { woven, colours, closeness, chosen } = context;
   const { repeat } = woven;
   const across = times(repeat.across, repeat.units.end - repeat.units.start, "unit", "across");

@@ -1,9 +1,9 @@
 import { check, type Report } from "@drawcord/check";
 import { checkOptions, projectOf, type Recipe } from "@drawcord/files";
+import { palette } from "@drawcord/page";
 import { type Plan, plan, type UnitSystem } from "@drawcord/yarn";
 import { toMetric } from "@drawcord/yarn/quantity";
 import { alike, isDark, type Rgb, readColour, setOff } from "../colour.js";
-import { palette } from "../drawing/palette.js";
 import type { Closeness } from "../pictures/cloth.js";
 import type { Corner } from "../pictures/corner.js";
 import type { ThreadColours } from "../pictures/threads.js";
@@ -88,10 +88,10 @@ function coloursOf({ yarns }: Recipe, woven: Woven): { colours: ThreadColours; u
     );
     return readColour(fallback)!;
   };
-  const warp = colourOf("warp", palette.warp);
+  const warp = colourOf("warp", "natural");
   const wefts = new Map<string, Rgb>();
   for (const { weft = "weft" } of woven.draft.ground.steps) {
-    if (!wefts.has(weft)) wefts.set(weft, colourOf(weft, weft === "weft" ? palette.weft : palette.accent));
+    if (!wefts.has(weft)) wefts.set(weft, colourOf(weft, weft === "weft" ? "blue" : palette.accent));
   }
   const { steps } = woven.draft.ground;
   for (const [name, colour] of wefts) {

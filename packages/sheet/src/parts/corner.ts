@@ -1,9 +1,9 @@
-import type { Part } from "../document/types.js";
+import type { SheetPart } from "../part-names.js";
 import { cornerPicture } from "../pictures/corner.js";
 import type { Context } from "./context.js";
 
 /** A corner of the drawdown with both harnesses beside it. */
-export function cornerPart({ woven, options }: Context): Part {
+export function cornerPart({ woven, options }: Context): SheetPart {
   return {
     name: "corner",
     title: "Drawdown of a corner",

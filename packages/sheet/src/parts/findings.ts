@@ -1,12 +1,13 @@
 import type { Finding, Report } from "@drawcord/check";
-import type { Block, Part, Text } from "../document/types.js";
+import type { Block, Text } from "@drawcord/page";
+import type { SheetPart } from "../part-names.js";
 import { faultsPicture, type NumberedFinding, severitySign } from "../pictures/faults.js";
 import { answer } from "./answer.js";
 import type { Context } from "./context.js";
 import { count, counted } from "./number.js";
 
 /** What the checker found, or the clean bill, and what it measured. */
-export function findingsPart({ woven, report, closeness }: Context): Part {
+export function findingsPart({ woven, report, closeness }: Context): SheetPart {
   const { findings, rules, waived } = report;
   const all = rules.ran.length + rules.skipped.length;
   const ran = `${counted(findings.length - waived, "finding")}, ${waived} waived, ${rules.ran.length} of ${all} rules ran`;

@@ -1,9 +1,8 @@
 import { type Action, type Feet, tieUpOf } from "@drawcord/ground";
+import { type Block, type Frame, type Picture, palette, type Shape, type Text } from "@drawcord/page";
 import { printShafts } from "@drawcord/units";
-import type { Block, Part, Picture, Text } from "../document/types.js";
-import { palette } from "../drawing/palette.js";
 import { ruling } from "../drawing/ruling.js";
-import type { Frame, Shape } from "../drawing/shape.js";
+import type { SheetPart } from "../part-names.js";
 import { label } from "../pictures/label.js";
 import { tieMarks } from "../pictures/tie-up.js";
 import type { Woven } from "../woven.js";
@@ -12,7 +11,7 @@ import type { Context } from "./context.js";
 import { counted, range } from "./number.js";
 
 /** The ground harness: its threading, the tie-up and the treadling. */
-export function groundPart(context: Context): Part {
+export function groundPart(context: Context): SheetPart {
   const { woven, recipe } = context;
   const { draft, treadles } = woven;
   const { ground } = draft;

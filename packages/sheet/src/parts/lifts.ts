@@ -1,5 +1,6 @@
+import type { Block, Text } from "@drawcord/page";
 import { printShafts } from "@drawcord/units";
-import type { Block, Part, Text } from "../document/types.js";
+import type { SheetPart } from "../part-names.js";
 import { liftPlanPictures } from "../pictures/lift-plan.js";
 import type { Section } from "../sections.js";
 import type { Woven } from "../woven.js";
@@ -10,7 +11,7 @@ import { count, counted, range } from "./number.js";
 const MOST_BOXES = 12;
 
 /** The lift plan: strips to read at the loom, and the same as a list. What repeats is there once. */
-export function liftsPart({ woven }: Context): Part {
+export function liftsPart({ woven }: Context): SheetPart {
   const pictures = liftPlanPictures(woven, MOST_BOXES);
   const { rowSpans, patternShafts, sections } = woven;
   const picks = new Set(rowSpans.map(lengthOf));

@@ -1,4 +1,4 @@
-import type { Table, Text } from "../document/types.js";
+import type { Table, Text } from "@drawcord/page";
 
 /** A table of what there is and how much of it. */
 export function pairs(id: string, caption: string, rows: readonly (readonly [string, Text])[]): Table {

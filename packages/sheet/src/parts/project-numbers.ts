@@ -1,3 +1,4 @@
+import type { Table, Text } from "@drawcord/page";
 import {
   type Plan,
   type PlanFirmness,
@@ -6,7 +7,6 @@ import {
   writeReed,
   writeSley,
 } from "@drawcord/yarn";
-import type { Table, Text } from "../document/types.js";
 import { answer } from "./answer.js";
 import { count } from "./number.js";
 import { pairs } from "./pairs.js";

@@ -1,7 +1,8 @@
+import type { Block, Text } from "@drawcord/page";
 import { liftWork, loomNeeds } from "@drawcord/units";
 import { assumptions, inUnits, type PlanYarn, type Quantity, writeQuantity } from "@drawcord/yarn";
 import { hexOf, readColour } from "../colour.js";
-import type { Block, Part, Text } from "../document/types.js";
+import type { SheetPart } from "../part-names.js";
 import { answer } from "./answer.js";
 import type { Context } from "./context.js";
 import { count, counted } from "./number.js";
@@ -9,7 +10,7 @@ import { pairs } from "./pairs.js";
 import { type Print, projectNumbers } from "./project-numbers.js";
 
 /** What to buy, what to set up and how long a warp: the numbers of the project. */
-export function projectPart(context: Context): Part {
+export function projectPart(context: Context): SheetPart {
   const { plan, recipe, options } = context;
   const print: Print = (quantity) => inUnits(quantity, options.units);
   const blocks: Block[] = [

@@ -1,12 +1,13 @@
+import type { Block, Text } from "@drawcord/page";
 import { printThreading, threadingList } from "@drawcord/units";
-import type { Block, Part, Text } from "../document/types.js";
+import type { SheetPart } from "../part-names.js";
 import { threadingPictures } from "../pictures/unit-threading.js";
 import type { Woven } from "../woven.js";
 import type { Context } from "./context.js";
 import { count, counted, range } from "./number.js";
 
 /** The unit threading from the weaver's bench, drawn and in counted groups. */
-export function threadingPart({ woven, options, recipe }: Context): Part {
+export function threadingPart({ woven, options, recipe }: Context): SheetPart {
   const { draft, unitSpans } = woven;
   const fromRight = options.reading === "right-to-left";
   const statics = draft.threading.filter((shafts) => shafts.length === 0).length;

@@ -1,3 +1,4 @@
+import type { Block, Formula, Text, Working } from "@drawcord/page";
 import {
   explain,
   inUnits,
@@ -9,13 +10,12 @@ import {
   type WorkingValue,
   writeQuantity,
 } from "@drawcord/yarn";
-import type { Block, Part, Text, Working } from "../document/types.js";
 import { readTex, sides } from "../formula/read-tex.js";
-import type { Formula } from "../formula/types.js";
+import type { SheetPart } from "../part-names.js";
 import type { Context } from "./context.js";
 
 /** The working of every number of the project, each after those it rests on; a part without blocks where there is none. */
-export function workingPart({ plan, options }: Context): Part {
+export function workingPart({ plan, options }: Context): SheetPart {
   const results = allSteps(planNumbers(plan).map(({ value }) => value));
   const workings = results.map((result, i): Working => working(result, i + 1, options.units));
   const lead: Block = {

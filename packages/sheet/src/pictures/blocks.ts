@@ -1,6 +1,6 @@
 import { type BitGrid, onesIn } from "@drawcord/grid";
+import type { Frame, Shape } from "@drawcord/page";
 import { hexOf, mixed, type Rgb } from "../colour.js";
-import type { Frame, Shape } from "../drawing/shape.js";
 import type { Stretch } from "../woven.js";
 import type { ThreadColours } from "./threads.js";
 

@@ -1,13 +1,19 @@
 import { fromCells } from "@drawcord/grid";
-import type { Picture } from "../document/types.js";
-import { palette } from "../drawing/palette.js";
-import { round } from "../drawing/round.js";
+import {
+  type Drawing,
+  type Frame,
+  type Picture,
+  palette,
+  roomHigh,
+  roomWide,
+  round,
+  type Shape,
+} from "@drawcord/page";
 import { ruling } from "../drawing/ruling.js";
-import type { Drawing, Frame, Shape } from "../drawing/shape.js";
 import { squaresPath } from "../drawing/squares.js";
 import type { Stretch, Woven } from "../woven.js";
 import { label, numbersEvery } from "./label.js";
-import { pieces, roomHigh, roomWide } from "./size.js";
+import { pieces } from "./pieces.js";
 
 /** Squares smaller than this are counted badly: the chart is then cut into several pictures. */
 const SMALLEST = 1.15;

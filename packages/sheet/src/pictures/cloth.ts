@@ -1,12 +1,17 @@
 import { type BitGrid, complement, crop, mirror } from "@drawcord/grid";
-import type { Picture } from "../document/types.js";
-import { palette } from "../drawing/palette.js";
-import { round } from "../drawing/round.js";
-import type { Shape } from "../drawing/shape.js";
+import {
+  BETWEEN_PICTURES,
+  NARROWEST_PICTURE,
+  type Picture,
+  palette,
+  roomHigh,
+  roomWide,
+  round,
+  type Shape,
+} from "@drawcord/page";
 import type { Stretch, Woven } from "../woven.js";
 import { type BlockCuts, blocks } from "./blocks.js";
 import { label } from "./label.js";
-import { BETWEEN_PICTURES, NARROWEST_PICTURE, roomHigh, roomWide } from "./size.js";
 import { type ThreadColours, threads } from "./threads.js";
 
 /** How close the threads lie, in threads a centimetre; a side left out is not known. */

@@ -1,12 +1,9 @@
 import { crop, fromCells } from "@drawcord/grid";
-import type { Picture } from "../document/types.js";
-import { palette } from "../drawing/palette.js";
+import { type Frame, type Picture, palette, roomWide, type Shape } from "@drawcord/page";
 import { ruling } from "../drawing/ruling.js";
-import type { Frame, Shape } from "../drawing/shape.js";
 import { squaresPath } from "../drawing/squares.js";
 import type { Stretch, Woven } from "../woven.js";
 import { label } from "./label.js";
-import { roomWide } from "./size.js";
 import { tieMarks } from "./tie-up.js";
 
 /** Which corner of the cloth, as it is drawn. */

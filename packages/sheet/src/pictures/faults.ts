@@ -1,15 +1,10 @@
 import type { Finding, Severity, Span } from "@drawcord/check";
 import { fromCells } from "@drawcord/grid";
-import type { Picture } from "../document/types.js";
-import { textWidth } from "../drawing/metrics.js";
-import { palette } from "../drawing/palette.js";
-import { round } from "../drawing/round.js";
-import type { Frame, Shape } from "../drawing/shape.js";
+import { type Frame, type Picture, palette, roomHigh, round, type Shape, textWidth } from "@drawcord/page";
 import { squaresPath } from "../drawing/squares.js";
 import type { Stretch, Woven } from "../woven.js";
 import type { Closeness } from "./cloth.js";
 import { label } from "./label.js";
-import { roomHigh } from "./size.js";
 import { type Area, placer } from "./spread.js";
 
 /** Marks without a number on a picture at the most; the list counts them all. */

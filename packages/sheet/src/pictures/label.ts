@@ -1,5 +1,4 @@
-import { palette } from "../drawing/palette.js";
-import type { TextShape } from "../drawing/shape.js";
+import { palette, type TextShape } from "@drawcord/page";
 
 /** A word or a number beside a drawing. */
 export function label(

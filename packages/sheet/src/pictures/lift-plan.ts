@@ -1,13 +1,18 @@
 import { fromCells } from "@drawcord/grid";
-import type { Picture } from "../document/types.js";
-import { palette } from "../drawing/palette.js";
-import { round } from "../drawing/round.js";
+import {
+  BETWEEN_PICTURES,
+  type Frame,
+  type Picture,
+  palette,
+  roomWide,
+  round,
+  type Shape,
+} from "@drawcord/page";
 import { ruling } from "../drawing/ruling.js";
-import type { Frame, Shape } from "../drawing/shape.js";
 import { squaresPath } from "../drawing/squares.js";
 import type { Woven } from "../woven.js";
 import { label, numbersEvery } from "./label.js";
-import { BETWEEN_PICTURES, roomWide, strips } from "./size.js";
+import { strips } from "./pieces.js";
 
 const ROW = 3.2;
 const ROWS_A_STRIP = 55;

@@ -1,7 +1,6 @@
 import { type BitGrid, fromCells } from "@drawcord/grid";
+import { type Frame, round, type Shape } from "@drawcord/page";
 import { hexOf, type Rgb } from "../colour.js";
-import { round } from "../drawing/round.js";
-import type { Frame, Shape } from "../drawing/shape.js";
 import { squaresPath } from "../drawing/squares.js";
 
 /** The colours of a cloth's threads. */

@@ -1,6 +1,4 @@
-import { palette } from "../drawing/palette.js";
-import { round } from "../drawing/round.js";
-import type { Frame, Shape } from "../drawing/shape.js";
+import { type Frame, palette, round, type Shape } from "@drawcord/page";
 import type { Treadle } from "../woven.js";
 
 /**

@@ -1,10 +1,8 @@
-import type { Picture } from "../document/types.js";
-import { palette } from "../drawing/palette.js";
+import { type Frame, type Picture, palette, type Shape } from "@drawcord/page";
 import { ruling } from "../drawing/ruling.js";
-import type { Frame, Shape } from "../drawing/shape.js";
 import type { Stretch, Woven } from "../woven.js";
 import { label } from "./label.js";
-import { pieces } from "./size.js";
+import { pieces } from "./pieces.js";
 
 const CELL = 3.1;
 const UNITS_A_STRIP = 50;

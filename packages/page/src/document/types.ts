@@ -1,26 +1,9 @@
 /**
- * The one model behind every format. A sheet is a list of parts, a part is a list of blocks; HTML, SVG, PDF, PNG and
+ * The one model behind every format. A document is a list of parts, a part is a list of blocks; HTML, SVG, PDF, PNG and
  * Markdown are renderings of it and add nothing.
  */
 import type { Drawing } from "../drawing/shape.js";
 import type { Formula } from "../formula/types.js";
-
-/** The parts of a sheet in their order; each is usable alone. */
-export const partNames = [
-  "cloth",
-  "cautions",
-  "chart",
-  "lifts",
-  "threading",
-  "ground",
-  "corner",
-  "project",
-  "working",
-  "findings",
-] as const;
-
-/** What a part is called. */
-export type PartName = (typeof partNames)[number];
 
 /** A stretch of text. */
 export interface Words {
@@ -58,7 +41,7 @@ export interface Column {
 /** A list that may be as long as it likes; its head is repeated on every page. */
 export interface Table {
   readonly kind: "table";
-  /** A name to find it by, unique in the sheet. */
+  /** A name to find it by, unique in the document. */
   readonly id: string;
   readonly caption: string;
   readonly columns: readonly Column[];
@@ -70,7 +53,7 @@ export interface Table {
 
 /** A drawing with what it shows in words. */
 export interface Picture {
-  /** A name to find it by, unique in the sheet, fit for a file's name. */
+  /** A name to find it by, unique in the document, fit for a file's name. */
   readonly id: string;
   readonly caption: string;
   /** What it shows, for those who do not see it. */
@@ -93,7 +76,7 @@ export interface Working {
   readonly title: string;
   readonly formula: Formula;
   readonly substitution: Formula;
-  /** With its unit, as printed elsewhere on the sheet. */
+  /** With its unit, as printed elsewhere on the document. */
   readonly result: string;
   /** What the letters stand for, one text a letter; values that were worked out before are answers. */
   readonly symbols: readonly Text[];
@@ -104,15 +87,16 @@ export interface Working {
 /** What a part is made of. */
 export type Block = Paragraph | Table | Pictures | Working;
 
-/** One subject of a sheet, usable alone. */
+/** One subject of a document, usable alone. */
 export interface Part {
-  readonly name: PartName;
+  /** A name to find it by, unique in the document, fit for a file's name. */
+  readonly name: string;
   readonly title: string;
   readonly blocks: readonly Block[];
 }
 
-/** A recipe as a worked sheet, whatever it is printed as. */
-export interface Sheet {
+/** Parts under a title, whatever they are printed as. */
+export interface Document {
   readonly title: string;
   /** One line under the title. */
   readonly subtitle: string;

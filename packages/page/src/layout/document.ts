@@ -1,5 +1,5 @@
 import { plainText } from "../document/text.js";
-import type { Block, Paragraph, Part, Sheet } from "../document/types.js";
+import type { Block, Document, Paragraph, Part } from "../document/types.js";
 import { runsLeft } from "../drawing/direction.js";
 import { palette } from "../drawing/palette.js";
 import { round } from "../drawing/round.js";
@@ -22,14 +22,14 @@ const BETWEEN_PARTS = 12;
 const MOST_EMPTY = 0.5;
 
 /**
- * A sheet laid out on pages of a size.
+ * A document laid out on pages of a size.
  * @param width of the text in mm
  * @param height of the text in mm; `Infinity` for one page as long as it takes
  */
-export function laySheet(sheet: Sheet, width: number, height: number): Flow {
+export function layDocument(document: Document, width: number, height: number): Flow {
   const flow = new Flow(width, height);
-  layTitle(sheet, flow);
-  for (const [i, part] of sheet.parts.entries()) {
+  layTitle(document, flow);
+  for (const [i, part] of document.parts.entries()) {
     if (i > 0) {
       if (fitsHere(part, flow)) flow.space(BETWEEN_PARTS);
       else flow.nextPage();
@@ -60,7 +60,7 @@ function tried(part: Part, flow: Flow): Flow {
   return flow;
 }
 
-function layTitle({ title, subtitle }: Sheet, flow: Flow): void {
+function layTitle({ title, subtitle }: Document, flow: Flow): void {
   const rtl = runsLeft(title);
   const lines = wrap(title, flow.width, type.title);
   const below = linesHeight(lines, type.title) + 2;

@@ -14,7 +14,4 @@ export const palette = {
   error: "#d55e00",
   warning: "#e69f00",
   note: "#0072b2",
-  /** What a thread looks like where the recipe names no colour: natural warp, indigo weft. */
-  warp: "#e6dcc6",
-  weft: "#34507a",
 } as const;

@@ -2,10 +2,10 @@ import { boxesOf, plainText, wordsOf } from "../document/text.js";
 import type {
   Block,
   Column,
+  Document,
   Part,
   Picture,
   Pictures,
-  Sheet,
   Table,
   Text,
   Working,
@@ -16,8 +16,8 @@ import { toSvg } from "../drawing/svg.js";
 import { toMathml } from "../formula/mathml.js";
 import type { Formula } from "../formula/types.js";
 import { pilesOf } from "../layout/piles.js";
+import { NARROWEST_PICTURE, roomWide } from "../layout/room.js";
 import { isLong } from "../layout/working.js";
-import { NARROWEST_PICTURE, roomWide } from "../pictures/size.js";
 import { style } from "./style.js";
 
 /** Room that a caption takes below its picture, in mm. */
@@ -33,13 +33,13 @@ export interface HtmlOptions {
 }
 
 /**
- * A sheet as one HTML page that needs nothing else: no script, no font or picture from elsewhere, and a policy that lets
+ * A document as one HTML page that needs nothing else: no script, no font or picture from elsewhere, and a policy that lets
  * none in.
- * @example toHtml(sheet).startsWith("<!doctype html>") // true
+ * @example toHtml(document).startsWith("<!doctype html>") // true
  */
-export function toHtml(sheet: Sheet, options: HtmlOptions = {}): string {
+export function toHtml(document: Document, options: HtmlOptions = {}): string {
   const page = options.paper === "letter" ? "letter" : "a4";
-  const title = escapeText(sheet.title);
+  const title = escapeText(document.title);
   return `<!doctype html>
 <html lang="en">
 <head>
@@ -55,20 +55,20 @@ ${style}
 <body>
 <header>
 <h1 dir="auto">${title}</h1>
-<p>${escapeText(sheet.subtitle)}</p>
+<p>${escapeText(document.subtitle)}</p>
 </header>
-${contents(sheet)}<main>
-${sheet.parts.map(section).join("\n")}
+${contents(document)}<main>
+${document.parts.map(section).join("\n")}
 </main>
 </body>
 </html>
 `;
 }
 
-function contents({ parts }: Sheet): string {
+function contents({ parts }: Document): string {
   if (parts.length < 2) return "";
   const items = parts.map(({ name, title }) => `<li><a href="#${name}">${escapeText(title)}</a></li>`);
-  return `<nav aria-label="Parts of the sheet"><ul>\n${items.join("\n")}\n</ul></nav>\n`;
+  return `<nav aria-label="Contents"><ul>\n${items.join("\n")}\n</ul></nav>\n`;
 }
 
 function section({ name, title, blocks }: Part): string {

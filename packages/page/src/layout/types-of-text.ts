@@ -7,7 +7,7 @@ const PT = 25.4 / 72;
 const serif = { face: "serif", strong: "serif-bold" } as const;
 const sans = { face: "sans", strong: "sans-bold" } as const;
 
-/** The kinds of text of a printed sheet. */
+/** The kinds of text of a printed document. */
 export const type = {
   title: { size: 22 * PT, lead: 27 * PT, face: "serif-bold", strong: "serif-bold" },
   subtitle: { size: 11 * PT, lead: 15 * PT, ...serif, fill: palette.muted },

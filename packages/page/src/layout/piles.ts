@@ -1,4 +1,4 @@
-import { BETWEEN_PICTURES } from "../pictures/size.js";
+import { BETWEEN_PICTURES } from "./room.js";
 
 /** Room between pictures that stand one above the other, in mm. */
 export const BETWEEN_STACKED = 5;

@@ -3,7 +3,7 @@ import { createRequire } from "node:module";
 import type { Script } from "../drawing/font-runs.js";
 import type { Face } from "../drawing/shape.js";
 
-/** The fonts of a printed sheet: the five faces, and one for each script that needs its own. */
+/** The fonts of a printed document: the five faces, and one for each script that needs its own. */
 export type FontName = Face | Exclude<Script, "latin">;
 
 const require = /* @__PURE__ */ createRequire(import.meta.url);

@@ -1,12 +1,12 @@
-import type { Sheet } from "../document/types.js";
+import type { Document } from "../document/types.js";
 import { runsLeft } from "../drawing/direction.js";
 import { textWidth } from "../drawing/metrics.js";
 import { palette } from "../drawing/palette.js";
 import type { Shape } from "../drawing/shape.js";
+import { layDocument } from "../layout/document.js";
 import type { FilledPage } from "../layout/flow.js";
-import { laySheet } from "../layout/sheet.js";
+import { roomWide } from "../layout/room.js";
 import { type } from "../layout/types-of-text.js";
-import { roomWide } from "../pictures/size.js";
 import { fontFile, fontNames } from "./fonts.js";
 import { paint } from "./paint.js";
 import { Structure } from "./structure.js";
@@ -25,15 +25,15 @@ const TOP = 22;
 const BOTTOM = 20;
 
 /**
- * A sheet as a PDF: vector pictures, real text in embedded fonts, a running head with the sheet and the part, page
- * numbers, bookmarks, and tags by which it can be read out. The same sheet gives the same bytes: nothing in it tells of the time or the machine.
+ * A document as a PDF: vector pictures, real text in embedded fonts, a running head with the document and the part, page
+ * numbers, bookmarks, and tags by which it can be read out. The same document gives the same bytes: nothing in it tells of the time or the machine.
  * @param paper default `a4`
- * @example new TextDecoder().decode((await toPdf(sheet)).subarray(0, 5)) // "%PDF-"
+ * @example new TextDecoder().decode((await toPdf(document)).subarray(0, 5)) // "%PDF-"
  */
-export async function toPdf(sheet: Sheet, paper: Paper = "a4"): Promise<Uint8Array> {
+export async function toPdf(document: Document, paper: Paper = "a4"): Promise<Uint8Array> {
   const { default: PdfDocument } = await import("pdfkit");
   const { width, height } = papers[paper];
-  const { pages } = laySheet(sheet, roomWide, height - TOP - BOTTOM);
+  const { pages } = layDocument(document, roomWide, height - TOP - BOTTOM);
   const doc = new PdfDocument({
     size: [width * PT, height * PT],
     margin: 0,
@@ -42,7 +42,7 @@ export async function toPdf(sheet: Sheet, paper: Paper = "a4"): Promise<Uint8Arr
     lang: "en",
     displayTitle: true,
     tagged: true,
-    info: { Title: sheet.title, Creator: "Drawcord", Producer: "Drawcord", CreationDate: new Date(0) },
+    info: { Title: document.title, Creator: "Drawcord", Producer: "Drawcord", CreationDate: new Date(0) },
   });
   const bytes = collect(doc);
   for (const name of fontNames) doc.registerFont(name, fontFile(name));
@@ -58,7 +58,7 @@ export async function toPdf(sheet: Sheet, paper: Paper = "a4"): Promise<Uint8Arr
     paint(
       doc,
       [
-        ...(i === 0 ? [] : head(sheet, page, left)),
+        ...(i === 0 ? [] : head(document, page, left)),
         { kind: "group", x: left, y: TOP, shapes: page.shapes },
         foot(i + 1, pages.length, width, height),
       ],
@@ -89,8 +89,8 @@ function joined(chunks: readonly Uint8Array[]): Uint8Array {
   return bytes;
 }
 
-/** The sheet's title, cut where it is long, and the part. */
-function head({ title }: Sheet, { part }: FilledPage, left: number): Shape[] {
+/** The title, cut where it is long, and the part. */
+function head({ title }: Document, { part }: FilledPage, left: number): Shape[] {
   const { size, face, fill } = type.running;
   const partWidth = textWidth(part, size, face);
   const shown = fitted(title, roomWide - partWidth - 12);

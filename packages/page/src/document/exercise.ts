@@ -1,24 +1,24 @@
 import { BLANK, wordsOf } from "./text.js";
-import type { Block, Picture, Sheet, Text } from "./types.js";
+import type { Block, Document, Picture, Text } from "./types.js";
 
 /**
- * A sheet for a class: every answer left blank, pictures emptied where they are answers. The sheet itself is the key.
+ * A document for a class: every answer left blank, pictures emptied where they are answers. The document itself is the key.
  * @example exercise({ title: "Runner", subtitle: "", parts: [] }).title // "Runner: exercise"
  */
-export function exercise(sheet: Sheet): Sheet {
+export function exercise<Kind extends Document>(document: Kind): Kind {
   return {
-    ...sheet,
-    title: `${sheet.title}: exercise`,
-    parts: sheet.parts.map((part) => ({ ...part, blocks: part.blocks.map(blankBlock) })),
+    ...document,
+    title: `${document.title}: exercise`,
+    parts: document.parts.map((part) => ({ ...part, blocks: part.blocks.map(blankBlock) })),
   };
 }
 
 /**
- * The sheet that holds the answers of `exercise`, under the title that says so.
+ * The document that holds the answers of `exercise`, under the title that says so.
  * @example key({ title: "Runner", subtitle: "", parts: [] }).title // "Runner: key"
  */
-export function key(sheet: Sheet): Sheet {
-  return { ...sheet, title: `${sheet.title}: key` };
+export function key<Kind extends Document>(document: Kind): Kind {
+  return { ...document, title: `${document.title}: key` };
 }
 
 function blankBlock(block: Block): Block {

@@ -1,5 +1,5 @@
 import { boxesOf, plainText, wordsOf } from "./document/text.js";
-import type { Block, Column, Picture, Sheet, Table, Text } from "./document/types.js";
+import type { Block, Column, Document, Picture, Table, Text } from "./document/types.js";
 import { showable } from "./drawing/escape.js";
 import { formulaText } from "./formula/text.js";
 
@@ -10,16 +10,16 @@ export interface MarkdownOptions {
 }
 
 /**
- * A sheet as Markdown (CommonMark, with the tables of GitHub); its pictures are files beside it.
- * @example toMarkdown(sheet).startsWith("# ") // true
+ * A document as Markdown (CommonMark, with the tables of GitHub); its pictures are files beside it.
+ * @example toMarkdown(document).startsWith("# ") // true
  */
-export function toMarkdown(sheet: Sheet, options: MarkdownOptions = {}): string {
+export function toMarkdown(document: Document, options: MarkdownOptions = {}): string {
   const { fileOf = ({ id }: Picture) => `${id}.svg` } = options;
-  const parts = sheet.parts.flatMap(({ title, blocks }) => [
+  const parts = document.parts.flatMap(({ title, blocks }) => [
     `## ${escaped(title)}`,
     ...blocks.flatMap((block) => written(block, fileOf)),
   ]);
-  return `${[`# ${escaped(sheet.title)}`, escaped(sheet.subtitle), ...parts].join("\n\n")}\n`;
+  return `${[`# ${escaped(document.title)}`, escaped(document.subtitle), ...parts].join("\n\n")}\n`;
 }
 
 function written(block: Block, fileOf: (picture: Picture) => string): string[] {

@@ -3,7 +3,7 @@
  * format is a rendering of these few kinds.
  */
 
-/** The five cuts of type a sheet is set in. */
+/** The five cuts of type a document is set in. */
 export type Face = "serif" | "serif-bold" | "serif-italic" | "sans" | "sans-bold";
 
 /** Where the cells of a path lie: the path counts in cells, and each cell is `sx` by `sy` mm from `x`, `y` on. */
@@ -86,7 +86,7 @@ export interface GroupShape {
 /** All that a drawing is made of. */
 export type Shape = PathShape | RectShape | TextShape | GroupShape;
 
-/** Shapes on a sheet of their own, its size in mm. */
+/** Shapes on a document of their own, its size in mm. */
 export interface Drawing {
   readonly width: number;
   readonly height: number;

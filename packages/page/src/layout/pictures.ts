@@ -1,9 +1,8 @@
 import type { Picture, Pictures } from "../document/types.js";
 import type { Shape } from "../drawing/shape.js";
-import { BETWEEN_PICTURES, NARROWEST_PICTURE } from "../pictures/size.js";
 import type { Box, Flow } from "./flow.js";
-
 import { BETWEEN_STACKED, pilesOf } from "./piles.js";
+import { BETWEEN_PICTURES, NARROWEST_PICTURE } from "./room.js";
 import { tagged } from "./tagged.js";
 import { type } from "./types-of-text.js";
 import { linesHeight, setLines, wrap } from "./wrap.js";

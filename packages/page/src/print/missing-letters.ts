@@ -1,23 +1,24 @@
 import { readFile } from "node:fs/promises";
-import type { Sheet } from "../document/types.js";
+import type { Document } from "../document/types.js";
 import { showable } from "../drawing/escape.js";
 import { fontRuns } from "../drawing/font-runs.js";
 import type { Shape } from "../drawing/shape.js";
-import { laySheet } from "../layout/sheet.js";
-import { roomWide } from "../pictures/size.js";
+import { layDocument } from "../layout/document.js";
+import { roomWide } from "../layout/room.js";
 import { type FontName, fontFile } from "./fonts.js";
 
 /** What is there to join, space or vary others, or stands for what no page can show. */
 const UNSEEN = /[\p{Z}\p{Cc}\p{Cf}\ufffd]|\p{Variation_Selector}/u;
 
 /**
- * The letters of a sheet that no font of a PDF or PNG has, each once, in the order in which they first come: they show
+ * The letters of a document that no font of a PDF or PNG has, each once, in the order in which they first come: they show
  * as empty boxes there.
  * @example await missingLetters({ title: "Runner 織", subtitle: "", parts: [] }) // ["織"]
  */
-export async function missingLetters(sheet: Sheet): Promise<readonly string[]> {
+export async function missingLetters(document: Document): Promise<readonly string[]> {
   const letters = new Map<string, FontName>();
-  for (const { shapes } of laySheet(sheet, roomWide, Number.POSITIVE_INFINITY).pages) gather(shapes, letters);
+  for (const { shapes } of layDocument(document, roomWide, Number.POSITIVE_INFINITY).pages)
+    gather(shapes, letters);
   const { create } = await import("fontkit");
   const fonts = new Map<FontName, ReturnType<typeof create>>();
   for (const name of letters.values()) {

@@ -1,0 +1,37 @@
+export { exercise, key } from "./document/exercise.js";
+export { plainText } from "./document/text.js";
+export type {
+  Block,
+  Column,
+  Document,
+  Paragraph,
+  Part,
+  Picture,
+  Pictures,
+  Table,
+  Text,
+  Words,
+  Working,
+} from "./document/types.js";
+export { textWidth } from "./drawing/metrics.js";
+export { palette } from "./drawing/palette.js";
+export { round } from "./drawing/round.js";
+export type {
+  Drawing,
+  Face,
+  Frame,
+  GroupShape,
+  PathShape,
+  RectShape,
+  Shape,
+  Tag,
+  TextShape,
+} from "./drawing/shape.js";
+export { type SvgOptions, toSvg } from "./drawing/svg.js";
+export { toMathml } from "./formula/mathml.js";
+export { formulaText } from "./formula/text.js";
+export type { Formula } from "./formula/types.js";
+export { type HtmlOptions, toHtml } from "./html/page.js";
+export { BETWEEN_PICTURES, NARROWEST_PICTURE, roomHigh, roomWide } from "./layout/room.js";
+export { type MarkdownOptions, toMarkdown } from "./markdown.js";
+export { partToSvg, pictureToSvg } from "./svg.js";
