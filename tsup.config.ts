@@ -31,6 +31,7 @@ const underMathjs = [
 ];
 
 export default defineConfig([
+  preset("base", ["index"]),
   preset("grid", ["index"]),
   preset("yarn", ["index", "quantity"]),
   preset("ground", ["index"]),

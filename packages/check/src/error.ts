@@ -1,3 +1,5 @@
+import { DrawcordError } from "@drawcord/base";
+
 /** Why a cloth cannot be checked as asked. */
 export type CheckErrorCode =
   | "bad-sett"
@@ -8,14 +10,6 @@ export type CheckErrorCode =
   | "unlike-size";
 
 /** A caller's mistake about a check: one sentence, with the facts as fields. */
-export class CheckError extends Error {
+export class CheckError extends DrawcordError<CheckErrorCode> {
   override readonly name = "CheckError";
-  readonly code: CheckErrorCode;
-  readonly facts: Readonly<Record<string, string | number>>;
-
-  constructor(code: CheckErrorCode, message: string, facts: Readonly<Record<string, string | number>> = {}) {
-    super(message);
-    this.code = code;
-    this.facts = facts;
-  }
 }

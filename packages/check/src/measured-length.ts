@@ -1,5 +1,6 @@
+import { many } from "@drawcord/base";
 import type { CheckOptions } from "./options.js";
-import { figure, figureBeyond, many } from "./words.js";
+import { figure, figureBeyond } from "./words.js";
 
 /** The sett that is assumed when none is known, in threads a cm: the usual float of 6 mm is then 12 threads. */
 const ASSUMED_PER_CM = 20;

@@ -1,22 +1,5 @@
-/** The words that sentences are made of. */
+/** The words for places and measures that sentences are made of. */
 import type { Span } from "./report.js";
-
-/**
- * A number of things.
- * @example many(2, "pick") // "2 picks"
- */
-export function many(count: number, one: string, more = `${one}s`): string {
-  return `${count} ${count === 1 ? one : more}`;
-}
-
-/**
- * An enumeration.
- * @example list(["a", "b", "c"]) // "a, b and c"
- */
-export function list(parts: readonly string[]): string {
-  if (parts.length < 2) return parts.join("");
-  return `${parts.slice(0, -1).join(", ")} and ${parts.at(-1)}`;
-}
 
 /** A stretch of threads, units or rows: `ends 4-7`. */
 function span(one: string, [first, last]: Span): string {
@@ -37,22 +20,6 @@ export function place(at: {
   const squares = [at.units && span("unit", at.units), at.rows && span("row", at.rows)].filter(isText);
   if (threads.length === 0) return squares.join(", ");
   return threads.join(", ") + (squares.length === 0 ? "" : ` (${squares.join(", ")})`);
-}
-
-/**
- * Numbers in ascending order as the runs they make; after `most` runs the rest is only counted.
- * @example runsOf([1, 2, 3, 7, 9], 2) // "1-3, 7 and 1 more"
- */
-export function runsOf(numbers: readonly number[], most = 6): string {
-  const runs: [number, number][] = [];
-  for (const number of numbers) {
-    const run = runs.at(-1);
-    if (run !== undefined && number === run[1] + 1) run[1] = number;
-    else runs.push([number, number]);
-  }
-  const shown = runs.slice(0, most).map(([a, b]) => (a === b ? `${a}` : `${a}-${b}`));
-  const left = runs.slice(most).reduce((sum, [a, b]) => sum + b - a + 1, 0);
-  return left === 0 ? shown.join(", ") : `${shown.join(", ")} and ${left} more`;
 }
 
 /**

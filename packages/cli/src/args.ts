@@ -81,7 +81,7 @@ async function settingValue(
     });
   }
   if (choices !== undefined && !choices.includes(value)) {
-    const meant = await didYouMean(value, choices);
+    const meant = didYouMean(value, choices);
     throw new CliError(
       "unknown-choice",
       `drawcord ${command}: ${rawName} takes ${wanted}, not "${value}"${meant}`,
@@ -100,7 +100,7 @@ async function unknownOption(
   name: string,
   known: Options,
 ): Promise<CliError> {
-  const meant = await didYouMean(name, Object.keys(known), "--");
+  const meant = didYouMean(name, Object.keys(known), "--");
   const hint = meant || `; "drawcord ${command} --help" lists its options`;
   return new CliError("unknown-option", `drawcord ${command} has no option ${rawName}${hint}`, {
     option: rawName,

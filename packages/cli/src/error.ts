@@ -1,3 +1,5 @@
+import { DrawcordError } from "@drawcord/base";
+
 /** Why the command line, or a file named on it, cannot be used. */
 export type CliErrorCode =
   | "unknown-command"
@@ -28,14 +30,6 @@ export type CliErrorCode =
   | "unmendable";
 
 /** A command line, or a file named on it, that cannot be used: one sentence, with the facts as fields. Exit status 2. */
-export class CliError extends Error {
+export class CliError extends DrawcordError<CliErrorCode> {
   override readonly name = "CliError";
-  readonly code: CliErrorCode;
-  readonly facts: Readonly<Record<string, string | number>>;
-
-  constructor(code: CliErrorCode, message: string, facts: Readonly<Record<string, string | number>> = {}) {
-    super(message);
-    this.code = code;
-    this.facts = facts;
-  }
 }

@@ -1,3 +1,4 @@
+import { listed } from "@drawcord/base";
 import { HELP } from "./args.js";
 import type { Command, Flag, Options, Setting } from "./command.js";
 import type { Registry } from "./registry.js";
@@ -56,12 +57,7 @@ function optionName(long: string, option: Flag | Setting): string {
 
 function optionHelp(option: Flag | Setting): string {
   if (option.type === "boolean") return option.help;
-  const choices = option.choices === undefined ? "" : `: ${alternatives(option.choices)}`;
+  const choices = option.choices === undefined ? "" : `: ${listed(option.choices, "or")}`;
   const unset = option.default === undefined ? "" : ` (${option.default} when not given)`;
   return `${option.help}${choices}${unset}`;
-}
-
-/** `a, b or c`. */
-function alternatives(words: readonly string[]): string {
-  return words.length < 2 ? words.join() : `${words.slice(0, -1).join(", ")} or ${words.at(-1)}`;
 }

@@ -107,7 +107,7 @@ async function whyUnreadable(code: string, path: string): Promise<string> {
   switch (code) {
     case "ENOENT": {
       const beside = await readdir(dirname(path)).catch(() => []);
-      return `there is no such file${await didYouMean(basename(path), beside)}`;
+      return `there is no such file${didYouMean(basename(path), beside)}`;
     }
     case "EISDIR":
       return "this is a folder; name a file in it";

@@ -42,7 +42,7 @@ async function run(argv: readonly string[], io: Io, commands: Registry): Promise
     return 0;
   }
   if (first.startsWith("-") && first !== "-") {
-    const hint = await didYouMean(first.replace(/^-+/, ""), ["help", "version"], "--");
+    const hint = didYouMean(first.replace(/^-+/, ""), ["help", "version"], "--");
     const sentence = `drawcord has no option ${first}${hint || "; a command comes first, as in: drawcord check FILE"}`;
     throw new CliError("unknown-option", sentence, { option: first });
   }
@@ -58,7 +58,7 @@ async function runCommand(
   const entry = Object.hasOwn(commands, name) ? commands[name] : undefined;
   if (entry === undefined) {
     const known = Object.keys(commands);
-    const hint = (await didYouMean(name, known)) || `; there are ${known.join(", ")}`;
+    const hint = didYouMean(name, known) || `; there are ${known.join(", ")}`;
     throw new CliError("unknown-command", `drawcord has no command "${name}"${hint}`, { command: name });
   }
   const { command } = await entry.load();

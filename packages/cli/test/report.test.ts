@@ -8,7 +8,6 @@ import type { Look } from "../src/formats/format.js";
 import { paintFor } from "../src/paint.js";
 import { lastLine } from "../src/pretty/last-line.js";
 import { reportText as textOf } from "../src/pretty/report.js";
-import { list } from "../src/pretty/words.js";
 
 const plain = paintFor({ isTerminal: false, env: {} });
 const look: Look = { width: 80, colour: false, all: false };
@@ -177,9 +176,4 @@ describe("the last line", () => {
     tally.failures.push({ file: "bad", message: "bad: there is no such file" });
     expect(lastLine(tally)).toContain("in 2 files, 1 file not usable, 2 of 3");
   });
-});
-
-it("numbers in a list have their runs folded, and a long list an end", () => {
-  expect(list([1, 2, 3, 7, 9, 10])).toBe("1-3 7 9-10");
-  expect(list(Array.from({ length: 20 }, (_, i) => 2 * i))).toBe("0 2 4 6 8 10 12 14 and 12 more");
 });

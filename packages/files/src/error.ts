@@ -1,3 +1,4 @@
+import { DrawcordError } from "@drawcord/base";
 import type { Place } from "./place.js";
 
 /** Why a file cannot be read or written. */
@@ -26,9 +27,8 @@ export type FileErrorCode =
   | "no-clear-ink";
 
 /** Text that cannot be used: one sentence, with the place where it went wrong. Nothing of the file was kept or changed. */
-export class FileError extends Error {
+export class FileError extends DrawcordError<FileErrorCode> {
   override readonly name = "FileError";
-  readonly code: FileErrorCode;
   /** The name the file was read by. */
   readonly file: string;
   /** Line, from 1. */
@@ -36,11 +36,10 @@ export class FileError extends Error {
   /** Column, from 1. */
   readonly column: number;
   /** What is wrong, without the place; `message` is `file:line:column: sentence`. */
-  readonly sentence: string;
+  override readonly sentence: string;
 
   constructor(code: FileErrorCode, sentence: string, file: string, place: Place) {
-    super(`${file}:${place.line}:${place.column}: ${sentence}`);
-    this.code = code;
+    super(code, `${file}:${place.line}:${place.column}: ${sentence}`);
     this.sentence = sentence;
     this.file = file;
     this.line = place.line;

@@ -12,7 +12,6 @@ export { type DraftRule, draftRules } from "./draft/rules.js";
 export { withShedding } from "./draft/shedding.js";
 export type { ShaftDraft, Shedding, ThreadLook, ThreadMeasure, ThreadUnit } from "./draft/types.js";
 export { FileError, type FileErrorCode } from "./error.js";
-export { nearest } from "./nearest.js";
 export type { Place } from "./place.js";
 export { printable } from "./printable.js";
 export { projectOf } from "./project.js";

@@ -1,3 +1,5 @@
+import { DrawcordError } from "@drawcord/base";
+
 /** Why a grid cannot be made or read. */
 export type GridErrorCode =
   | "bad-size"
@@ -8,14 +10,6 @@ export type GridErrorCode =
   | "unlike-size";
 
 /** A caller's mistake about a grid: one sentence, with the facts as fields. */
-export class GridError extends Error {
+export class GridError extends DrawcordError<GridErrorCode> {
   override readonly name = "GridError";
-  readonly code: GridErrorCode;
-  readonly facts: Readonly<Record<string, string | number>>;
-
-  constructor(code: GridErrorCode, message: string, facts: Readonly<Record<string, string | number>> = {}) {
-    super(message);
-    this.code = code;
-    this.facts = facts;
-  }
 }

@@ -1,3 +1,5 @@
+import { DrawcordError } from "@drawcord/base";
+
 /** Why a ground cannot be. */
 export type GroundErrorCode =
   | "bad-description"
@@ -11,14 +13,6 @@ export type GroundErrorCode =
   | "unknown-weave";
 
 /** A caller's mistake about a ground weave: one sentence, with the facts as fields. */
-export class GroundError extends Error {
+export class GroundError extends DrawcordError<GroundErrorCode> {
   override readonly name = "GroundError";
-  readonly code: GroundErrorCode;
-  readonly facts: Readonly<Record<string, string | number>>;
-
-  constructor(code: GroundErrorCode, message: string, facts: Readonly<Record<string, string | number>> = {}) {
-    super(message);
-    this.code = code;
-    this.facts = facts;
-  }
 }

@@ -1,3 +1,5 @@
+import { DrawcordError, type Facts } from "@drawcord/base";
+
 /** Why a threading, a lift plan or a draft cannot be read or made. */
 export type UnitsErrorCode =
   | "bad-character"
@@ -20,24 +22,18 @@ export type UnitsErrorCode =
   | "wrong-length";
 
 /** The facts of an error: what was found, and where. */
-export interface UnitsFacts {
-  readonly [fact: string]: string | number;
-}
+export type UnitsFacts = Facts;
 
 /** A caller's mistake about units, threading or lifts: one sentence, with the facts as fields. */
-export class UnitsError extends Error {
+export class UnitsError extends DrawcordError<UnitsErrorCode> {
   override readonly name = "UnitsError";
-  readonly code: UnitsErrorCode;
   /** The sentence without its place in the text. */
   readonly reason: string;
-  /** `column` and `line`, where there are any, count from 1 in the text that was read. */
-  readonly facts: UnitsFacts;
 
+  /** @param facts `column` and `line`, where there are any, count from 1 in the text that was read */
   constructor(code: UnitsErrorCode, reason: string, facts: UnitsFacts = {}) {
     const place = ["line", "column"].filter((key) => key in facts).map((key) => `${key} ${facts[key]}`);
-    super(place.length === 0 ? reason : `${place.join(", ")}: ${reason}`);
-    this.code = code;
+    super(code, place.length === 0 ? reason : `${place.join(", ")}: ${reason}`, facts);
     this.reason = reason;
-    this.facts = facts;
   }
 }

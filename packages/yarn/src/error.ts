@@ -1,3 +1,5 @@
+import { DrawcordError } from "@drawcord/base";
+
 /** Why a number of yarn or cloth cannot be read or worked out. */
 export type YarnErrorCode =
   | "no-number"
@@ -16,14 +18,6 @@ export type YarnErrorCode =
   | "missing";
 
 /** A caller's mistake, or text that cannot be read: one sentence, with the facts as fields (`column` counts from 1). */
-export class YarnError extends Error {
+export class YarnError extends DrawcordError<YarnErrorCode> {
   override readonly name = "YarnError";
-  readonly code: YarnErrorCode;
-  readonly facts: Readonly<Record<string, string | number>>;
-
-  constructor(code: YarnErrorCode, message: string, facts: Readonly<Record<string, string | number>> = {}) {
-    super(message);
-    this.code = code;
-    this.facts = facts;
-  }
 }

@@ -78,7 +78,20 @@ describe("reading a quantity", () => {
       3,
       '"6 parsecs": no unit is called "parsecs"; expected a unit such as mm, in, g, oz, per cm, per inch or %',
     ],
-    ["24 per yard", "sett", "unknown-unit", 4, '"24 per yard": no unit is called "per yard"; is it per cm?'],
+    [
+      "24 per yard",
+      "sett",
+      "unknown-unit",
+      4,
+      '"24 per yard": no unit is called "per yard"; expected a unit such as mm, in, g, oz, per cm, per inch or %',
+    ],
+    [
+      "24 per inhc",
+      "sett",
+      "unknown-unit",
+      4,
+      '"24 per inhc": no unit is called "per inhc"; is it per inch?',
+    ],
     [
       "1,5 m",
       "length",

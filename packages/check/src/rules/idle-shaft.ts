@@ -1,5 +1,5 @@
+import { many, runsOf } from "@drawcord/base";
 import type { Plan } from "../cloth.js";
-import { many, runsOf } from "../words.js";
 import { onTabby } from "./examples.js";
 import { NO_PLAN, type Rule } from "./rule.js";
 

@@ -1,9 +1,10 @@
+import { many } from "@drawcord/base";
 import type { Cloth } from "../cloth.js";
 import { rowEdges, unitEdges } from "../measure/squares.js";
 import { allowedLength } from "../measured-length.js";
 import { unitsAndRows } from "../regions.js";
 import type { Span } from "../report.js";
-import { figureBeyond, figure as inFigures, many } from "../words.js";
+import { figureBeyond, figure as inFigures } from "../words.js";
 import { cleanTwill } from "./examples.js";
 import { NO_LIMIT, NO_PLAN, type Rule } from "./rule.js";
 

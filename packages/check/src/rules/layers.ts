@@ -1,8 +1,8 @@
+import { listed, many, runsOf } from "@drawcord/base";
 import type { Cloth } from "../cloth.js";
 import { threadsOf } from "../measure/integrity.js";
 import { unitsAndRows } from "../regions.js";
 import type { Span } from "../report.js";
-import { list, many, runsOf } from "../words.js";
 import type { Rule } from "./rule.js";
 
 /** A cloth that falls apart into layers. */
@@ -43,7 +43,7 @@ export const layers: Rule = {
   say(fact, cloth) {
     const { above, below } = apart(cloth);
     const parts = [leave(above, "lift", "off the face"), leave(below, "drop", "off the back")];
-    return `the cloth does not hang together but falls into ${many(fact.measured ?? 0, "layer")}: ${list(parts.filter((part) => part !== ""))}`;
+    return `the cloth does not hang together but falls into ${many(fact.measured ?? 0, "layer")}: ${listed(parts.filter((part) => part !== ""))}`;
   },
 };
 
@@ -77,5 +77,5 @@ function leave({ ends, picks }: Threads, verb: string, where: string): string {
   if (ends.length > 0) parts.push(`${ends.length === 1 ? "end" : "ends"} ${runsOf(ends)}`);
   if (picks.length > 0) parts.push(`${picks.length === 1 ? "pick" : "picks"} ${runsOf(picks)}`);
   if (parts.length === 0) return "";
-  return `${list(parts)} ${ends.length + picks.length === 1 ? `${verb}s` : verb} ${where}`;
+  return `${listed(parts)} ${ends.length + picks.length === 1 ? `${verb}s` : verb} ${where}`;
 }

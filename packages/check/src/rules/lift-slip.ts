@@ -1,8 +1,8 @@
+import { runsOf } from "@drawcord/base";
 import { mirror } from "@drawcord/grid";
 import type { Figure } from "../cloth.js";
 import { rowEdges } from "../measure/squares.js";
 import { findSlip, type Slip } from "../symmetry.js";
-import { runsOf } from "../words.js";
 import { onTabby } from "./examples.js";
 import { NO_PLAN, type Rule } from "./rule.js";
 

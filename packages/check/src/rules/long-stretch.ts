@@ -1,3 +1,4 @@
+import { many } from "@drawcord/base";
 import type { Cloth } from "../cloth.js";
 import { eachRun } from "../measure/runs.js";
 import { rowEdges, unitEdges } from "../measure/squares.js";
@@ -9,7 +10,6 @@ import {
   measuredLength,
 } from "../measured-length.js";
 import { joinFaults, type VisitFault } from "../regions.js";
-import { many } from "../words.js";
 import { cleanTwill } from "./examples.js";
 import { NO_LIMIT, NO_PLAN, type Rule } from "./rule.js";
 

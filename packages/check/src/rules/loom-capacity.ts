@@ -1,5 +1,5 @@
+import { listed } from "@drawcord/base";
 import { loomNeeds, type UnitDraft } from "@drawcord/units";
-import { list } from "../words.js";
 import { onTabby } from "./examples.js";
 import { NO_PLAN, type Rule } from "./rule.js";
 
@@ -67,7 +67,7 @@ export const loomCapacity: Rule = {
   },
   say({ measured = 0, limit, unit }, { plan }) {
     const few = unit === "treadles" && measured <= MOST_LISTED && plan !== undefined;
-    const treadles = few ? `: ${list(treadlesOf(plan.draft))}` : "";
+    const treadles = few ? `: ${listed(treadlesOf(plan.draft))}` : "";
     return `the plan asks for ${measured} ${unit}, and the loom has ${limit}${treadles}`;
   },
 };

@@ -1,6 +1,6 @@
+import { many } from "@drawcord/base";
 import type { Cloth, System } from "../cloth.js";
 import { joinFaults, type VisitFault } from "../regions.js";
-import { many } from "../words.js";
 import type { Rule } from "./rule.js";
 
 /** An end or a pick that lies over or under all the threads it crosses. */

@@ -1,8 +1,9 @@
+import { many } from "@drawcord/base";
 import type { Cloth } from "../cloth.js";
 import { type OpenBorder, openAcross, openSides } from "../measure/open-borders.js";
 import { unitsAndRows } from "../regions.js";
 import type { Span } from "../report.js";
-import { figure, many } from "../words.js";
+import { figure } from "../words.js";
 import { cleanTwill } from "./examples.js";
 import type { Fact, Rule } from "./rule.js";
 

@@ -1,8 +1,8 @@
+import { many } from "@drawcord/base";
 import type { BitGrid } from "@drawcord/grid";
 import { companyOf } from "../company.js";
 import { rowEdges, unitEdges } from "../measure/squares.js";
 import { joinFaults } from "../regions.js";
-import { many } from "../words.js";
 import { cleanTwill } from "./examples.js";
 import { NO_PLAN, type Rule } from "./rule.js";
 

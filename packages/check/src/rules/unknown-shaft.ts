@@ -1,5 +1,5 @@
+import { many } from "@drawcord/base";
 import { picksOfRows } from "../regions.js";
-import { many } from "../words.js";
 import { onTabby } from "./examples.js";
 import { NO_PLAN, type Rule } from "./rule.js";
 

@@ -1,3 +1,4 @@
+import { many } from "@drawcord/base";
 import type { BitGrid } from "@drawcord/grid";
 import {
   describeThreading,
@@ -8,7 +9,6 @@ import {
   type Quarrel,
   quarrelSentence,
 } from "@drawcord/units";
-import { count } from "../loom/words.js";
 import { oneLine } from "../printable.js";
 import { wrap } from "../text.js";
 import { shaftsOf } from "./weave-chart.js";
@@ -36,11 +36,11 @@ export function* chartText(
   yield facts(
     [
       ["chart", `${oneLine(file)}, ${wanted.rows} rows x ${wanted.columns} units`],
-      ["shafts", `${shafts}${still === 0 ? "" : `, and ${count(still, "static unit")}`}${taken}`],
+      ["shafts", `${shafts}${still === 0 ? "" : `, and ${many(still, "static unit")}`}${taken}`],
       ["changed", changed(changes, atLeast, wanted.rows * wanted.columns)],
       ["threading", printThreading(threading)],
       ["in words", describeThreading(threading)],
-      ["lifts", `${count(new Set(cloth.lifts.map(printShafts)).size, "row")} unlike each other`],
+      ["lifts", `${many(new Set(cloth.lifts.map(printShafts)).size, "row")} unlike each other`],
     ],
     width,
   );
@@ -66,7 +66,7 @@ function changed(changes: number, atLeast: number, squares: number): string {
     changes === atLeast
       ? "no picture with these means changes fewer"
       : `none with these means changes fewer than ${atLeast}`;
-  return `${count(changes, "square")} of ${squares}; ${proof}`;
+  return `${many(changes, "square")} of ${squares}; ${proof}`;
 }
 
 /** One row as it is woven, with what was changed. */

@@ -14,7 +14,7 @@ export async function ruleNames(named: readonly string[]): Promise<readonly stri
   const known = [...rules, ...draftRules].map(({ name }) => name);
   for (const name of named) {
     if (known.includes(name)) continue;
-    const hint = (await didYouMean(name, known)) || `; there are ${known.join(", ")}`;
+    const hint = didYouMean(name, known) || `; there are ${known.join(", ")}`;
     throw new CliError("unknown-rule", `no rule is called "${name}"${hint}`, { rule: name });
   }
   return named.length === 0 ? known : known.filter((name) => named.includes(name));

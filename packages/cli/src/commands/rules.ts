@@ -31,7 +31,7 @@ export const command = defineCommand({
     const rule = rules.find((candidate) => candidate.name === name);
     if (rule === undefined) {
       const known = rules.map((candidate) => candidate.name);
-      const hint = (await didYouMean(name, known)) || `; there are ${known.join(", ")}`;
+      const hint = didYouMean(name, known) || `; there are ${known.join(", ")}`;
       throw new CliError("unknown-rule", `no rule is called "${name}"${hint}`, { rule: name });
     }
     await io.stdout.write(page(rule, io.width, paint));

@@ -1,10 +1,10 @@
+import { many } from "@drawcord/base";
 import type { Cloth } from "../checking/cloth.js";
 import { mendWords } from "../mending/proposal.js";
 import { paintIn } from "../paint.js";
 import { lastLine } from "../pretty/last-line.js";
 import { numberRows } from "../pretty/numbers.js";
 import { picture } from "../pretty/picture.js";
-import { count } from "../pretty/words.js";
 import { oneLine } from "../printable.js";
 import type { Format, Look } from "./format.js";
 import { isSeen, isSilent, type Placed, worstOfEach } from "./worst.js";
@@ -53,7 +53,7 @@ function numbers({ report }: Cloth, { least }: Look): readonly string[] {
   if (least !== undefined) return [];
   const { error, note, warning } = report.summary;
   const rows = [
-    ["findings", [count(error, "error"), count(warning, "warning"), count(note, "note")].join(", ")],
+    ["findings", [many(error, "error"), many(warning, "warning"), many(note, "note")].join(", ")],
     ...numberRows(report),
   ];
   return [["| | |", "| --- | --- |", ...rows.map((cells) => `| ${cells.join(" | ")} |`)].join("\n")];

@@ -1,8 +1,9 @@
+import { many } from "@drawcord/base";
 import { type HandleOrder, type LiftWork, printShafts, type RowWork, WEIGHT_CAUTION } from "@drawcord/units";
 import { wrap } from "../text.js";
 import { csvLine } from "./csv.js";
 import { heading } from "./heading.js";
-import { count, weight } from "./words.js";
+import { weight } from "./weight.js";
 
 /** The lifts of a recipe, and what they ask. */
 export interface LiftList {
@@ -53,8 +54,8 @@ export function* liftText({ file, title, work, order }: LiftList, width: number)
 
   const { heaviest, pulls, picks } = work;
   const most = heaviest.grams === undefined ? "" : `, ${weight(heaviest.grams)}`;
-  yield `\nheaviest   row ${heaviest.row + 1}: ${count(heaviest.units, "unit")}${most}\n`;
-  yield `handles    ${count(pulls, "pull")} in ${count(work.rows.length, "row")}, ${count(picks, "pick")}; ${count(work.changes, "change")}\n`;
+  yield `\nheaviest   row ${heaviest.row + 1}: ${many(heaviest.units, "unit")}${most}\n`;
+  yield `handles    ${many(pulls, "pull")} in ${many(work.rows.length, "row")}, ${many(picks, "pick")}; ${many(work.changes, "change")}\n`;
   if (order !== undefined && order.grasps < order.graspsNow) {
     yield `order      hung as ${order.order.join(" ")}, they would take ${order.grasps} grasps for ${order.graspsNow}\n`;
   }

@@ -1,3 +1,4 @@
+import { many } from "@drawcord/base";
 import type { Recipe, RecipeLoom } from "@drawcord/files";
 import {
   type LiftWork,
@@ -9,7 +10,7 @@ import {
 } from "@drawcord/units";
 import { toMetric } from "@drawcord/yarn/quantity";
 import { wrap } from "../text.js";
-import { count, weight } from "./words.js";
+import { weight } from "./weight.js";
 
 /** What a draft asks of the loom, and what the loom has. */
 export interface LoomPlan {
@@ -40,12 +41,12 @@ export function loomText({ needs, work, loom }: LoomPlan, width: number): string
       "ground",
       `${shafts(needs.groundShafts, "ground shaft", loom.groundShafts)}, heddles ${loads(needs.heddles)}`,
     ],
-    ["treadles", `${against(needs.treadles, loom.treadles)}, ${count(needs.ties, "tie")}${pulleys}`],
+    ["treadles", `${against(needs.treadles, loom.treadles)}, ${many(needs.ties, "tie")}${pulleys}`],
     [
       "lifts",
-      `${count(work.rows.length, "row")}, ${count(work.pulls, "pull")}, ${count(work.changes, "handle change")}, ${count(work.picks, "pick")}`,
+      `${many(work.rows.length, "row")}, ${many(work.pulls, "pull")}, ${many(work.changes, "handle change")}, ${many(work.picks, "pick")}`,
     ],
-    ["heaviest", `row ${heaviest.row + 1}, ${count(heaviest.units, "unit")}${grams}`],
+    ["heaviest", `row ${heaviest.row + 1}, ${many(heaviest.units, "unit")}${grams}`],
   ];
   const line = Math.min(width, 100) - INDENT;
   const lines = facts.map(
@@ -73,13 +74,13 @@ export function loomJson({ needs, work, loom }: LoomPlan): object {
 
 function patternText(needs: LoomNeeds, loom: RecipeLoom): string {
   const { staticUnits, singleUnitDraw, cords, patternShafts } = needs;
-  const still = staticUnits === 0 ? "" : `, ${count(staticUnits, "unit")} static`;
+  const still = staticUnits === 0 ? "" : `, ${many(staticUnits, "unit")} static`;
   if (singleUnitDraw) return `${shafts(cords, "cord", loom.patternShafts)}, one a unit${still}`;
-  return `${shafts(patternShafts, "pattern shaft", loom.patternShafts)}, ${count(cords, "cord")}${still}`;
+  return `${shafts(patternShafts, "pattern shaft", loom.patternShafts)}, ${many(cords, "cord")}${still}`;
 }
 
 function shafts(needed: number, thing: string, has: number | undefined): string {
-  return `${count(needed, thing)}${lack(needed, has)}`;
+  return `${many(needed, thing)}${lack(needed, has)}`;
 }
 
 function against(needed: number, has: number | undefined): string {

@@ -1,3 +1,4 @@
+import { listed } from "@drawcord/base";
 import { type Mend, mend } from "@drawcord/causes";
 import { check } from "@drawcord/check";
 import { checkOptions, kindOf, readRecipe, reviseDraft, statedNumbers } from "@drawcord/files";
@@ -52,6 +53,6 @@ function inWords({ rules, changes, squares }: Mend): string {
     squares === undefined || squares === 0
       ? ""
       : ` (${squares} ${squares === 1 ? "square" : "squares"} turned)`;
-  const names = rules.length < 2 ? rules.join("") : `${rules.slice(0, -1).join(", ")} and ${rules.at(-1)}`;
+  const names = listed(rules);
   return `${names} mended: ${changes.map(sayChange).join("; ")}${turned}`;
 }

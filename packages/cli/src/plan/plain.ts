@@ -1,5 +1,5 @@
+import { many } from "@drawcord/base";
 import type { ShaftDraft } from "@drawcord/files";
-import { count } from "../loom/words.js";
 import { wrap } from "../text.js";
 
 /** What a plain draft asks of the loom. */
@@ -29,7 +29,7 @@ export function plainText({ heddles, shafts, ties, treadles }: PlainNeeds, width
   const facts: readonly (readonly [name: string, text: string])[] = [
     ["shafts", String(shafts)],
     ["heddles", heddles.map((load, i) => `${load} on shaft ${i + 1}`).join(", ") || "none"],
-    ["treadles", treadles === 0 ? "none: a lift plan" : `${treadles}, ${count(ties, "tie")}`],
+    ["treadles", treadles === 0 ? "none: a lift plan" : `${treadles}, ${many(ties, "tie")}`],
   ];
   return facts
     .map(([name, text]) => {

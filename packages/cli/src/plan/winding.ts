@@ -1,5 +1,5 @@
+import { many } from "@drawcord/base";
 import { bouts, type Plan, type Warping } from "@drawcord/yarn";
-import { count } from "../loom/words.js";
 
 /** Threads wound together, and portees chained off as one bout, where a recipe has no word for either: common practice. */
 const THREADS = 2;
@@ -20,8 +20,8 @@ export function windingLines({ cross, endsInBouts, passes, portees, threads }: W
   const alike = endsInBouts.length - (last === whole ? 0 : 1);
   const others = last === whole ? "" : ` and 1 of ${last}`;
   return [
-    `${passes.value} ${passes.value === 1 ? "pass" : "passes"} of ${threads} threads (a ${cross} cross), ${count(portees.value, "portee")}`,
-    `${count(endsInBouts.length, "bout")} of ${PORTEES} portees at most: ${alike} of ${count(whole, "end")}${others}`,
+    `${passes.value} ${passes.value === 1 ? "pass" : "passes"} of ${threads} threads (a ${cross} cross), ${many(portees.value, "portee")}`,
+    `${many(endsInBouts.length, "bout")} of ${PORTEES} portees at most: ${alike} of ${many(whole, "end")}${others}`,
   ];
 }
 

@@ -1,3 +1,4 @@
+import { many } from "@drawcord/base";
 import { type BitGrid, tile, toText } from "@drawcord/grid";
 import {
   type Arrangement,
@@ -16,7 +17,6 @@ import { expand } from "@drawcord/units";
 import type { Paint } from "../paint.js";
 import { indent, rowsOf, sentences } from "./layout.js";
 import { tiesPart } from "./ties.js";
-import { count } from "./words.js";
 
 /** One weave with all that was worked out of it. */
 export interface StudiedGround {
@@ -60,8 +60,8 @@ function picture(drawdown: BitGrid, width: number): string[] {
   const rows = Math.min(times(drawdown.rows), PAGE.picks);
   const columns = Math.min(times(drawdown.columns), Math.max(8, Math.min(PAGE.ends, width - 2)));
   const rest = [
-    ...(columns < drawdown.columns ? [`${columns} of ${count(drawdown.columns, "end")}`] : []),
-    ...(rows < drawdown.rows ? [`${rows} of ${count(drawdown.rows, "pick")}`] : []),
+    ...(columns < drawdown.columns ? [`${columns} of ${many(drawdown.columns, "end")}`] : []),
+    ...(rows < drawdown.rows ? [`${rows} of ${many(drawdown.rows, "pick")}`] : []),
   ];
   return [
     ...toText(tile(drawdown, rows, columns)).split("\n"),
@@ -78,14 +78,14 @@ function propertyRows({ repeat, shafts, treadles, floats, ...rest }: Properties)
   return [
     [
       "repeat",
-      `${count(repeat.ends, "end")} x ${count(repeat.picks, "pick")}, on ${count(shafts, "shaft")} and ${count(treadles, "treadle")}`,
+      `${many(repeat.ends, "end")} x ${many(repeat.picks, "pick")}, on ${many(shafts, "shaft")} and ${many(treadles, "treadle")}`,
     ],
     ["warp floats", `on the face ${floatsSaid(floats.warpFace)}; on the back ${floatsSaid(floats.warpBack)}`],
     ["weft floats", `on the face ${floatsSaid(floats.weftFace)}; on the back ${floatsSaid(floats.weftBack)}`],
     ["intersections", `${range(intersections.ends)} on an end, ${range(intersections.picks)} on a pick`],
     [
       "mean float",
-      `${count(round(rest.meanFloat), "thread")}; ${count(round(rest.firmness.crossing), "crossing")} an interlacement`,
+      `${many(round(rest.meanFloat), "thread")}; ${many(round(rest.firmness.crossing), "crossing")} an interlacement`,
     ],
     ["balance", `warp on ${round(100 * rest.warpFaceShare)} % of the face`],
     ...(line
@@ -114,7 +114,7 @@ function range(numbers: readonly number[]): string {
 }
 
 function planHeading({ plan, unitEnds, picksPerRow }: StudiedGround): string {
-  const size = `units of ${count(unitEnds, "end")} and rows of ${count(picksPerRow, "pick")}`;
+  const size = `units of ${many(unitEnds, "end")} and rows of ${many(picksPerRow, "pick")}`;
   if (plan.kind === "ground alone") return "Raise and sink plan: the ground alone";
   return plan.kind === "pattern weft"
     ? `Raise and sink plan with a pattern weft, for ${size}`

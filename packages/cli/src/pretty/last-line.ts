@@ -1,7 +1,7 @@
+import { many } from "@drawcord/base";
 import { NOT_ASKED_FOR } from "../checking/selection.js";
 import { LEVELS, type Tally } from "../checking/tally.js";
 import { oneLine } from "../printable.js";
-import { count } from "./words.js";
 
 /**
  * What came of a run: findings, files that could not be used, what was waived, which rules ran, and which did not and
@@ -11,15 +11,15 @@ import { count } from "./words.js";
 export function lastLine(tally: Tally): string {
   const { failures, files, ran, skipped, summary, waived } = tally;
   const total = summary.error + summary.warning + summary.note;
-  const kinds = LEVELS.flatMap((level) => (summary[level] === 0 ? [] : [count(summary[level], level)]));
+  const kinds = LEVELS.flatMap((level) => (summary[level] === 0 ? [] : [many(summary[level], level)]));
   const split = total === 0 ? "" : ` (${kinds.join(", ")})`;
-  const where = files === 1 && failures.length === 0 ? "" : ` in ${count(files, "file")}`;
+  const where = files === 1 && failures.length === 0 ? "" : ` in ${many(files, "file")}`;
   const asked = [...skipped].filter(([reason]) => reason !== NOT_ASKED_FOR);
   const out = new Set(asked.flatMap(([, byRule]) => [...byRule.keys()]));
   const all = new Set([...ran, ...out]);
   const parts = [
-    `${count(total, "finding")}${split}${where}`,
-    ...(failures.length === 0 ? [] : [`${count(failures.length, "file")} not usable`]),
+    `${many(total, "finding")}${split}${where}`,
+    ...(failures.length === 0 ? [] : [`${many(failures.length, "file")} not usable`]),
     ...(waived.size === 0 ? [] : [waivedText(waived)]),
     `${all.size - out.size} of ${all.size} rules${skipped.has(NOT_ASKED_FOR) ? " asked for" : ""} ran`,
   ];
@@ -36,6 +36,6 @@ function waivedText(waived: ReadonlyMap<string, number>): string {
 /** The rules that did not look at every file; with the number of files where they looked at some. */
 function rulesOut(byRule: ReadonlyMap<string, number>, files: number): string {
   return [...byRule]
-    .map(([rule, number]) => (number === files ? rule : `${rule} at ${count(number, "file")}`))
+    .map(([rule, number]) => (number === files ? rule : `${rule} at ${many(number, "file")}`))
     .join(", ");
 }

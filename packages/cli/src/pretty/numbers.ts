@@ -1,5 +1,5 @@
+import { many, runsOf } from "@drawcord/base";
 import type { CutTally, FloatTally, Report, Spread } from "@drawcord/check";
-import { count, list } from "./words.js";
 
 /** The numbers of a report, a line or two each, with their names in a column. */
 export function numbers(report: Report): readonly string[] {
@@ -14,7 +14,7 @@ export function numberRows(report: Report): readonly (readonly [name: string, te
   return [
     [
       "size",
-      `${count(size.ends, "end")} x ${count(size.picks, "pick")}${inferred ? "" : `, ${count(size.units, "unit")} x ${count(size.rows, "row")}`}`,
+      `${many(size.ends, "end")} x ${many(size.picks, "pick")}${inferred ? "" : `, ${many(size.units, "unit")} x ${many(size.rows, "row")}`}`,
     ],
     ["warp floats", `on the face ${tally(floats.warpFace)}`],
     ["", `on the back ${tally(floats.warpBack)}`],
@@ -23,7 +23,7 @@ export function numberRows(report: Report): readonly (readonly [name: string, te
     ["cuts", `sideways ${cuts(cut.side)}; lengthways ${cuts(cut.across)}`],
     [
       "balance",
-      `warp on ${percent(balance.warpFaceShare)} of the face; ${percent(balance.drawnShare)} drawn, in ${count(balance.areas.count, "area")}${balance.areas.count === 0 ? "" : `, the largest of ${count(balance.areas.largest, "square")}`}`,
+      `warp on ${percent(balance.warpFaceShare)} of the face; ${percent(balance.drawnShare)} drawn, in ${many(balance.areas.count, "area")}${balance.areas.count === 0 ? "" : `, the largest of ${many(balance.areas.largest, "square")}`}`,
     ],
     [
       "",
@@ -58,12 +58,16 @@ function spread({ least, most, mean }: Spread, thread: "end" | "pick"): string {
 
 function hangs({ hangsTogether, layers, looseEnds, loosePicks }: Report["integrity"]): string {
   const loose = [
-    ...(looseEnds.length === 0 ? [] : [`${count(looseEnds.length, "loose end")}: ${list(looseEnds)}`]),
-    ...(loosePicks.length === 0 ? [] : [`${count(loosePicks.length, "loose pick")}: ${list(loosePicks)}`]),
+    ...(looseEnds.length === 0
+      ? []
+      : [`${many(looseEnds.length, "loose end")}: ${runsOf(looseEnds, 8, " ")}`]),
+    ...(loosePicks.length === 0
+      ? []
+      : [`${many(loosePicks.length, "loose pick")}: ${runsOf(loosePicks, 8, " ")}`]),
   ];
   const cloth = hangsTogether
     ? "the cloth hangs together"
-    : `the cloth falls apart into ${count(layers, "layer")}`;
+    : `the cloth falls apart into ${many(layers, "layer")}`;
   return [cloth, ...loose].join("; ");
 }
 

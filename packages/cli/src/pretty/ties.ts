@@ -1,7 +1,7 @@
+import { many } from "@drawcord/base";
 import type { NoTieUp, TieUp } from "@drawcord/ground";
 import type { Paint } from "../paint.js";
 import { rowsOf, sentences } from "./layout.js";
-import { count } from "./words.js";
 
 /** What each treadle, or each bar of a list, is tied to, and how they are trodden; or why an action cannot be. */
 export function tiesPart(ties: TieUp | NoTieUp, paint: Paint, width: number): string[] {
@@ -15,7 +15,7 @@ export function tiesPart(ties: TieUp | NoTieUp, paint: Paint, width: number): st
   });
   const { feet, pairs } = ties;
   return [
-    paint.strong(`Ties, ${ties.action}: ${count(ties.count, bars ? "peg" : "tie")}`),
+    paint.strong(`Ties, ${ties.action}: ${many(ties.count, bars ? "peg" : "tie")}`),
     ...rowsOf(
       [
         ...(pairs ? [["pairs", pairs.map((pair) => pair.join("-")).join(" ")] as [string, string]] : []),

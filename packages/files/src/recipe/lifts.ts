@@ -1,7 +1,7 @@
+import { nearest } from "@drawcord/base";
 import type { ShaftSet } from "@drawcord/ground";
 import { changedLifts, type LiftChange, parseLifts, parseWovenBlock, UnitsError } from "@drawcord/units";
 import type { FileError } from "../error.js";
-import { nearest } from "../nearest.js";
 import { printable } from "../printable.js";
 import { at, entries, isList, items, type Spot, textOf, wayTo, wrong } from "../tree/spot.js";
 import { notation, notationError } from "./notation.js";

@@ -1,5 +1,5 @@
 /** Checks a tree against a schema, key by key, and says what is wrong in the weaver's words. */
-import { nearest } from "../nearest.js";
+import { nearest } from "@drawcord/base";
 import { codeName, findControl, printable } from "../printable.js";
 import type { Schema, TypeName } from "./json-schema.js";
 import {

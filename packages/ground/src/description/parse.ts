@@ -1,6 +1,6 @@
+import { nearest } from "@drawcord/base";
 import { GroundError } from "../error.js";
 import type { AddedPoint, BaseWeave, Break, Direction, Pair, WeaveDescription } from "./description.js";
-import { nearest } from "./nearest.js";
 import { clipped, Words } from "./words.js";
 
 const KINDS = [
@@ -43,12 +43,16 @@ function baseWeave(words: Words): BaseWeave {
   const first = words.peek;
   const kind = KINDS.find((name) => name.split(" ")[0] === first);
   if (!kind) {
-    const near = nearest(first, KINDS);
+    const near = nearest(
+      first,
+      KINDS.map((name) => name.split(" ")[0]!),
+    );
+    const meant = near && KINDS.find((name) => name.startsWith(near));
     throw new GroundError(
       "unknown-weave",
       first === ""
         ? `column ${start}: the description is empty; a weave was expected, such as "plain", "twill 1/3" or "satin 8 step 3"`
-        : `column ${start}: "${clipped(first)}" is no weave known here; ${near ? `did you mean "${near}"?` : `the weaves are ${KINDS.join(", ")}`}`,
+        : `column ${start}: "${clipped(first)}" is no weave known here; ${meant ? `did you mean "${meant}"?` : `the weaves are ${KINDS.join(", ")}`}`,
       { column: start, weave: first },
     );
   }

@@ -1,3 +1,4 @@
+import { listed, many } from "@drawcord/base";
 import type { Change } from "./change.js";
 
 /**
@@ -39,14 +40,14 @@ export function sayChange(change: Change): string {
       const [first, last] = change.rows;
       const rows = first === last ? `row ${first}` : `rows ${first} to ${last}`;
       const by = Math.abs(change.by);
-      return `draw in ${rows} every shaft ${by} ${by === 1 ? "number" : "numbers"} ${change.by < 0 ? "lower" : "higher"}`;
+      return `draw in ${rows} every shaft ${many(by, "number")} ${change.by < 0 ? "lower" : "higher"}`;
     }
     case "row-picks":
-      return `hold row ${change.row} for ${change.picks} ${change.picks === 1 ? "pick" : "picks"}`;
+      return `hold row ${change.row} for ${many(change.picks, "pick")}`;
     case "tie":
       return `tie step ${change.step} of the ground to raise ${orNothing(change.raise)} and to sink ${orNothing(change.sink)}`;
     case "start-ground":
-      return `begin the ground's treadling ${change.steps} ${change.steps === 1 ? "step" : "steps"} later`;
+      return `begin the ground's treadling ${many(change.steps, "step")} later`;
     case "swap-ground":
       return "sink on every treadle what it raises, and raise what it sinks";
     case "ground-threading":
@@ -65,6 +66,5 @@ function orNothing(shafts: readonly number[]): string {
 }
 
 function shaftsInWords(shafts: readonly number[]): string {
-  if (shafts.length === 1) return `shaft ${shafts[0]}`;
-  return `shafts ${shafts.slice(0, -1).join(", ")} and ${shafts.at(-1)}`;
+  return `${shafts.length === 1 ? "shaft" : "shafts"} ${listed(shafts.map(String))}`;
 }

@@ -1,5 +1,5 @@
+import { nearest } from "@drawcord/base";
 import { YarnError } from "../error.js";
-import { nearest } from "../nearest.js";
 import { convert } from "../quantity/convert.js";
 import { unitNamed } from "../quantity/read.js";
 import { quantity, units } from "../quantity/units.js";

@@ -1,5 +1,5 @@
+import { nearest } from "@drawcord/base";
 import { YarnError } from "../error.js";
-import { nearest } from "../nearest.js";
 import { checkShort } from "../short.js";
 import { scanNumber } from "./number.js";
 import { type Kind, type Quantity, quantity, type UnitName, units } from "./units.js";

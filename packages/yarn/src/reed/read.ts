@@ -1,5 +1,5 @@
+import { nearest } from "@drawcord/base";
 import { YarnError } from "../error.js";
-import { nearest } from "../nearest.js";
 import { scanNumber } from "../quantity/number.js";
 import { checkValue, unitNamed } from "../quantity/read.js";
 import { quantity } from "../quantity/units.js";

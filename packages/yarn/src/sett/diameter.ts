@@ -1,9 +1,9 @@
+import { nearest } from "@drawcord/base";
 import { type FibreName, fibres } from "../count/fibres.js";
 import { countIn, tex, type YarnInput } from "../count/tex.js";
 import { YarnError } from "../error.js";
 import { calculate, type Result } from "../formula/calculate.js";
 import type { Input } from "../formula/input.js";
-import { nearest } from "../nearest.js";
 
 /** What the yarn is made of; where it is not known, the constant can be given. */
 export interface RootOptions {

@@ -1,12 +1,15 @@
 /**
  * The known word nearest to one that is not known, by the fewest letters changed, added, left out or swapped with their
- * neighbour; undefined when none is near enough to be meant (more than a third of the letters differ).
+ * neighbour; large and small letters are alike.
+ * @param word what was written
+ * @param known what could have been meant; of two as near, the first is taken
+ * @returns the known word, or undefined when none is near enough to be meant (more than a third of its letters, rounded, differ)
  * @example nearest("thredding", ["threading", "ends"]) // "threading"
  */
 export function nearest(word: string, known: readonly string[]): string | undefined {
   const given = word.slice(0, 64).toLowerCase();
   let best: string | undefined;
-  let least = Math.max(1, Math.floor(given.length / 3)) + 1;
+  let least = Math.max(1, Math.round(given.length / 3)) + 1;
   for (const candidate of known) {
     if (Math.abs(candidate.length - given.length) >= least) continue;
     const apart = distance(given, candidate.toLowerCase());

@@ -1,8 +1,3 @@
-/** `1 row`, `2 rows`. */
-export function count(number: number, thing: string): string {
-  return `${number} ${thing}${number === 1 ? "" : "s"}`;
-}
-
 /** A weight with its unit: grams, or kilograms from one on. */
 export function weight(grams: number): string {
   return grams < 1000 ? `${Number(grams.toFixed(1))} g` : `${(grams / 1000).toFixed(2)} kg`;

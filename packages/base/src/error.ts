@@ -1,0 +1,79 @@
+import type { Range } from "./range.js";
+
+/** What an error found and what it wanted, by name; numbers that count things count from 1 as the sentence does. */
+export type Facts = Readonly<Record<string, string | number>>;
+
+/** An error as plain data: it goes through JSON and through `structuredClone`, so over the border of a worker. */
+export interface ErrorData {
+  /** The class that was thrown, such as `GridError`. */
+  readonly name: string;
+  /** Why, as one of the codes that the class lists; it stays when the sentence is reworded. */
+  readonly code: string;
+  /** What is wrong, as one sentence without its place. */
+  readonly sentence: string;
+  /** What was found and what was wanted. */
+  readonly facts: Facts;
+  /** Where in a text, if it was read from one. */
+  readonly place?: Range;
+}
+
+/**
+ * The error that every package of Drawcord throws, each under a name of its own: a caller's mistake, or a text that
+ * cannot be read. Its `message` is the sentence, behind its place where it has one.
+ */
+export class DrawcordError<Code extends string = string> extends Error {
+  override readonly name: string = "DrawcordError";
+  /** Why, as one of the codes that the class lists. */
+  readonly code: Code;
+  /** What is wrong, as one sentence without its place. */
+  readonly sentence: string;
+  /** What was found and what was wanted. */
+  readonly facts: Facts;
+  /** Where in a text, if it was read from one. */
+  readonly place: Range | undefined;
+
+  /**
+   * @param code why, as one of the codes that the class lists
+   * @param sentence what is wrong: where, what was found, what was expected; lower case, without a full stop
+   * @param facts what was found and what was wanted
+   * @param place where in a text, if it was read from one
+   */
+  constructor(code: Code, sentence: string, facts: Facts = {}, place?: Range) {
+    super(place === undefined ? sentence : `${before(place)}: ${sentence}`);
+    this.code = code;
+    this.sentence = sentence;
+    this.facts = facts;
+    this.place = place;
+  }
+
+  /** The error as plain data, which `errorFrom` turns back. */
+  toJSON(): ErrorData {
+    const { name, code, sentence, facts, place } = this;
+    return { name, code, sentence, facts, ...(place === undefined ? {} : { place }) };
+  }
+}
+
+/** An error that came back from data, under the name that it was thrown by. */
+class ReturnedError extends DrawcordError {
+  override readonly name: string;
+
+  constructor({ name, code, sentence, facts, place }: ErrorData) {
+    super(code, sentence, facts, place);
+    this.name = name;
+  }
+}
+
+/**
+ * The error that data tells of: name, code, sentence, facts and place are those that were thrown. It is a
+ * `DrawcordError` but no longer of the class that threw it, so tell errors apart by their name and code.
+ * @param data what `toJSON` gave, as it was or through JSON or `structuredClone`
+ * @returns an error to throw on this side
+ * @example errorFrom({ name: "GridError", code: "outside", sentence: "no row 7", facts: { row: 7 } }).code // "outside"
+ */
+export function errorFrom(data: ErrorData): DrawcordError {
+  return new ReturnedError(data);
+}
+
+function before({ file, line, column }: Range): string {
+  return file === "" ? `line ${line}, column ${column}` : `${file}:${line}:${column}`;
+}
