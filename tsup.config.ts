@@ -39,6 +39,7 @@ export default defineConfig([
   preset("check", ["index", "measure"]),
   preset("causes", ["index"]),
   preset("files", ["index"]),
+  preset("review", ["index"]),
   preset("page", ["index", "print"]),
   preset("sheet", ["index"]),
   {

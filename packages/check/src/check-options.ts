@@ -11,6 +11,7 @@ export function checkOptions({
   limits = {},
   repeat,
   levels = {},
+  only = [],
   waive = [],
 }: CheckOptions): void {
   for (const [name, perCm] of Object.entries(sett)) {
@@ -59,6 +60,7 @@ export function checkOptions({
       );
     }
   }
+  for (const rule of only) checkRule(rule);
   for (const { rule } of waive) checkRule(rule);
 }
 

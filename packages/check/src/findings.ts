@@ -6,6 +6,9 @@ import { place } from "./words.js";
 
 const WEIGHT: Readonly<Record<Severity, number>> = { error: 0, warning: 1, note: 2 };
 
+/** Why a rule did not look that was left out of those asked for. */
+export const NOT_ASKED_FOR = "it was not asked for";
+
 /**
  * Lets every rule look at a cloth, and sorts what they find.
  * @example findAll(measureDraft(draft, expand(draft), {}), []).findings // []
@@ -14,14 +17,16 @@ export function findAll(
   cloth: Cloth,
   rules: readonly Rule[],
 ): Pick<Report, "ok" | "summary" | "waived" | "rules" | "findings"> {
-  const { levels = {}, waive = [] } = cloth.options;
+  const { levels = {}, only, waive = [] } = cloth.options;
   const ran: string[] = [];
   const skipped: { rule: string; reason: string }[] = [];
   const found: Finding[] = [];
   const orderOf = new Map(rules.map(({ name }, order) => [name, order]));
   rules.forEach((rule) => {
-    const severity = levels[rule.name] ?? rule.severity;
-    const reason = severity === "off" ? "it is switched off" : rule.cannot?.(cloth);
+    const asked = only === undefined || only.includes(rule.name);
+    const severity = asked ? (levels[rule.name] ?? rule.severity) : "off";
+    const why = asked ? "it is switched off" : NOT_ASKED_FOR;
+    const reason = severity === "off" ? why : rule.cannot?.(cloth);
     if (severity === "off" || reason !== undefined) {
       skipped.push({ rule: rule.name, reason: reason ?? "" });
       return;

@@ -1,6 +1,7 @@
 export { check, checkGrid } from "./check.js";
 export type { Cloth, Figure, Plan, Squares, System } from "./cloth.js";
 export { CheckError, type CheckErrorCode } from "./error.js";
+export { NOT_ASKED_FOR } from "./findings.js";
 export { allowedFloat } from "./float-limit.js";
 export type { AllowedLength } from "./measured-length.js";
 export type {

@@ -108,6 +108,8 @@ export interface CheckOptions {
   readonly stated?: readonly StatedNumber[];
   /** The weight of a rule's findings by the rule's name, or `off`; default: each rule's own. */
   readonly levels?: Readonly<Record<string, Severity | "off">>;
+  /** The rules that are to look, by their names; default: all. A waiver of another rule is then left alone. */
+  readonly only?: readonly string[];
   /** Findings that are accepted; default none. */
   readonly waive?: readonly Waiver[];
 }

@@ -1,9 +1,9 @@
 import { readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { crc32 } from "node:zlib";
-import { check } from "@drawcord/check";
-import { checkOptions, readRecipe, writePbm, writePng } from "@drawcord/files";
+import { readRecipe, writePbm, writePng } from "@drawcord/files";
 import { fromText, toText } from "@drawcord/grid";
+import { checkRecipe } from "@drawcord/review";
 import { chartOf } from "@drawcord/units";
 import { encode } from "fast-png";
 import { describe, expect, it } from "vitest";
@@ -84,7 +84,7 @@ describe("drawcord chart", () => {
     expect(recipe.draft.unitEnds).toBe(4);
     expect(recipe.draft.picksPerRow).toBe(4);
     expect(toText(chartOf(recipe.draft))).toBe(moth);
-    expect(check(recipe.draft, checkOptions(recipe)).findings).toEqual([]);
+    expect(checkRecipe(recipe).findings).toEqual([]);
     const checked = await run(["check", "moth.recipe.yaml"], { cwd });
     expect(checked.status).toBe(0);
   });

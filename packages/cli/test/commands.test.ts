@@ -1,8 +1,9 @@
 import { mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import { check, rules } from "@drawcord/check";
-import { checkOptions, readRecipe } from "@drawcord/files";
+import { rules } from "@drawcord/check";
+import { readRecipe } from "@drawcord/files";
 import { toText } from "@drawcord/grid";
+import { checkRecipe } from "@drawcord/review";
 import { expand } from "@drawcord/units";
 import { describe, expect, it } from "vitest";
 import { folder } from "../../../tests/support/folder.js";
@@ -31,7 +32,7 @@ writeFileSync(join(cwd, "more/b.yaml"), diamond);
 
 const reportOf = (text: string, file: string) => {
   const recipe = readRecipe(text, file);
-  const { findings, ...report } = check(recipe.draft, checkOptions(recipe));
+  const { findings, places: _, ...report } = checkRecipe(recipe);
   const placed = findings.map((finding) => expect.objectContaining({ ...finding, line: expect.any(Number) }));
   return { file, ...report, findings: placed };
 };
@@ -108,7 +109,7 @@ describe("drawcord check", () => {
   it("draws each finding and says last what ran", async () => {
     const { stdout } = await run(["check", "faulty.yaml"], { cwd });
     const recipe = readRecipe(faulty, "faulty.yaml");
-    const { findings, rules } = check(recipe.draft, checkOptions(recipe));
+    const { findings, rules } = checkRecipe(recipe);
     expect(findings.length).toBeGreaterThan(0);
     expect(findings.some(({ rule }) => rule === "open-cut")).toBe(true);
     for (const { message } of findings) expect(stdout).toContain(`  ${message}\n`);

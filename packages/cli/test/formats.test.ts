@@ -1,7 +1,8 @@
 import { writeFileSync } from "node:fs";
 import { join } from "node:path";
-import { check, type Finding, rules } from "@drawcord/check";
-import { checkOptions, draftRules, readRecipe } from "@drawcord/files";
+import { type Finding, rules } from "@drawcord/check";
+import { draftRules, readRecipe } from "@drawcord/files";
+import { checkRecipe } from "@drawcord/review";
 import schema from "@microsoft/jest-sarif/lib/schemas/sarif-2.1.0-rtm.5.json" with { type: "json" };
 import * as draft04 from "ajv-draft-04";
 import { array, assert, constantFrom, property } from "fast-check";
@@ -46,7 +47,7 @@ writeFileSync(join(cwd, names.bad), "recipe: 1\ntitel: x\n");
 
 const findingsOf = (text: string): readonly Finding[] => {
   const recipe = readRecipe(text, "x");
-  return check(recipe.draft, checkOptions(recipe)).findings;
+  return checkRecipe(recipe).findings;
 };
 const findings = findingsOf(faulty);
 const waived = findings.filter((finding) => finding.waived !== undefined);

@@ -1,7 +1,8 @@
 import { writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { check } from "@drawcord/check";
-import { checkOptions, readRecipe } from "@drawcord/files";
+import { readRecipe } from "@drawcord/files";
+import { checkRecipe, optionsOf } from "@drawcord/review";
 import { applyChange } from "@drawcord/units";
 import schema from "@microsoft/jest-sarif/lib/schemas/sarif-2.1.0-rtm.5.json" with { type: "json" };
 import * as draft04 from "ajv-draft-04";
@@ -48,8 +49,9 @@ function replaced(text: string, replacements: readonly Replacement[]): string {
 describe("drawcord check --propose", () => {
   it("gives the mends as data, which made to the draft leave nothing to find", async () => {
     const report = JSON.parse(await reported("--propose", "--format", "json"));
-    const { draft, ...recipe } = readRecipe(faulty, "x");
-    const options = checkOptions({ draft, ...recipe });
+    const recipe = readRecipe(faulty, "x");
+    const { draft } = recipe;
+    const options = optionsOf(recipe);
     expect(report.findings.length).toBeGreaterThan(3);
     for (const { mend, rule } of report.findings) expect(report.mends[mend - 1].rules).toContain(rule);
     const mended = report.mends.flatMap(({ changes }: { changes: [] }) => changes).reduce(applyChange, draft);
@@ -76,7 +78,7 @@ describe("drawcord check --propose", () => {
     const texts = fixes.map(({ artifactChanges: [change] }) => replaced(faulty, change!.replacements));
     const counts = texts.map((text) => {
       const recipe = readRecipe(text, "x");
-      return check(recipe.draft, checkOptions(recipe)).findings.length;
+      return checkRecipe(recipe).findings.length;
     });
     expect(Math.max(...counts)).toBeLessThan(results.length);
     expect(counts).toContain(0);

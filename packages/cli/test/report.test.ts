@@ -1,8 +1,7 @@
-import type { Finding, Report } from "@drawcord/check";
+import { type Finding, NOT_ASKED_FOR, type Report } from "@drawcord/check";
 import { fromCells } from "@drawcord/grid";
 import { describe, expect, it } from "vitest";
 import type { Cloth } from "../src/checking/cloth.js";
-import { NOT_ASKED_FOR } from "../src/checking/selection.js";
 import { addTo, countsOf, emptyTally } from "../src/checking/tally.js";
 import type { Look } from "../src/formats/format.js";
 import { paintFor } from "../src/paint.js";

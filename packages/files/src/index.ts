@@ -17,7 +17,6 @@ export { printable } from "./printable.js";
 export { projectOf } from "./project.js";
 export { projectOfDraft } from "./project-draft.js";
 export { type FileKind, kindOf, type Reading, read } from "./read.js";
-export { checkOptions } from "./recipe/check-options.js";
 export { formatRecipe } from "./recipe/format.js";
 export { readRecipe } from "./recipe/read.js";
 export { type RecipeValue, type Revision, reviseRecipe } from "./recipe/revise.js";
@@ -36,7 +35,6 @@ export type {
 } from "./recipe/types.js";
 export { type RecipeData, writeRecipe } from "./recipe/write.js";
 export { recipeSchema, recipeVersion } from "./schema/recipe.js";
-export { statedNumbers, statedOfCloth } from "./stated.js";
 export { largestFile } from "./text.js";
 export type { Schema } from "./tree/json-schema.js";
 export type { Path } from "./tree/spot.js";

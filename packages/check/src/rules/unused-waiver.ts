@@ -28,8 +28,9 @@ export const unusedWaiver: Rule = {
       },
     ],
   },
-  *find({ options: { waive = [] } }, found) {
+  *find({ options: { only, waive = [] } }, found) {
     for (const waiver of waive) {
+      if (only !== undefined && !only.includes(waiver.rule)) continue;
       if (found.some((finding) => accepts(waiver, finding))) continue;
       const { ends, picks, units, rows } = waiver;
       yield {

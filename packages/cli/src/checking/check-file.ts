@@ -1,12 +1,11 @@
-import { check } from "@drawcord/check";
-import { checkOptions, kindOf, readRecipe, statedNumbers } from "@drawcord/files";
+import { kindOf, readRecipe } from "@drawcord/files";
 import type { BitGrid } from "@drawcord/grid";
+import { checkRecipe, optionsOf } from "@drawcord/review";
 import { expand } from "@drawcord/units";
 import { CliError } from "../error.js";
 import type { Cloth } from "./cloth.js";
 import type { Kept } from "./kept.js";
-import { recipePlaces } from "./recipe-place.js";
-import { onlyRules, withReasons } from "./selection.js";
+import { ofCloth } from "./selection.js";
 
 /** Why a rule did not run that a recipe switches off. */
 const SWITCHED_OFF = "it is switched off";
@@ -25,7 +24,7 @@ export interface Asked {
 export async function checkFile(bytes: Uint8Array, file: string, asked: Asked): Promise<Kept> {
   const { rules } = asked;
   const kept = isRecipe(bytes)
-    ? await checkRecipe(bytes, file, asked)
+    ? await reviewRecipe(bytes, file, asked)
     : (await import("./check-plain.js")).checkPlain(bytes, file, rules);
   const { ran, skipped } = kept.report.rules;
   if (ran.length > 0) return kept;
@@ -35,14 +34,13 @@ export async function checkFile(bytes: Uint8Array, file: string, asked: Asked): 
   throw new CliError("no-rule", `${file}: ${why}, so nothing was checked`, { file });
 }
 
-async function checkRecipe(bytes: Uint8Array, file: string, { propose, rules }: Asked): Promise<Kept> {
+async function reviewRecipe(bytes: Uint8Array, file: string, { propose, rules }: Asked): Promise<Kept> {
   const recipe = readRecipe(bytes, file);
-  const options = { ...checkOptions(recipe), stated: await statedNumbers(recipe) };
-  const report = withReasons(check(recipe.draft, onlyRules(options, rules)), rules);
-  const kept = { title: recipe.title ?? null, report, places: recipePlaces(report.findings, recipe) };
+  const { places, ...report } = checkRecipe(recipe, { rules: ofCloth(rules) });
+  const kept = { title: recipe.title ?? null, report, places };
   if (!propose) return kept;
   const { proposals } = await import("../mending/proposals.js");
-  return { ...kept, mends: proposals(bytes, recipe, options) };
+  return { ...kept, mends: proposals(bytes, recipe, optionsOf(recipe)) };
 }
 
 /** A checked file as the formats take it. */

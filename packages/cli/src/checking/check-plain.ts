@@ -1,9 +1,9 @@
-import { checkGrid, type Report, type Severity } from "@drawcord/check";
+import { checkGrid, NOT_ASKED_FOR, type Report, type Severity } from "@drawcord/check";
 import { checkShaftDraft, draftRules, read } from "@drawcord/files";
 import { drawdownIn, titleIn } from "../plain/drawdown.js";
 import { ignoredIn } from "../plain/ignored.js";
 import type { Kept } from "./kept.js";
-import { NOT_ASKED_FOR, onlyRules, withReasons } from "./selection.js";
+import { ofCloth } from "./selection.js";
 
 /**
  * Reads a plain draft, or a chart of interlacements, and checks it by the rules asked for.
@@ -11,14 +11,14 @@ import { NOT_ASKED_FOR, onlyRules, withReasons } from "./selection.js";
  */
 export function checkPlain(bytes: Uint8Array, file: string, rules: readonly string[]): Kept {
   const reading = read(bytes, file);
-  const options = onlyRules({}, rules);
+  const options = { only: ofCloth(rules) };
   const report =
     reading.kind === "draft"
       ? askedOnly(checkShaftDraft(reading.draft, options), rules)
       : checkGrid(drawdownIn(reading), options);
   return {
     title: titleIn(reading) ?? null,
-    report: withReasons(report, rules),
+    report,
     places: report.findings.map(() => null),
     ignored: ignoredIn(reading),
   };

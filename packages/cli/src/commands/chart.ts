@@ -1,6 +1,6 @@
 import { basename, extname } from "node:path";
-import { check } from "@drawcord/check";
-import { checkOptions, readRecipe } from "@drawcord/files";
+import { readRecipe } from "@drawcord/files";
+import { checkRecipe } from "@drawcord/review";
 import { MOST_CHART_SHAFTS, parseThreading, threadedChart, weavable } from "@drawcord/units";
 import { chartRecipe } from "../chart/chart-recipe.js";
 import { chartJson, chartText } from "../chart/chart-report.js";
@@ -156,7 +156,7 @@ function meansOf(options: {
 /** The findings of the recipe that weigh as errors or warnings; throws where the recipe cannot be read at all. */
 function faultsOf(recipe: string): number {
   const read = readRecipe(recipe, "the recipe");
-  const { summary } = check(read.draft, checkOptions(read));
+  const { summary } = checkRecipe(read);
   return summary.error + summary.warning;
 }
 

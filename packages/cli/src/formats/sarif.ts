@@ -1,6 +1,6 @@
 import { isAbsolute, sep } from "node:path";
 import { pathToFileURL } from "node:url";
-import { rules as clothRules, type Finding } from "@drawcord/check";
+import { rules as clothRules, type Finding, NOT_ASKED_FOR } from "@drawcord/check";
 import { draftRules, type Place } from "@drawcord/files";
 import type {
   Fix,
@@ -14,7 +14,6 @@ import type {
   ToolComponent,
 } from "sarif";
 import type { Failure } from "../checking/cloth.js";
-import { NOT_ASKED_FOR } from "../checking/selection.js";
 import { mendNumber, type Proposal } from "../mending/proposal.js";
 import { oneLine, toJson } from "../printable.js";
 import { version } from "../version.js";

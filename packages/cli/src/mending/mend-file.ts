@@ -1,7 +1,8 @@
 import { listed } from "@drawcord/base";
 import { type Mend, mend } from "@drawcord/causes";
 import { check } from "@drawcord/check";
-import { checkOptions, kindOf, readRecipe, reviseDraft, statedNumbers } from "@drawcord/files";
+import { kindOf, readRecipe, reviseDraft } from "@drawcord/files";
+import { optionsOf } from "@drawcord/review";
 import { sayChange } from "@drawcord/units";
 import { CliError } from "../error.js";
 import type { Io } from "../io.js";
@@ -28,7 +29,7 @@ export async function mendFile(source: Uint8Array, name: string, to: MendTo, io:
     });
   }
   const recipe = readRecipe(source, name);
-  const options = { ...checkOptions(recipe), stated: await statedNumbers(recipe) };
+  const options = optionsOf(recipe);
   const mends = mend(recipe.draft, options);
   const last = mends.at(-1);
   const say = (sentence: string) => io.stderr.write(`${oneLine(sentence)}\n`);

@@ -1,5 +1,5 @@
 import { many } from "@drawcord/base";
-import { NOT_ASKED_FOR } from "../checking/selection.js";
+import { NOT_ASKED_FOR } from "@drawcord/check";
 import { LEVELS, type Tally } from "../checking/tally.js";
 import { oneLine } from "../printable.js";
 

@@ -1,8 +1,7 @@
-import { allowedFloat, check } from "@drawcord/check";
 import { groundFromWeave } from "@drawcord/ground";
 import { parseThreading } from "@drawcord/units";
 import { describe, expect, it } from "vitest";
-import { checkOptions, readRecipe } from "../../src/index.js";
+import { readRecipe } from "../../src/index.js";
 import { leastRecipe, wholeRecipe } from "../samples.js";
 
 describe("a recipe with every section", () => {
@@ -81,38 +80,6 @@ describe("a recipe with every section", () => {
     ]);
   });
 
-  it("tells the checker the sett, the limits, the loom and what is accepted", () => {
-    const options = checkOptions(recipe);
-    // 24 ends an inch: 24 / 2.54 a centimetre, by the definition of the inch.
-    expect(options.sett?.endsPerCm).toBeCloseTo(24 / 2.54, 12);
-    expect(options.sett?.picksPerCm).toBe(10);
-    expect(options.limits).toEqual({
-      warpFloat: { threads: 7 },
-      weftFloat: { mm: 6 },
-      floatOfWeft: { gold: { threads: 11 } },
-      openCuts: 2,
-      takeUp: 20,
-      stretch: { picks: 200 },
-      drawnArea: { mm: 120 },
-      undrawnArea: { squares: 900 },
-      faceShare: 25,
-      thinArea: 2,
-      unlikeSides: 2.5,
-    });
-    expect(options.loom).toEqual({ patternShafts: 20, groundShafts: 4, treadles: 6, lingos: 150 });
-    expect(options.repeat).toBe("picks");
-    expect(options.firstPickFrom).toBe("right");
-    expect(options.stated?.map(({ name, claim }) => [name, claim])).toEqual([
-      ["ends", 288],
-      ["longest-float", 7],
-    ]);
-    expect(options.staticShaft).toBe(10);
-    expect(options.levels).toEqual({ "idle-shaft": "off" });
-    expect(options.waive).toEqual([
-      { rule: "open-cut", reason: "the ground shows through on purpose", ends: [7, 7], rows: [3, 5] },
-    ]);
-  });
-
   it("points at the place of any value in the text", () => {
     const { place } = recipe;
     const at = (path: readonly (string | number)[]) => {
@@ -136,13 +103,6 @@ describe("a recipe", () => {
     expect(recipe.title).toBeUndefined();
     expect(recipe.yarns).toEqual([]);
     expect(recipe.cloth).toEqual({});
-    expect(checkOptions(recipe)).toEqual({
-      sett: {},
-      limits: {},
-      loom: {},
-      levels: {},
-      waive: [],
-    });
   });
 
   it.each([
@@ -212,31 +172,5 @@ describe("a recipe", () => {
     expect(recipe.draft.ground).toEqual(
       groundFromWeave("broken twill", { ends: 4, unitEnds: 4, picksPerRow: 4 }),
     );
-  });
-});
-
-describe("limits in mm", () => {
-  // 24 ends and 30 picks an inch of 25.4 mm: a float along an end passes picks, one along a pick passes ends.
-  const recipe = readRecipe(
-    wholeRecipe
-      .replace("picks: 10 per cm", "picks: 30 per inch")
-      .replace("float: { warp: 7, weft: 6 mm, gold: 11 }", "float: { warp: 6 mm, weft: 5 mm, gold: 9 mm }"),
-    "mm.recipe.yaml",
-  );
-  const options = checkOptions(recipe);
-
-  it("are counted at the recipe's own sett, for each system and each weft", () => {
-    expect(allowedFloat(options, "warp").threads).toBe(Math.floor((6 / 25.4) * 30));
-    expect(allowedFloat(options, "weft").threads).toBe(Math.floor((5 / 25.4) * 24));
-    expect(allowedFloat(options, "weft", "gold").threads).toBe(Math.floor((9 / 25.4) * 24));
-  });
-
-  it("are what the findings are told in", () => {
-    const floats = check(recipe.draft, options).findings.filter(({ rule }) => rule === "float-length");
-    expect(new Set(floats.map(({ unit }) => unit))).toEqual(new Set(["mm"]));
-    for (const { system, weft, limit, measured = 0 } of floats) {
-      expect(limit).toBe(system === "warp" ? 6 : weft === "gold" ? 9 : 5);
-      expect(measured).toBeGreaterThan(limit!);
-    }
   });
 });

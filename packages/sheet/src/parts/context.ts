@@ -1,6 +1,7 @@
-import { check, type Report } from "@drawcord/check";
-import { checkOptions, projectOf, type Recipe } from "@drawcord/files";
+import type { Report } from "@drawcord/check";
+import { projectOf, type Recipe } from "@drawcord/files";
 import { palette } from "@drawcord/page";
+import { checkRecipe } from "@drawcord/review";
 import { type Plan, plan, type UnitSystem } from "@drawcord/yarn";
 import { toMetric } from "@drawcord/yarn/quantity";
 import { alike, isDark, type Rgb, readColour, setOff } from "../colour.js";
@@ -40,7 +41,7 @@ export function contextOf(recipe: Recipe, woven: Woven, options: SheetOptions): 
   return {
     recipe,
     woven,
-    report: check(recipe.draft, checkOptions(recipe)),
+    report: checkRecipe(recipe),
     plan: plan(projectOf(recipe)),
     colours,
     closeness,

@@ -1,10 +1,6 @@
 import type { StatedNumber } from "@drawcord/check";
-import type { Plan, PlanYarn } from "@drawcord/yarn";
-import { convert, type Quantity, quantity } from "@drawcord/yarn/quantity";
-import { FileError } from "./error.js";
-import { top } from "./place.js";
-import { projectOf } from "./project.js";
-import type { Recipe, Stated, StatedName } from "./recipe/types.js";
+import { FileError, projectOf, type Recipe, type Stated, type StatedName } from "@drawcord/files";
+import { convert, type Plan, type PlanYarn, plan, type Quantity, quantity, YarnError } from "@drawcord/yarn";
 
 /** The stated numbers that the cloth tells itself, with their units. */
 const ofCloth: Readonly<Partial<Record<StatedName, string>>> = {
@@ -15,31 +11,23 @@ const ofCloth: Readonly<Partial<Record<StatedName, string>>> = {
   "longest-float": "threads",
 };
 
-/**
- * The numbers stated in a recipe that its cloth tells by itself: ends, picks, units, rows and the longest float.
- * @example statedOfCloth(readRecipe(text, "least")) // []
- */
-export function statedOfCloth({ stated }: Pick<Recipe, "stated">): StatedNumber[] {
-  return stated.flatMap(({ claim, line, name }) => {
-    const unit = ofCloth[name];
-    return unit === undefined ? [] : [{ name, claim: claim.value, unit, line }];
-  });
-}
-
-/**
- * All numbers stated in a recipe, those of the project (widths, lengths, pieces, yarn, weight) worked out beside them. Only
- * where one of these is stated, the formulas of `@drawcord/yarn` are loaded.
- * @throws {FileError} `bad-value` when the project's numbers cannot be, such as a shrinkage of 100 %
- * @example (await statedNumbers(readRecipe(text, "least"))).length // 0
- */
-export async function statedNumbers(recipe: Recipe): Promise<readonly StatedNumber[]> {
+/** All numbers stated in a recipe, those of the project (widths, lengths, pieces, yarn, weight) worked out beside them. */
+export function statedNumbers(recipe: Recipe): readonly StatedNumber[] {
   const counted = new Map([...statedOfCloth(recipe), ...statedLingos(recipe)].map((one) => [one.name, one]));
-  const project = recipe.stated.every(({ name }) => counted.has(name)) ? undefined : await planned(recipe);
+  const project = recipe.stated.every(({ name }) => counted.has(name)) ? undefined : planned(recipe);
   return recipe.stated.flatMap((one) => {
     const told = counted.get(one.name);
     if (told !== undefined) return [told];
     const found = project && numberOf(project, one);
     return found === undefined ? [] : [comparison(one, found)];
+  });
+}
+
+/** The stated numbers that the cloth tells by itself: ends, picks, units, rows and the longest float. */
+function statedOfCloth({ stated }: Recipe): StatedNumber[] {
+  return stated.flatMap(({ claim, line, name }) => {
+    const unit = ofCloth[name];
+    return unit === undefined ? [] : [{ name, claim: claim.value, unit, line }];
   });
 }
 
@@ -50,14 +38,17 @@ function statedLingos({ draft, stated }: Recipe): readonly StatedNumber[] {
 }
 
 /** The plan of a recipe's project; where a number of it cannot be, the stated numbers are what asked for it. */
-async function planned(recipe: Recipe): Promise<Plan> {
-  // Its own error class: a bundle may hold another copy of the light entry.
-  const { plan, YarnError } = await import("@drawcord/yarn");
+function planned(recipe: Recipe): Plan {
   try {
     return plan(projectOf(recipe));
   } catch (error) {
     if (!(error instanceof YarnError)) throw error;
-    throw new FileError("bad-value", error.message, recipe.file, recipe.place(["stated"]) ?? top);
+    throw new FileError(
+      "bad-value",
+      error.message,
+      recipe.file,
+      recipe.place(["stated"]) ?? { line: 1, column: 1 },
+    );
   }
 }
 

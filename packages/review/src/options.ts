@@ -1,17 +1,18 @@
 import type { CheckOptions, LoomOptions, Sett } from "@drawcord/check";
-import { type Quantity, toMetric } from "@drawcord/yarn/quantity";
-import { statedOfCloth } from "../stated.js";
-import type { Recipe } from "./types.js";
+import type { Recipe } from "@drawcord/files";
+import { type Quantity, toMetric } from "@drawcord/yarn";
+import { statedNumbers } from "./stated.js";
 
 /**
- * How the checker is to look at the cloth of a recipe: its sett, limits, repeat, first pick, static shaft, loom, levels and waivers, and
- * of its stated numbers those that the cloth tells itself; `statedNumbers` has all of them.
- * @example checkOptions(readRecipe(text, "least")).sett // {}
+ * How the checker is to look at the cloth of a recipe: its sett, limits, repeat, first pick, static shaft, loom, levels,
+ * waivers and stated numbers.
+ * @throws {FileError} `bad-value` when the project's numbers cannot be
+ * @example optionsOf(recipe).sett // {}
  */
-export function checkOptions(recipe: Recipe): CheckOptions {
+export function optionsOf(recipe: Recipe): CheckOptions {
   const { cloth, limits, levels, waive, staticShaft } = recipe;
   const sett: Sett = { ...perCm("endsPerCm", cloth.sett), ...perCm("picksPerCm", cloth.picks) };
-  const stated = statedOfCloth(recipe);
+  const stated = statedNumbers(recipe);
   const { patternShafts, groundShafts, treadles, lingos } = recipe.loom;
   const loom: LoomOptions = {
     ...(patternShafts === undefined ? {} : { patternShafts }),

@@ -1,30 +1,28 @@
-import { check } from "@drawcord/check";
+import { projectOf, readRecipe } from "@drawcord/files";
 import { plan } from "@drawcord/yarn";
 import { describe, expect, it } from "vitest";
-import { projectOf } from "../../src/project.js";
-import { checkOptions } from "../../src/recipe/check-options.js";
-import { readRecipe } from "../../src/recipe/read.js";
-import { statedNumbers } from "../../src/stated.js";
-import { leastRecipe, wholeRecipe } from "../samples.js";
+import { leastRecipe, wholeRecipe } from "../../files/test/samples.js";
+import { checkRecipe } from "../src/check-recipe.js";
+import { optionsOf } from "../src/options.js";
+import { statedNumbers } from "../src/stated.js";
 
 const stating = (claims: string) =>
   readRecipe(wholeRecipe.replace(/^stated: .*$/m, `stated: { ${claims} }`), "stating");
 
-const findings = async (claims: string): Promise<string[]> => {
-  const recipe = stating(claims);
-  const report = check(recipe.draft, { ...checkOptions(recipe), stated: await statedNumbers(recipe) });
-  return report.findings.filter(({ rule }) => rule === "stated-number").map(({ message }) => message);
+const findings = (claims: string): string[] => {
+  const { findings: all } = checkRecipe(stating(claims));
+  return all.filter(({ rule }) => rule === "stated-number").map(({ message }) => message);
 };
 
 const line = wholeRecipe.split("\n").findIndex((text) => text.startsWith("stated:")) + 1;
 
 describe("stated numbers", () => {
-  it("are none where none are stated, and then no formula is loaded", async () => {
-    expect(await statedNumbers(readRecipe(leastRecipe, "least"))).toEqual([]);
-    expect(checkOptions(readRecipe(leastRecipe, "least")).stated).toBeUndefined();
+  it("are none where none are stated, and then none are worked out", () => {
+    expect(statedNumbers(readRecipe(leastRecipe, "least"))).toEqual([]);
+    expect(optionsOf(readRecipe(leastRecipe, "least")).stated).toBeUndefined();
   });
 
-  it("agree with what the plan says, to the rounding in which they are printed", async () => {
+  it("agree with what the plan says, to the rounding in which they are printed", () => {
     const project = plan(projectOf(stating("ends: 1")));
     const claims = [
       `ends: ${project.ends.value}`,
@@ -39,14 +37,14 @@ describe("stated numbers", () => {
       `weft-yarn: ${project.weftYarn.reduce((sum, { length }) => sum + length.value, 0).toFixed(0)} m`,
       `cloth-weight: ${project.clothWeight!.value.toFixed(0)} g/m2`,
     ];
-    expect(await findings(claims.join(", "))).toEqual([]);
-    expect(await statedNumbers(stating(claims.join(", ")))).toHaveLength(claims.length);
+    expect(findings(claims.join(", "))).toEqual([]);
+    expect(statedNumbers(stating(claims.join(", ")))).toHaveLength(claims.length);
   });
 
-  it("that disagree are named with what they come out as, the difference and the line", async () => {
+  it("that disagree are named with what they come out as, the difference and the line", () => {
     const project = projectOf(stating("ends: 1"));
     const width = plan(project).widthInReed!.value / 25.4;
-    expect(new Set(await findings("ends: 900, width-in-reed: 20 in, pieces: 9"))).toEqual(
+    expect(new Set(findings("ends: 900, width-in-reed: 20 in, pieces: 9"))).toEqual(
       new Set([
         `line ${line} states 900 ends, and there are ${project.ends}, ${900 - project.ends} fewer`,
         `line ${line} states 20 in as width in reed, and it comes out as ${round(width)} in, ${round(20 - width)} in less`,
@@ -55,16 +53,16 @@ describe("stated numbers", () => {
     );
   });
 
-  it("cannot be compared with a plan that cannot be", async () => {
+  it("cannot be compared with a plan that cannot be", () => {
     const text = wholeRecipe.replace(/count: [^,}]+/, "count: 10000 Ne ");
-    await expect(statedNumbers(readRecipe(text, "thin"))).rejects.toThrow(
+    expect(() => statedNumbers(readRecipe(text, "thin"))).toThrow(
       new RegExp(`^thin:${line}:1: .*expected 0\\.5 to 5000 tex$`),
     );
   });
 
-  it("are left out where the recipe does not say enough to work them out", async () => {
+  it("are left out where the recipe does not say enough to work them out", () => {
     const recipe = readRecipe(`${leastRecipe}stated: { width-in-reed: 12 in, units: 2 }`, "bare");
-    expect(await statedNumbers(recipe)).toEqual([{ name: "units", claim: 2, unit: "units", line: 5 }]);
+    expect(statedNumbers(recipe)).toEqual([{ name: "units", claim: 2, unit: "units", line: 5 }]);
   });
 });
 

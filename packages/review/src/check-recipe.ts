@@ -1,0 +1,30 @@
+import { check, type Report } from "@drawcord/check";
+import type { Place, Recipe } from "@drawcord/files";
+import { optionsOf } from "./options.js";
+import { recipePlaces } from "./places.js";
+
+/** How a recipe is to be checked. */
+export interface ReviewOptions {
+  /** The rules that are to look, by their names; default: all. */
+  readonly rules?: readonly string[];
+}
+
+/** The report of a recipe, with the place in its text of each finding. */
+export interface Review extends Report {
+  /** Where in the recipe each finding can be mended, in the order of `findings`; null where no place is known. */
+  readonly places: readonly (Place | null)[];
+}
+
+/**
+ * Checks a recipe that was read, by all that it says: the cloth at its sett and within its limits, on its loom, with the
+ * numbers that it states beside those that come out. Every part of Drawcord that checks a recipe asks this function.
+ * @param recipe a recipe as `readRecipe` gives it
+ * @param options which rules look
+ * @throws {CheckError} `unknown-rule` for a rule that there is none of
+ * @throws {FileError} `bad-value` when the project's numbers cannot be, such as a shrinkage of 100 %
+ * @example checkRecipe(recipe).ok // true
+ */
+export function checkRecipe(recipe: Recipe, { rules }: ReviewOptions = {}): Review {
+  const report = check(recipe.draft, { ...optionsOf(recipe), ...(rules && { only: rules }) });
+  return { ...report, places: recipePlaces(report.findings, recipe) };
+}
