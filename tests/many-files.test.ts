@@ -213,11 +213,14 @@ describe("a run that ends before its time", () => {
 });
 
 it("what the built command holds of others is named in its notice", () => {
-  const dist = join(root, "packages/cli/dist");
-  const held = readdirSync(dist)
-    .filter((name) => name.endsWith(".js.map"))
-    .flatMap((name) => (JSON.parse(readFileSync(join(dist, name), "utf8")) as { sources: string[] }).sources)
-    .flatMap((source) => /.*node_modules\/((?:@[^/]+\/)?[^/]+)/.exec(source)?.[1] ?? []);
+  const path = join(root, "packages/cli/dist/metafile-esm.json");
+  const { outputs } = JSON.parse(readFileSync(path, "utf8")) as {
+    outputs: Record<string, { inputs: Record<string, { bytesInOutput: number }> }>;
+  };
+  const held = Object.values(outputs)
+    .flatMap(({ inputs }) => Object.entries(inputs))
+    .filter(([, { bytesInOutput }]) => bytesInOutput > 0)
+    .flatMap(([source]) => /.*node_modules\/((?:@[^/]+\/)?[^/]+)/.exec(source)?.[1] ?? []);
   const notice = readFileSync(join(root, "packages/cli/NOTICE.md"), "utf8");
   expect(held).toContain("yaml");
   for (const name of new Set(held)) expect(notice).toContain(`## ${name}\n`);

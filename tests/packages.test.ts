@@ -8,6 +8,7 @@ import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { runProgram } from "./support/built.js";
 import { fencedExamples } from "./support/examples.js";
 import { libraries, type Package, packages, root } from "./support/packages.js";
+import { ceilings, sizeOf, statedSizes } from "./support/size.js";
 
 /** Each package as its user gets it: packed, looked at, installed in an empty folder, imported, type-checked, called. */
 let folder: string;
@@ -100,6 +101,24 @@ describe("installed in an empty folder", () => {
     expect({ status, stderr }).toEqual({ status: 0, stderr: "" });
     const source = Object.keys((await import(entry)) as object);
     expect((JSON.parse(stdout) as string[]).sort()).toEqual(source.sort());
+  });
+
+  it("an import weighs what its README says, to a tenth, and no more than it may", async () => {
+    const readmes = await Promise.all(libraries.map(({ readme }) => readFile(readme, "utf8")));
+    const stated = readmes.flatMap(statedSizes);
+    const told = stated.map(({ specifier, name }) => `${specifier} ${name}`);
+    expect(told).toEqual(expect.arrayContaining(Object.keys(ceilings)));
+    const measured = await Promise.all(
+      stated.map(async ({ specifier, name, kB }) => {
+        const now = await sizeOf(specifier, name, project);
+        const most = ceilings[`${specifier} ${name}`] ?? Number.POSITIVE_INFINITY;
+        const isTrue = Math.abs(now - kB) <= 0.1 * kB + 0.05 && now <= most;
+        return isTrue
+          ? []
+          : [`${specifier} ${name}: ${now.toFixed(2)} kB; the README says ${kB}, and ${most} is the most`];
+      }),
+    );
+    expect(measured.flat()).toEqual([]);
   });
 
   it("the examples of the READMEs are sound TypeScript", async () => {
