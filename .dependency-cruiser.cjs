@@ -5,13 +5,27 @@ const may = {
   yarn: ["base"],
   ground: ["base", "grid"],
   units: ["base", "grid", "ground"],
+  chart: ["base", "grid", "ground", "units"],
   check: ["base", "grid", "yarn", "ground", "units"],
   causes: ["base", "grid", "ground", "units", "check"],
   files: ["base", "grid", "yarn", "ground", "units", "check", "causes"],
   review: ["base", "yarn", "units", "check", "causes", "files"],
   page: ["base"],
   sheet: ["base", "grid", "yarn", "ground", "units", "check", "causes", "files", "review", "page"],
-  cli: ["base", "grid", "yarn", "ground", "units", "check", "causes", "files", "review", "page", "sheet"],
+  cli: [
+    "base",
+    "grid",
+    "yarn",
+    "ground",
+    "units",
+    "chart",
+    "check",
+    "causes",
+    "files",
+    "review",
+    "page",
+    "sheet",
+  ],
 };
 
 const between = Object.entries(may).map(([name, allowed]) => ({
@@ -34,7 +48,7 @@ module.exports = {
       severity: "error",
       comment: "these packages run unchanged in a browser",
       from: {
-        path: "^packages/((base|grid|yarn|ground|units|check|causes|files|review|sheet)/src/|page/src/(?!print))",
+        path: "^packages/((base|grid|yarn|ground|units|chart|check|causes|files|review|sheet)/src/|page/src/(?!print))",
       },
       to: { dependencyTypes: ["core"] },
     },

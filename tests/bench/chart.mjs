@@ -2,8 +2,9 @@
  * A chart of 600 rows by 600 units on 40 pattern shafts: how long the nearest picture takes, how many squares it changes,
  * and how many any picture must change. Run after a build: npm run build && node tests/bench/chart.mjs
  */
+import { chartCloth } from "@drawcord/chart";
 import { fromCells } from "@drawcord/grid";
-import { chartCloth, parseThreading, printThreading } from "@drawcord/units";
+import { parseThreading, printThreading } from "@drawcord/units";
 
 const SIDE = 600;
 const SHAFTS = 40;

@@ -7,7 +7,6 @@ export type UnitsErrorCode =
   | "bad-run"
   | "bad-shaft"
   | "bad-size"
-  | "empty-chart"
   | "empty-group"
   | "no-rows"
   | "no-units"

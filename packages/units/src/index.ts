@@ -1,7 +1,7 @@
 export { applyChange, applyChanges } from "./change/apply.js";
 export type { Change } from "./change/change.js";
 export { sayChange } from "./change/say.js";
-export { chartOf, type HarnessPlan, threadedChart } from "./chart.js";
+export { chartOf, type HarnessPlan } from "./chart.js";
 export { checkDraft, type DraftSize, draftSize, MOST_INTERLACEMENTS, MOST_THREADS } from "./draft-check.js";
 export { UnitsError, type UnitsErrorCode, type UnitsFacts } from "./error.js";
 export { expand, expandEnds } from "./expand.js";
@@ -24,8 +24,6 @@ export {
 export { type LiftWork, type LiftWorkOptions, liftWork, type RowWork, WEIGHT_CAUTION } from "./lift-work.js";
 export { type ThreadingGroup, type ThreadingListOptions, threadingList } from "./loom-lists.js";
 export { type LoomNeeds, loomNeeds, type ShaftLoad } from "./loom-needs.js";
-export { type ChartOptions, chartCloth, MOST_CHART_SHAFTS } from "./nearest-chart.js";
-export { type NearestCloth, nearestLifts } from "./nearest-lifts.js";
 export { gridFromLifts, liftsFromGrid } from "./picture.js";
 export { parseRows, parseShafts, printShafts, type RowsOptions } from "./row-notation.js";
 export { type ShaftUse, shaftUses } from "./shaft-uses.js";
@@ -45,6 +43,5 @@ export { printThreading } from "./threading-print.js";
 export { mendThreading, type ThreadingShape, threadingShape } from "./threading-shape.js";
 export { describeThreading, type ThreadingPoint, threadingPoints } from "./threading-words.js";
 export type { Expansion, UnitDraft, UnitShafts } from "./types.js";
-export { type Quarrel, quarrelSentence, type Weavable, weavable } from "./weavable.js";
 export { wovenLifts } from "./weaving-order.js";
 export { parseWovenBlock, printWovenBlock, type WovenBlock } from "./woven-block.js";

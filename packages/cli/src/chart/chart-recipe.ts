@@ -1,4 +1,5 @@
-import { type NearestCloth, printLifts, printThreading } from "@drawcord/units";
+import type { NearestCloth } from "@drawcord/chart";
+import { printLifts, printThreading } from "@drawcord/units";
 import { toJson } from "../printable.js";
 
 /** What a recipe says besides its units and lifts. */

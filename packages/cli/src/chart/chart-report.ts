@@ -1,14 +1,7 @@
 import { many } from "@drawcord/base";
+import { type NearestCloth, type Quarrel, quarrelSentence } from "@drawcord/chart";
 import type { BitGrid } from "@drawcord/grid";
-import {
-  describeThreading,
-  type NearestCloth,
-  printLifts,
-  printShafts,
-  printThreading,
-  type Quarrel,
-  quarrelSentence,
-} from "@drawcord/units";
+import { describeThreading, printLifts, printShafts, printThreading } from "@drawcord/units";
 import { oneLine } from "../printable.js";
 import { wrap } from "../text.js";
 import { shaftsOf } from "./weave-chart.js";

@@ -1,13 +1,12 @@
-import { type BitGrid, fromCells } from "@drawcord/grid";
 import {
   type ChartOptions,
   chartCloth,
   MOST_CHART_SHAFTS,
   type NearestCloth,
   nearestLifts,
-  singleUnitThreading,
-  type UnitShafts,
-} from "@drawcord/units";
+} from "@drawcord/chart";
+import { type BitGrid, fromCells } from "@drawcord/grid";
+import { singleUnitThreading, type UnitShafts } from "@drawcord/units";
 import { CliError } from "../error.js";
 
 /** How a chart is to be woven. */

@@ -1,7 +1,8 @@
 import { basename, extname } from "node:path";
+import { MOST_CHART_SHAFTS, threadedChart, weavable } from "@drawcord/chart";
 import { readRecipe } from "@drawcord/files";
 import { checkRecipe } from "@drawcord/review";
-import { MOST_CHART_SHAFTS, parseThreading, threadedChart, weavable } from "@drawcord/units";
+import { parseThreading } from "@drawcord/units";
 import { chartRecipe } from "../chart/chart-recipe.js";
 import { chartJson, chartText } from "../chart/chart-report.js";
 import { readChart } from "../chart/read-chart.js";

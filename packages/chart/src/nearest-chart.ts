@@ -1,12 +1,12 @@
 import { type BitGrid, fromCells, transpose } from "@drawcord/grid";
-import { checkChart, threadedChart } from "./chart.js";
-import { UnitsError } from "./error.js";
+import { pointThreading } from "@drawcord/units";
+import { ChartError } from "./error.js";
 import { mergedGroups } from "./group-merge.js";
 import { pairedItems } from "./group-pairs.js";
 import { type Grouped, searchedGroups } from "./group-search.js";
 import { changesOf, type Items, itemsOf, STILL } from "./groups.js";
 import { measured, type NearestCloth, nearestLifts } from "./nearest-lifts.js";
-import { pointThreading } from "./threading-orders.js";
+import { checkChart, threadedChart } from "./threaded-chart.js";
 
 /** The most pattern shafts a chart is worked out for. */
 export const MOST_CHART_SHAFTS = 200;
@@ -29,7 +29,7 @@ export interface ChartOptions {
  * changed. Small charts (up to some twenty columns unlike each other) are searched whole; for large ones `atLeast` says
  * what no picture could better.
  * @param wanted rows x units, row 0 woven first, raised where a unit is drawn
- * @throws {UnitsError} `empty-chart`; `bad-size` when `shafts` or `lifts` is not a whole number from 1 or there are more
+ * @throws {ChartError} `empty-chart`; `bad-size` when `shafts` or `lifts` is not a whole number from 1 or there are more
  * than 200 shafts, or when points are wanted without a number of shafts
  * @example chartCloth(fromText("##.\n##.\n#.."), { shafts: 1 }).changes // 1
  */
@@ -54,7 +54,7 @@ export function chartCloth(wanted: BitGrid, options: ChartOptions = {}): Nearest
 function checkMost(what: string, found: number | undefined, most: number): void {
   if (found === undefined || (Number.isSafeInteger(found) && found >= 1 && found <= most)) return;
   const upTo = most === Number.MAX_SAFE_INTEGER ? "" : ` to ${most}`;
-  throw new UnitsError("bad-size", `${found} ${what} are asked for; expected a whole number from 1${upTo}`, {
+  throw new ChartError("bad-size", `${found} ${what} are asked for; expected a whole number from 1${upTo}`, {
     found,
   });
 }
@@ -68,7 +68,7 @@ function inColumns(wanted: BitGrid, shafts: number | undefined, mirrored: boolea
 /** Repeated points on a number of shafts, begun where they come nearest to the chart. */
 function inPoints(wanted: BitGrid, shafts: number | undefined): NearestCloth {
   if (shafts === undefined) {
-    throw new UnitsError("bad-size", "points are asked for without a number of shafts; expected one");
+    throw new ChartError("bad-size", "points are asked for without a number of shafts; expected one");
   }
   const point = pointThreading(shafts);
   const cloths = point.map((_, first) => {

@@ -1,9 +1,8 @@
 import type { BitGrid } from "@drawcord/grid";
 import type { ShaftSet } from "@drawcord/ground";
-import { checkChart } from "./chart.js";
-import { UnitsError } from "./error.js";
-import { distinctSets } from "./shaft-sets.js";
-import type { UnitShafts } from "./types.js";
+import type { UnitShafts } from "@drawcord/units";
+import { ChartError } from "./error.js";
+import { checkChart } from "./threaded-chart.js";
 
 /** Units threaded alike. */
 export interface UnitKind {
@@ -34,19 +33,21 @@ export interface Weavable {
 
 /** The kinds of unit in a threading, as they first come. */
 export function unitKinds(threading: readonly UnitShafts[]): readonly UnitKind[] {
-  const { distinct, indexOf } = distinctSets(threading);
-  const units: number[][] = distinct.map(() => []);
-  indexOf.forEach((kind, unit) => {
-    units[kind]!.push(unit);
+  const kinds = new Map<string, { readonly shafts: UnitShafts; readonly units: number[] }>();
+  threading.forEach((shafts, unit) => {
+    const key = shafts.join();
+    const kind = kinds.get(key) ?? { shafts, units: [] };
+    kinds.set(key, kind);
+    kind.units.push(unit);
   });
-  return distinct.map((shafts, kind) => ({ shafts, units: units[kind]! }));
+  return [...kinds.values()];
 }
 
 /** Refuses a chart that has not a column for each unit. */
 export function checkUnits(chart: BitGrid, threading: readonly UnitShafts[]): void {
   checkChart(chart);
   if (chart.columns === threading.length) return;
-  throw new UnitsError(
+  throw new ChartError(
     "wrong-length",
     `the chart is ${chart.columns} units wide; the threading has ${threading.length} units`,
     { found: chart.columns, expected: threading.length },
@@ -56,7 +57,7 @@ export function checkUnits(chart: BitGrid, threading: readonly UnitShafts[]): vo
 /**
  * Whether a threading can weave a chart, with the lifts that do; else which units quarrel, in which row and over which
  * shafts. A shaft can be drawn in a row when all of its units should be.
- * @throws {UnitsError} `empty-chart`, or `wrong-length` when the chart has not a column for each unit
+ * @throws {ChartError} `empty-chart`, or `wrong-length` when the chart has not a column for each unit
  * @example weavable([[1], [2], [1]], fromText("#..")).quarrels // [{ row: 0, shafts: [1], drawn: [0], undrawn: [2] }]
  */
 export function weavable(threading: readonly UnitShafts[], chart: BitGrid): Weavable {

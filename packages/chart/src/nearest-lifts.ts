@@ -1,7 +1,6 @@
 import { type BitGrid, rowCounts, xor } from "@drawcord/grid";
 import type { ShaftSet } from "@drawcord/ground";
-import { chartOf, type HarnessPlan } from "./chart.js";
-import type { UnitShafts } from "./types.js";
+import { chartOf, type HarnessPlan, type UnitShafts } from "@drawcord/units";
 import { checkUnits, type UnitKind, unitKinds } from "./weavable.js";
 
 /** A cloth woven for a chart, and how far it is from it. */
@@ -38,7 +37,7 @@ interface Knot {
  * hang on it alone is drawn where most of them should be (not drawn where as many should stay). Shafts that units on
  * several tie together are tried in every combination up to 12; past that one handle after the other is changed while
  * it helps, and `atLeast` says what could not be better.
- * @throws {UnitsError} `empty-chart`, or `wrong-length` when the chart has not a column for each unit
+ * @throws {ChartError} `empty-chart`, or `wrong-length` when the chart has not a column for each unit
  * @example nearestLifts([[1], [2], [1]], fromText("###\n#..")).lifts // [[], [1, 2]]
  */
 export function nearestLifts(threading: readonly UnitShafts[], wanted: BitGrid): NearestCloth {

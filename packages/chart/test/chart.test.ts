@@ -9,20 +9,12 @@ import {
   transpose,
   xor,
 } from "@drawcord/grid";
+import { chartOf, parseThreading, printThreading, threadingPoints } from "@drawcord/units";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import {
-  chartCloth,
-  chartOf,
-  nearestLifts,
-  parseThreading,
-  printThreading,
-  quarrelSentence,
-  threadedChart,
-  threadingPoints,
-  weavable,
-} from "../src/index.js";
-import { chart, shaftSet, threading } from "./arbitraries.js";
+import { shaftSet, threading } from "../../units/test/arbitraries.js";
+import { chartCloth, nearestLifts, quarrelSentence, threadedChart, weavable } from "../src/index.js";
+import { chart } from "./arbitraries.js";
 import { expectRefusal } from "./expect-error.js";
 import { slowFewestChanges, slowNearestLifts } from "./slow-twins.js";
 

@@ -5,7 +5,6 @@ import { leastChanges } from "../src/group-bound.js";
 import { mergedGroups } from "../src/group-merge.js";
 import { pairedItems } from "../src/group-pairs.js";
 import { changesOf, itemsOf, STILL } from "../src/groups.js";
-import { distinctSets } from "../src/shaft-sets.js";
 import { chart } from "./arbitraries.js";
 import { slowFewestChanges } from "./slow-twins.js";
 
@@ -77,26 +76,5 @@ describe("a grouping found quickly", () => {
       }),
       { numRuns: 60 },
     );
-  });
-});
-
-describe("sets of shafts told apart", () => {
-  it("are as the sets printed tell them, numbered as they first come", () => {
-    fc.assert(
-      fc.property(fc.array(fc.subarray([1, 2, 3, 40, 500]), { maxLength: 30 }), (sets) => {
-        const { distinct, indexOf } = distinctSets(sets);
-        expect(distinct.map(String)).toEqual([...new Set(sets.map(String))]);
-        expect(Array.from(indexOf, (index) => String(distinct[index]))).toEqual(sets.map(String));
-      }),
-    );
-  });
-
-  it("stay apart when their hashes are the same", () => {
-    const step = (hash: number, shaft: number) => Math.imul(hash ^ shaft, 0x01000193);
-    // The second set's last shaft makes up for its first one.
-    const alike = (first: number) => [first, step(2, first) ^ step(2, 1) ^ 5];
-    const other = Array.from({ length: 100 }, (_, i) => alike(i + 2)).find(([a, b]) => b! > a!)!;
-    expect(other.reduce(step, 2)).toBe([1, 5].reduce(step, 2));
-    expect(distinctSets([[1, 5], other]).distinct).toHaveLength(2);
   });
 });
