@@ -52,13 +52,6 @@ module.exports = {
       },
       to: { dependencyTypes: ["core"] },
     },
-    {
-      name: "mathjs-stays-behind-yarn",
-      severity: "error",
-      comment: "mathjs takes a second to load; only yarn may need it",
-      from: { path: "^packages/(?!yarn/)" },
-      to: { path: "mathjs" },
-    },
     { name: "resolvable", severity: "error", from: {}, to: { couldNotResolve: true } },
   ],
   options: {

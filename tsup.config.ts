@@ -1,18 +1,5 @@
 import { defineConfig } from "tsup";
 
-/** What mathjs loads. */
-const underMathjs = [
-  /^@babel\/runtime/,
-  "complex.js",
-  "decimal.js",
-  "escape-latex",
-  "fraction.js",
-  "javascript-natural-sort",
-  "seedrandom",
-  "tiny-emitter",
-  "typed-function",
-];
-
 /** The command alone is bundled; the packages are built by `tsc`, one file a module, so that an import takes only what it needs. */
 export default defineConfig({
   name: "cli",
@@ -29,9 +16,8 @@ export default defineConfig({
   clean: ["!**/*.d.ts", "!**/*.d.ts.map", "!**/*.tsbuildinfo"],
   skipNodeModulesBundle: true,
   // What a check needs is bundled and small: to find, load and read a hundred files takes longer than the check itself.
-  // So it is with mathjs, in a file of its own that only a question of yarn loads. Outside stays the print of pages, with
-  // its fonts.
-  noExternal: [/^@drawcord\/(?!page\/print)/, "fflate", "yaml", "bidi-js", /^mathjs/, ...underMathjs],
+  // Outside stay the print of pages, with its fonts, and mathjs, which only a formula of the user's own loads.
+  noExternal: [/^@drawcord\/(?!page\/print)/, "fflate", "yaml", "bidi-js"],
   esbuildOptions(options) {
     options.conditions = ["@drawcord/source"];
   },

@@ -1,6 +1,6 @@
 /** What only a process can show of the built command: its exit status, its streams, and how it starts and ends. */
 import { spawn } from "node:child_process";
-import { existsSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { describe, expect, it } from "vitest";
@@ -103,12 +103,16 @@ cloth: { sett: 10 per cm }
       };
       return result.flatMap(({ url }) => (url.startsWith("file:") ? [fileURLToPath(url)] : []));
     });
-    return scripts.flatMap((path) => [path, ...(existsSync(`${path}.map`) ? sourcesOf(`${path}.map`) : [])]);
+    return scripts.flatMap((path) => [path, ...(heldBy.get(path) ?? [])]);
   }
 
-  function sourcesOf(map: string): readonly string[] {
-    return (JSON.parse(readFileSync(map, "utf8")) as { sources: string[] }).sources;
-  }
+  /** The sources that each file of the bundled command holds. */
+  const { outputs } = JSON.parse(readFileSync(join(root, "packages/cli/dist/metafile-esm.json"), "utf8")) as {
+    outputs: Record<string, { inputs: Record<string, unknown> }>;
+  };
+  const heldBy = new Map(
+    Object.entries(outputs).map(([path, { inputs }]) => [join(root, path), Object.keys(inputs)]),
+  );
 
   const heavy =
     /node_modules\/(mathjs|tinyglobby|pdfkit)\/|\/sheet\/|\/src\/threads\.ts$|\/(cache|mend-file|sarif)\.ts$/;
@@ -119,8 +123,9 @@ cloth: { sett: 10 per cm }
     expect(sources.filter((source) => heavy.test(source))).toEqual([]);
   });
 
-  it("is the formulas of yarn where a number of the project is stated", async () => {
+  it("is no mathjs where a number of the project is stated", async () => {
     const sources = await loaded(`${recipe}stated: { width-in-reed: 4 mm }\n`);
-    expect(sources.some((source) => source.includes("node_modules/mathjs/"))).toBe(true);
+    expect(sources.some((source) => source.endsWith("/formulas/length.ts"))).toBe(true);
+    expect(sources.filter((source) => heavy.test(source))).toEqual([]);
   });
 });

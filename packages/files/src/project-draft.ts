@@ -1,5 +1,5 @@
 import type { Project, ProjectWeft } from "@drawcord/yarn";
-import { quantity } from "@drawcord/yarn/quantity";
+import { quantity } from "@drawcord/yarn";
 import { settOf } from "./draft/check.js";
 import type { ShaftDraft, Shedding, ThreadLook } from "./draft/types.js";
 

@@ -1,57 +1,71 @@
-import { calculate, explain, type FormulaId, formulas } from "@drawcord/yarn";
+import { calculate, type FormulaId, formulaOf, formulas, type Tree } from "@drawcord/yarn";
 import { describe, expect, it } from "vitest";
 import { formulaBox } from "../../page/src/formula/boxes.js";
 import { toMathml } from "../../page/src/formula/mathml.js";
 import { formulaText } from "../../page/src/formula/text.js";
-import { readTex, sides } from "../src/formula/read-tex.js";
+import { operator, quantityLetters, row, symbolLetters, typeset, word } from "../src/formula/typeset.js";
 
-describe("a working in TeX", () => {
-  it.each([
-    ["W = \\frac{n}{ S}", "W = n / S"],
-    ["c=\\frac{\\left( f+ h\\right)}{\\left(1- s\\right)}", "c = (f + h) / (1 − s)"],
-    ["d = \\sqrt{\\frac{4~ T}{\\pi~\\phi~\\rho}}", "d = √((4 T) / (π φ ρ))"],
-    ["F^{ m}\\cdot\\sqrt{ K~ N}", "F^m · √(K N)"],
-    ["\\left\\lceil m\\right\\rceil", "⌈m⌉"],
-    ["\\max\\left(0, N-1\\right) g", "max(0, N − 1) g"],
-    ["12\\,\\mathrm{cm}^{-1}", "12 cm^(−1)"],
-    ["T_{1}", "T_1"],
-    ["\\mathit{CFF}", "CFF"],
-  ])("%s is read as %s", (tex, text) => {
-    expect(formulaText(readTex(tex))).toBe(text);
+/** A formula in its letters. */
+const set = (tree: Tree) => typeset(tree, { symbol: symbolLetters, sum: symbolLetters });
+
+describe("a formula from its tree", () => {
+  it.each<[Tree, string]>([
+    [["/", "n", "S"], "n / S"],
+    [["/", ["+", "f", "h"], ["-", 1, "s"]], "(f + h) / (1 − s)"],
+    [["*", ["-", "N", 1], "g"], "(N − 1) g"],
+    [["*", "c", ["+", 1, "k"]], "c · (1 + k)"],
+    [["sqrt", ["/", ["*", 4, "T"], ["*", ["*", "pi", "phi"], "rho"]]], "√((4 T) / (π φ ρ))"],
+    [["*", ["^", "F", "m"], ["sqrt", ["*", "K", "N"]]], "F^m √(K N)"],
+    [["ceil", ["/", "m", "q"]], "⌈m / q⌉"],
+    [["*", ["max", 0, ["-", "N", 1]], "g"], "max(0, N − 1) g"],
+    ["T_1", "T_1"],
+    [["negative", "h"], "−h"],
+  ])("%j is set as %s", (tree, text) => {
+    expect(formulaText(set(tree))).toBe(text);
   });
 
-  it("of every formula has a left side, the formula, its numbers and a result", () => {
-    const ids = Object.keys(formulas) as FormulaId[];
-    expect(ids.length).toBeGreaterThan(30);
-    const { tex, data } = explain(calculate("width-in-reed", { n: 564, S: "40 per inch" }));
-    const parts = sides(readTex(tex)).map(formulaText);
-    expect(parts.slice(0, 3)).toEqual(["W", "n / S", "564 / (40 in^(−1))"]);
-    expect(parts[3]).toContain("358.1 mm");
-    expect(data.rounded.value).toBe(358.1);
+  it("of every formula has all of its symbols", () => {
+    for (const id of Object.keys(formulas) as FormulaId[]) {
+      const letters = formulaText(
+        set(formulaOf({ ...calculate("width-in-reed", { n: 1, S: "1 per cm" }), formula: id }).tree),
+      );
+      for (const symbol of Object.keys(formulas[id].symbols))
+        expect(letters).toContain(symbol.replace("phi", "φ").replace("rho", "ρ"));
+    }
+  });
+
+  it("has its values with their units", () => {
+    expect(formulaText(quantityLetters({ value: 40, unit: "per inch", kind: "sett" }))).toBe("40 per inch");
+    expect(formulaText(quantityLetters({ value: 564, unit: "", kind: "number" }))).toBe("564");
   });
 
   it("is set as MathML in which every digit is in place", () => {
-    expect(toMathml(readTex("W = \\frac{564}{40}"))).toBe(
-      '<math displaystyle="true"><mrow><mi>W</mi><mo>=</mo><mfrac><mn>564</mn><mn>40</mn></mfrac></mrow></math>',
+    expect(toMathml(set(["/", 564, 40]))).toBe(
+      '<math displaystyle="true"><mfrac><mn>564</mn><mn>40</mn></mfrac></math>',
     );
   });
 });
 
 describe("a formula in type", () => {
   it("is as wide as the wider side of a fraction, and as tall as both", () => {
-    const over = formulaBox(readTex("5000"), 4);
-    const both = formulaBox(readTex("\\frac{5000}{2}"), 4);
+    const over = formulaBox(set(5000), 4);
+    const both = formulaBox(set(["/", 5000, 2]), 4);
     expect(both.width).toBeGreaterThan(over.width * 0.92);
     expect(both.above + both.below).toBeGreaterThan((over.above + over.below) * 1.5);
   });
 
   it("keeps a minus apart from the bracket before it, and a sign close to what it belongs to", () => {
-    const bracket = formulaBox(readTex("(s)"), 4).width;
-    const alone = formulaBox(readTex("h"), 4).width;
-    const minus = formulaBox(readTex("-"), 4).width;
-    expect(formulaBox(readTex("(s)-h"), 4).width).toBeCloseTo(bracket + minus + alone, 6);
-    expect(formulaBox(readTex("-h"), 4).width).toBeLessThan(minus + alone);
-    expect(formulaBox(readTex("(s)h"), 4).width).toBeGreaterThan(bracket + alone);
+    const bracket = formulaBox(row([operator("("), word("s", true), operator(")")]), 4).width;
+    const alone = formulaBox(word("h", true), 4).width;
+    const minus = formulaBox(operator("−"), 4).width;
+    expect(
+      formulaBox(row([operator("("), word("s", true), operator(")"), operator("−"), word("h", true)]), 4)
+        .width,
+    ).toBeCloseTo(bracket + minus + alone, 6);
+    expect(formulaBox(row([operator("−"), word("h", true)]), 4).width).toBeLessThan(minus + alone);
+    expect(
+      formulaBox(row([operator("("), word("s", true), operator(")"), word("h", true)]), 4).width,
+    ).toBeGreaterThan(bracket + alone);
   });
 
   it("keeps all of its letters", () => {
@@ -59,12 +73,10 @@ describe("a formula in type", () => {
       shapes.flatMap((shape) =>
         shape.kind === "text" ? [shape.text] : shape.kind === "group" ? texts(shape.shapes) : [],
       );
-    expect(texts(formulaBox(readTex("D = k\\sqrt{\\frac{Y}{2}}"), 4).shapes)).toEqual([
-      "D",
-      "=",
-      "k",
-      "Y",
-      "2",
-    ]);
+    expect(
+      texts(
+        formulaBox(row([word("D", true), operator("="), set(["*", "k", ["sqrt", ["/", "Y", 2]]])]), 4).shapes,
+      ),
+    ).toEqual(["D", "=", "k", "Y", "2"]);
   });
 });

@@ -15,6 +15,7 @@ export type YarnErrorCode =
   | "too-long"
   | "unknown-system"
   | "unknown-fibre"
+  | "bad-formula"
   | "missing";
 
 /** A caller's mistake, or text that cannot be read: one sentence, with the facts as fields (`column` counts from 1). */

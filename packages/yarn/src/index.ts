@@ -1,7 +1,12 @@
 export { type CommonYarn, commonYarns } from "./count/common-yarns.js";
 export { type Fibre, type FibreName, fibres } from "./count/fibres.js";
+export { readCountSystem, readYarn } from "./count/read.js";
+export { type CountSystem, type CountSystemId, countSystems } from "./count/systems.js";
 export { countIn, massOf, type PlyOptions, plied, tex, weighed, type YarnInput } from "./count/tex.js";
-export { calculate, isResult, type Result, type Values } from "./formula/calculate.js";
+export { writeYarn } from "./count/write.js";
+export type { Yarn } from "./count/yarn.js";
+export { YarnError, type YarnErrorCode } from "./error.js";
+export { calculate, formulaOf, isResult, type Values } from "./formula/calculate.js";
 export {
   type Explanation,
   explain,
@@ -13,7 +18,11 @@ export {
 export { imperial } from "./formula/imperial.js";
 export { inUnits, metric, type UnitSystem } from "./formula/in-units.js";
 export type { Given, Input } from "./formula/input.js";
-export type { Formula, FormulaSet, ResultSpec, SymbolSpec } from "./formula/types.js";
+export { type OwnFormula, type OwnSymbol, readFormula, workOutOwn } from "./formula/own.js";
+export { type Setting, setTree } from "./formula/set-tree.js";
+export type { Tree } from "./formula/tree.js";
+export type { Formula, FormulaSet, ReadFormula, ResultSpec, SymbolSpec } from "./formula/types.js";
+export type { Result } from "./formula/work-out.js";
 export { type FormulaId, formulas } from "./formulas/registry.js";
 export { type Change, changeSett, type SettChangeOptions } from "./project/compare.js";
 export { type Assumption, assumptions, type PlanNumber, planNumbers } from "./project/numbers.js";
@@ -28,7 +37,12 @@ export type {
   ProjectYarn,
 } from "./project/types.js";
 export { type EndsForWidth, endsForWidth, type WidthLosses } from "./project/width.js";
-export * from "./quantity.js";
+export { convert, toMetric } from "./quantity/convert.js";
+export { type ReadOptions, readQuantity } from "./quantity/read.js";
+export { type Kind, kinds, type Quantity, quantity, type UnitName } from "./quantity/units.js";
+export { type WriteOptions, writeQuantity } from "./quantity/write.js";
+export { type Reed, readReed, writeReed } from "./reed/read.js";
+export { readSley, type Sley, writeSley } from "./reed/sley.js";
 export {
   type DentsUsed,
   dentsOf,
@@ -41,6 +55,7 @@ export {
   spread,
   writeDents,
 } from "./reed/sleying.js";
+export { type ReedSystem, type ReedSystemId, reedSystems } from "./reed/systems.js";
 export { type YarnCard, type YarnCardOptions, yarnCard } from "./sett/card.js";
 export {
   diameterByPacking,

@@ -12,7 +12,7 @@ import {
   toMetric,
   type UnitName,
   type Yarn,
-} from "../src/quantity.js";
+} from "../src/index.js";
 import type { Drawdown } from "../src/sett/interlacing.js";
 
 const unitsOf: Readonly<Record<Kind, readonly UnitName[]>> = {

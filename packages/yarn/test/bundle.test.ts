@@ -6,29 +6,58 @@ import { gzipSync } from "node:zlib";
 import { build } from "esbuild";
 import { describe, expect, it } from "vitest";
 
-const source = (file: string): string => fileURLToPath(new URL(`../src/${file}`, import.meta.url));
+const folder = fileURLToPath(new URL("..", import.meta.url));
 
-/** A browser bundle of an entry: its code, its modules, and its weight over the wire. */
-async function bundle(file: string, external: string[] = []) {
+/** A browser bundle of what names some exports: its code without what is loaded later, the modules in it, its weight. */
+async function bundle(names: string) {
   const { outputFiles, metafile } = await build({
-    entryPoints: [source(file)],
+    stdin: { contents: `export ${names} from "./src/index.ts";`, resolveDir: folder, loader: "ts" },
     bundle: true,
     minify: true,
     write: false,
     metafile: true,
+    splitting: true,
     platform: "browser",
-    format: external.length > 0 ? "esm" : "iife",
-    globalName: "yarn",
-    external,
+    format: "esm",
+    outdir: "out",
     logLevel: "silent",
   });
-  const code = outputFiles[0]!.text;
-  // Modules that leave a byte; the rest were shaken off.
-  const modules = Object.values(metafile.outputs).flatMap(({ inputs }) =>
-    Object.entries(inputs).flatMap(([path, { bytesInOutput }]) => (bytesInOutput > 0 ? [path] : [])),
+  const [first] = Object.entries(metafile.outputs).filter(([, { entryPoint }]) =>
+    entryPoint?.includes("stdin"),
   );
-  const imported = Object.values(metafile.inputs).flatMap(({ imports }) => imports.map(({ path }) => path));
-  return { code, modules, imported, kB: gzipSync(code, { level: 9 }).length / 1000 };
+  const { imports, inputs } = first![1];
+  const now = [first!, ...Object.entries(metafile.outputs).filter(([path]) => isLoaded(path, imports))];
+  const later = Object.entries(metafile.outputs).filter(([path]) => !now.some(([one]) => one === path));
+  const modulesOf = (outputs: typeof now): string[] =>
+    outputs.flatMap(([, output]) =>
+      Object.entries(output.inputs).flatMap(([path, { bytesInOutput }]) => (bytesInOutput > 0 ? [path] : [])),
+    );
+  expect(Object.keys(inputs).length).toBeGreaterThan(0);
+  const kB = now.reduce((sum, [path]) => {
+    const file = outputFiles.find((one) => one.path.endsWith(path))!;
+    return sum + gzipSync(file.contents, { level: 9 }).length / 1000;
+  }, 0);
+  const imported = Object.values(metafile.inputs).flatMap((input) => input.imports.map(({ path }) => path));
+  return { modules: modulesOf(now), later: modulesOf(later), imported, kB };
+}
+
+function isLoaded(path: string, imports: readonly { path: string; kind: string }[]): boolean {
+  return imports.some((one) => one.path === path && one.kind === "import-statement");
+}
+
+/** The code of the whole package for a page, as one script. */
+async function script(): Promise<string> {
+  const { outputFiles } = await build({
+    entryPoints: [`${folder}/src/index.ts`],
+    bundle: true,
+    minify: true,
+    write: false,
+    platform: "browser",
+    format: "iife",
+    globalName: "yarn",
+    logLevel: "silent",
+  });
+  return outputFiles[0]!.text;
 }
 
 /** What a page without anything of Node's gets from an expression of the bundle. */
@@ -38,27 +67,26 @@ function inAPage(code: string, expression: string): unknown {
 
 describe("in a browser", () => {
   it("the package works, with no module of Node's", async () => {
-    const { code, imported } = await bundle("index.ts");
+    const { imported } = await bundle("*");
     for (const path of imported) expect(builtinModules).not.toContain(path.replace(/^node:/, ""));
     expect(
-      inAPage(code, 'yarn.rounded(yarn.calculate("width-in-reed", { n: 564, S: "40 per inch" })).value'),
+      inAPage(
+        await script(),
+        'yarn.rounded(yarn.calculate("width-in-reed", { n: 564, S: "40 per inch" })).value',
+      ),
     ).toBe("358.1");
   });
 
-  it("quantities and notations are read without mathjs", async () => {
-    const { code, modules, imported } = await bundle("quantity.ts");
-    expect(modules.length).toBeGreaterThan(5);
-    expect([...modules, ...imported].filter((path) => /node_modules|mathjs/.test(path))).toEqual([]);
-    expect(inAPage(code, 'yarn.readQuantity("14 1/2 in")')).toBe(
-      '{"value":14.5,"unit":"in","kind":"length"}',
-    );
-    expect(inAPage(code, 'yarn.readYarn("16/2 Ne").plies')).toBe("2");
+  it("works its formulas without mathjs, which is loaded for one of the user's own", async () => {
+    const { later, modules } = await bundle("*");
+    expect(modules.length).toBeGreaterThan(20);
+    expect(modules.filter((path) => path.includes("node_modules"))).toEqual([]);
+    expect(later.some((path) => path.includes("/mathjs/"))).toBe(true);
   });
 
-  it("takes from mathjs the parser and the units, not the matrices and the statistics", async () => {
-    const { modules } = await bundle("index.ts");
-    const used = modules.filter((path) => path.includes("/mathjs/lib/esm/function/"));
-    expect(modules.some((path) => path.includes("/mathjs/"))).toBe(true);
+  it("takes the parser from mathjs, not matrices, statistics or units", async () => {
+    const { later } = await bundle("*");
+    const used = later.filter((path) => path.includes("/mathjs/lib/esm/"));
     for (const area of ["matrix", "statistics", "probability", "algebra", "signal", "set", "combinatorics"]) {
       // The parser's index node asks for the size of a list.
       const foreign = used.filter(
@@ -66,24 +94,19 @@ describe("in a browser", () => {
       );
       expect(foreign).toEqual([]);
     }
+    expect(used.filter((path) => path.includes("/type/unit/"))).toEqual([]);
   });
 
   it("weighs what the README says, and no more than is good", async () => {
     const readme = readFileSync(new URL("../README.md", import.meta.url), "utf8");
     const stated = [...readme.matchAll(/\| (\d+(?:\.\d+)?) kB \|/g)].map(([, kB]) => Number(kB));
-    const whole = await bundle("index.ts");
-    const alone = await bundle("index.ts", ["mathjs", "mathjs/number"]);
-    const light = await bundle("quantity.ts");
-    const measured = [whole.kB, alone.kB, light.kB];
+    const measured = [];
+    for (const names of ["*", "{ tex }", "{ readQuantity }"]) measured.push((await bundle(names)).kB);
+    const said = `measured ${measured.map((one) => one.toFixed(1)).join(", ")} kB`;
     expect(stated.length).toBe(3);
-    for (const [i, kB] of measured.entries()) {
-      expect(
-        Math.abs(kB - stated[i]!),
-        `measured ${measured.map((one) => one.toFixed(1)).join(", ")} kB`,
-      ).toBeLessThan(0.05 * kB);
-    }
-    // All of mathjs is 190 kB; the checker and the first page load only the light entry.
-    expect(whole.kB).toBeLessThan(100);
-    expect(light.kB).toBeLessThan(8);
+    for (const [i, kB] of measured.entries()) expect(Math.abs(kB - stated[i]!), said).toBeLessThan(0.05 * kB);
+    expect(measured[0]).toBeLessThan(30);
+    expect(measured[1]).toBeLessThan(8);
+    expect(measured[2]).toBeLessThan(4);
   });
 });

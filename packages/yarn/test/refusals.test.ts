@@ -98,7 +98,7 @@ const yarns: readonly Refusal[] = [
     "a length for a yarn",
     () => countIn(quantity(5, "mm"), "cotton"),
     "wrong-kind",
-    "count of lengths in a weight: yarn count in tex: 5 mm is not a yarn count, such as 20 tex",
+    "count of lengths in a weight: yarn count in tex: 5 mm is not a yarn such as 20 tex",
   ],
   [
     "a slip in a system to convert to",
@@ -125,7 +125,7 @@ const quantities: readonly Refusal[] = [
     "no unit",
     () => calculate("width-in-reed", { n: 564, S: 40 }),
     "no-unit",
-    "width in the reed: ends in the reed: 40 has no unit; expected threads in a length, such as 10 per cm or 24 per inch",
+    "width in the reed: ends in the reed: 40 has no unit; expected a sett such as 24 per inch or 10 per cm",
   ],
   [
     "no unit in a text",
@@ -197,7 +197,7 @@ const quantities: readonly Refusal[] = [
     "a missing value",
     () => calculate("width-in-reed", { n: 564 } as never),
     "missing",
-    "width in the reed: ends in the reed is not given; expected threads in a length, such as 10 per cm or 24 per inch",
+    "width in the reed: ends in the reed is not given; expected a sett such as 24 per inch or 10 per cm",
   ],
   [
     "nothing interlaces",

@@ -1,6 +1,6 @@
 import { readRecipe } from "@drawcord/files";
 import { handleOrder, liftWork } from "@drawcord/units";
-import { toMetric } from "@drawcord/yarn/quantity";
+import { toMetric } from "@drawcord/yarn";
 import { defineCommand } from "../command.js";
 import { input } from "../inputs.js";
 import { liftCsv, liftJson, liftText } from "../loom/lift-list.js";

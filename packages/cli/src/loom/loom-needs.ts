@@ -8,7 +8,7 @@ import {
   type ShaftLoad,
   WEIGHT_CAUTION,
 } from "@drawcord/units";
-import { toMetric } from "@drawcord/yarn/quantity";
+import { toMetric } from "@drawcord/yarn";
 import { wrap } from "../text.js";
 import { weight } from "./weight.js";
 

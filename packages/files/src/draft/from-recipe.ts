@@ -1,5 +1,5 @@
 import { draftSize } from "@drawcord/units";
-import { convert, type Quantity } from "@drawcord/yarn/quantity";
+import { convert, type Quantity } from "@drawcord/yarn";
 import type { Colour } from "../charts/colours.js";
 import type { Recipe } from "../recipe/types.js";
 import { type ShaftDraftOptions, shaftDraftOf } from "./from-units.js";

@@ -1,5 +1,5 @@
 import type { Repeat } from "@drawcord/check";
-import { type Quantity, readReed, readSley } from "@drawcord/yarn/quantity";
+import { type Quantity, readReed, readSley } from "@drawcord/yarn";
 import { at, isSection, type Spot, textAt, wayTo, wrong } from "../tree/spot.js";
 import { placed, quantityAt, quantityOf } from "./notation.js";
 import type { Placed, RecipeCloth } from "./types.js";

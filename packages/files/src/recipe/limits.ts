@@ -1,6 +1,6 @@
 import type { FloatLimit, Limits } from "@drawcord/check";
 import type { Ground } from "@drawcord/ground";
-import { toMetric } from "@drawcord/yarn/quantity";
+import { toMetric } from "@drawcord/yarn";
 import { unknownKey } from "../tree/shape.js";
 import { at, entries, isSection, type Spot, textOf, wayTo, wrong } from "../tree/spot.js";
 import { quantityOf } from "./notation.js";

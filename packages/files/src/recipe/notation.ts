@@ -1,7 +1,7 @@
 /** Reads the notations of a recipe, and turns what they throw into errors with the file's line and column. */
 import { GroundError } from "@drawcord/ground";
 import { UnitsError } from "@drawcord/units";
-import { type Kind, type Quantity, readQuantity, YarnError } from "@drawcord/yarn/quantity";
+import { type Kind, type Quantity, readQuantity, YarnError } from "@drawcord/yarn";
 import type { FileErrorCode } from "../error.js";
 import { printable } from "../printable.js";
 import { at, placeOf, type Spot, textOf, wayTo, wrong } from "../tree/spot.js";

@@ -1,4 +1,4 @@
-import type { Kind } from "@drawcord/yarn/quantity";
+import type { Kind } from "@drawcord/yarn";
 import { entries, numberAt, placeOf, type Spot, textAt } from "../tree/spot.js";
 import { quantityAt, quantityOf } from "./notation.js";
 import type { RecipeLoom, RecipeProject, Stated, StatedName } from "./types.js";

@@ -1,7 +1,7 @@
 import type { Limits, Repeat, Severity, Waiver } from "@drawcord/check";
 import type { Action } from "@drawcord/ground";
 import type { UnitDraft } from "@drawcord/units";
-import type { Quantity, Reed, Sley, Yarn } from "@drawcord/yarn/quantity";
+import type { Quantity, Reed, Sley, Yarn } from "@drawcord/yarn";
 import type { Place } from "../place.js";
 import type { Path } from "../tree/spot.js";
 

@@ -1,7 +1,7 @@
 import type { AreaLimit, FloatLimit, Limits, Span, Waiver } from "@drawcord/check";
 import { type Ground, groundFromWeave } from "@drawcord/ground";
 import { printLifts, printShafts, printThreading } from "@drawcord/units";
-import { type Quantity, writeQuantity } from "@drawcord/yarn/quantity";
+import { type Quantity, writeQuantity } from "@drawcord/yarn";
 import { stringify } from "yaml";
 import { formatRecipe } from "./format.js";
 import { commonStep } from "./ground.js";

@@ -1,5 +1,5 @@
 import type { Ground } from "@drawcord/ground";
-import { readYarn } from "@drawcord/yarn/quantity";
+import { readYarn } from "@drawcord/yarn";
 import { unknownKey } from "../tree/shape.js";
 import { at, entries, type Spot, textAt, wrong } from "../tree/spot.js";
 import { placed, quantityAt } from "./notation.js";

@@ -1,4 +1,4 @@
-import { convert, quantity } from "@drawcord/yarn/quantity";
+import { convert, quantity } from "@drawcord/yarn";
 import { expect, it } from "vitest";
 import type { ShaftDraft } from "../../src/draft/types.js";
 import { projectOfDraft } from "../../src/project-draft.js";

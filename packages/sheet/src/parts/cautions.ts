@@ -1,6 +1,6 @@
 import type { Block } from "@drawcord/page";
 import { liftWork, WEIGHT_CAUTION } from "@drawcord/units";
-import { toMetric, writeQuantity } from "@drawcord/yarn/quantity";
+import { toMetric, writeQuantity } from "@drawcord/yarn";
 import type { SheetPart } from "../part-names.js";
 import type { Context } from "./context.js";
 import { counted } from "./number.js";

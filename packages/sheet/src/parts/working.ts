@@ -1,6 +1,7 @@
 import type { Block, Formula, Text, Working } from "@drawcord/page";
 import {
   explain,
+  formulaOf,
   inUnits,
   isResult,
   planNumbers,
@@ -10,7 +11,7 @@ import {
   type WorkingValue,
   writeQuantity,
 } from "@drawcord/yarn";
-import { readTex, sides } from "../formula/read-tex.js";
+import { operator, quantityLetters, row, symbolLetters, typeset } from "../formula/typeset.js";
 import type { SheetPart } from "../part-names.js";
 import type { Context } from "./context.js";
 
@@ -45,19 +46,40 @@ function allSteps(numbers: readonly Quantity[]): Result[] {
 
 /** The substitution is metric, as its formula is: where the sheet is not, the result stands in both. */
 function working(result: Result, number: number, units: Context["options"]["units"]): Working {
-  const { data, tex } = explain(result);
-  const [left, general, substituted] = sides(readTex(tex)) as [Formula, Formula, Formula];
-  const equal: Formula = { kind: "operator", text: "=" };
+  const { data } = explain(result);
+  const { tree } = formulaOf(result);
+  const left = symbolLetters(data.symbol);
+  const general = typeset(tree, {
+    symbol: symbolLetters,
+    sum: (name) => row([operator("∑"), symbolLetters(name)]),
+  });
+  const substituted = typeset(tree, {
+    symbol: (name) => valuesOf(data.values, name)[0]!,
+    sum: (name) => sumOf(valuesOf(data.values, name)),
+    signs: true,
+  });
+  const equal = operator("=");
   return {
     kind: "working",
     id: `working-${number}`,
     title: `${number}. ${data.title.charAt(0).toUpperCase()}${data.title.slice(1)}`,
-    formula: { kind: "row", items: [left, equal, general] },
-    substitution: { kind: "row", items: [left, equal, substituted] },
+    formula: row([left, equal, general]),
+    substitution: row([left, equal, substituted]),
     result: inUnits(result, units === "metric" ? units : "both"),
     symbols: data.values.map(symbolText),
     source: data.validity === undefined ? data.source : `${data.source}. Holds for: ${data.validity}`,
   };
+}
+
+/** The values of a symbol as they stand in a formula. */
+function valuesOf(values: readonly WorkingValue[], symbol: string): Formula[] {
+  return values.find((value) => value.symbol === symbol)!.values.map(quantityLetters);
+}
+
+/** Values added up, in brackets. */
+function sumOf(values: readonly Formula[]): Formula {
+  const added = values.flatMap((value, i) => (i === 0 ? [value] : [operator("+"), value]));
+  return row([operator("("), ...added, operator(")")]);
 }
 
 function symbolText({ symbol, meaning, values, assumed, from }: WorkingValue): Text {

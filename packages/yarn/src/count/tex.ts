@@ -1,6 +1,8 @@
 import { YarnError } from "../error.js";
-import { calculate, type Result } from "../formula/calculate.js";
 import type { Input } from "../formula/input.js";
+import { type Result, workOut } from "../formula/work-out.js";
+import { countFormulas } from "../formulas/counts.js";
+import { countTrees } from "../formulas/trees.js";
 import type { Quantity } from "../quantity/units.js";
 import { readYarn } from "./read.js";
 import { type CountSystemId, countSystems } from "./systems.js";
@@ -29,7 +31,11 @@ export function tex(yarn: YarnInput, options: PlyOptions = {}): Quantity {
   try {
     const one = texOfCount(read.count, read.system);
     if (read.plies === 1 || read.resultant) return one;
-    return calculate("tex-of-like-plies", { n: read.plies, T_1: one, c: options.twistTakeUp });
+    return workOut(countFormulas, countTrees, "tex-of-like-plies", {
+      n: read.plies,
+      T_1: one,
+      c: options.twistTakeUp,
+    });
   } catch (failure) {
     if (!(failure instanceof YarnError)) throw failure;
     throw new YarnError(failure.code, `${writeYarn(read)}: ${failure.message}`, failure.facts);
@@ -40,8 +46,8 @@ export function tex(yarn: YarnInput, options: PlyOptions = {}): Quantity {
 function texOfCount(count: number, system: CountSystemId): Result {
   const { counts, length, mass } = countSystems[system];
   return counts === "lengths"
-    ? calculate("tex-of-indirect-count", { N: count, h: length, m: mass })
-    : calculate("tex-of-direct-count", { N: count, m: mass, l: length });
+    ? workOut(countFormulas, countTrees, "tex-of-indirect-count", { N: count, h: length, m: mass })
+    : workOut(countFormulas, countTrees, "tex-of-direct-count", { N: count, m: mass, l: length });
 }
 
 /**
@@ -53,8 +59,8 @@ export function countIn(yarn: YarnInput, system: CountSystemId, options: PlyOpti
   const { counts, length, mass } = countSystems[system];
   const T = tex(yarn, options);
   return counts === "lengths"
-    ? calculate("indirect-count-of-tex", { T, h: length, m: mass })
-    : calculate("direct-count-of-tex", { T, l: length, m: mass });
+    ? workOut(countFormulas, countTrees, "indirect-count-of-tex", { T, h: length, m: mass })
+    : workOut(countFormulas, countTrees, "direct-count-of-tex", { T, l: length, m: mass });
 }
 
 /**
@@ -63,7 +69,10 @@ export function countIn(yarn: YarnInput, system: CountSystemId, options: PlyOpti
  * @example countIn(plied(["60 Ne", "40 Ne"]), "cotton").value // 24
  */
 export function plied(yarns: readonly YarnInput[], options: PlyOptions = {}): Result {
-  return calculate("tex-of-unlike-plies", { T_i: yarns.map((yarn) => tex(yarn)), c: options.twistTakeUp });
+  return workOut(countFormulas, countTrees, "tex-of-unlike-plies", {
+    T_i: yarns.map((yarn) => tex(yarn)),
+    c: options.twistTakeUp,
+  });
 }
 
 /**
@@ -71,7 +80,7 @@ export function plied(yarns: readonly YarnInput[], options: PlyOptions = {}): Re
  * @example countIn(weighed("120 yd", "20 gr"), "cotton").value // 50
  */
 export function weighed(length: Input, mass: Input): Result {
-  return calculate("tex-of-weighed-length", { l: length, m: mass });
+  return workOut(countFormulas, countTrees, "tex-of-weighed-length", { l: length, m: mass });
 }
 
 /**
@@ -79,5 +88,5 @@ export function weighed(length: Input, mass: Input): Result {
  * @example massOf("20 Ne", "16 yd").value // 0.432
  */
 export function massOf(yarn: YarnInput, length: Input): Result {
-  return calculate("mass-of-length", { T: tex(yarn), l: length });
+  return workOut(countFormulas, countTrees, "mass-of-length", { T: tex(yarn), l: length });
 }

@@ -1,13 +1,13 @@
-import { type FormulaId, formulas } from "../formulas/registry.js";
-import { parse } from "../math.js";
+import { roundHalf } from "../quantity/round.js";
 import type { Quantity } from "../quantity/units.js";
 import { writeQuantity } from "../quantity/write.js";
-import { isResult, type Result } from "./calculate.js";
+import { formulaOf, isResult } from "./calculate.js";
 import { imperial } from "./imperial.js";
 import type { Given } from "./input.js";
 import { printTex, printText } from "./print.js";
 import { figures, texQuantity, texSymbol } from "./tex.js";
-import type { Formula } from "./types.js";
+import type { ReadFormula } from "./types.js";
+import type { Result } from "./work-out.js";
 
 /** A value that went into a working. */
 export interface WorkingValue {
@@ -17,12 +17,13 @@ export interface WorkingValue {
   /** Why it was taken, where nothing was given. */
   readonly assumed?: string;
   /** The formula that it came from, where it was worked out too. */
-  readonly from?: FormulaId;
+  readonly from?: string;
 }
 
 /** The working of a result as data. */
 export interface Working {
-  readonly formula: FormulaId;
+  /** The id of the formula; the title of one of the user's own. */
+  readonly formula: string;
   readonly title: string;
   readonly symbol: string;
   readonly expression: string;
@@ -47,7 +48,7 @@ export interface Explanation {
  * @example explain(calculate("width-in-reed", { n: 564, S: "40 per inch" })).text.split("\n")[2] // "  W = 564 / (40 per inch) = 358.14 mm = 14.1 in"
  */
 export function explain(result: Result): Explanation {
-  const formula: Formula = formulas[result.formula];
+  const formula = formulaOf(result);
   return { text: text(formula, result), tex: tex(formula, result), data: data(formula, result) };
 }
 
@@ -71,15 +72,20 @@ export function steps(result: Result): Result[] {
  * @example rounded(tex("16/2 Ne")).value // 73.8
  */
 export function rounded(result: Result): Quantity {
-  const { decimals } = formulas[result.formula].result;
-  return { value: Number(result.value.toFixed(decimals)), unit: result.unit, kind: result.kind };
+  const { decimals } = formulaOf(result).result;
+  return { value: roundHalf(result.value, decimals), unit: result.unit, kind: result.kind };
 }
 
 function listOf(given: Given | readonly Given[]): readonly Given[] {
   return Array.isArray(given) ? given : [given as Given];
 }
 
-function data(formula: Formula, result: Result): Working {
+/** A formula by its id, one of the user's own by its title. */
+function nameOf({ formula }: Result): string {
+  return typeof formula === "string" ? formula : formula.title;
+}
+
+function data(formula: ReadFormula, result: Result): Working {
   const values = Object.entries(formula.symbols).map(([symbol, { meaning }]): WorkingValue => {
     const list = listOf(result.given[symbol]!);
     const [first] = list as readonly [Given];
@@ -88,11 +94,11 @@ function data(formula: Formula, result: Result): Working {
       meaning,
       values: list.map(({ value, unit, kind }) => ({ value, unit, kind })),
       ...(first.assumed === undefined ? {} : { assumed: first.assumed }),
-      ...(isResult(first) ? { from: first.formula } : {}),
+      ...(isResult(first) ? { from: nameOf(first) } : {}),
     };
   });
   return {
-    formula: result.formula,
+    formula: nameOf(result),
     title: formula.title,
     symbol: formula.result.symbol,
     expression: formula.expression,
@@ -105,23 +111,16 @@ function data(formula: Formula, result: Result): Working {
   };
 }
 
-function text(formula: Formula, result: Result): string {
-  const node = parse(formula.expression);
+function text(formula: ReadFormula, result: Result): string {
   const printed = (given: Given): string =>
     given.kind === "number" ? figures(given.value) : `(${written(given)})`;
   const valuesOf = (symbol: string) => listOf(result.given[symbol] ?? []).map(printed);
-  const general = printText(
-    node,
-    (name) => name,
-    (name) => `sum(${name})`,
-    "hide",
-  );
-  const substituted = printText(
-    node,
-    (name) => valuesOf(name)[0] ?? name,
-    (name) => `(${valuesOf(name).join(" + ")})`,
-    "show",
-  );
+  const general = printText(formula.tree, { symbol: (name) => name, sum: (name) => `sum(${name})` });
+  const substituted = printText(formula.tree, {
+    symbol: (name) => valuesOf(name)[0] ?? name,
+    sum: (name) => `(${valuesOf(name).join(" + ")})`,
+    signs: true,
+  });
   const other = imperial(result);
   const { symbol, decimals } = formula.result;
   const lines = [
@@ -151,17 +150,15 @@ function written(from: Quantity): string {
     : writeQuantity({ ...from, value: Number(figures(from.value)) });
 }
 
-function tex(formula: Formula, result: Result): string {
-  const node = parse(formula.expression);
+function tex(formula: ReadFormula, result: Result): string {
   const symbolOf = (name: string): string => texSymbol(name, formula.symbols[name]?.tex);
   const valuesOf = (name: string) => listOf(result.given[name] ?? []).map(texQuantity);
-  const general = printTex(node, symbolOf, (name) => `\\sum ${symbolOf(name)}`, "hide");
-  const substituted = printTex(
-    node,
-    (name) => valuesOf(name)[0] ?? symbolOf(name),
-    (name) => `\\left(${valuesOf(name).join(" + ")}\\right)`,
-    "show",
-  );
+  const general = printTex(formula.tree, { symbol: symbolOf, sum: (name) => `\\sum ${symbolOf(name)}` });
+  const substituted = printTex(formula.tree, {
+    symbol: (name) => valuesOf(name)[0] ?? symbolOf(name),
+    sum: (name) => `\\left(${valuesOf(name).join(" + ")}\\right)`,
+    signs: true,
+  });
   const left = texSymbol(formula.result.symbol, formula.result.tex);
   const near = rounded(result).value === result.value ? "=" : "\\approx";
   return `${left} = ${general} = ${substituted} ${near} ${texQuantity(rounded(result))}`;

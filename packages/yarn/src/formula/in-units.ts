@@ -1,4 +1,5 @@
 import { toMetric } from "../quantity/convert.js";
+import { roundHalf } from "../quantity/round.js";
 import type { Quantity } from "../quantity/units.js";
 import { writeQuantity } from "../quantity/write.js";
 import { isResult } from "./calculate.js";
@@ -16,7 +17,7 @@ export type UnitSystem = "metric" | "imperial" | "both";
 export function metric(from: Quantity): Quantity {
   if (isResult(from)) return rounded(from);
   const found = from.kind === "number" ? from : toMetric(from);
-  return { ...found, value: Number(found.value.toFixed(4)) };
+  return { ...found, value: roundHalf(found.value, 4) };
 }
 
 /**

@@ -1,7 +1,7 @@
 import { YarnError } from "../error.js";
 import { convert } from "../quantity/convert.js";
 import { readQuantity } from "../quantity/read.js";
-import { type Kind, metricUnit, type Quantity, quantity } from "../quantity/units.js";
+import { kinds, type Quantity, quantity } from "../quantity/units.js";
 import { writeQuantity } from "../quantity/write.js";
 import type { SymbolSpec } from "./types.js";
 
@@ -13,18 +13,6 @@ export interface Given extends Quantity {
   readonly assumed?: string;
 }
 
-/** How each kind is asked for. */
-const asked: Readonly<Record<Kind, string>> = {
-  number: "a number",
-  length: "a length, such as 30 cm or 12 in",
-  mass: "a weight, such as 100 g or 4 oz",
-  sett: "threads in a length, such as 10 per cm or 24 per inch",
-  share: "a share, such as 8 %",
-  "linear-density": "a yarn count, such as 20 tex",
-  "area-weight": "a weight of cloth, such as 200 g/m2",
-  density: "a density, such as 1.52 g/cm3",
-};
-
 /**
  * An input as the quantity that a symbol needs.
  * @throws {YarnError} `missing`, `no-unit`, `wrong-kind`, `negative`, `zero`, `not-finite`, `not-whole` or `absurd`; the
@@ -33,7 +21,7 @@ const asked: Readonly<Record<Kind, string>> = {
 export function take(spec: SymbolSpec, input: Input | undefined, where: string): Given {
   if (input === undefined) {
     if (spec.usual !== undefined) return spec.usual;
-    throw new YarnError("missing", `${where} is not given; expected ${asked[spec.kind]}`);
+    throw new YarnError("missing", `${where} is not given; expected ${kinds[spec.kind].asked}`);
   }
   const found = toQuantity(spec, input, where);
   const { value } = found;
@@ -46,7 +34,7 @@ export function take(spec: SymbolSpec, input: Input | undefined, where: string):
   if (value < 0) throw refuse("negative", "it cannot be below zero");
   if (spec.positive && value === 0) throw refuse("zero", "it must be more than zero");
   if (spec.whole && !Number.isInteger(value)) throw refuse("not-whole", "expected a whole number");
-  const unit = spec.bare ?? metricUnit[spec.kind];
+  const unit = spec.bare ?? kinds[spec.kind].metric;
   const { least = 0, most = Number.POSITIVE_INFINITY } = spec;
   const measured = convert(found, unit).value;
   if (measured < least) throw refuse("absurd", `expected at least ${least} ${unit}`.trim());
@@ -60,7 +48,7 @@ function toQuantity(spec: SymbolSpec, input: Input, where: string): Quantity {
   if (found.kind === spec.kind) return found;
   const code = found.kind === "number" ? "no-unit" : "wrong-kind";
   const why = code === "no-unit" ? "has no unit; expected" : "is not";
-  throw new YarnError(code, `${where}: ${writeQuantity(found)} ${why} ${asked[spec.kind]}`, {
+  throw new YarnError(code, `${where}: ${writeQuantity(found)} ${why} ${kinds[spec.kind].asked}`, {
     found: found.kind,
   });
 }

@@ -1,49 +1,64 @@
-import type { MathNode } from "../math.js";
+import { type Setting, setTree } from "./set-tree.js";
+import { texSymbol } from "./tex.js";
+import type { Tree } from "./tree.js";
 
-/** How the symbols of an expression are printed. */
-export type SymbolPrinter = (symbol: string) => string;
-
-/** A list of values, joined where a sum stands. */
-export type SumPrinter = (symbol: string) => string;
-
-interface NamedNode extends MathNode {
-  readonly isSymbolNode?: true;
-  readonly isFunctionNode?: true;
-  readonly name?: string;
-  readonly fn?: { readonly name: string };
-  readonly args?: readonly NamedNode[];
+/** What stands for the symbols. */
+export interface Printer {
+  /** A symbol, or the value that stands for it. */
+  readonly symbol: (name: string) => string;
+  /** A sum over a list. */
+  readonly sum: (name: string) => string;
+  /** Whether all factors have a sign between them. Default: only before a bracket or a number. */
+  readonly signs?: boolean;
 }
 
-/** mathjs asks this for each node; undefined leaves the node to mathjs. */
-function handler(symbols: SymbolPrinter, sum: SumPrinter): (node: NamedNode) => string | undefined {
-  return (node) => {
-    if (node.isSymbolNode) return symbols(node.name!);
-    if (node.isFunctionNode && node.fn!.name === "sum") return sum(node.args![0]!.name!);
-    return undefined;
-  };
+const text: Omit<Setting<string>, keyof Printer> = {
+  number: String,
+  plus: (left, right) => `${left} + ${right}`,
+  minus: (left, right) => `${left} - ${right}`,
+  negative: (of) => `-${of}`,
+  times: (left, right, sign) => `${left}${sign ? " × " : " "}${right}`,
+  over: (above, below) => `${above} / ${below}`,
+  power: (base, exponent) => `${base}^${exponent}`,
+  root: (of) => `sqrt(${of})`,
+  call: (name, of) => `${name}(${of.join(", ")})`,
+  brackets: (inner) => `(${inner})`,
+  stacked: false,
+};
+
+/**
+ * A tree as a line of text.
+ * @example printText(["/", "m", ["*", "N", "h"]], { symbol: (name) => name, sum: (name) => `sum(${name})` }) // "m / (N h)"
+ */
+export function printText(tree: Tree, printer: Printer): string {
+  return setTree(tree, { ...text, ...printer });
 }
 
-/** An expression as a line of text. */
-export function printText(
-  node: MathNode,
-  symbols: SymbolPrinter,
-  sum: SumPrinter,
-  implicit: "show" | "hide",
-): string {
-  return node.toString({ handler: handler(symbols, sum), implicit }).replaceAll(" * ", " × ");
-}
+/** What stands on either side of the arguments of a function in TeX. */
+const texCalls = {
+  floor: ["\\left\\lfloor ", "\\right\\rfloor"],
+  ceil: ["\\left\\lceil ", "\\right\\rceil"],
+  round: ["\\left\\lfloor ", "\\right\\rceil"],
+  max: ["\\max\\left(", "\\right)"],
+  min: ["\\min\\left(", "\\right)"],
+} as const;
 
-/** An expression in TeX. A symbol has a blank before it, or it would run together with a command: `\cdotF`. */
-export function printTex(
-  node: MathNode,
-  symbols: SymbolPrinter,
-  sum: SumPrinter,
-  implicit: "show" | "hide",
-): string {
-  const apart = (print: SymbolPrinter) => (name: string) => ` ${print(name)}`;
-  return node
-    .toTex({ handler: handler(apart(symbols), apart(sum)), implicit })
-    .replace(/ +/g, " ")
-    .replace(/([{(~]) /g, "$1")
-    .trim();
+const tex: Omit<Setting<string>, keyof Printer> = {
+  ...text,
+  times: (left, right, sign) => `${left}${sign ? " \\cdot " : "~"}${right}`,
+  over: (above, below) => `\\frac{${above}}{${below}}`,
+  power: (base, exponent) => `${base}^{${exponent}}`,
+  root: (of) => `\\sqrt{${of}}`,
+  call: (name, of) => `${texCalls[name][0]}${of.join(", ")}${texCalls[name][1]}`,
+  brackets: (inner) => `\\left(${inner}\\right)`,
+  stacked: true,
+};
+
+/**
+ * A tree in TeX.
+ * @example printTex(["/", "n", "S"], { symbol: (name) => name, sum: (name) => name }) // "\\frac{n}{S}"
+ */
+export function printTex(tree: Tree, printer: Printer): string {
+  const symbol = (name: string): string => (name === "pi" ? texSymbol(name) : printer.symbol(name));
+  return setTree(tree, { ...tex, ...printer, symbol });
 }

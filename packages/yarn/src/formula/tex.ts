@@ -1,15 +1,4 @@
-import type { Quantity, UnitName } from "../quantity/units.js";
-
-/** Symbols of units in TeX, where they are not the unit's own letters. */
-const texUnits: Readonly<Partial<Record<UnitName, string>>> = {
-  "per cm": "\\mathrm{cm}^{-1}",
-  "per 10 cm": "(10\\,\\mathrm{cm})^{-1}",
-  "per inch": "\\mathrm{in}^{-1}",
-  "%": "\\%",
-  "g/m2": "\\mathrm{g/m^{2}}",
-  "oz/yd2": "\\mathrm{oz/yd^{2}}",
-  "g/cm3": "\\mathrm{g/cm^{3}}",
-};
+import { type Quantity, units } from "../quantity/units.js";
 
 const greek = /* @__PURE__ */ new Set(["pi", "phi", "rho"]);
 
@@ -24,7 +13,7 @@ export function figures(value: number): string {
 /** A quantity in TeX. */
 export function texQuantity({ kind, unit, value }: Quantity): string {
   const number = figures(value).replace(/e\+?(-?\d+)$/, "\\cdot 10^{$1}");
-  return kind === "number" ? number : `${number}\\,${texUnits[unit] ?? `\\mathrm{${unit}}`}`;
+  return kind === "number" ? number : `${number}\\,${units[unit].tex ?? `\\mathrm{${unit}}`}`;
 }
 
 /** A symbol in TeX: what follows the first underscore is lowered. */

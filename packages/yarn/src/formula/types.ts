@@ -1,4 +1,5 @@
 import type { Kind, Quantity, UnitName } from "../quantity/units.js";
+import type { Tree } from "./tree.js";
 
 /** What a symbol of a formula stands for, and the values for which the formula holds. */
 export interface SymbolSpec {
@@ -40,13 +41,18 @@ export interface ResultSpec {
 /** A formula as data: the functions evaluate it, the working and the documentation are printed from it. */
 export interface Formula {
   readonly title: string;
-  /** In the language of mathjs; a share stands for a fraction of 1. */
+  /** As it is written, in the language of mathjs; a share stands for a fraction of 1. */
   readonly expression: string;
   readonly symbols: Readonly<Record<string, SymbolSpec>>;
   readonly result: ResultSpec;
   readonly source: string;
   /** Where it holds and what it leaves out. */
   readonly validity?: string;
+}
+
+/** A formula whose expression is read. */
+export interface ReadFormula extends Formula {
+  readonly tree: Tree;
 }
 
 /** Formulas by id. */

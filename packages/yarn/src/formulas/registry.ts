@@ -1,3 +1,4 @@
+import type { Tree } from "../formula/tree.js";
 import { countFormulas } from "./counts.js";
 import { crimpFormulas } from "./crimp.js";
 import { diameterFormulas } from "./diameter.js";
@@ -5,6 +6,17 @@ import { firmnessFormulas } from "./firmness.js";
 import { lengthFormulas } from "./length.js";
 import { reedFormulas } from "./reed.js";
 import { settFormulas } from "./sett.js";
+import {
+  countTrees,
+  crimpTrees,
+  diameterTrees,
+  firmnessTrees,
+  lengthTrees,
+  reedTrees,
+  settTrees,
+  warpingTrees,
+  weightTrees,
+} from "./trees.js";
 import { warpingFormulas } from "./warping.js";
 import { weightFormulas } from "./weight.js";
 
@@ -23,3 +35,16 @@ export const formulas = {
 
 /** A formula, by its name. */
 export type FormulaId = keyof typeof formulas;
+
+/** The expression of every formula, read. */
+export const trees: Readonly<Record<FormulaId, Tree>> = {
+  ...countTrees,
+  ...diameterTrees,
+  ...settTrees,
+  ...firmnessTrees,
+  ...reedTrees,
+  ...crimpTrees,
+  ...lengthTrees,
+  ...weightTrees,
+  ...warpingTrees,
+};

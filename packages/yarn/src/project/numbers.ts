@@ -1,8 +1,7 @@
-import { isResult, type Result } from "../formula/calculate.js";
+import { formulaOf, isResult } from "../formula/calculate.js";
 import { steps } from "../formula/explain.js";
 import type { Given } from "../formula/input.js";
-import type { Formula } from "../formula/types.js";
-import { formulas } from "../formulas/registry.js";
+import type { Result } from "../formula/work-out.js";
 import type { Quantity } from "../quantity/units.js";
 import { calledYarn } from "./called.js";
 import type { Plan } from "./types.js";
@@ -75,7 +74,7 @@ export function assumptions(of: Plan | readonly Result[]): Assumption[] {
     for (const step of steps(value)) {
       for (const [symbol, given] of Object.entries(step.given)) {
         for (const one of Array.isArray(given) ? (given as readonly Given[]) : [given as Given]) {
-          add((formulas[step.formula] as Formula).symbols[symbol]!.meaning, one);
+          add(formulaOf(step).symbols[symbol]!.meaning, one);
         }
       }
     }

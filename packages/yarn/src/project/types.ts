@@ -1,6 +1,6 @@
 import type { Yarn } from "../count/yarn.js";
-import type { Result } from "../formula/calculate.js";
 import type { Given } from "../formula/input.js";
+import type { Result } from "../formula/work-out.js";
 import type { Quantity } from "../quantity/units.js";
 import type { Reed } from "../reed/read.js";
 import type { Sley } from "../reed/sley.js";

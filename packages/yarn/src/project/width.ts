@@ -1,5 +1,6 @@
-import { calculate, type Result } from "../formula/calculate.js";
+import { calculate } from "../formula/calculate.js";
 import type { Input } from "../formula/input.js";
+import type { Result } from "../formula/work-out.js";
 import { convert, toMetric } from "../quantity/convert.js";
 import type { Quantity } from "../quantity/units.js";
 import { writeQuantity } from "../quantity/write.js";

@@ -1,6 +1,7 @@
 import { tex } from "../count/tex.js";
-import { calculate, type Result } from "../formula/calculate.js";
+import { calculate } from "../formula/calculate.js";
 import type { Given } from "../formula/input.js";
+import type { Result } from "../formula/work-out.js";
 import { toMetric } from "../quantity/convert.js";
 import { type Quantity, quantity } from "../quantity/units.js";
 import { calledYarn } from "./called.js";

@@ -1,5 +1,5 @@
 import { YarnError } from "../error.js";
-import { metricUnit, type Quantity, quantity, type UnitName, units } from "./units.js";
+import { kinds, type Quantity, quantity, type UnitName, units } from "./units.js";
 
 /** Greatest common divisor of two whole numbers over 0. */
 function divisor(a: number, b: number): number {
@@ -39,5 +39,5 @@ export function convert(from: Quantity, unit: UnitName): Quantity {
  * @example toMetric(readQuantity("24 per inch")).value // 9.448819
  */
 export function toMetric(from: Quantity): Quantity {
-  return convert(from, metricUnit[from.kind]);
+  return convert(from, kinds[from.kind].metric);
 }

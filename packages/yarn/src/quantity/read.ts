@@ -2,19 +2,7 @@ import { nearest } from "@drawcord/base";
 import { YarnError } from "../error.js";
 import { checkShort } from "../short.js";
 import { scanNumber } from "./number.js";
-import { type Kind, type Quantity, quantity, type UnitName, units } from "./units.js";
-
-/** How each kind is called and written in a sentence. */
-const wordings: Readonly<Record<Kind, string>> = {
-  number: "a number such as 9 or 9 threads",
-  length: "a length such as 30 cm or 12 in",
-  mass: "a mass such as 100 g or 4 oz",
-  sett: "a sett such as 24 per inch or 10 per cm",
-  share: "a share such as 8 %",
-  "linear-density": "a yarn such as 20 tex",
-  "area-weight": "a cloth weight such as 200 g/m2",
-  density: "a density such as 1.52 g/cm3",
-};
+import { type Kind, kinds, type Quantity, quantity, type UnitName, units } from "./units.js";
 
 /** What may be read. */
 export interface ReadOptions {
@@ -34,19 +22,24 @@ export interface ReadOptions {
 export function readQuantity(text: string, options: ReadOptions = {}): Quantity {
   checkShort(text);
   const { kind } = options;
-  const kinds = kind === undefined ? undefined : typeof kind === "string" ? [kind] : kind;
+  const wanted = kind === undefined ? undefined : typeof kind === "string" ? [kind] : kind;
   const number = scanNumber(text);
   const word = text.slice(number.end).trim();
   const column = number.end + text.slice(number.end).search(/\S|$/) + 1;
-  const found = quantity(number.value, readUnit(text, word, column, kinds));
-  if (kinds !== undefined && !kinds.includes(found.kind)) {
-    throw new YarnError("wrong-kind", `"${text}" is not ${kinds.map((k) => wordings[k]).join(" or ")}`, {
+  const found = quantity(number.value, readUnit(text, word, column, wanted));
+  if (wanted !== undefined && !wanted.includes(found.kind)) {
+    throw new YarnError("wrong-kind", `"${text}" is not ${asked(wanted)}`, {
       column,
       text,
       found: found.kind,
     });
   }
-  return checkValue(found, text, options.positive ?? (kinds ?? [found.kind]).every(isNeverZero));
+  return checkValue(found, text, options.positive ?? (wanted ?? [found.kind]).every(isNeverZero));
+}
+
+/** How quantities of the kinds are asked for. */
+function asked(wanted: readonly Kind[]): string {
+  return wanted.map((kind) => kinds[kind].asked).join(" or ");
 }
 
 /** Kinds of which there is never none. */
@@ -54,16 +47,15 @@ function isNeverZero(kind: Kind): boolean {
   return kind === "sett" || kind === "linear-density" || kind === "area-weight" || kind === "density";
 }
 
-function readUnit(text: string, word: string, column: number, kinds: readonly Kind[] | undefined): UnitName {
+function readUnit(text: string, word: string, column: number, wanted: readonly Kind[] | undefined): UnitName {
   if (word === "") {
-    if (kinds?.includes("number")) return "";
-    const wanted =
-      kinds === undefined ? "its unit, such as 30 cm" : kinds.map((k) => wordings[k]).join(" or ");
-    throw new YarnError("no-unit", `"${text}" has no unit; expected ${wanted}`, { column, text });
+    if (wanted?.includes("number")) return "";
+    const expected = wanted === undefined ? "its unit, such as 30 cm" : asked(wanted);
+    throw new YarnError("no-unit", `"${text}" has no unit; expected ${expected}`, { column, text });
   }
   const unit = unitNamed(word);
   if (unit !== undefined) return unit;
-  const like = nearest(word, unitWords(kinds));
+  const like = nearest(word, unitWords(wanted));
   const hint =
     like === undefined ? "expected a unit such as mm, in, g, oz, per cm, per inch or %" : `is it ${like}?`;
   throw new YarnError("unknown-unit", `"${text}": no unit is called "${word}"; ${hint}`, {
@@ -74,9 +66,9 @@ function readUnit(text: string, word: string, column: number, kinds: readonly Ki
 }
 
 /** Every name of every unit of the kinds. */
-function unitWords(kinds: readonly Kind[] | undefined): string[] {
+function unitWords(wanted: readonly Kind[] | undefined): string[] {
   return Object.entries(units).flatMap(([name, { kind, names }]) =>
-    name !== "" && (kinds ?? [kind]).includes(kind) ? [name, ...names] : [],
+    name !== "" && (wanted ?? [kind]).includes(kind) ? [name, ...names] : [],
   );
 }
 

@@ -50,18 +50,30 @@ export interface Unit {
   readonly ratio: readonly [numerator: number, denominator: number];
   /** Other ways it is written, in lower case. */
   readonly names: readonly string[];
+  /** How it is typeset, where not as its own letters. */
+  readonly tex?: string;
 }
 
-/** The metric unit in which results of a kind are given. */
-export const metricUnit: Readonly<Record<Kind, UnitName>> = {
-  number: "",
-  length: "mm",
-  mass: "g",
-  sett: "per cm",
-  share: "%",
-  "linear-density": "tex",
-  "area-weight": "g/m2",
-  density: "g/cm3",
+/** What holds of every unit of a kind. */
+interface KindSpec {
+  /** The metric unit in which results are given. */
+  readonly metric: UnitName;
+  /** That unit in millimetres and grams: in these, quantities of all kinds go together in a formula. */
+  readonly carried: number;
+  /** How a quantity of the kind is asked for. */
+  readonly asked: string;
+}
+
+/** The kinds of quantities. */
+export const kinds: Readonly<Record<Kind, KindSpec>> = {
+  number: { metric: "", carried: 1, asked: "a number such as 9 or 9 threads" },
+  length: { metric: "mm", carried: 1, asked: "a length such as 30 cm or 12 in" },
+  mass: { metric: "g", carried: 1, asked: "a weight such as 100 g or 4 oz" },
+  sett: { metric: "per cm", carried: 0.1, asked: "a sett such as 24 per inch or 10 per cm" },
+  share: { metric: "%", carried: 0.01, asked: "a share such as 8 %" },
+  "linear-density": { metric: "tex", carried: 1e-6, asked: "a yarn such as 20 tex" },
+  "area-weight": { metric: "g/m2", carried: 1e-6, asked: "a weight of cloth such as 200 g/m2" },
+  density: { metric: "g/cm3", carried: 1e-3, asked: "a density such as 1.52 g/cm3" },
 };
 
 /**
@@ -95,20 +107,26 @@ export const units: Readonly<Record<UnitName, Unit>> = {
   gr: { kind: "mass", ratio: [6_479_891, 100_000_000], names: ["grain", "grains"] },
   oz: { kind: "mass", ratio: [45_359_237, 1_600_000], names: ["ounce", "ounces"] },
   lb: { kind: "mass", ratio: [45_359_237, 100_000], names: ["lbs", "pound", "pounds"] },
-  "per cm": { kind: "sett", ratio: [1, 1], names: ["epcm", "ppcm"] },
-  "per 10 cm": { kind: "sett", ratio: [1, 10], names: ["per dm", "/dm"] },
-  "per inch": { kind: "sett", ratio: [50, 127], names: ["epi", "ppi", "dpi", "wpi"] },
-  "%": { kind: "share", ratio: [1, 1], names: ["percent", "per cent"] },
+  "per cm": { kind: "sett", ratio: [1, 1], names: ["epcm", "ppcm"], tex: "\\mathrm{cm}^{-1}" },
+  "per 10 cm": { kind: "sett", ratio: [1, 10], names: ["per dm", "/dm"], tex: "(10\\,\\mathrm{cm})^{-1}" },
+  "per inch": {
+    kind: "sett",
+    ratio: [50, 127],
+    names: ["epi", "ppi", "dpi", "wpi"],
+    tex: "\\mathrm{in}^{-1}",
+  },
+  "%": { kind: "share", ratio: [1, 1], names: ["percent", "per cent"], tex: "\\%" },
   tex: { kind: "linear-density", ratio: [1, 1], names: ["g/km"] },
   dtex: { kind: "linear-density", ratio: [1, 10], names: ["decitex"] },
   den: { kind: "linear-density", ratio: [1, 9], names: ["denier"] },
-  "g/m2": { kind: "area-weight", ratio: [1, 1], names: ["gsm", "g/m²", "g/m^2"] },
+  "g/m2": { kind: "area-weight", ratio: [1, 1], names: ["gsm", "g/m²", "g/m^2"], tex: "\\mathrm{g/m^{2}}" },
   "oz/yd2": {
     kind: "area-weight",
     ratio: [5_669_904_625, 167_225_472],
     names: ["oz/yd²", "oz/yd^2", "oz/sq yd"],
+    tex: "\\mathrm{oz/yd^{2}}",
   },
-  "g/cm3": { kind: "density", ratio: [1, 1], names: ["g/cm³", "g/cm^3"] },
+  "g/cm3": { kind: "density", ratio: [1, 1], names: ["g/cm³", "g/cm^3"], tex: "\\mathrm{g/cm^{3}}" },
 };
 
 /** A value with its unit, as plain data. */

@@ -1,3 +1,4 @@
+import { roundHalf } from "./round.js";
 import { type Quantity, units } from "./units.js";
 
 /** How a quantity is printed. */
@@ -13,7 +14,7 @@ export interface WriteOptions {
  */
 export function writeQuantity(from: Quantity, options: WriteOptions = {}): string {
   const { decimals } = options;
-  const value = decimals === undefined ? from.value : Number(from.value.toFixed(decimals));
+  const value = decimals === undefined ? from.value : roundHalf(from.value, decimals);
   return from.unit === "" ? `${value}` : `${value} ${writeUnit(from, value)}`;
 }
 

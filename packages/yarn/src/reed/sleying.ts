@@ -1,6 +1,7 @@
 import { YarnError } from "../error.js";
-import { calculate, type Result } from "../formula/calculate.js";
+import { calculate } from "../formula/calculate.js";
 import type { Input } from "../formula/input.js";
+import type { Result } from "../formula/work-out.js";
 import type { Reed } from "./read.js";
 import { readReed } from "./read.js";
 import type { Sley } from "./sley.js";

@@ -2,8 +2,9 @@ import { nearest } from "@drawcord/base";
 import { type FibreName, fibres } from "../count/fibres.js";
 import { countIn, tex, type YarnInput } from "../count/tex.js";
 import { YarnError } from "../error.js";
-import { calculate, type Result } from "../formula/calculate.js";
+import { calculate } from "../formula/calculate.js";
 import type { Input } from "../formula/input.js";
+import type { Result } from "../formula/work-out.js";
 
 /** What the yarn is made of; where it is not known, the constant can be given. */
 export interface RootOptions {

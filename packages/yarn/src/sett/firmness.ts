@@ -1,4 +1,5 @@
-import { calculate, type Result } from "../formula/calculate.js";
+import { calculate } from "../formula/calculate.js";
+import type { Result } from "../formula/work-out.js";
 import { countThreads, type Drawdown } from "./interlacing.js";
 
 /** How firmly a weave binds, counted over both systems and both faces of one repeat. */

@@ -1,6 +1,7 @@
 import { countIn, tex, type YarnInput } from "../count/tex.js";
-import { calculate, type Result } from "../formula/calculate.js";
+import { calculate } from "../formula/calculate.js";
 import type { Input } from "../formula/input.js";
+import type { Result } from "../formula/work-out.js";
 import type { Quantity } from "../quantity/units.js";
 import { diametersByRoot, type RootOptions } from "./diameter.js";
 import type { Interlacing } from "./interlacing.js";

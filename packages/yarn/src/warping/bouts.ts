@@ -1,4 +1,5 @@
-import { calculate, type Result } from "../formula/calculate.js";
+import { calculate } from "../formula/calculate.js";
+import type { Result } from "../formula/work-out.js";
 
 /** How a warp is wound. */
 export interface WarpingOptions {
