@@ -4,6 +4,7 @@ export type {
   Break,
   Direction,
   Pair,
+  PatternTies,
   WeaveDescription,
 } from "./description/description.js";
 export { parseWeave } from "./description/parse.js";

@@ -5,6 +5,7 @@ import {
   type BaseWeave,
   type Ground,
   GroundError,
+  type PatternTies,
   satinSteps,
   type WeaveDescription,
   weaveOf,
@@ -125,13 +126,35 @@ function binds(weave: WeaveDescription): boolean {
 }
 
 /** Any description of a weave that can be built. */
+/** Ways to tie a pattern weft. */
+const ties: fc.Arbitrary<PatternTies> = fc.oneof(
+  fc.record({ in: fc.constant("shafts" as const), shafts: fc.constantFrom([1, 2], [2, 1]) }),
+  fc.record(
+    { in: fc.constantFrom("halves" as const, "thirds" as const), within: fc.integer({ min: 2, max: 30 }) },
+    { requiredKeys: ["in"] },
+  ),
+  fc.record(
+    {
+      in: fc.constant("twill" as const),
+      shafts: fc.integer({ min: 2, max: 8 }),
+      within: fc.integer({ min: 7, max: 30 }),
+    },
+    { requiredKeys: ["in", "shafts"] },
+  ),
+);
+
+/** Any weave that can be written down. */
 export const description: fc.Arbitrary<WeaveDescription> = fc
   .oneof(
     {
       weight: 4,
       arbitrary: described(
         baseWeave.map((base) => ({ base })),
-        maybe("patternWeft", fc.constant(true as const)),
+        fc.oneof(
+          fc.constant({}),
+          fc.constant({ patternWeft: true as const }),
+          ties.map((tied) => ({ patternWeft: true as const, ties: tied })),
+        ),
       ),
     },
     {

@@ -51,6 +51,17 @@ export type BaseWeave =
   | { readonly kind: "crepe"; readonly ends: number; readonly step: number; readonly direction?: Direction }
   | { readonly kind: "corkscrew"; readonly ends: number; readonly direction?: Direction };
 
+/** How the pattern weft is tied down, on the face and on the back, from one of its picks to the next. */
+export type PatternTies =
+  /** By shafts of the ground that are named, in turn. */
+  | { readonly in: "shafts"; readonly shafts: readonly number[] }
+  /**
+   * By tie shafts of their own, an end on one of them at every so many ends: two in turn, three, or as many as are named, in
+   * twill order. `within` is the longest float, in ends, that the ties leave; one end in each unit when left out.
+   */
+  | { readonly in: "halves" | "thirds"; readonly within?: number }
+  | { readonly in: "twill"; readonly shafts: number; readonly within?: number };
+
 /** A weave as a weaver writes it down. What is left out has a usual value, and is left out again in print. */
 export interface WeaveDescription {
   readonly base: BaseWeave;
@@ -58,4 +69,6 @@ export interface WeaveDescription {
   readonly plus?: readonly AddedPoint[];
   /** After each pick of the weave a pick on which the figure alone has a say. */
   readonly patternWeft?: true;
+  /** How the pattern weft is tied; not at all when left out. */
+  readonly ties?: PatternTies;
 }

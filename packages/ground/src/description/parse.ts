@@ -1,6 +1,14 @@
 import { nearest } from "@drawcord/base";
 import { GroundError } from "../error.js";
-import type { AddedPoint, BaseWeave, Break, Direction, Pair, WeaveDescription } from "./description.js";
+import type {
+  AddedPoint,
+  BaseWeave,
+  Break,
+  Direction,
+  Pair,
+  PatternTies,
+  WeaveDescription,
+} from "./description.js";
 import { clipped, Words } from "./words.js";
 
 const KINDS = [
@@ -19,7 +27,8 @@ const KINDS = [
 ] as const;
 
 /**
- * Reads a weave from one line, such as `twill 2/1/1/2 z`, `satin 8 step 3` or `broken twill 1/3`.
+ * Reads a weave from one line, such as `twill 2/1/1/2 z`, `satin 8 step 3`, `broken twill 1/3`
+ * or `plain with pattern weft tied in halves within 7`.
  * @throws {GroundError} `bad-description` with the column of the word that cannot stand there; `unknown-weave` when it
  * begins with no weave's name
  * @example parseWeave("satin 8 step 3") // { base: { kind: "satin", ends: 8, step: 3 } }
@@ -34,8 +43,9 @@ export function parseWeave(text: string): WeaveDescription {
     words.expect("pattern");
     words.expect("weft");
   }
+  const ties = patternWeft && words.accept("tied") ? patternTies(words) : undefined;
   if (!words.done) words.fail("the end of the description");
-  return { base, ...(plus && { plus }), ...(patternWeft && { patternWeft }) };
+  return { base, ...(plus && { plus }), ...(patternWeft && { patternWeft }), ...(ties && { ties }) };
 }
 
 function baseWeave(words: Words): BaseWeave {
@@ -146,6 +156,14 @@ function breaking(words: Words): { break?: Break } {
   const take = words.number("the number of ends taken");
   words.expect("skip");
   return { break: { by: "skipping", take, skip: words.number("the number of ends skipped") } };
+}
+
+function patternTies(words: Words): PatternTies {
+  if (words.expect("in", "on") === "on") return { in: "shafts", shafts: words.numbers("a shaft") };
+  const order = words.expect("halves", "thirds", "twill");
+  const shafts = order === "twill" ? words.number("the number of tie shafts", 2) : 2;
+  const within = words.accept("within") && { within: words.number("the longest float", 1) };
+  return order === "twill" ? { in: order, shafts, ...within } : { in: order, ...within };
 }
 
 function addedPoints(words: Words): AddedPoint[] {

@@ -1,12 +1,23 @@
-import type { AddedPoint, BaseWeave, WeaveDescription } from "./description.js";
+import type { AddedPoint, BaseWeave, PatternTies, WeaveDescription } from "./description.js";
 
 /**
  * Writes a weave down as `parseWeave` reads it.
  * @example printWeave(parseWeave("twill  2/1/1/2 Z")) // "twill 2/1/1/2 z"
  */
-export function printWeave({ base, plus, patternWeft }: WeaveDescription): string {
+export function printWeave({ base, plus, patternWeft, ties }: WeaveDescription): string {
   const points = plus && ["plus", plus.map(printPoint).join(", ")];
-  return [...words(base), ...(points ?? []), ...(patternWeft ? ["with pattern weft"] : [])].join(" ");
+  return [
+    ...words(base),
+    ...(points ?? []),
+    ...(patternWeft ? ["with pattern weft"] : []),
+    ...(ties ? printTies(ties) : []),
+  ].join(" ");
+}
+
+function printTies(ties: PatternTies): string[] {
+  if (ties.in === "shafts") return ["tied on", ...ties.shafts.map(String)];
+  const { within } = ties;
+  return ["tied in", ties.in, ...(ties.in === "twill" ? [`${ties.shafts}`] : []), ...value("within", within)];
 }
 
 function words(base: BaseWeave): string[] {

@@ -1,13 +1,14 @@
 import { sum } from "../arithmetic.js";
 import type { WeaveDescription } from "../description/description.js";
 import { parseWeave } from "../description/parse.js";
-import type { Ground, GroundStep } from "../types.js";
+import type { Ground } from "../types.js";
 import { type WeaveOptions, weaveOf } from "../weave/build.js";
 import { otherShafts, type Weave } from "../weave/weave.js";
 import { type Arrangement, arrange } from "./arrange.js";
 import { counterparts } from "./candidates.js";
 import { cutOf, type FigureSize, isClean, type PlanCut } from "./cut.js";
 import { type IrregularPair, irregularPair } from "./irregular.js";
+import { withPatternWeft } from "./pattern-weft.js";
 import { reasonsOf } from "./reasons.js";
 
 /** What a plan is made for: the ends and shafts of the ground, and the size of unit and row. */
@@ -47,7 +48,8 @@ const NO_COUNTERPART =
 export function planOf(description: string | WeaveDescription, options: PlanOptions = {}): Plan {
   const read = typeof description === "string" ? parseWeave(description) : description;
   const weave = weaveOf(read, options);
-  if (read.patternWeft) return covering("pattern weft", withPatternWeft(covered(weave)), options);
+  if (read.patternWeft)
+    return covering("pattern weft", withPatternWeft(covered(weave), read.ties, options.unitEnds), options);
 
   const raisedShare = sum(weave.raised.map((set) => set.length)) / (weave.shafts * weave.raised.length);
   const warpFaced = raisedShare > 0.5;
@@ -94,12 +96,6 @@ function covering(kind: "pattern weft" | "ground alone", ground: Ground, size: F
 /** The weave alone: every pick sinks what it does not raise. */
 function covered({ shafts, threading, raised }: Weave): Ground {
   return { shafts, threading, steps: raised.map((raise) => ({ raise, sink: otherShafts(shafts, raise) })) };
-}
-
-/** After each pick of the ground one that leaves every shaft to the figure. */
-function withPatternWeft(ground: Ground): Ground {
-  const pattern: GroundStep = { raise: [], sink: [], weft: "pattern" };
-  return { ...ground, steps: ground.steps.flatMap((step) => [step, pattern]) };
 }
 
 /** Raised for lowered. */
