@@ -9,6 +9,7 @@ export type {
   Picture,
   Pictures,
   Table,
+  TableHead,
   Text,
   Words,
   Working,

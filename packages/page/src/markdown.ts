@@ -1,7 +1,9 @@
+import { leavesOf } from "./document/leaves.js";
 import { boxesOf, plainText, wordsOf } from "./document/text.js";
 import type { Block, Column, Document, Picture, Table, Text } from "./document/types.js";
 import { showable } from "./drawing/escape.js";
 import { formulaText } from "./formula/text.js";
+import { boxedWords, NO_BOX } from "./layout/table-columns.js";
 
 /** Where the pictures of a page of Markdown lie. */
 export interface MarkdownOptions {
@@ -56,16 +58,33 @@ function inline(text: Text): string {
     .join("");
 }
 
-function table({ caption, columns, rows }: Table): string[] {
+function table(from: Table): string[] {
+  const { caption, columns, rows, rising = false, heads = [] } = from;
   const line = (cells: readonly string[]) => `| ${cells.join(" | ")} |`;
   const head = line(columns.map(({ title }) => escaped(title)));
   const rule = line(columns.map(({ kind }) => (kind === "number" ? "---:" : "---")));
-  const body = rows.map((row) => line(row.map((text, i) => cell(text, columns[i]!.kind))));
-  return [`*${escaped(caption)}*`, [head, rule, ...body].join("\n")];
+  return leavesOf(from).flatMap((leaf, i, { length }) => {
+    const body: string[] = [];
+    for (let row = leaf.start; row < leaf.end; row++) {
+      const heading = heads.find((one) => one.row === row);
+      if (heading !== undefined) {
+        const first = `**${escaped(plainText(heading.text))}**`;
+        body.push(line([first, ...columns.slice(1).map(() => "")]));
+      }
+      body.push(line(rows[row]!.map((text, column) => cell(text, columns[column]!.kind))));
+    }
+    if (rising) body.reverse();
+    const name = length === 1 ? caption : `${caption} Leaf ${i + 1} of ${length}.`;
+    return [`*${escaped(name)}*`, [head, rule, ...body].join("\n")];
+  });
 }
 
 function cell(text: Text, kind: Column["kind"]): string {
   if (kind === "tick") return "☐".repeat(boxesOf(text));
+  if (kind === "boxes")
+    return boxedWords(text)
+      .map((word) => (word === NO_BOX ? word : `☐ ${escaped(word)}`))
+      .join(" ");
   return kind === "head" ? `**${escaped(plainText(text))}**` : inline(text);
 }
 

@@ -1,18 +1,19 @@
 import type { Document, Part } from "@drawcord/page";
 
-/** The parts of a sheet in their order; each is usable alone. */
-export const partNames = [
+/** What a weaver needs, in the order in which she needs it. */
+export const shortParts = [
   "cloth",
-  "cautions",
-  "chart",
-  "lifts",
+  "project",
+  "warping",
   "threading",
   "ground",
-  "corner",
-  "project",
-  "working",
-  "findings",
+  "chart",
+  "lifts",
+  "cautions",
 ] as const;
+
+/** All parts that a sheet may have, in their order; each is usable alone. Those that come last are there when asked for. */
+export const partNames = [...shortParts, "corner", "working", "findings"] as const;
 
 /** What a part is called. */
 export type PartName = (typeof partNames)[number];

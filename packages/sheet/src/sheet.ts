@@ -1,11 +1,11 @@
 import type { Recipe } from "@drawcord/files";
 import { draftSize } from "@drawcord/units";
 import { SheetError } from "./error.js";
-import type { Sheet } from "./part-names.js";
+import { type PartName, partNames, type Sheet, type SheetPart, shortParts } from "./part-names.js";
 import { cautionsPart } from "./parts/cautions.js";
 import { chartPart } from "./parts/chart.js";
 import { clothPart } from "./parts/cloth.js";
-import { contextOf, type SheetOptions } from "./parts/context.js";
+import { type Context, contextOf, type SheetOptions } from "./parts/context.js";
 import { cornerPart } from "./parts/corner.js";
 import { findingsPart } from "./parts/findings.js";
 import { groundPart } from "./parts/ground.js";
@@ -13,6 +13,7 @@ import { liftsPart } from "./parts/lifts.js";
 import { counted } from "./parts/number.js";
 import { projectPart } from "./parts/project.js";
 import { threadingPart } from "./parts/threading.js";
+import { warpingPart } from "./parts/warping.js";
 import { workingPart } from "./parts/working.js";
 import { weave } from "./woven.js";
 
@@ -24,13 +25,14 @@ const MOST_UNITS = 10_000;
 const MOST_SLENDER = 200;
 
 /**
- * The whole sheet of a recipe as data; every format is a rendering of it.
+ * The sheet of a recipe as data, all of it that a weaver needs or the parts asked for; every format is a rendering of it.
  * @throws {SheetError} `too-long` for a piece that no paper holds, `unknown-colour` for a colour that cannot be read
  * @throws {UnitsError} for a draft that cannot be worked out
  * @throws {YarnError} for a project whose numbers cannot be
  * @example makeSheet(recipe).parts[0].name // "cloth"
  */
 export function makeSheet(recipe: Recipe, options: SheetOptions = {}): Sheet {
+  const { parts = shortParts } = options;
   checkSize(recipe);
   const woven = weave(recipe.draft);
   const context = contextOf(recipe, woven, options);
@@ -43,22 +45,26 @@ export function makeSheet(recipe: Recipe, options: SheetOptions = {}): Sheet {
       counted(unitSpans.length, "unit"),
       counted(rowSpans.length, "row"),
     ].join(", "),
-    parts: builders.map((part) => part(context)).filter(({ blocks }) => blocks.length > 0),
+    parts: partNames
+      .filter((name) => parts.includes(name))
+      .map((name) => builders[name](context))
+      .filter(({ blocks }) => blocks.length > 0),
   };
 }
 
-const builders = [
-  clothPart,
-  cautionsPart,
-  chartPart,
-  liftsPart,
-  threadingPart,
-  groundPart,
-  cornerPart,
-  projectPart,
-  workingPart,
-  findingsPart,
-];
+const builders: Readonly<Record<PartName, (context: Context) => SheetPart>> = {
+  cloth: clothPart,
+  project: projectPart,
+  warping: warpingPart,
+  threading: threadingPart,
+  ground: groundPart,
+  chart: chartPart,
+  lifts: liftsPart,
+  cautions: cautionsPart,
+  corner: cornerPart,
+  working: workingPart,
+  findings: findingsPart,
+};
 
 /** Before the cloth is worked out, so that a slip of a thousand is told and not drawn. */
 function checkSize({ draft }: Recipe): void {

@@ -1,5 +1,5 @@
 import type { GroundStep, ShaftSet } from "@drawcord/ground";
-import { type Expansion, expand, type UnitDraft } from "@drawcord/units";
+import { type Expansion, expand, loomNeeds, type UnitDraft } from "@drawcord/units";
 import { findRepeat } from "./repeat.js";
 import { type Section, sectionsOf } from "./sections.js";
 
@@ -28,6 +28,12 @@ export interface Woven {
   readonly treadles: readonly Treadle[];
   /** The treadle, from 0, of each step of the treadling; -1 where none is trodden and the figure alone has a say. */
   readonly treadleOfStep: readonly number[];
+  /** The names of the wefts, in the order of their first picks; "weft" where a step names none. */
+  readonly wefts: readonly string[];
+  /** The weft, from 0, of each step of the treadling. */
+  readonly weftOfStep: readonly number[];
+  /** Whether every unit has a cord of its own. */
+  readonly singleUnit: boolean;
   /** Pattern shafts, the highest in use or threaded. */
   readonly patternShafts: number;
   /** One repeat of the figure, in units and in rows; all of them where nothing repeats. */
@@ -52,6 +58,7 @@ export function weave(draft: UnitDraft): Woven {
   const unitSpans = spansOf(countsOf(draft.unitEnds, draft.threading.length), left.length);
   const rowSpans = spansOf(countsOf(draft.picksPerRow, draft.lifts.length), 0);
   const { treadles, treadleOfStep } = treadlesOf(draft.ground.steps);
+  const wefts = [...new Set(draft.ground.steps.map(({ weft = "weft" }) => weft))];
   return {
     draft,
     expansion,
@@ -62,6 +69,9 @@ export function weave(draft: UnitDraft): Woven {
     shaftOfEnd: shaftsOfEnds(draft, drawdown.columns),
     treadles,
     treadleOfStep,
+    wefts,
+    weftOfStep: draft.ground.steps.map(({ weft = "weft" }) => wefts.indexOf(weft)),
+    singleUnit: loomNeeds(draft).singleUnitDraw,
     patternShafts: Math.max(0, ...highest(draft.threading), ...highest(draft.lifts)),
     repeat: repeatOf(draft, unitSpans, rowSpans),
     sections: sectionsOf(rowKeys(draft, rowSpans)),

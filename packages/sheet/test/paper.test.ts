@@ -85,7 +85,7 @@ describe("a PDF", () => {
       const drawn = blocks.flatMap((block) =>
         block.kind === "pictures" ? block.pictures.flatMap((one) => labels(one.drawing.shapes)) : [],
       );
-      expect(drawn.length).toBeGreaterThan(100);
+      expect(drawn.length).toBeGreaterThan(50);
       const isThere = (label: string) => (/\s/.test(label) ? whole.includes(dense(label)) : items.has(label));
       expect(drawn.filter((label) => !isThere(label))).toEqual([]);
     },
@@ -119,7 +119,8 @@ describe("a PDF", () => {
 
   it("numbers its pages, and heads all but the first with sheet and part", async () => {
     const pages = await textOfPdf(await toPdf(makeSheet(exampleRecipe("runner"))));
-    expect(pages.length).toBeGreaterThan(8);
+    expect(pages.length).toBeGreaterThan(6);
+    expect(pages.length).toBeLessThanOrEqual(8);
     for (const [i, page] of pages.entries()) {
       expect(dense(page)).toContain(`${i + 1}/${pages.length}`);
       if (i > 0) expect(dense(page)).toContain(dense("Moth and lantern runner"));

@@ -9,9 +9,9 @@ import { palette } from "../../page/src/drawing/palette.js";
 import type { RectShape } from "../../page/src/drawing/shape.js";
 import { draft } from "../../units/test/arbitraries.js";
 import type { Sheet } from "../src/index.js";
-import { makeSheet } from "../src/index.js";
+
 import { weave } from "../src/woven.js";
-import { bareRecipe, exampleRecipe, smallDraft } from "./recipes.js";
+import { bareRecipe, exampleRecipe, fullSheet, smallDraft } from "./recipes.js";
 
 function picturesOf(sheet: Sheet): Picture[] {
   return sheet.parts.flatMap(({ blocks }) =>
@@ -72,7 +72,7 @@ describe("the picture of one repeat", () => {
     "of the %s shows every raised end of the face, and of the back",
     (name) => {
       const recipe = exampleRecipe(name);
-      const sheet = makeSheet(recipe);
+      const sheet = fullSheet(recipe);
       const { expansion, repeat, unitSpans, rowSpans } = weave(recipe.draft);
       const first = { row: rowSpans[repeat.rows.start]!.start, column: unitSpans[repeat.units.start]!.start };
       const grid = crop(expansion.drawdown, {
@@ -94,7 +94,7 @@ describe("the corner", () => {
     const corners = ["bottom-left", "bottom-right", "top-left", "top-right"] as const;
     fc.assert(
       fc.property(draft(), fc.constantFrom(...corners), (from, corner) => {
-        const sheet = makeSheet(bareRecipe(from), { corner });
+        const sheet = fullSheet(bareRecipe(from), { corner });
         const { caption } = named(sheet, "corner-drawdown");
         const [, firstEnd, lastEnd, firstPick, lastPick] = /ends (\d+) to (\d+), picks (\d+) to (\d+)/
           .exec(caption)!
@@ -123,7 +123,7 @@ describe("the corner", () => {
 
 describe("the chart", () => {
   it("is black where the unit hangs on a shaft that the row draws", () => {
-    const sheet = makeSheet(bareRecipe(smallDraft));
+    const sheet = fullSheet(bareRecipe(smallDraft));
     const { repeat } = weave(smallDraft);
     const wanted = new Set<string>();
     for (let row = repeat.rows.start; row < repeat.rows.end; row++) {
@@ -137,7 +137,7 @@ describe("the chart", () => {
   });
 
   it("of the napkin is its picture of 88 by 88 with the border of one row at the foot", () => {
-    const sheet = makeSheet(exampleRecipe("napkin"));
+    const sheet = fullSheet(exampleRecipe("napkin"));
     const squares = squaresIn(pictureToSvg(named(sheet, "chart-1")), "drawn");
     const row = (number: number) =>
       [...squares].filter((square) => square.endsWith(` ${88 - number}`)).length;
@@ -146,32 +146,11 @@ describe("the chart", () => {
   });
 });
 
-describe("the lift plan", () => {
-  it("is black where a handle is pulled, and numbers every row and handle", () => {
-    const recipe = exampleRecipe("runner");
-    const [strip, ...more] = picturesOf(makeSheet(recipe)).filter(({ id }) => id.startsWith("lift-plan-"));
-    expect(more).toEqual([]);
-    expect(strip!.caption).toBe("Rows 1 to 8, 9 to 37 (woven 12 times), 357 to 366, read upwards");
-    const stretch = (first: number, last: number) =>
-      Array.from({ length: last - first + 1 }, (_, i) => first + i);
-    const rows = [...stretch(1, 37), ...stretch(357, 366)];
-    const svg = pictureToSvg(strip!);
-    const wanted = new Set<string>();
-    for (const [at, row] of rows.entries()) {
-      for (const shaft of recipe.draft.lifts[row - 1]!) wanted.add(`${shaft - 1} ${rows.length - 1 - at}`);
-      expect(svg).toContain(`>${row}</text>`);
-    }
-    expect(squaresIn(svg, "drawn")).toEqual(wanted);
-    // A box for each time that a row is woven.
-    expect(svg.split("<rect ").length - 1).toBe(366);
-  });
-});
-
 describe("every picture", () => {
   it("is well-formed XML with a text of its own, whatever the draft", () => {
     fc.assert(
       fc.property(draft(), (from) => {
-        for (const picture of picturesOf(makeSheet(bareRecipe(from)))) {
+        for (const picture of picturesOf(fullSheet(bareRecipe(from)))) {
           const svg = pictureToSvg(picture);
           expect(XMLValidator.validate(svg)).toBe(true);
           expect(svg).toContain('role="img"');
@@ -185,7 +164,7 @@ describe("every picture", () => {
 });
 
 describe("the findings of the faulty runner on the figure", () => {
-  const sheet = makeSheet(exampleRecipe("faulty-runner"));
+  const sheet = fullSheet(exampleRecipe("faulty-runner"));
   const { shapes } = named(sheet, "findings-picture").drawing;
   const badges = shapes.filter(
     (shape) => shape.kind === "rect" && shape.fill === palette.paper,

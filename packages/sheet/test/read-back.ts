@@ -64,65 +64,120 @@ function run(text: string): number[] {
   return Array.from({ length: Math.abs(to - from) + 1 }, (_, i) => from + i * step);
 }
 
-/** The draft as the page tells it. */
-export function draftOnPage(html: string) {
-  const page = pageOf(html);
-  const units = new Map<number, { shafts: number[]; ends: number }>();
-  for (const group of tableOf(page, "unit-threading-list")) {
-    const shafts = group["Pattern shafts in order"]!.split(" ");
-    const ends = group["Ends a unit"]!.split(" ").map(Number);
-    for (const [i, unit] of run(group["Units"]!).entries()) {
-      const on = shafts[i] === "X" ? [] : shafts[i]!.split("+").map(Number);
-      units.set(unit, { shafts: on, ends: ends[i] ?? ends[0]! });
+/** The rows of the lift card in weaving order, whatever leaves it is on: headings and lines. */
+function cardRowsOn(page: DefaultTreeAdapterTypes.Document): string[][] {
+  const leaves = byTag(page, "table").filter((table) => /^lift-card/.test(attribute(table, "id") ?? ""));
+  return leaves.flatMap((leaf) => {
+    const body = byTag(leaf, "tbody").flatMap((rows) => byTag(rows, "tr"));
+    return body.map((row) => row.childNodes.filter(isElement).map((cell) => textOf(cell).trim())).reverse();
+  });
+}
+
+/** `1 2 1 3 ×2` as the treadles of eight picks; `–` is none. */
+function treadlesIn(text: string): number[] {
+  const [, once, times] = /^(.*?)(?: ×(\d+))?$/.exec(text)!;
+  const treadles = once!.split(" ").map((word) => (word === "–" ? 0 : Number(word)));
+  return Array.from({ length: Number(times ?? 1) }, () => treadles).flat();
+}
+
+/** Handles as a card prints them; bars between tens, a dash or a word for none. */
+function handlesIn(text: string): number[] {
+  const words = text.split(/\s+/).filter((word) => !/^[|–]$/.test(word) && word !== "none");
+  return words.flatMap(run);
+}
+
+interface WovenRow {
+  readonly lift: number[];
+  readonly treadles: number[];
+}
+
+/** The lifts and treadles of every row, by its number. Draw and let go must lead to what is then drawn. */
+function rowsOnCard(page: DefaultTreeAdapterTypes.Document): WovenRow[] {
+  const rows = new Map<number, WovenRow & { draw: number[]; go: number[] }>();
+  let each: number[] = [];
+  for (const cells of cardRowsOn(page)) {
+    if (cells.length === 1) {
+      const told = /treadles ([\d– ×]+),/.exec(cells[0]!);
+      if (told !== null) each = treadlesIn(told[1]!);
+      continue;
+    }
+    const [numbers, draw, go, drawn, treadles] = cells as [string, string, string, string, string?];
+    const which = numbers
+      .split(/\s+/)
+      .filter((word) => word !== "·")
+      .map(Number);
+    for (const [i, row] of which.entries()) {
+      expect(rows.has(row), `row ${row} stands once`).toBe(false);
+      rows.set(row, {
+        lift: handlesIn(drawn),
+        treadles: treadles === undefined ? each : treadlesIn(treadles),
+        // Rows on one line are woven at other times, or they follow one another and change nothing.
+        draw: i > 0 && which[i - 1] === row - 1 ? [] : handlesIn(draw),
+        go: i > 0 && which[i - 1] === row - 1 ? [] : handlesIn(go),
+      });
     }
   }
-  const inOrder = [...units.entries()].sort(([a], [b]) => a - b).map(([, unit]) => unit);
-
-  const listed = new Map<number, { readonly lift: number[]; readonly picks: number }>();
-  for (const entry of tableOf(page, "lift-list")) {
-    const rows = run(entry["Row"]!);
-    const picks = Number(entry["Picks"]!.replaceAll("\u00a0", "")) / rows.length;
-    for (const row of rows) listed.set(row, { lift: numbers(entry["Pull handles"]!), picks });
+  const ordered = Array.from({ length: rows.size }, (_, i) => rows.get(i + 1)!);
+  const held = new Set<number>();
+  for (const { lift, draw, go } of ordered) {
+    for (const handle of go) expect(held.delete(handle)).toBe(true);
+    for (const handle of draw) held.add(handle);
+    expect([...held].sort((a, b) => a - b)).toEqual(lift);
   }
-  const order = tableOf(page, "lift-order").map((entry) => ({
-    rows: run(entry["Rows"]!),
-    as: run(/^[\d–]+/.exec(entry["Woven as rows"]!)![0]),
-  }));
-  const plain = [...listed.keys()];
-  const woven = (order.length === 0 ? [{ rows: plain, as: plain }] : order).flatMap(({ rows, as }) =>
-    rows.map((row, i) => ({ row, ...listed.get(as[i]!)! })),
-  );
-  expect(woven.map(({ row }) => row)).toEqual(woven.map((_, i) => i + 1));
-  const lifts = woven.map(({ lift }) => lift);
-  const picksPerRow = woven.map(({ picks }) => picks);
+  return ordered;
+}
 
-  const threads = tableOf(page, "ground-threading");
-  const fromRight = threads.some((row) => row["Where"]!.startsWith("From the last end"));
-  const at = (where: RegExp) => {
-    const shafts = numbers(
-      threads.find((row) => where.test(row["Where"]!))?.["Ground shafts in order"] ?? "",
-    );
-    return fromRight ? shafts.reverse() : shafts;
-  };
-  const round = at(/^From the (first|last) end of unit/);
-  const inside = inOrder.reduce((sum, { ends }) => sum + ends, 0);
-  const lead = fromRight ? inside % round.length : 0;
-  // Read from the right, the round ends with the last end: so it begins somewhere in the round at the first.
-  const threading = round.map((_, i) => round[(i - lead + round.length) % round.length]!);
-  const treadles = tableOf(page, "tie-up").map((row) => ({
-    raise: numbers(row["Raises shafts"]!),
-    sink: numbers(row["Sinks shafts"]!),
-  }));
-  const steps = tableOf(page, "treadling")[0]!
-    ["Treadles in order"]!.split(" ")
-    .map((treadle) => (treadle === "rest" ? { raise: [], sink: [] } : treadles[Number(treadle) - 1]!));
+/** The draft as the page tells it: the lift card, the list of threading and the tie-up alone. */
+export function draftOnPage(html: string) {
+  const page = pageOf(html);
+  const list = tableOf(page, "threading-list");
+  const caption = textOf(
+    byTag(byTag(page, "table").find((t) => attribute(t, "id") === "threading-list")!, "caption")[0]!,
+  );
+  const fromRight = caption.includes("from right to left");
+  const ends: { shaft: number; unit: number }[] = [];
+  const units = new Map<number, { shafts: number[]; ends: number }>();
+  for (const line of list) {
+    const before = ends.length;
+    const patterns = line["Pattern"] ?? line["Cord"]!;
+    const edge = /selvedge/.test(line["Unit"]!);
+    const named = edge ? [0] : run(line["Unit"]!);
+    const each = line["Ground"]!.endsWith(" in each")
+      ? named.map(() => line["Ground"]!.slice(0, -" in each".length))
+      : line["Ground"]!.split(" / ");
+    for (const [i, unit] of named.entries()) {
+      const grounds = each[i]!.split(" ").map(Number);
+      ends.push(...grounds.map((shaft) => ({ shaft, unit })));
+      if (edge) continue;
+      const on = patterns.split(" ")[i]!;
+      units.set(unit, { shafts: on === "X" ? [] : on.split("+").map(Number), ends: grounds.length });
+    }
+    expect(ends.length).toBe(Number(line["Ends so far"]!.replaceAll("\u00a0", "")));
+    expect(ends.length).toBeGreaterThan(before);
+  }
+  if (fromRight) ends.reverse();
+  const inOrder = [...units.entries()].sort(([a], [b]) => a - b).map(([, unit]) => unit);
+  const inside = ends.filter(({ unit }) => unit > 0).map(({ shaft }) => shaft);
+  const first = ends.findIndex(({ unit }) => unit > 0);
+  const edges = ends.map(({ shaft }) => shaft);
+
+  const treadles = new Map(
+    tableOf(page, "tie-up").map((row) => [
+      Number(row["Treadle"]),
+      { raise: numbers(row["Raises shafts"]!), sink: numbers(row["Sinks shafts"]!) },
+    ]),
+  );
+  const rows = rowsOnCard(page);
+  const steps = rows
+    .flatMap((row) => row.treadles)
+    .map((treadle) => treadles.get(treadle) ?? { raise: [], sink: [] });
   const shafts = Number(/on (\d+) ground shafts?/.exec(textOf(page))![1]);
   return {
-    ground: { shafts, threading, steps },
-    unitEnds: inOrder.map(({ ends }) => ends),
+    ground: { shafts, threading: inside, steps },
+    unitEnds: inOrder.map((unit) => unit.ends),
     threading: inOrder.map((unit) => unit.shafts),
-    lifts,
-    picksPerRow,
-    selvedge: { left: at(/^Left selvedge/), right: at(/^Right selvedge/) },
+    lifts: rows.map(({ lift }) => lift),
+    picksPerRow: rows.map((row) => row.treadles.length),
+    selvedge: { left: edges.slice(0, first), right: edges.slice(first + inside.length) },
   };
 }

@@ -1,6 +1,7 @@
 import { readFileSync } from "node:fs";
 import { type Recipe, readRecipe } from "@drawcord/files";
 import type { UnitDraft } from "@drawcord/units";
+import { makeSheet, partNames, type Sheet, type SheetOptions } from "../src/index.js";
 
 /** A recipe of a draft and nothing else. */
 export function bareRecipe(draft: UnitDraft, more: Partial<Recipe> = {}): Recipe {
@@ -47,3 +48,8 @@ export const smallDraft: UnitDraft = {
   lifts: [[1], [2], [1, 3], [2], [1, 3], []],
   picksPerRow: 4,
 };
+
+/** A sheet with every part that it may have, the ones that are only there when asked for too. */
+export function fullSheet(recipe: Recipe, options: SheetOptions = {}): Sheet {
+  return makeSheet(recipe, { parts: partNames, ...options });
+}

@@ -3,8 +3,8 @@ import { describe, expect, it } from "vitest";
 import { plainText } from "../../page/src/document/text.js";
 import type { Block } from "../../page/src/document/types.js";
 import { toPdf } from "../../page/src/print.js";
-import { makeSheet } from "../src/index.js";
-import { exampleRecipe } from "./recipes.js";
+
+import { exampleRecipe, fullSheet } from "./recipes.js";
 
 /** An element of the tree by which a PDF is read out, with the text inside of it. */
 interface Element {
@@ -55,7 +55,7 @@ async function read(bytes: Uint8Array): Promise<{ elements: Element[]; untagged:
 }
 
 describe("a PDF read out by its tags", () => {
-  const sheet = makeSheet(exampleRecipe("band"));
+  const sheet = fullSheet(exampleRecipe("band"));
   const blocks = sheet.parts.flatMap((part) => part.blocks);
   const each = <K extends Block["kind"]>(kind: K) =>
     blocks.filter((block): block is Extract<Block, { kind: K }> => block.kind === kind);
@@ -90,12 +90,16 @@ describe("a PDF read out by its tags", () => {
     const rows = (await of("Table")).flatMap(({ inside }) => inside.filter(({ role }) => role === "TR"));
     const wanted = each("table").flatMap((table) => [
       table.columns.map(({ title }) => `TH ${dense(title)}`),
-      ...table.rows.map((row) =>
+      ...table.rows.flatMap((row, at) => [
+        ...(table.heads ?? []).flatMap(({ row: before, text }) =>
+          before === at ? [[`TH ${dense(plainText(text))}`]] : [],
+        ),
         row.map((text, i) => {
           const { kind } = table.columns[i]!;
-          return `${kind === "head" ? "TH" : "TD"} ${kind === "tick" ? "" : dense(plainText(text))}`;
+          const names = kind === "head" || kind === "boxes";
+          return `${names ? "TH" : "TD"} ${kind === "tick" ? "" : dense(plainText(text))}`;
         }),
-      ),
+      ]),
     ]);
     expect(
       rows.map(({ inside }) => inside.map(({ role, text, alt }) => `${role} ${dense(text)}${alt}`)),

@@ -1,4 +1,5 @@
-import { toHtml } from "@drawcord/page";
+import type { Recipe } from "@drawcord/files";
+import { type Table, toHtml } from "@drawcord/page";
 import { expand } from "@drawcord/units";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
@@ -50,19 +51,20 @@ describe("a weaver with nothing but the page", () => {
     );
   });
 
-  it("finds the repeat of the runner once, 12 times to be woven", () => {
-    const page = pageOf(toHtml(makeSheet(exampleRecipe("runner"))));
-    expect(tableOf(page, "lift-order").map((row) => `${row["Rows"]}: ${row["Woven as rows"]}`)).toEqual([
-      "1–8: 1–8",
-      ...Array.from({ length: 12 }, (_, i) => `${9 + 29 * i}–${37 + 29 * i}: 9–37, time ${i + 1} of 12`),
-      "357–366: 357–366",
-    ]);
-    expect(tableOf(page, "lift-list").map((row) => row["Row"])).not.toContain("38");
+  it("finds each row of the runner by its number, the twelve moths in two groups of six", () => {
+    const card = cardOf(exampleRecipe("runner"));
+    expect(card.rows.map(([row]) => row)).toContain("27 56 85 114 143 172");
+    const numbers = card.rows.flatMap(([row]) => String(row).split(" ")).filter((word) => word !== "·");
+    expect(numbers.map(Number).sort((a, b) => a - b)).toEqual(Array.from({ length: 366 }, (_, i) => i + 1));
   });
 
   it("is told the order of threading from the right", () => {
-    const [first] = tableOf(pageOf(toHtml(makeSheet(exampleRecipe("runner")))), "unit-threading-list");
-    expect(first!["Units"]).toBe("81–72");
-    expect(first!["Pattern shafts in order"]).toBe("X X 13 X 4 3 2 1 2 3");
+    const [first] = tableOf(pageOf(toHtml(makeSheet(exampleRecipe("runner")))), "threading-list");
+    expect(first).toMatchObject({ Unit: "81", Pattern: "X", Ground: "4 3 2 1", "Ends so far": "4" });
   });
 });
+
+function cardOf(recipe: Recipe): Table {
+  const blocks = makeSheet(recipe, { parts: ["lifts"] }).parts.flatMap((part) => part.blocks);
+  return blocks.find((block): block is Table => block.kind === "table")!;
+}

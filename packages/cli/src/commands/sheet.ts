@@ -2,7 +2,7 @@ import { stat } from "node:fs/promises";
 import { resolve } from "node:path";
 import { type Recipe, readRecipe } from "@drawcord/files";
 import { exercise, key } from "@drawcord/page";
-import { makeSheet, partNames, type Sheet, SheetError, type SheetOptions } from "@drawcord/sheet";
+import { makeSheet, partNames, type Sheet, SheetError, type SheetOptions, shortParts } from "@drawcord/sheet";
 import { YarnError } from "@drawcord/yarn";
 import { defineCommand } from "../command.js";
 import { CliError } from "../error.js";
@@ -86,7 +86,10 @@ For FILE, - is standard input.`,
     const bytes = await source.read();
     onlyRecipes(bytes, source.name, "only recipes have a sheet");
     const recipe = readRecipe(bytes, source.name);
+    const asked =
+      part.length > 0 ? part : options.exercise ? [...shortParts, "working" as const] : shortParts;
     const whole = sheetOf(recipe, {
+      parts: asked,
       units: options.units,
       reading: options.from === "right" ? "right-to-left" : "left-to-right",
       corner: options.corner,

@@ -30,12 +30,11 @@ export interface Paragraph {
 export interface Column {
   readonly title: string;
   /**
-   * `number` is set to the right, `tick` is a box to tick, `head` names its row, `swatch` is a patch of the colour that its
-   * text gives as `#rrggbb`. Default `text`.
+   * `number` is set to the right, `tick` is a box to tick, `boxes` is a box to tick around each word of its text (`·` keeps the place of one), `head`
+   * names its row (so does `boxes` where there is no `head`), `swatch` is a patch of the colour that its text gives as
+   * `#rrggbb`. Default `text`.
    */
-  readonly kind?: "text" | "number" | "tick" | "head" | "swatch";
-  /** Share of the width that the column takes beside the others; default by its text. */
-  readonly share?: number;
+  readonly kind?: "text" | "number" | "tick" | "boxes" | "head" | "swatch";
 }
 
 /** A list that may be as long as it likes; its head is repeated on every page. */
@@ -49,6 +48,21 @@ export interface Table {
   readonly rows: readonly (readonly Text[])[];
   /** Whether short tables may stand in several columns on a page; default false. */
   readonly narrow?: boolean;
+  /** Whether it is read at arm's length: 12 points on paper; default false. */
+  readonly large?: boolean;
+  /** Whether the first row stands at the foot and the next above it, as cloth is woven; default false. */
+  readonly rising?: boolean;
+  /** How many rows make a band, tinted in turn with the next, so that an eye keeps its row; default none. */
+  readonly band?: number;
+  /** Headings within the table, each before a row, set off by a thick rule; by row, from 0. Default none. */
+  readonly heads?: readonly TableHead[];
+}
+
+/** A heading within a table. */
+export interface TableHead {
+  /** The row that it stands before, from 0. */
+  readonly row: number;
+  readonly text: Text;
 }
 
 /** A drawing with what it shows in words. */

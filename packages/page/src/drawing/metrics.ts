@@ -98,6 +98,7 @@ export function textWidth(text: string, size: number, face: Face): number {
 function advance(char: string, face: Face): number {
   const code = char.codePointAt(0)!;
   if (code >= 32 && code < 127) return advances[face][code - 32]!;
+  if (char === "\u00a0") return advances[face][0]!;
   if (/\p{Mn}|\u200d|\ufe0f/u.test(char)) return 0;
   return others[char] ?? (WIDE.test(char) ? 1000 : 640);
 }

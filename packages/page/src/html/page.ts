@@ -1,3 +1,4 @@
+import { type Leaf, leavesOf } from "../document/leaves.js";
 import { boxesOf, plainText, wordsOf } from "../document/text.js";
 import type {
   Block,
@@ -17,6 +18,7 @@ import { toMathml } from "../formula/mathml.js";
 import type { Formula } from "../formula/types.js";
 import { pilesOf } from "../layout/piles.js";
 import { NARROWEST_PICTURE, roomWide } from "../layout/room.js";
+import { boxedWords, NO_BOX } from "../layout/table-columns.js";
 import { isLong } from "../layout/working.js";
 import { style } from "./style.js";
 
@@ -93,36 +95,85 @@ function block(from: Block): string {
   }
 }
 
+/** A range of numbers, which no line end may tear. */
+const RANGE = /\d+[-–]\d+/g;
+
 function inline(text: Text): string {
   return wordsOf(text)
     .map((words) => {
       const body = /^_+$/.test(words.text)
         ? '<span class="blank"><span class="unseen">to fill in</span>&nbsp;</span>'
-        : escapeText(words.text);
+        : escapeText(words.text).replace(RANGE, '<span class="whole">$&</span>');
       if (words.low) return `<sub>${body}</sub>`;
       return words.strong ? `<strong>${body}</strong>` : body;
     })
     .join("");
 }
 
-function table({ id, caption, columns, rows, narrow }: Table): string {
+function table(from: Table): string {
+  const leaves = leavesOf(from);
+  return leaves.map((leaf, i) => leafHtml(from, leaf, i, leaves.length)).join("\n");
+}
+
+/** A table, or one leaf of it: what stands in it rises or falls, its heads stand with the rows that they are of. */
+function leafHtml(from: Table, leaf: Leaf, number: number, of: number): string {
+  const { columns, rising = false } = from;
+  const id = number === 0 ? from.id : `${from.id}-${number + 1}`;
+  const caption = of === 1 ? from.caption : `${from.caption} Leaf ${number + 1} of ${of}.`;
   const head = columns.map(({ title, kind }) => `<th scope="col"${classOf(kind)}>${escapeText(title)}</th>`);
-  const body = rows.map((row) => {
-    const name = plainText(row[columns.findIndex(({ kind }) => kind === "head")] ?? "");
-    return `<tr>${row.map((text, i) => cell(text, columns[i]!, name)).join("")}</tr>`;
-  });
-  const kinds = `${narrow ? " narrow" : ""}${rows.length <= SHORT ? " short" : ""}`;
-  return `<div class="table scroll${kinds}" role="region" tabindex="0" aria-labelledby="${id}-caption">
+  const body: string[] = [];
+  for (let row = leaf.start; row < leaf.end; row++) {
+    const heading = from.heads?.find((one) => one.row === row);
+    if (heading !== undefined) {
+      body.push(
+        `<tr class="heading"><th scope="rowgroup" colspan="${columns.length}">${inline(heading.text)}</th></tr>`,
+      );
+    }
+    body.push(rowHtml(from, row));
+  }
+  if (rising) body.reverse();
+  const kinds = [
+    "table scroll",
+    ...(from.narrow ? ["narrow"] : []),
+    ...(from.large ? ["large"] : []),
+    ...(rising ? ["rising"] : []),
+    ...(leaf.end - leaf.start <= SHORT ? ["short"] : []),
+  ].join(" ");
+  const begin = rising
+    ? `<tfoot><tr><td colspan="${columns.length}"><span aria-hidden="true">▲</span> begin here</td></tr></tfoot>\n`
+    : "";
+  return `<div class="${kinds}" role="region" tabindex="0" aria-labelledby="${id}-caption">
 <table id="${id}"><caption id="${id}-caption"><span>${escapeText(caption)}</span></caption>
 <thead><tr>${head.join("")}</tr></thead>
 <tbody>
 ${body.join("\n")}
-</tbody></table></div>`;
+</tbody>
+${begin}</table></div>`;
 }
 
-function cell(text: Text, { title, kind }: Column, name: string): string {
+function rowHtml({ columns, rows, band, heads = [] }: Table, index: number): string {
+  const row = rows[index]!;
+  const named = columns.findIndex(({ kind }) => kind === "head");
+  const at = named < 0 ? columns.findIndex(({ kind }) => kind === "boxes") : named;
+  const name = plainText(row[at] ?? "");
+  const first = heads.findLast((one) => one.row <= index)?.row ?? 0;
+  const tinted = band !== undefined && Math.floor((index - first) / band) % 2 === 1;
+  const cells = row.map((text, i) => cell(text, columns[i]!, name, i === at));
+  return `<tr${tinted ? ' class="tint"' : ""}>${cells.join("")}</tr>`;
+}
+
+function cell(text: Text, { title, kind }: Column, name: string, names: boolean): string {
   if (kind === "tick")
     return `<td class="tick">${boxes(boxesOf(text), `${name}: ${title.toLowerCase()}`)}</td>`;
+  if (kind === "boxes") {
+    const all = boxedWords(text).map((word) =>
+      word === NO_BOX
+        ? `<span class="no-box">${word}</span>`
+        : `<label><input type="checkbox">${escapeText(word)}</label>`,
+    );
+    const body = `<span class="boxed">${all.join(" ")}</span>`;
+    return names ? `<th scope="row">${body}</th>` : `<td>${body}</td>`;
+  }
   if (kind === "swatch") return `<td>${swatch(plainText(text))}</td>`;
   if (kind !== "head") return `<td${classOf(kind)}>${inline(text)}</td>`;
   const phrase = name.includes(" ") ? ' class="phrase"' : "";

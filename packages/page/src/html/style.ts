@@ -29,6 +29,7 @@ figcaption{margin-top:.5rem;width:0;min-width:100%}
 caption{padding-bottom:.5rem}
 caption span{display:inline-block;max-width:min(36rem,calc(100vw - 2rem))}
 .scroll{position:relative;overflow-x:auto;max-width:100%}
+@media screen{.scroll{background:linear-gradient(90deg,#fff 1.2rem,#fff0) 0/2.4rem 100%,linear-gradient(270deg,#fff 1.2rem,#fff0) 100%/2.4rem 100%,linear-gradient(90deg,#6b5a3a66,#6b5a3a00) 0/.9rem 100%,linear-gradient(270deg,#6b5a3a66,#6b5a3a00) 100%/.9rem 100%;background-attachment:local,local,scroll,scroll;background-repeat:no-repeat}}
 .table{margin:1.5rem 0}
 table{border-collapse:collapse;font-size:.95rem;line-height:1.4}
 th,td{padding:.28rem .9rem .28rem 0;text-align:left;vertical-align:top;border-bottom:1px solid var(--hair)}
@@ -38,6 +39,18 @@ tbody th.phrase{white-space:normal;min-width:9rem}
 .number{text-align:right;white-space:nowrap}
 .tick{text-align:center}
 .boxes{display:inline-grid;grid-template-columns:repeat(6,auto);gap:.42rem}
+.whole{white-space:nowrap}
+.large table{font-size:1.25rem;line-height:1.35}.large tbody td,.large tbody th{padding-top:.3rem;padding-bottom:.3rem}
+.large td strong{font-weight:600}
+tr.heading th{border-bottom:none;border-top:3px solid var(--ink);padding:.4rem 0 .3rem;white-space:normal}
+.rising tr.heading th{border-top:none;border-bottom:3px solid var(--ink);padding:.3rem 0 .6rem}
+.rising tfoot td{border:none;font:600 .82rem/1.3 "Source Sans 3","Source Sans Pro","Segoe UI","Helvetica Neue",Arial,sans-serif;color:var(--muted)}
+tr.tint>*{background:rgb(122 96 40/.09)}
+.boxed{display:flex;flex-wrap:wrap;gap:.3rem;min-width:4rem}
+.boxed label{display:inline-flex;align-items:center;gap:.3rem;min-height:1.6rem;padding:0 .45rem;border:1px solid var(--muted);border-radius:2px;background:#fff;font-weight:400}
+.no-box{min-width:2.6rem;text-align:center;color:var(--muted)}
+.boxed input[type=checkbox]{margin:0}
+.boxed label:has(:checked){background:var(--wash);color:var(--muted);text-decoration:line-through}
 .swatch{width:2rem;height:1rem;margin-top:.2rem;outline:1px solid var(--rule)}
 input[type=checkbox]{accent-color:var(--accent);width:1.1rem;height:1.1rem;margin:.1rem 0}
 strong{font-weight:600}
@@ -58,6 +71,7 @@ math{font-size:1.08rem}
  section{margin-top:2.2rem}h2,h3,caption,h2+p{break-after:avoid}figure,tr,.working,.caution,.short,p{break-inside:avoid}thead{break-inside:avoid}
  .table{margin:1rem 0}.narrow{columns:62mm;column-gap:8mm}.pictures{margin:1rem 0;gap:1rem 8mm}
  .scroll,figure .scroll{overflow:visible}a{color:inherit;text-decoration:none}
+ .large table{font-size:13pt}.boxed input[type=checkbox]{display:none}.boxed label{min-height:0;padding:0 1mm}.rising{break-inside:avoid}
  .boxes{gap:.25rem}input[type=checkbox]{width:.85rem;height:.85rem;margin:0}
 }
 `.trim();

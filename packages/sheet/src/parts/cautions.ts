@@ -1,52 +1,38 @@
 import type { Block } from "@drawcord/page";
-import { liftWork, WEIGHT_CAUTION } from "@drawcord/units";
-import { toMetric, writeQuantity } from "@drawcord/yarn";
 import type { SheetPart } from "../part-names.js";
+import { checkedText } from "./checked.js";
 import type { Context } from "./context.js";
-import { counted } from "./number.js";
 
-/** From this weight on a lift is worth a word, in grams. */
-const HEAVY = 1000;
-
-/** What a weaver should be warned of before she begins; a part without blocks where nothing is due. */
+/** What is left to do when the cloth is off the loom, what to look out for, and whether all of it was checked. */
 export function cautionsPart(context: Context): SheetPart {
-  const texts = [...faults(context), ...weights(context), ...washing(context)];
+  const { recipe, plan, print } = context;
+  const { project } = recipe;
+  const finished = [plan.finishedWidth, plan.finishedLength].filter((one) => one !== undefined);
+  const steps = [
+    "Look the cloth over on the loom, and mend what floats before it is cut off.",
+    ...(project.hems === undefined ? [] : [`Hems: ${print(project.hems)} a piece, both ends together.`]),
+    ...(project.fringe === undefined
+      ? []
+      : [`Fringes: ${print(project.fringe)} a piece, both ends together.`]),
+    ...(finished.length < 2
+      ? []
+      : [`A piece measures ${finished.map(print).join(" by ")} when it is finished.`]),
+  ];
+  const caution = (text: string): Block => ({ kind: "paragraph", tone: "caution", text });
   return {
     name: "cautions",
-    title: "Before you begin",
-    blocks: texts.map((text): Block => ({ kind: "paragraph", tone: "caution", text })),
+    title: "Finishing, and what to look out for",
+    blocks: [
+      { kind: "paragraph", tone: "lead", text: steps.join(" ") },
+      caution(washing(context)),
+      { kind: "paragraph", text: checkedText(context.report) },
+    ],
   };
 }
 
-function faults({ report }: Context): string[] {
-  const { error } = report.summary;
-  if (error === 0) return [];
-  return [
-    `The checker found ${counted(error, "error")}. Do not wind the warp until ${error === 1 ? "it is" : "they are"} mended.`,
-  ];
-}
-
-/** The heaviest lift, where it is heavy or its weight is not known. */
-function weights({ recipe, woven }: Context): string[] {
-  const { lingoWeight } = recipe.loom;
-  const grams = lingoWeight === undefined ? undefined : toMetric(lingoWeight).value;
-  const { heaviest } = liftWork(woven.draft, grams === undefined ? {} : { lingoGrams: grams });
-  if (heaviest.units === 0 || (heaviest.grams !== undefined && heaviest.grams < HEAVY)) return [];
-  const row = `The heaviest lift is row ${heaviest.row + 1}: ${counted(heaviest.units, "unit")} at once`;
-  const weight =
-    heaviest.grams === undefined
-      ? ", each with its lingo; the recipe does not say what a lingo weighs"
-      : `, ${writeQuantity({ value: heaviest.grams / 1000, unit: "kg", kind: "mass" }, { decimals: 1 })} of lingos`;
-  return [`${row}${weight}. ${WEIGHT_CAUTION}`];
-}
-
-function washing({ recipe }: Context): string[] {
+function washing({ recipe }: Context): string {
   if (recipe.cloth.shrinkage !== undefined) {
-    return [
-      "Shrinkage differs from yarn to yarn and from wash to wash: weave a sample, wash it as the cloth will be washed, and measure before you cut.",
-    ];
+    return "Shrinkage differs from yarn to yarn and from wash to wash: weave a sample, wash it as the cloth will be washed, and measure before you cut. Take care with hot water and wet, heavy cloth.";
   }
-  return [
-    "The recipe says nothing of shrinkage, so finished sizes are those of the loom until a sample has been washed and measured.",
-  ];
+  return "The recipe says nothing of shrinkage, so finished sizes are those of the loom until a sample has been washed and measured.";
 }

@@ -1,6 +1,7 @@
 import type { Block } from "@drawcord/page";
 import type { SheetPart } from "../part-names.js";
 import { clothPictures } from "../pictures/cloth.js";
+import { errorBlocks } from "./checked.js";
 import type { Context } from "./context.js";
 import { counted } from "./number.js";
 
@@ -12,6 +13,7 @@ export function clothPart(context: Context): SheetPart {
   const along = times(repeat.along, repeat.rows.end - repeat.rows.start, "row", "along");
   const repeats = repeat.across > 1 || repeat.along > 1;
   const blocks: Block[] = [
+    ...errorBlocks(context.report),
     {
       kind: "paragraph",
       tone: "lead",

@@ -3,7 +3,10 @@ import { projectOf, type Recipe } from "@drawcord/files";
 import { palette } from "@drawcord/page";
 import { checkRecipe } from "@drawcord/review";
 import { type Plan, plan, toMetric, type UnitSystem } from "@drawcord/yarn";
+import type { PlanBlock } from "../card/sections.js";
 import { alike, isDark, type Rgb, readColour, setOff } from "../colour.js";
+import { type Print, printIn } from "../numbers/say.js";
+import type { PartName } from "../part-names.js";
 import type { Closeness } from "../pictures/cloth.js";
 import type { Corner } from "../pictures/corner.js";
 import type { ThreadColours } from "../pictures/threads.js";
@@ -12,6 +15,8 @@ import type { Woven } from "../woven.js";
 
 /** How a sheet is made. */
 export interface SheetOptions {
+  /** Which parts it has, in their order; default `shortParts`. */
+  readonly parts?: readonly PartName[];
   /** In which units lengths, weights and setts are printed; default `metric`. */
   readonly units?: UnitSystem;
   /** Which way the unit threading is read; default `right-to-left`, as from the weaver's bench. */
@@ -28,7 +33,11 @@ export interface Context {
   readonly plan: Plan;
   readonly colours: ThreadColours;
   readonly closeness: Closeness;
-  readonly options: Required<SheetOptions>;
+  /** The blocks of the lift plan as the recipe puts them together; none where it has no blocks. */
+  readonly blocks: readonly PlanBlock[];
+  /** Prints a quantity in the units of the sheet. */
+  readonly print: Print;
+  readonly options: Required<Omit<SheetOptions, "parts">>;
   /** What the recipe leaves open that the pictures had to choose, a sentence each. */
   readonly chosen: readonly string[];
 }
@@ -44,6 +53,8 @@ export function contextOf(recipe: Recipe, woven: Woven, options: SheetOptions): 
     plan: plan(projectOf(recipe)),
     colours,
     closeness,
+    blocks: [],
+    print: printIn(options.units ?? "metric"),
     options: {
       units: options.units ?? "metric",
       reading: options.reading ?? "right-to-left",

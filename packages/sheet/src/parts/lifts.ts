@@ -1,113 +1,149 @@
-import type { Block, Text } from "@drawcord/page";
-import { printShafts } from "@drawcord/units";
+import type { Block, Table, TableHead, Text } from "@drawcord/page";
+import { type CardGroup, cardGroups } from "../card/lines.js";
+import { type CardRow, cardRows, keyOf } from "../card/rows.js";
+import { cardSections } from "../card/sections.js";
+import { handlesText } from "../numbers/handles.js";
 import type { SheetPart } from "../part-names.js";
-import { liftPlanPictures } from "../pictures/lift-plan.js";
-import type { Section } from "../sections.js";
 import type { Woven } from "../woven.js";
 import type { Context } from "./context.js";
-import { count, counted, range } from "./number.js";
+import { counted, range } from "./number.js";
 
-/** Boxes beside a row at the most; of more times, the order of weaving keeps count. */
-const MOST_BOXES = 12;
-
-/** The lift plan: strips to read at the loom, and the same as a list. What repeats is there once. */
-export function liftsPart({ woven }: Context): SheetPart {
-  const pictures = liftPlanPictures(woven, MOST_BOXES);
-  const { rowSpans, patternShafts, sections } = woven;
-  const picks = new Set(rowSpans.map(lengthOf));
-  const each = picks.size === 1 ? `, ${counted([...picks][0]!, "pick")} to a row` : "";
-  const blocks: Block[] = [
-    {
-      kind: "paragraph",
-      tone: "lead",
-      text: `${counted(rowSpans.length, "row")} on ${counted(patternShafts, "handle")}, each numbered as the pattern shaft that it draws${each}. Row 1 is woven first and stands lowest: read upwards. Pull the handles of a row, hold them for its picks, let go, tick the row.`,
-    },
-  ];
-  const repeats = sections.some(({ times }) => times > 1);
-  if (repeats) blocks.push({ kind: "paragraph", text: repeatText(sections) });
-  if (pictures.length > 0) blocks.push({ kind: "pictures", pictures });
-  else if (patternShafts > 0) {
-    blocks.push({
-      kind: "paragraph",
-      text: "There are too many handles or rows to draw them as a plan that can be read; the list holds them all.",
-    });
-  }
-  if (repeats) blocks.push(orderTable(woven));
-  blocks.push({
-    kind: "table",
-    id: "lift-list",
-    caption: "The lifts in weaving order, row 1 first; neighbouring rows alike stand together",
-    columns: [
-      { title: "Row", kind: "head" },
-      { title: "Done", kind: "tick" },
-      { title: "Pull handles" },
-      { title: "Picks", kind: "number" },
-    ],
-    rows: sections.flatMap((section) => liftRows(woven, section)),
-    narrow: true,
-  });
-  return { name: "lifts", title: "Lift plan", blocks };
-}
-
-/** `Weave rows 1–9 once; then rows 10–38, 12 times running; then rows 358–366 once.` */
-function repeatText(sections: readonly Section[]): string {
-  const woven = sections.map(({ start, end, times }) => {
-    const rows = `${end - start === 1 ? "row" : "rows"} ${range(start + 1, end)}`;
-    return times === 1 ? `${rows} once` : `${rows}, ${count(times)} times running`;
-  });
-  return `Weave ${woven.join("; then ")}. Rows that are woven again stand here once, under the numbers of their first time.`;
-}
-
-/** Every time that a section is woven, with the numbers that its rows and picks have then. */
-function orderTable({ sections, rowSpans }: Woven): Block {
-  const rows = sections.flatMap(({ start, end, times }) =>
-    Array.from({ length: times }, (_, time): Text[] => {
-      const first = start + time * (end - start);
-      const last = first + end - start - 1;
-      return [
-        range(first + 1, last + 1),
-        "",
-        times === 1 ? range(start + 1, end) : `${range(start + 1, end)}, time ${time + 1} of ${times}`,
-        range(rowSpans[first]!.start + 1, rowSpans[last]!.end),
-      ];
-    }),
-  );
+/** The lift card: what to draw and let go, row by row, upwards as the cloth grows. */
+export function liftsPart(context: Context): SheetPart {
+  const { woven } = context;
+  const rows = cardRows(woven, context.recipe.cloth.firstPickFrom ?? "left");
+  const sections = cardSections(rows.map(keyOf), context.blocks);
+  const groups = cardGroups(rows, sections);
   return {
-    kind: "table",
-    id: "lift-order",
-    caption: "The order of weaving, with the numbers that rows and picks have in the whole piece",
-    columns: [
-      { title: "Rows", kind: "head" },
-      { title: "Done", kind: "tick" },
-      { title: "Woven as rows" },
-      { title: "Picks", kind: "number" },
-    ],
-    rows,
-    narrow: true,
+    name: "lifts",
+    title: "Lift card",
+    blocks: [...intro(context, rows), card(context, rows, groups)],
   };
 }
 
-/** The rows of one time of a section, with a box for each time. */
-function liftRows({ draft, rowSpans }: Woven, { start, end, times }: Section): Text[][] {
-  const rows: Text[][] = [];
-  for (let first = start; first < end; ) {
-    const lift = printShafts(draft.lifts[first]!);
-    const picks = lengthOf(rowSpans[first]!);
-    let last = first;
-    while (
-      last + 1 < end &&
-      printShafts(draft.lifts[last + 1]!) === lift &&
-      lengthOf(rowSpans[last + 1]!) === picks
-    ) {
-      last++;
-    }
-    const boxes = times > 1 && times <= MOST_BOXES ? `${times}` : "";
-    rows.push([range(first + 1, last + 1), boxes, lift, count(picks * (last - first + 1))]);
-    first = last + 1;
-  }
-  return rows;
+function intro({ woven, recipe }: Context, rows: readonly CardRow[]): Block[] {
+  const { patternShafts, singleUnit, wefts } = woven;
+  const what = singleUnit ? "cord" : "handle";
+  const pulls = rows.reduce((sum, { pulled }) => sum + pulled.length, 0);
+  const side = recipe.cloth.firstPickFrom;
+  const from =
+    side === undefined
+      ? "The recipe does not say from which side the first pick is thrown; the card begins at the left."
+      : `The first pick of each weft is thrown from the ${side}.`;
+  const letters =
+    wefts.length < 2
+      ? ""
+      : ` Wefts: ${wefts.map((name, i) => `${letterOf(i)} is ${name === "weft" ? "the ground weft" : `the ${name} weft`}`).join(", ")}.`;
+  return [
+    {
+      kind: "paragraph",
+      tone: "lead",
+      text: `${counted(rows.length, "row")} on ${counted(patternShafts, what)}, ${counted(pulls, "pull")} in all. Read upwards: row 1 stands at the foot, as in the chart. A ${what} that is drawn stays drawn until it is let go. For each row let go, draw, look at what is then drawn, tread its picks, and tick its number.`,
+    },
+    { kind: "paragraph", tone: "note", text: `${from}${letters}` },
+  ];
 }
 
-function lengthOf({ start, end }: { readonly start: number; readonly end: number }): number {
-  return end - start;
+function card(context: Context, rows: readonly CardRow[], groups: readonly CardGroup[]): Table {
+  const { woven } = context;
+  const treading = treadingOf(rows);
+  const table: Text[][] = [];
+  const heads: TableHead[] = [];
+  for (const group of groups) {
+    heads.push({ row: table.length, text: headText(group, woven, treading) });
+    for (const { rows: numbers, what } of group.lines) {
+      table.push([
+        numbers.map((row) => row ?? "·").join(" "),
+        handles(what.pulled, woven.singleUnit, "–"),
+        handles(what.released, woven.singleUnit, "–"),
+        [{ text: handles(what.drawn, woven.singleUnit, "none"), strong: true }],
+        ...(treading === undefined ? [treadlesText(what.treadles), throwText(what, woven)] : []),
+      ]);
+    }
+  }
+  return {
+    kind: "table",
+    id: "lift-card",
+    caption: "The lift card, read upwards: each number is a row of the piece with its box to tick.",
+    columns: [
+      { title: "Row", kind: "boxes" },
+      { title: "Draw" },
+      { title: "Let go" },
+      { title: "Then drawn" },
+      ...(treading === undefined
+        ? [{ title: "Treadles" }, { title: woven.wefts.length > 1 ? "Wefts, and from where" : "Weft from" }]
+        : []),
+    ],
+    rows: table,
+    narrow: true,
+    large: true,
+    rising: true,
+    band: 5,
+    heads,
+  };
+}
+
+/** Picks, treadles and wefts where all rows have the same. */
+function treadingOf(rows: readonly CardRow[]): CardRow | undefined {
+  const key = ({ treadles, wefts, sides }: CardRow) => `${treadles}|${wefts}|${sides}`;
+  const [first] = rows;
+  return rows.every((row) => key(row) === key(first!)) ? first : undefined;
+}
+
+/** `moth, times 1–6 of 12: rows 10–183. Each row: treadles 1 2 3 4, weft from the left` */
+function headText(group: CardGroup, woven: Woven, treading: CardRow | undefined): string {
+  const { section, from, to, lines } = group;
+  const numbers = lines.flatMap(({ rows }) => rows.filter((row) => row !== undefined));
+  const rows = `${numbers.length === 1 ? "row" : "rows"} ${range(Math.min(...numbers), Math.max(...numbers))}`;
+  const times =
+    section.times === 1
+      ? ""
+      : from === to
+        ? `time ${from} of ${section.times}`
+        : `times ${range(from, to)} of ${section.times}`;
+  const named = [section.name, times].filter((word) => word !== undefined && word !== "").join(", ");
+  const each =
+    treading === undefined
+      ? ""
+      : `. Each row: treadles ${treadlesText(treading.treadles)}, ${weftWords(treading, woven)}`;
+  return `${named === "" ? rows.charAt(0).toUpperCase() + rows.slice(1) : `${named}: ${rows}`}${each}`;
+}
+
+function weftWords(row: CardRow, woven: Woven): string {
+  return woven.wefts.length > 1
+    ? `wefts ${throwText(row, woven)}`
+    : `weft from the ${row.sides[0] ?? "left"}`;
+}
+
+/** `right`, or where there are several wefts `B A B A, A from the left, B from the right`. */
+function throwText({ wefts, sides }: CardRow, woven: Woven): string {
+  if (woven.wefts.length < 2) return sides[0] ?? "–";
+  const from = sides.flatMap((side, weft) =>
+    side === undefined ? [] : [`${letterOf(weft)} from the ${side}`],
+  );
+  return `${again(wefts.map(letterOf))}, ${from.join(", ")}`;
+}
+
+/** The treadles of a row's picks in order; `–` where none is trodden and the figure alone has a say. */
+function treadlesText(treadles: readonly number[]): string {
+  return again(treadles.map((treadle) => (treadle === 0 ? "–" : `${treadle}`)));
+}
+
+/** `1 2 1 3 ×2` */
+function again(words: readonly string[]): string {
+  for (let period = 1; period <= words.length / 2; period++) {
+    const times = words.length / period;
+    if (!Number.isInteger(times) || !words.every((word, i) => word === words[i % period])) continue;
+    return `${words.slice(0, period).join(" ")} ×${times}`;
+  }
+  return words.join(" ");
+}
+
+/** Wefts by letter, the first woven first. */
+function letterOf(weft: number): string {
+  return weft < 26 ? String.fromCharCode(65 + weft) : `W${weft + 1}`;
+}
+
+function handles(list: readonly number[], tens: boolean, none: string): string {
+  return list.length === 0 ? none : handlesText(list, tens);
 }

@@ -7,12 +7,10 @@ import {
   writeReed,
   writeSley,
 } from "@drawcord/yarn";
+import type { Print } from "../numbers/say.js";
 import { answer } from "./answer.js";
 import { count } from "./number.js";
 import { pairs } from "./pairs.js";
-
-/** How a quantity is printed on this sheet. */
-export type Print = (quantity: Quantity) => string;
 
 type Row = readonly [what: string, howMuch: Text];
 

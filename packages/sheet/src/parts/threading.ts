@@ -1,75 +1,87 @@
-import type { Block, Text } from "@drawcord/page";
-import { printThreading, threadingList } from "@drawcord/units";
+import type { Block, Table, Text } from "@drawcord/page";
+import { printThreading } from "@drawcord/units";
+import { dressingLines, groundText } from "../dressing/lines.js";
+import { reedWords } from "../numbers/say.js";
 import type { SheetPart } from "../part-names.js";
 import { threadingPictures } from "../pictures/unit-threading.js";
-import type { Woven } from "../woven.js";
 import type { Context } from "./context.js";
-import { count, counted, range } from "./number.js";
+import { count, counted } from "./number.js";
 
-/** The unit threading from the weaver's bench, drawn and in counted groups. */
-export function threadingPart({ woven, options, recipe }: Context): SheetPart {
-  const { draft, unitSpans } = woven;
+/** Dressing the loom: every end through both harnesses in one list, and into the reed. */
+export function threadingPart(context: Context): SheetPart {
+  const { woven, options, recipe } = context;
+  const { draft, unitSpans, singleUnit, patternShafts, ends } = woven;
   const fromRight = options.reading === "right-to-left";
   const statics = draft.threading.filter((shafts) => shafts.length === 0).length;
-  const pictures = threadingPictures(woven, options.reading, recipe.staticShaft);
   const way = fromRight
-    ? "Read from right to left, as the weaver threads from her bench; unit 1 lies at the left."
-    : "Read from left to right; unit 1 lies at the left.";
+    ? "Thread from right to left, as you sit at the bench; unit 1 lies at the left."
+    : "Thread from left to right; unit 1 lies at the left.";
   const marked =
     statics === 0
       ? ""
       : ` ${counted(statics, "unit")} marked X ${statics === 1 ? "is" : "are"} static: on no pattern shaft, always ground.`;
+  const hung = singleUnit
+    ? `each on ${patternShafts === unitSpans.length ? "a cord" : "the cord"} of its own`
+    : `on ${counted(patternShafts, "pattern shaft")}`;
   const blocks: Block[] = [
     {
       kind: "paragraph",
       tone: "lead",
-      text: `${counted(unitSpans.length, "unit")} on ${counted(woven.patternShafts, "pattern shaft")}, one lingo each. ${way}${marked}`,
+      text: `${counted(ends, "end")} in ${counted(unitSpans.length, "unit")}, ${hung}, and on ${counted(draft.ground.shafts, "ground shaft")} (shaft 1 nearest the weaver). ${way}${marked}`,
     },
   ];
+  const pictures = threadingPictures(woven, options.reading, recipe.staticShaft);
   if (pictures.length > 0) blocks.push({ kind: "pictures", pictures });
-  const rows = groupRows(woven, fromRight);
-  blocks.push(
-    {
-      kind: "paragraph",
-      tone: "note",
-      text: `In short, from unit 1 on: ${printThreading(draft.threading)}`,
-    },
-    {
-      kind: "table",
-      id: "unit-threading-list",
-      caption: "The units in the order of threading, in groups of ten to count and tick",
-      columns: [
-        { title: "Units", kind: "head" },
-        { title: "Done", kind: "tick" },
-        { title: "Pattern shafts in order" },
-        { title: "Ends a unit" },
-        { title: "Ends", kind: "number" },
-        { title: "Units so far", kind: "number" },
-        { title: "Ends so far", kind: "number" },
-      ],
-      rows,
-    },
-  );
-  return { name: "threading", title: "Unit threading", blocks };
+  blocks.push(list(context, fromRight), ...sleying(context));
+  return { name: "threading", title: "Dressing: threading and sley", blocks };
 }
 
-/** The groups of `drawcord threading`, with their ends. */
-function groupRows({ draft, unitSpans }: Woven, fromRight: boolean): Text[][] {
-  let sum = 0;
-  return threadingList(draft.threading, { from: fromRight ? "right" : "left" }).map(
-    ({ units, shafts, done }) => {
-      const each = units.map((unit) => unitSpans[unit]!.end - unitSpans[unit]!.start);
-      const ends = each.reduce((total, one) => total + one, 0);
-      sum += ends;
-      return [
-        range(units[0]! + 1, units.at(-1)! + 1),
-        "",
-        shafts.join(" "),
-        new Set(each).size === 1 ? count(each[0]!) : each.join(" "),
-        count(ends),
-        count(done),
-        count(sum),
-      ];
+/** One list of all ends: pattern harness, ground harness, and how many are through. */
+function list({ woven }: Context, fromRight: boolean): Table {
+  return {
+    kind: "table",
+    id: "threading-list",
+    caption: `All ends in the order of threading, from ${fromRight ? "right to left" : "left to right"}: of each unit its ${woven.singleUnit ? "cord" : "pattern shaft"}, then the ground shafts of its ends.`,
+    columns: [
+      { title: "Unit", kind: "head" },
+      { title: "Done", kind: "tick" },
+      { title: woven.singleUnit ? "Cord" : "Pattern" },
+      { title: "Ground" },
+      { title: "Ends so far", kind: "number" },
+    ],
+    rows: dressingLines(woven, fromRight).map((line): Text[] => [
+      line.name,
+      "",
+      [{ text: line.pattern.join(" "), strong: true }],
+      groundText(line),
+      count(line.done),
+    ]),
+    narrow: true,
+    band: 5,
+  };
+}
+
+/** How the ends go into the reed. */
+function sleying(context: Context): Block[] {
+  const { plan, print, options, woven } = context;
+  const short: Block = {
+    kind: "paragraph",
+    tone: "note",
+    text: `In the notation of recipes, from unit 1 on: ${printThreading(woven.draft.threading)}`,
+  };
+  const { reed } = plan;
+  if (reed === undefined) return [short];
+  const half = print({ ...reed.width, value: reed.width.value / 2 });
+  return [
+    {
+      kind: "paragraph",
+      text: [
+        { text: "Sley. ", strong: true },
+        {
+          text: `Reed ${reedWords(reed.reed, options.units)}. Ends in the dents: ${reed.printed}. ${counted(reed.dentsUsed, "dent")} are used, ${print(reed.width)} in all: begin ${half} from the middle of the reed.`,
+        },
+      ],
     },
-  );
+    short,
+  ];
 }

@@ -1,5 +1,6 @@
 import type { Block, Formula, Text, Working } from "@drawcord/page";
 import {
+  assumptions,
   explain,
   formulaOf,
   inUnits,
@@ -12,11 +13,15 @@ import {
   writeQuantity,
 } from "@drawcord/yarn";
 import { operator, quantityLetters, row, symbolLetters, typeset } from "../formula/typeset.js";
+import { printIn } from "../numbers/say.js";
 import type { SheetPart } from "../part-names.js";
 import type { Context } from "./context.js";
+import { given } from "./given.js";
+import { projectNumbers } from "./project-numbers.js";
 
 /** The working of every number of the project, each after those it rests on; a part without blocks where there is none. */
-export function workingPart({ plan, options }: Context): SheetPart {
+export function workingPart(context: Context): SheetPart {
+  const { plan, options, print } = context;
   const results = allSteps(planNumbers(plan).map(({ value }) => value));
   const workings = results.map((result, i): Working => working(result, i + 1, options.units));
   const lead: Block = {
@@ -27,8 +32,17 @@ export function workingPart({ plan, options }: Context): SheetPart {
   return {
     name: "working",
     title: "How each number was found",
-    blocks: workings.length === 0 ? [] : [lead, ...workings],
+    blocks:
+      workings.length === 0
+        ? []
+        : [lead, given(context), projectNumbers(plan, print), ...assumed(context), ...workings],
   };
+}
+
+/** What the recipe does not say and the trade has a usual value for. */
+function assumed({ plan, print }: Context): Block[] {
+  const list = assumptions(plan).map(({ meaning, value, why }) => `${meaning}, ${print(value)} (${why})`);
+  return list.length === 0 ? [] : [{ kind: "paragraph", tone: "note", text: `Assumed: ${list.join("; ")}.` }];
 }
 
 /** Every result that the numbers rest on, each once, what it rests on before it. */
@@ -65,7 +79,7 @@ function working(result: Result, number: number, units: Context["options"]["unit
     title: `${number}. ${data.title.charAt(0).toUpperCase()}${data.title.slice(1)}`,
     formula: row([left, equal, general]),
     substitution: row([left, equal, substituted]),
-    result: inUnits(result, units === "metric" ? units : "both"),
+    result: resultText(result, units),
     symbols: data.values.map(symbolText),
     source: data.validity === undefined ? data.source : `${data.source}. Holds for: ${data.validity}`,
   };
@@ -80,6 +94,13 @@ function valuesOf(values: readonly WorkingValue[], symbol: string): Formula[] {
 function sumOf(values: readonly Formula[]): Formula {
   const added = values.flatMap((value, i) => (i === 0 ? [value] : [operator("+"), value]));
   return row([operator("("), ...added, operator(")")]);
+}
+
+/** The result to the digits of its formula, then as it is said elsewhere on the sheet where that is otherwise. */
+function resultText(result: Result, units: Context["options"]["units"]): string {
+  const exact = inUnits(result, "metric");
+  const said = printIn(units)(result);
+  return said === exact ? exact : `${exact}, said as ${said}`;
 }
 
 function symbolText({ symbol, meaning, values, assumed, from }: WorkingValue): Text {

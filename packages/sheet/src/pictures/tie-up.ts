@@ -1,9 +1,49 @@
-import { type Frame, palette, round, type Shape } from "@drawcord/page";
-import type { Treadle } from "../woven.js";
+import { type Frame, type Picture, palette, round, type Shape } from "@drawcord/page";
+import { ruling } from "../drawing/ruling.js";
+import { counted } from "../parts/number.js";
+import type { Treadle, Woven } from "../woven.js";
+import { label } from "./label.js";
 
 /**
- * A tie-up: treadles across, ground shafts upwards from shaft 1. A triangle up is a shaft raised, a triangle down one
- * sunk; an empty square leaves the shaft where the pattern harness puts it.
+ * The tie-up as it hangs under the loom: treadles across from left to right, ground shafts upwards from shaft 1.
+ * @param hanging the treadles from left to right, from 1
+ */
+export function tieUpPicture({ draft, treadles }: Woven, hanging: readonly number[]): Picture {
+  const { shafts } = draft.ground;
+  const cell = Math.min(7, 150 / treadles.length, 90 / shafts);
+  const frame: Frame = { x: 7, y: 1, sx: cell, sy: cell };
+  const foot = 1 + shafts * cell;
+  const size = Math.min(2.8, cell);
+  const paper: Shape[] = [
+    ...ruling({ columns: treadles.length, rows: shafts, frame, every: 1 }),
+    ...Array.from({ length: shafts }, (_, i) =>
+      label(6, 1 + (shafts - i - 0.5) * cell + 0.9, `${i + 1}`, { anchor: "end", fill: palette.ink, size }),
+    ),
+    ...hanging.map((treadle, i) =>
+      label(7 + (i + 0.5) * cell, foot + 3.2, `${treadle}`, { anchor: "middle", fill: palette.ink, size }),
+    ),
+    ...tieMarks([{ raise: [1], sink: [] }], 1, { x: 7, y: foot + 4.8, sx: 3, sy: 3 }),
+    label(10.6, foot + 7.2, "raised"),
+    ...tieMarks([{ raise: [], sink: [1] }], 1, { x: 20, y: foot + 4.8, sx: 3, sy: 3 }),
+    label(23.6, foot + 7.2, "sunk"),
+    label(31, foot + 7.2, "blank: left to the pattern harness"),
+  ];
+  const hung = hanging.map((treadle) => treadles[treadle - 1]!);
+  return {
+    id: "tie-up-picture",
+    caption: "Tie-up as it hangs: treadles from left to right, ground shafts upwards from the weaver",
+    alt: `Tie-up of ${counted(treadles.length, "treadle")} and ${counted(shafts, "ground shaft")}. The table of treadles says the same in numbers.`,
+    drawing: {
+      width: Math.max(7 + treadles.length * cell + 2, 70),
+      height: foot + 8.4,
+      shapes: [...paper, ...tieMarks(hung, shafts, frame)],
+    },
+  };
+}
+
+/**
+ * A tie-up's marks. A triangle up is a shaft raised, a triangle down one sunk; an empty square leaves the shaft where the
+ * pattern harness puts it.
  */
 export function tieMarks(treadles: readonly Treadle[], shafts: number, frame: Frame): Shape[] {
   return treadles.flatMap(({ raise, sink }, treadle) => [

@@ -1,11 +1,16 @@
-import { type Frame, type Picture, palette, type Shape } from "@drawcord/page";
+import { type Frame, type Picture, palette, roomWide, round, type Shape } from "@drawcord/page";
 import { ruling } from "../drawing/ruling.js";
 import type { Stretch, Woven } from "../woven.js";
 import { label } from "./label.js";
 import { pieces } from "./pieces.js";
 
-const CELL = 3.1;
-const UNITS_A_STRIP = 50;
+/** Squares of a strip: no larger than they need be, and no smaller than an eye can follow. */
+const LARGEST = 3.1;
+const UNITS_A_STRIP = 84;
+/** From this size on a square holds the number of its shaft. */
+const NUMBERED = 2.6;
+/** A strip is at least so wide, for the words below it. */
+const LEAST_WIDE = 44;
 /** More shafts than this make no picture that is read faster than the list. */
 const MOST_SHAFTS = 50;
 const MOST_UNITS = 1500;
@@ -36,23 +41,25 @@ function strip(
   staticShaft: number | undefined,
 ): Picture {
   const columns = units.end - units.start;
+  const cell = Math.min(LARGEST, (roomWide - 2 * SIDE - 2) / columns);
   const hasStatic = draft.threading.some((shafts) => shafts.length === 0);
   const rows = patternShafts + (hasStatic ? 1 : 0);
-  const frame: Frame = { x: SIDE, y: HEAD, sx: CELL, sy: CELL };
+  const frame: Frame = { x: SIDE, y: HEAD, sx: cell, sy: cell };
   const shapes: Shape[] = [];
   if (hasStatic) {
-    shapes.push({ kind: "rect", x: SIDE, y: HEAD, width: columns * CELL, height: CELL, fill: palette.wash });
+    shapes.push({ kind: "rect", x: SIDE, y: HEAD, width: columns * cell, height: cell, fill: palette.wash });
   }
   shapes.push(...ruling({ columns, rows, frame }));
-  const top = (shaft: number) => HEAD + (rows - shaft) * CELL;
+  const top = (shaft: number) => round(HEAD + (rows - shaft) * cell);
   for (let unit = units.start; unit < units.end; unit++) {
-    const x = SIDE + (unit - units.start) * CELL;
+    const x = round(SIDE + (unit - units.start) * cell);
     const shafts = draft.threading[unit]!;
-    if (shafts.length === 0) shapes.push(cross(x, HEAD));
+    if (shafts.length === 0) shapes.push(cross(x, HEAD, cell));
     for (const shaft of shafts) {
-      shapes.push({ kind: "rect", x, y: top(shaft), width: CELL, height: CELL, fill: palette.ink });
+      shapes.push({ kind: "rect", x, y: top(shaft), width: cell, height: cell, fill: palette.ink });
+      if (cell < NUMBERED) continue;
       shapes.push(
-        label(x + CELL / 2, top(shaft) + 2.2, `${shaft}`, {
+        label(x + cell / 2, top(shaft) + 2.2, `${shaft}`, {
           anchor: "middle",
           size: 1.9,
           fill: palette.paper,
@@ -60,23 +67,29 @@ function strip(
         }),
       );
     }
-    if ((unit + 1) % 5 === 0)
-      shapes.push(label(x + CELL / 2, HEAD + rows * CELL + 2.6, `${unit + 1}`, { anchor: "middle" }));
+    if ((unit + 1) % (cell < NUMBERED ? 10 : 5) === 0)
+      shapes.push(label(x + cell / 2, HEAD + rows * cell + 2.6, `${unit + 1}`, { anchor: "middle" }));
   }
   for (let shaft = 1; shaft <= rows; shaft++) {
     const name = shaft > patternShafts ? (staticShaft === undefined ? "X" : `X ${staticShaft}`) : `${shaft}`;
     for (const [x, anchor] of [
       [SIDE - 1, "end"],
-      [SIDE + columns * CELL + 1, "start"],
+      [SIDE + columns * cell + 1, "start"],
     ] as const) {
       shapes.push(
-        label(x, top(shaft) + 2.3, name, { anchor, size: 2, face: "sans-bold", fill: palette.ink }),
+        label(x, top(shaft) + cell / 2 + 0.7, name, {
+          anchor,
+          size: Math.min(2, cell),
+          face: "sans-bold",
+          fill: palette.ink,
+        }),
       );
     }
   }
-  const foot = HEAD + rows * CELL + 6;
+  const foot = HEAD + rows * cell + 6;
   const begins = reading === "right-to-left" ? "← read from the right" : "read from the left →";
-  const at = reading === "right-to-left" ? SIDE + columns * CELL : SIDE;
+  const width = Math.max(LEAST_WIDE, SIDE * 2 + columns * cell);
+  const at = reading === "right-to-left" ? Math.max(SIDE + columns * cell, LEAST_WIDE - SIDE) : SIDE;
   shapes.push(
     label(at, foot, begins, { anchor: reading === "right-to-left" ? "end" : "start", fill: palette.accent }),
   );
@@ -85,17 +98,19 @@ function strip(
     id: `unit-threading-${number}`,
     caption: `Unit threading, ${where}, from the weaver's bench: the back of the loom at the top`,
     alt: `Unit threading, ${where}: which pattern shaft each unit hangs on, shaft 1 lowest${hasStatic ? ", static units in the shaded row at the top" : ""}. The list of groups says the same in numbers.`,
-    drawing: { width: SIDE * 2 + columns * CELL, height: foot + 1, shapes },
+    drawing: { width, height: foot + 1, shapes },
   };
 }
 
 /** A static unit: a cross instead of a square. */
-function cross(x: number, y: number): Shape {
-  const arm = CELL - 1.4;
+function cross(x: number, y: number, cell: number): Shape {
+  const edge = cell * 0.22;
+  const arm = round(cell - 2 * edge);
+  const [left, right, top] = [round(x + edge), round(x + cell - edge), round(y + edge)];
   return {
     kind: "path",
-    d: `M${x + 0.7} ${y + 0.7}l${arm} ${arm}M${x + 0.7 + arm} ${y + 0.7}l-${arm} ${arm}`,
+    d: `M${left} ${top}l${arm} ${arm}M${right} ${top}l-${arm} ${arm}`,
     stroke: palette.ink,
-    width: 0.35,
+    width: 0.3,
   };
 }

@@ -1,0 +1,45 @@
+import { type Section, sectionsOf } from "../sections.js";
+
+/** A block of a lift plan as the recipe puts it together. */
+export interface PlanBlock {
+  /** Its name, with what is done to it. */
+  readonly name: string;
+  /** First and one past the last of all its rows, from 0. */
+  readonly start: number;
+  readonly end: number;
+  /** How many times running it is woven. */
+  readonly times: number;
+}
+
+/** Rows under one heading of the card. */
+export interface CardSection extends Section {
+  readonly name?: string;
+}
+
+/** A block that saves fewer rows than this is quicker woven row by row than looked up. */
+const LEAST_SAVED = 10;
+
+/**
+ * The plan as a weaver follows it: block by block where the recipe has blocks, each with its times; else what repeats, as
+ * often as it does. Rows stand once for all times only where they are woven alike each time.
+ * @param keys one a row; rows with equal keys are woven alike
+ */
+export function cardSections(keys: readonly string[], blocks: readonly PlanBlock[] = []): CardSection[] {
+  if (blocks.length === 0) return sectionsOf(keys);
+  return blocks.flatMap(({ name, start, end, times }): CardSection[] => {
+    const period = (end - start) / times;
+    const saved = period * (times - 1) >= LEAST_SAVED && repeats(keys, start, end, period);
+    if (saved) return [{ name, start, end: start + period, times }];
+    return sectionsOf(keys.slice(start, end)).map((section) => ({
+      ...section,
+      name,
+      start: section.start + start,
+      end: section.end + start,
+    }));
+  });
+}
+
+function repeats(keys: readonly string[], start: number, end: number, period: number): boolean {
+  for (let row = start + period; row < end; row++) if (keys[row] !== keys[row - period]) return false;
+  return true;
+}

@@ -1,0 +1,94 @@
+import {
+  convert,
+  metric,
+  type Quantity,
+  type Reed,
+  settInReed,
+  toMetric,
+  type UnitSystem,
+  writeQuantity,
+  writeReed,
+} from "@drawcord/yarn";
+import { inchesText } from "./fraction.js";
+
+/** How a quantity is printed on a sheet. */
+export type Print = (quantity: Quantity) => string;
+
+/** The printer of a sheet's units. */
+export function printIn(units: UnitSystem): Print {
+  return (quantity) => {
+    const here = metricWords(quantity);
+    const there = units === "metric" ? undefined : imperialWords(quantity);
+    if (there === undefined || there === here) return here;
+    return units === "both" ? `${here} (${there})` : there;
+  };
+}
+
+/**
+ * A quantity in metric units as a weaver says it: metres from 1 m on and centimetres below, to the centimetre and the
+ * millimetre; kilograms from 1 kg on, to ten grams.
+ * @example metricWords({ value: 5133, unit: "mm", kind: "length" }) // "5.13 m"
+ */
+export function metricWords(quantity: Quantity): string {
+  const { kind } = quantity;
+  if (kind === "number") return writeQuantity(metric(quantity));
+  const { value } = toMetric(quantity);
+  if (kind === "length") {
+    if (value >= 100_000) return `${Math.round(value / 1000)} m`;
+    if (value >= 1000) return `${(value / 1000).toFixed(2)} m`;
+    return value < 10 ? `${tidy(value, 1)} mm` : `${tidy(value / 10, 1)} cm`;
+  }
+  if (kind === "mass") {
+    if (value >= 1000) return `${(value / 1000).toFixed(2)} kg`;
+    return value < 10 ? `${tidy(value, 1)} g` : `${Math.round(value)} g`;
+  }
+  if (kind === "sett" || kind === "share") return writeQuantity(metric(quantity), { decimals: 1 });
+  if (kind === "area-weight") return writeQuantity(metric(quantity), { decimals: 0 });
+  return writeQuantity(metric(quantity));
+}
+
+/**
+ * A quantity in inches and pounds as a weaver says it: yards and inches, inches to the eighth, pounds and ounces; undefined
+ * for kinds that have no such unit.
+ * @example imperialWords({ value: 5133, unit: "mm", kind: "length" }) // "5 yd 22 in"
+ */
+export function imperialWords(quantity: Quantity): string | undefined {
+  if (quantity.kind === "length") {
+    const inches = convert(quantity, "in").value;
+    if (inches >= 3600) return `${Math.round(inches / 36)} yd`;
+    if (inches < 72) return inchesText(inches);
+    const whole = Math.round(inches);
+    const [yards, rest] = [Math.floor(whole / 36), whole % 36];
+    return rest === 0 ? `${yards} yd` : `${yards} yd ${rest} in`;
+  }
+  if (quantity.kind === "mass") {
+    const ounces = convert(quantity, "oz").value;
+    if (ounces < 16) return `${tidy(ounces, 1)} oz`;
+    const whole = Math.round(ounces);
+    const [pounds, rest] = [Math.floor(whole / 16), whole % 16];
+    return rest === 0 ? `${pounds} lb` : `${pounds} lb ${rest} oz`;
+  }
+  if (quantity.kind === "sett") return writeQuantity(convert(quantity, "per inch"), { decimals: 1 });
+  if (quantity.kind === "area-weight") return writeQuantity(convert(quantity, "oz/yd2"), { decimals: 1 });
+  return undefined;
+}
+
+/**
+ * A reed in the units of a sheet: by its own count, with its dents an inch or a centimetre where that count is of another
+ * system.
+ * @example reedWords({ system: "metric", count: 60 }, "imperial") // "60 per 10 cm, which is 15.2 dents an inch"
+ */
+export function reedWords(reed: Reed, units: UnitSystem): string {
+  const own = writeReed(reed);
+  const dents = settInReed(reed, [1]);
+  const inches = `${tidy(convert(dents, "per inch").value, 1)} dents an inch`;
+  const centimetres = `${tidy(convert(dents, "per cm").value * 10, 1)} dents in 10 cm`;
+  if (units !== "metric" && reed.system !== "inch") return `${own}, which is ${inches}`;
+  if (units === "metric" && reed.system !== "metric" && reed.system !== "cm")
+    return `${own}, which is ${centimetres}`;
+  return own;
+}
+
+function tidy(value: number, decimals: number): string {
+  return `${Number(value.toFixed(decimals))}`;
+}
