@@ -203,13 +203,12 @@ describe("the parts on their pages", () => {
     },
   );
 
-  it("go on with a page that holds them, and are not torn where a page of their own does", () => {
-    const [first, second] = fitted("runner");
-    expect(first!.begins).toEqual(["The cloth"]);
-    expect(second!.begins).toEqual(["Before you begin", "Chart"]);
-    for (const { begins, part } of fitted("runner")) {
-      if (begins.includes("Unit threading")) expect(part).toBe("Unit threading");
-      if (begins.includes("Ground harness")) expect(part).toBe("Ground harness");
+  it("of the runner take eight pages at the most, none of them under a third full but the last", () => {
+    for (const paper of ["a4", "letter"] as const) {
+      const height = papers[paper].height - 42;
+      const { pages } = layDocument(makeSheet(exampleRecipe("runner")), 170, height);
+      expect(pages.length).toBeLessThanOrEqual(8);
+      for (const { filled } of pages.slice(0, -1)) expect(filled).toBeGreaterThan(height / 3);
     }
   });
 });

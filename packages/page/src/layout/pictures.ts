@@ -7,13 +7,21 @@ import { tagged } from "./tagged.js";
 import { type } from "./types-of-text.js";
 import { linesHeight, setLines, wrap } from "./wrap.js";
 
+/** Room above pictures, in mm. */
+const ABOVE = 5;
+
+/** A picture is made no smaller than this to go on with a page. */
+const LEAST_SCALE = 0.75;
+
+type PictureBox = Box & { readonly width: number };
+
 /**
  * Sets pictures side by side as far as they fit, low ones piled up beside tall ones; one larger than a page is made
  * smaller.
  */
 export function layPictures({ pictures }: Pictures, flow: Flow): void {
   const boxes = pictures.map((picture) => pictureBox(picture, flow.width, flow.height));
-  for (const row of pilesOf(boxes, flow.width)) {
+  for (const row of pilesOf(fitted(pictures, boxes, flow), flow.width)) {
     let x = 0;
     const shapes = row.flatMap(({ width, items }) => {
       let y = 0;
@@ -25,16 +33,26 @@ export function layPictures({ pictures }: Pictures, flow: Flow): void {
       x += width + BETWEEN_PICTURES;
       return groups;
     });
-    flow.space(5);
+    flow.space(ABOVE);
     flow.put({ height: Math.max(...row.map(({ height }) => height)), shapes });
   }
 }
 
-function pictureBox(
-  { alt, drawing, caption }: Picture,
-  room: number,
-  height: number,
-): Box & { readonly width: number } {
+/** A picture alone that the rest of a page nearly holds is made so much smaller that it does. */
+function fitted(
+  pictures: readonly Picture[],
+  boxes: readonly PictureBox[],
+  flow: Flow,
+): readonly PictureBox[] {
+  const [picture, another] = pictures;
+  const [box] = boxes;
+  const room = flow.room - ABOVE;
+  if (picture === undefined || box === undefined || another !== undefined) return boxes;
+  if (box.height <= room || room < LEAST_SCALE * box.height) return boxes;
+  return [pictureBox(picture, flow.width, room)];
+}
+
+function pictureBox({ alt, drawing, caption }: Picture, room: number, height: number): PictureBox {
   const scale = Math.min(1, room / drawing.width, (height - 12) / drawing.height);
   const width = Math.max(drawing.width * scale, Math.min(NARROWEST_PICTURE, room));
   const lines = wrap(caption, width, type.caption);

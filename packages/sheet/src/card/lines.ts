@@ -5,7 +5,7 @@ import type { CardSection } from "./sections.js";
 const TIMES_A_LINE = 6;
 
 /** A line of the card: rows that are woven alike, and the changes that lead to the first of them. */
-export interface CardLine {
+interface CardLine {
   /** The rows in weaving order, a box each; none where a time is on another line. */
   readonly rows: readonly (number | undefined)[];
   readonly what: CardRow;

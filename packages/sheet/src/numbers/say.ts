@@ -42,8 +42,8 @@ export function metricWords(quantity: Quantity): string {
     if (value >= 1000) return `${(value / 1000).toFixed(2)} kg`;
     return value < 10 ? `${tidy(value, 1)} g` : `${Math.round(value)} g`;
   }
-  if (kind === "sett" || kind === "share") return writeQuantity(metric(quantity), { decimals: 1 });
-  if (kind === "area-weight") return writeQuantity(metric(quantity), { decimals: 0 });
+  if (kind === "sett" || kind === "share") return writeQuantity(toMetric(quantity), { decimals: 1 });
+  if (kind === "area-weight") return writeQuantity(toMetric(quantity), { decimals: 0 });
   return writeQuantity(metric(quantity));
 }
 
@@ -63,7 +63,7 @@ export function imperialWords(quantity: Quantity): string | undefined {
   }
   if (quantity.kind === "mass") {
     const ounces = convert(quantity, "oz").value;
-    if (ounces < 16) return `${tidy(ounces, 1)} oz`;
+    if (ounces < 15.95) return `${tidy(ounces, 1)} oz`;
     const whole = Math.round(ounces);
     const [pounds, rest] = [Math.floor(whole / 16), whole % 16];
     return rest === 0 ? `${pounds} lb` : `${pounds} lb ${rest} oz`;

@@ -82,6 +82,6 @@ function reedRows(
 
 /** How far a sett that a reed gives lies from the one that is wanted. */
 function off(sett: string, error = 0): string {
-  const percent = Math.abs(error).toFixed(2);
-  return percent === "0.00" ? sett : `${sett}, ${percent} % ${error > 0 ? "above" : "below"} the sett`;
+  const percent = `${Number(Math.abs(error).toFixed(1))}`;
+  return percent === "0" ? sett : `${sett}, ${percent} % ${error > 0 ? "above" : "below"} the sett`;
 }

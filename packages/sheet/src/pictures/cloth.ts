@@ -45,8 +45,7 @@ const HALF = (roomWide - BETWEEN_PICTURES - 1) / 2;
 const SLENDER = 1.6;
 
 /**
- * Face and back of the whole piece at scale, and of one repeat of the figure thread by thread, on one page. Of a figure
- * that does not repeat, the second pair is the whole of it enlarged, where its threads can then be told apart.
+ * Face and back of the whole piece at scale, and of one repeat of the figure thread by thread, on one page.
  */
 export function clothPictures(woven: Woven, colours: ThreadColours, closeness: Closeness): Picture[][] {
   const { repeat, unitSpans, rowSpans, ends, picks } = woven;
@@ -69,11 +68,7 @@ export function clothPictures(woven: Woven, colours: ThreadColours, closeness: C
     drawn("piece", "The whole piece", piece, scale, known ? scale : undefined);
 
   if (repeat.across === 1 && repeat.along === 1) {
-    const scale = Math.min(HALF / wide, FIRST_HIGH / long, full);
-    const large = Math.min((roomWide - 2) / wide, (roomHigh - 20) / long);
-    const enlarged = large >= 1.5 * scale && large * Math.min(across, along) >= FINEST;
-    const close = enlarged ? drawn("repeat", "The whole piece, enlarged", piece, large) : [];
-    return [pieceAt(scale), ...close.map((one) => [one])];
+    return [pieceAt(Math.min(HALF / wide, FIRST_HIGH / long, full))];
   }
   const one = { ends: spanOf(unitSpans, repeat.units), picks: spanOf(rowSpans, repeat.rows) };
   const oneWide = lengthOf(one.ends) * across;

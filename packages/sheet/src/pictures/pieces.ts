@@ -6,11 +6,3 @@ export function pieces(length: number, most: number): { readonly start: number; 
     end: Math.round(((i + 1) * length) / count),
   }));
 }
-
-/** A stretch cut into strips of `long`, the last with what is left. */
-export function strips(length: number, long: number): { readonly start: number; readonly end: number }[] {
-  return Array.from({ length: Math.ceil(length / long) }, (_, i) => ({
-    start: i * long,
-    end: Math.min(length, (i + 1) * long),
-  }));
-}
