@@ -1,3 +1,4 @@
+export { bordersOf, type ThreadedBorders } from "./borders.js";
 export { ChartError, type ChartErrorCode } from "./error.js";
 export { type ChartOptions, chartCloth, MOST_CHART_SHAFTS } from "./nearest-chart.js";
 export { type NearestCloth, nearestLifts } from "./nearest-lifts.js";

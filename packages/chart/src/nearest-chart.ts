@@ -1,6 +1,7 @@
 import { type BitGrid, fromCells, transpose } from "@drawcord/grid";
 import { pointThreading } from "@drawcord/units";
 import { ChartError } from "./error.js";
+import { fixedColumns } from "./fixed-columns.js";
 import { mergedGroups } from "./group-merge.js";
 import { pairedItems } from "./group-pairs.js";
 import { type Grouped, searchedGroups } from "./group-search.js";
@@ -22,6 +23,11 @@ export interface ChartOptions {
    * shafts. `none` by default.
    */
   readonly symmetry?: "none" | "mirror" | "point";
+  /**
+   * Rows x units, raised where a square may not change: an outline, a letter, a border; none by default. The picture is then
+   * good, but not always the nearest; `atLeast` is what no picture could better that may change every square.
+   */
+  readonly fixed?: BitGrid;
 }
 
 /**
@@ -30,14 +36,16 @@ export interface ChartOptions {
  * what no picture could better.
  * @param wanted rows x units, row 0 woven first, raised where a unit is drawn
  * @throws {ChartError} `empty-chart`; `bad-size` when `shafts` or `lifts` is not a whole number from 1 or there are more
- * than 200 shafts, or when points are wanted without a number of shafts
+ * than 200 shafts, when points are wanted without a number of shafts, or with squares that may not change and a symmetry;
+ * `wrong-length` when those are given for another number of squares; `fixed-squares` when they take more shafts or lifts
  * @example chartCloth(fromText("##.\n##.\n#.."), { shafts: 1 }).changes // 1
  */
 export function chartCloth(wanted: BitGrid, options: ChartOptions = {}): NearestCloth {
   checkChart(wanted);
   checkMost("pattern shafts", options.shafts, MOST_CHART_SHAFTS);
   checkMost("unlike lifts", options.lifts, Number.MAX_SAFE_INTEGER);
-  const { shafts, lifts, symmetry = "none" } = options;
+  const { shafts, lifts, symmetry = "none", fixed } = options;
+  if (fixed !== undefined) return keepingFixed(wanted, fixed, options);
   const woven =
     symmetry === "point" ? inPoints(wanted, shafts) : inColumns(wanted, shafts, symmetry === "mirror");
   if (lifts === undefined) return woven;
@@ -49,6 +57,33 @@ export function chartCloth(wanted: BitGrid, options: ChartOptions = {}): Nearest
     woven.changes === 0 ? fewer.atLeast : nearestColumns(transpose(wanted), lifts, false).atLeast;
   const atLeast = Math.max(woven.atLeast, ofRows);
   return measured(plan, wanted, atLeast);
+}
+
+/** The chart on few shafts and lifts, the squares that may not change kept. */
+function keepingFixed(
+  wanted: BitGrid,
+  fixed: BitGrid,
+  { shafts, lifts, symmetry = "none" }: ChartOptions,
+): NearestCloth {
+  if (symmetry !== "none") {
+    throw new ChartError(
+      "bad-size",
+      "squares that may not change are kept without a symmetry; one was asked for",
+    );
+  }
+  if (fixed.rows !== wanted.rows || fixed.columns !== wanted.columns) {
+    throw new ChartError(
+      "wrong-length",
+      `the squares that may not change are given for ${fixed.rows} rows and ${fixed.columns} units; the chart has ${wanted.rows} and ${wanted.columns}`,
+      { found: fixed.rows, expected: wanted.rows },
+    );
+  }
+  const onShafts = shafts === undefined ? wanted : fixedColumns(wanted, shafts, fixed);
+  const chart =
+    lifts === undefined ? onShafts : transpose(fixedColumns(transpose(onShafts), lifts, transpose(fixed)));
+  const ofShafts = shafts === undefined ? 0 : nearestColumns(wanted, shafts, false).atLeast;
+  const ofLifts = lifts === undefined ? 0 : nearestColumns(transpose(wanted), lifts, false).atLeast;
+  return measured(threadedChart(chart), wanted, Math.max(ofShafts, ofLifts));
 }
 
 function checkMost(what: string, found: number | undefined, most: number): void {

@@ -20,6 +20,7 @@ export type FileErrorCode =
   | "unknown-weave"
   | "unknown-shaft"
   | "unknown-block"
+  | "unknown-yarn"
   | "raised-and-sunk"
   | "bad-chart"
   | "bad-draft"

@@ -8,7 +8,18 @@ export function bareRecipe(draft: UnitDraft, more: Partial<Recipe> = {}): Recipe
   return {
     file: "test.recipe.yaml",
     version: 1,
-    pieces: [{ name: more.title ?? "", count: 1, draft, limits: more.limits ?? {} }],
+    pieces: [
+      {
+        name: more.title ?? "",
+        count: 1,
+        draft,
+        limits: more.limits ?? {},
+        wefts: ["weft"],
+        over: 0,
+        path: [],
+      },
+    ],
+    warp: ["warp"],
     draft,
     yarns: [],
     cloth: {},

@@ -8,15 +8,18 @@ export type UnitsErrorCode =
   | "bad-shaft"
   | "bad-size"
   | "empty-group"
+  | "no-length"
   | "no-rows"
   | "no-units"
   | "outside-harness"
   | "raised-and-sunk"
   | "repeated-shaft"
+  | "shared-shaft"
   | "too-large"
   | "unbalanced-bracket"
   | "unknown-block"
   | "unknown-word"
+  | "unlike-lengths"
   | "unnamed-shafts"
   | "wrong-length";
 

@@ -1,3 +1,4 @@
+export { blocksTogether, type NamedLifts } from "./blocks-together.js";
 export { applyChange, applyChanges } from "./change/apply.js";
 export type { Change } from "./change/change.js";
 export { sayChange } from "./change/say.js";
@@ -5,8 +6,9 @@ export { chartOf, type HarnessPlan } from "./chart.js";
 export { checkDraft, type DraftSize, draftSize, MOST_INTERLACEMENTS, MOST_THREADS } from "./draft-check.js";
 export { UnitsError, type UnitsErrorCode, type UnitsFacts } from "./error.js";
 export { expand, expandEnds } from "./expand.js";
+export { type FilledOrder, filledOrder } from "./filled-order.js";
 export { type HandleOrder, handleOrder, renumberedShafts } from "./handle-order.js";
-export { changedLifts, type LiftChange } from "./lift-change.js";
+export { changedLifts, changedRows, type LiftChange } from "./lift-change.js";
 export { type LiftsOptions, parseLifts, printLifts } from "./lift-notation.js";
 export {
   alternatingLifts,
@@ -17,6 +19,7 @@ export {
   framedLifts,
   halfDropLifts,
   mirroredLifts,
+  placedLifts,
   repeatedLifts,
   turnedLifts,
   upsideDownLifts,
@@ -26,6 +29,7 @@ export { type ThreadingGroup, type ThreadingListOptions, threadingList } from ".
 export { type LoomNeeds, loomNeeds, type ShaftLoad } from "./loom-needs.js";
 export { gridFromLifts, liftsFromGrid } from "./picture.js";
 export { parseRows, parseShafts, printShafts, type RowsOptions } from "./row-notation.js";
+export { type BlockRow, blockOrigins, type WovenRow, wovenRows } from "./row-origins.js";
 export { type ShaftUse, shaftUses } from "./shaft-uses.js";
 export { parseThreading, type ThreadingOptions, threadingColumns } from "./threading-notation.js";
 export {
@@ -44,4 +48,4 @@ export { mendThreading, type ThreadingShape, threadingShape } from "./threading-
 export { describeThreading, type ThreadingPoint, threadingPoints } from "./threading-words.js";
 export type { Expansion, UnitDraft, UnitShafts } from "./types.js";
 export { wovenLifts } from "./weaving-order.js";
-export { parseWovenBlock, printWovenBlock, type WovenBlock } from "./woven-block.js";
+export { type ChangedBlock, parseWovenBlock, printWovenBlock, type WovenBlock } from "./woven-block.js";

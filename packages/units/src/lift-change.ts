@@ -1,4 +1,5 @@
 import type { ShaftSet } from "@drawcord/ground";
+import { UnitsError } from "./error.js";
 import {
   alternatingLifts,
   brickLifts,
@@ -8,6 +9,7 @@ import {
   framedLifts,
   halfDropLifts,
   mirroredLifts,
+  placedLifts,
   repeatedLifts,
   turnedLifts,
   upsideDownLifts,
@@ -17,16 +19,20 @@ import {
 export type LiftChange =
   | { readonly change: "repeated"; readonly times: number }
   | { readonly change: "upside-down" }
+  /** Its shafts 1, 2, 3 and so on drawn as these. */
+  | { readonly change: "placed"; readonly on: ShaftSet }
   | { readonly change: "mirrored" | "turned" | "exchanged" | "brick"; readonly on?: ShaftSet }
   | { readonly change: "half-drop"; readonly on: ShaftSet; readonly beside: ShaftSet }
   | ({ readonly change: "framed" } & Frame)
   | { readonly change: "fitted"; readonly rows: number }
-  | { readonly change: "alternating"; readonly times: number; readonly every: LiftChange };
+  | { readonly change: "alternating"; readonly times: number; readonly every: LiftChange }
+  /** As often as the piece has room for, every other time changed where that is said; `filledOrder` says how often. */
+  | { readonly change: "filled"; readonly every?: LiftChange };
 
 /**
  * A lift plan changed.
  * @param shafts how many pattern shafts there are, for a change that names none
- * @throws {UnitsError} as the change does: `bad-size`, `wrong-length`, `too-large`
+ * @throws {UnitsError} as the change does: `bad-size`, `wrong-length`, `too-large`; `no-length` for one that fills a length
  * @example changedLifts([[1], [2]], { change: "exchanged" }, 2) // [[2], [1]]
  */
 export function changedLifts(
@@ -39,6 +45,8 @@ export function changedLifts(
       return repeatedLifts(lifts, change.times);
     case "upside-down":
       return upsideDownLifts(lifts);
+    case "placed":
+      return placedLifts(lifts, change.on);
     case "mirrored":
       return mirroredLifts(lifts, change.on ?? all(shafts));
     case "turned":
@@ -55,6 +63,34 @@ export function changedLifts(
       return fittedLifts(lifts, change.rows);
     case "alternating":
       return alternatingLifts(lifts, change.times, (rows) => changedLifts(rows, change.every, shafts));
+    case "filled":
+      throw new UnitsError(
+        "no-length",
+        `"*fill" fills a piece to its length; the length of this one is not known`,
+      );
+  }
+}
+
+/**
+ * The rows that a plan of so many rows comes to when it is changed.
+ * @example changedRows(3, { change: "brick" }) // 6
+ */
+export function changedRows(rows: number, change: LiftChange): number {
+  switch (change.change) {
+    case "repeated":
+      return rows * change.times;
+    case "brick":
+      return rows * 2;
+    case "framed":
+      return rows + 2 * change.rows;
+    case "fitted":
+      return rows === 0 ? 0 : rows * Math.floor(change.rows / rows);
+    case "alternating": {
+      const other = changedRows(rows, change.every);
+      return rows * Math.ceil(change.times / 2) + other * Math.floor(change.times / 2);
+    }
+    default:
+      return rows;
   }
 }
 

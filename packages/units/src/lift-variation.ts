@@ -69,6 +69,23 @@ export function turnedLifts(lifts: Lifts, on: ShaftSet): Lifts {
 }
 
 /**
+ * Placed on other shafts: for its shaft 1 the first of those named is drawn, for its shaft 2 the second, and so on.
+ * @throws {UnitsError} `wrong-length` when a row draws a shaft for which none is named
+ * @example placedLifts([[1], [1, 3]], [9, 10, 11]) // [[9], [9, 11]]
+ */
+export function placedLifts(lifts: Lifts, on: ShaftSet): Lifts {
+  const highest = lifts.reduce((most, row) => Math.max(most, row.at(-1) ?? 0), 0);
+  if (highest > on.length) {
+    throw new UnitsError(
+      "wrong-length",
+      `rows that draw shaft ${highest} are placed on ${on.length} shafts; expected ${highest} or more`,
+      { found: on.length, expected: highest },
+    );
+  }
+  return lifts.map((row) => row.map((shaft) => on[shaft - 1]!));
+}
+
+/**
  * Handles exchanged on the shafts named: drawn for undrawn, so that figure becomes ground; other shafts stay.
  * @example exchangedLifts([[1, 9]], [1, 2]) // [[2, 9]]
  */

@@ -5,6 +5,7 @@
  *     moth mirrored on 1-8 upside-down
  *     moth *4 every-other turned on 1-8
  *     moth exchanged on 1-8 framed 2 rows of 1-9 beside 9
+ *     moth *fill with edge on 13-16
  */
 import type { ShaftSet } from "@drawcord/ground";
 import { UnitsError } from "./error.js";
@@ -12,9 +13,17 @@ import type { LiftChange } from "./lift-change.js";
 import { parseShafts, printShafts } from "./row-notation.js";
 
 /** A block of rows, and the changes made to it, first to last. */
-export interface WovenBlock {
+export interface ChangedBlock {
   readonly block: string;
   readonly changes: readonly LiftChange[];
+}
+
+/** A line of a weaving order: a block, and any that are drawn in the same rows, each on shafts of its own. */
+export interface WovenBlock extends ChangedBlock {
+  /** The blocks drawn beside it; the shorter ones are repeated to the length of the longest. */
+  readonly beside?: readonly ChangedBlock[];
+  /** Whether the last repeat of a shorter one may be cut short; otherwise its repeats must come out even. */
+  readonly cutShort?: true;
 }
 
 interface Word {
@@ -33,23 +42,57 @@ interface WordReader {
 /** How often `every-other` may stand within another. */
 const MOST_NESTED = 8;
 
-const CHANGES = "*N, upside-down, mirrored, turned, exchanged, brick, half-drop, framed, fitted";
+const CHANGES =
+  "*N, *fill, on, upside-down, mirrored, turned, exchanged, brick, half-drop, framed, fitted, with";
 
 /**
- * Reads a line of a weaving order: the name of a block, then any of `*3`, `upside-down`, `mirrored`, `turned`,
- * `exchanged` and `brick` (each with `on 1-8`, else on all pattern shafts), `half-drop on 1-4 beside 5-8`,
- * `framed 2 rows of 1-9 beside 9`, `fitted to 60 rows`, and after `*4`: `every-other` with one of these.
+ * Reads a line of a weaving order: the name of a block, then any of `*3`, `on 9-16` (its shafts 1 to 8 as shafts 9 to
+ * 16), `upside-down`, `mirrored`, `turned`, `exchanged` and `brick` (each with `on 1-8`, else on all pattern shafts),
+ * `half-drop on 1-4 beside 5-8`, `framed 2 rows of 1-9 beside 9`, `fitted to 60 rows`, and after `*4`: `every-other` with
+ * one of these; `*fill` at the end is as often as the piece has room for. `with` and another block, changed in the same
+ * way, draws it in the same rows; `cut-short` at the end of the line allows its last repeat to be cut.
  * @throws {UnitsError} with the `column` (from 1): `unknown-word` for a word out of place, and as `parseShafts`
  * @example parseWovenBlock("moth mirrored on 1-8") // { block: "moth", changes: [{ change: "mirrored", on: [1, 2, 3, 4, 5, 6, 7, 8] }] }
  */
 export function parseWovenBlock(text: string): WovenBlock {
   const read = readWords(text);
+  const first = readBlock(read);
+  const beside: ChangedBlock[] = [];
+  while (read.peek()?.text === "with") {
+    read.next();
+    beside.push(readBlock(read));
+  }
+  if (beside.length === 0) {
+    if (read.peek() !== undefined) throw misplaced(read.next(), read, CHANGES);
+    return first;
+  }
+  const last = read.next();
+  if (last !== undefined && (last.text !== "cut-short" || read.peek() !== undefined)) {
+    throw misplaced(
+      last.text === "cut-short" ? read.peek() : last,
+      read,
+      `"cut-short" or the end of the line`,
+    );
+  }
+  return { ...first, beside, ...(last !== undefined && { cutShort: true }) };
+}
+
+/** A block and its changes, up to the word that is none. */
+function readBlock(read: WordReader): ChangedBlock {
   const name = read.next();
   if (name === undefined || !/^[a-z_][\w-]*$/i.test(name.text)) {
     throw misplaced(name, read, "the name of a block, which begins with a letter");
   }
   const changes: LiftChange[] = [];
-  while (read.peek() !== undefined) changes.push(readChange(read));
+  while (!["with", "cut-short", undefined].includes(read.peek()?.text)) {
+    const { column } = read.peek()!;
+    if (changes.at(-1)?.change === "filled") {
+      throw new UnitsError("unknown-word", `"*fill" comes last; expected "with" or the end of the line`, {
+        column,
+      });
+    }
+    changes.push(readChange(read));
+  }
   return { block: name.text, changes };
 }
 
@@ -58,11 +101,15 @@ export function parseWovenBlock(text: string): WovenBlock {
  * @example printWovenBlock({ block: "moth", changes: [{ change: "repeated", times: 3 }] }) // "moth *3"
  */
 export function printWovenBlock(woven: WovenBlock): string {
-  return [woven.block, ...woven.changes.map(printChange)].join(" ");
+  const { beside = [], cutShort } = woven;
+  const blocks = [woven, ...beside].map(({ block, changes }) =>
+    [block, ...changes.map(printChange)].join(" "),
+  );
+  return `${blocks.join(" with ")}${cutShort ? " cut-short" : ""}`;
 }
 
 function readWords(text: string): WordReader {
-  const words = [...text.matchAll(/\*\s*\d*|[^\s,*]+/g)].map(({ 0: word, index }) => ({
+  const words = [...text.matchAll(/\*\s*(?:\d+|fill\b)|\*|[^\s,*]+/g)].map(({ 0: word, index }) => ({
     text: word,
     column: index + 1,
   }));
@@ -83,6 +130,8 @@ function readChange(read: WordReader, nested = 0): LiftChange {
   switch (word?.text) {
     case "upside-down":
       return { change: "upside-down" };
+    case "on":
+      return { change: "placed", on: readShaftsFrom(read) };
     case "mirrored":
     case "turned":
     case "exchanged":
@@ -107,6 +156,11 @@ function readChange(read: WordReader, nested = 0): LiftChange {
     case "fitted":
       expectWord("to", read);
       return { change: "fitted", rows: readRows(read) };
+  }
+  if (/^\*\s*fill$/.test(word?.text ?? "") && nested === 0) {
+    if (read.peek()?.text !== "every-other") return { change: "filled" };
+    read.next();
+    return { change: "filled", every: readChange(read, 1) };
   }
   const times = Number(/^\*\s*(\d+)$/.exec(word?.text ?? "")?.[1]);
   if (!(times >= 1))
@@ -136,6 +190,10 @@ function readRows(read: WordReader): number {
 /** The shafts that follow the word `after`. */
 function readShaftsAfter(after: string, read: WordReader): ShaftSet {
   expectWord(after, read);
+  return readShaftsFrom(read);
+}
+
+function readShaftsFrom(read: WordReader): ShaftSet {
   const first = read.peek();
   const parts: string[] = [];
   let end = first?.column ?? 0;
@@ -161,6 +219,10 @@ function printChange(change: LiftChange): string {
       return `*${change.times}`;
     case "upside-down":
       return change.change;
+    case "placed":
+      return `on ${printShafts(change.on)}`;
+    case "filled":
+      return change.every === undefined ? "*fill" : `*fill every-other ${printChange(change.every)}`;
     case "mirrored":
     case "turned":
     case "exchanged":

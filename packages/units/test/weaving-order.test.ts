@@ -2,12 +2,14 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import {
   changedLifts,
+  filledOrder,
   type LiftChange,
   parseWovenBlock,
   printWovenBlock,
   turnedLifts,
   type WovenBlock,
   wovenLifts,
+  wovenRows,
 } from "../src/index.js";
 import { shaftSet } from "./arbitraries.js";
 import { expectRefusal } from "./expect-error.js";
@@ -36,17 +38,30 @@ const change = (): fc.Arbitrary<LiftChange> => {
       { requiredKeys: ["change", "rows", "across"] },
     ),
     fc.record({ change: fc.constant("fitted" as const), rows: count }),
+    fc.record({ change: fc.constant("placed" as const), on: some }),
     fc.record({ change: fc.constant("repeated" as const), times: count }),
   );
   const alternating = fc.record({ change: fc.constant("alternating" as const), times: count, every: plain });
   return fc.oneof({ weight: 4, arbitrary: plain }, { weight: 1, arbitrary: alternating });
 };
 
-const wovenBlock = (): fc.Arbitrary<WovenBlock> =>
+const changedBlock = () =>
   fc.record({
     block: fc.constantFrom("moth", "border-2", "_x"),
-    changes: fc.array(change(), { maxLength: 4 }),
+    changes: fc.oneof(
+      fc.array(change(), { maxLength: 4 }),
+      fc.constant<LiftChange[]>([{ change: "upside-down" }, { change: "filled" }]),
+      fc.constant<LiftChange[]>([{ change: "filled", every: { change: "turned" } }]),
+    ),
   });
+
+const wovenBlock = (): fc.Arbitrary<WovenBlock> =>
+  fc
+    .tuple(changedBlock(), fc.array(changedBlock(), { maxLength: 2 }), fc.boolean())
+    .map(
+      ([first, beside, cut]): WovenBlock =>
+        beside.length === 0 ? first : { ...first, beside, ...(cut && { cutShort: true }) },
+    );
 
 describe("a line of a weaving order", () => {
   it("names a block and what is done with it, from left to right", () => {
@@ -82,7 +97,7 @@ describe("a line of a weaving order", () => {
       expectRefusal(() => parseWovenBlock(text), "unknown-word", sentence, { column });
     refuse("", "the end of the line was found; expected the name of a block", 1);
     refuse("3 moth", `"3" was found; expected the name of a block`, 1);
-    refuse("moth flipped", `"flipped" was found; expected *N, upside-down, mirrored`, 6);
+    refuse("moth flipped", `"flipped" was found; expected *N, *fill, on, upside-down, mirrored`, 6);
     refuse("moth *0", `"*0" was found; expected * and how many times`, 6);
     refuse("moth exchanged on", "the end of the line was found; expected the numbers of shafts", 18);
     refuse("moth half-drop 1-4", `"1-4" was found; expected "on"`, 16);
@@ -157,6 +172,123 @@ describe("blocks in weaving order", () => {
         );
       }),
     );
+  });
+
+  it("together are the picture pasted by hand", () => {
+    const rows = (shafts: readonly number[]) =>
+      fc.array(fc.subarray([...shafts]), { minLength: 1, maxLength: 6 });
+    fc.assert(
+      fc.property(rows([1, 2, 3]), rows([7, 8]), fc.boolean(), (moth, edge, times) => {
+        const woven = wovenLifts(
+          new Map([
+            ["moth", moth],
+            ["edge", edge],
+          ]),
+          [parseWovenBlock(times ? `moth *${edge.length} with edge` : "moth with edge cut-short")],
+          8,
+        );
+        const long = times ? moth.length * edge.length : Math.max(moth.length, edge.length);
+        expect(woven).toHaveLength(long);
+        const square = (row: number, shaft: number) =>
+          (shaft < 4 ? moth[row % moth.length]! : edge[row % edge.length]!).includes(shaft);
+        const pasted = woven.map((_, row) => [1, 2, 3, 4, 5, 6, 7, 8].filter((shaft) => square(row, shaft)));
+        expect(woven).toEqual(pasted);
+      }),
+    );
+  });
+
+  it("together must come out even and keep to shafts of their own", () => {
+    expect(weave("border with moth on 1-3 cut-short")).toEqual([
+      [1, 9],
+      [1, 2, 9],
+      [3, 9],
+    ]);
+    expectRefusal(() => weave("moth with border"), "unlike-lengths", `"moth" has 3 rows and "border" 2`, {
+      longest: 3,
+      shorter: 2,
+    });
+    expectRefusal(() => weave("moth with moth on 3-5"), "shared-shaft", "both draw shaft 3", { shaft: 3 });
+    expectRefusal(
+      () => weave("moth on 3-4"),
+      "wrong-length",
+      "rows that draw shaft 3 are placed on 2 shafts",
+    );
+  });
+
+  it("are told row by row: each row of the plan is drawn as the row of the block that it was", () => {
+    const change = fc.constantFrom(
+      "*3",
+      "upside-down",
+      "turned on 1-3",
+      "framed 1 rows of 1-3",
+      "brick on 1-2",
+      "*3 every-other upside-down",
+      "fitted to 9 rows",
+    );
+    const line = fc.tuple(fc.constantFrom("moth", "border-2"), fc.array(change, { maxLength: 3 }));
+    // Every row of a block draws a shaft that no change touches, so that it is known again.
+    const marked = new Map([
+      ["moth", [[20], [21]]],
+      ["border-2", [[23], [24]]],
+    ]);
+    fc.assert(
+      fc.property(fc.array(line, { minLength: 1, maxLength: 3 }), (lines) => {
+        const order = lines.map(([block, changes]) => parseWovenBlock([block, ...changes].join(" ")));
+        let woven: readonly (readonly number[])[];
+        try {
+          woven = wovenLifts(marked, order, 12);
+        } catch {
+          return;
+        }
+        const told = wovenRows(order, () => 2).map(({ blocks: [one] }) =>
+          one?.row === undefined ? [] : marked.get(one.block)![one.row],
+        );
+        expect(told).toEqual(woven.map((row) => row.filter((shaft) => shaft >= 20)));
+      }),
+      { numRuns: 50 },
+    );
+    expect(
+      wovenRows([parseWovenBlock("moth *2 with border")], (name) => (name === "moth" ? 3 : 2))[4],
+    ).toEqual({
+      entry: 0,
+      blocks: [
+        { block: "moth", row: 1, again: 1 },
+        { block: "border", row: 0, again: 2 },
+      ],
+    });
+  });
+
+  it("fill the rows there are, and the rest is told", () => {
+    const lengths = { border: 2, moth: 3 } as Record<string, number>;
+    fc.assert(
+      fc.property(fc.integer({ min: 7, max: 200 }), fc.boolean(), (rows, turned) => {
+        const lines = ["border", turned ? "moth *fill every-other turned on 1-3" : "moth *fill", "border"];
+        const filled = filledOrder(lines.map(parseWovenBlock), (block) => lengths[block]!, rows);
+        const woven = wovenLifts(blocks, filled.order, 9);
+        expect(woven.length + filled.over).toBe(rows);
+        expect(filled.over).toBeLessThan(3);
+      }),
+    );
+  });
+
+  it("fill only where a length is known that has room for them, and one of them alone", () => {
+    const fill = (rows: number | undefined, ...lines: string[]) =>
+      filledOrder(lines.map(parseWovenBlock), () => 3, rows);
+    expectRefusal(() => fill(undefined, "moth *fill"), "no-length", "fills a piece to its length", {
+      entry: 1,
+    });
+    expectRefusal(() => fill(5, "border", "moth *fill"), "bad-size", `"moth" takes 3 and has no room`, {
+      entry: 2,
+    });
+    expectRefusal(() => fill(50, "moth *fill", "moth *fill"), "unknown-word", "more than once", { entry: 2 });
+    expectRefusal(() => weave("moth *fill"), "no-length", "the length of this one is not known");
+    expectRefusal(() => parseWovenBlock("moth *fill *2"), "unknown-word", `"*fill" comes last`, {
+      column: 12,
+    });
+    expectRefusal(() => parseWovenBlock("moth cut-short"), "unknown-word", `"cut-short" was found`, {
+      column: 6,
+    });
+    expectRefusal(() => parseWovenBlock("moth with"), "unknown-word", "the name of a block", { column: 10 });
   });
 
   it("are refused when a block is not there or the cloth grows out of hand", () => {

@@ -64,7 +64,7 @@ function readSteps(section: Spot): Ground {
 /** The most shafts that all steps together may raise and sink. */
 const mostMoved = 20_000_000;
 
-function readEach(steps: readonly Spot[], shafts: number): readonly GroundStep[] {
+export function readEach(steps: readonly Spot[], shafts: number): readonly GroundStep[] {
   let moved = 0;
   return steps.map((spot) => {
     const step = readStep(spot, shafts);

@@ -1,11 +1,9 @@
-import { nearest } from "@drawcord/base";
 import type { ShaftSet } from "@drawcord/ground";
-import { changedLifts, type LiftChange, parseLifts, parseWovenBlock, UnitsError } from "@drawcord/units";
-import type { FileError } from "../error.js";
-import { printable } from "../printable.js";
+import { parseLifts, UnitsError } from "@drawcord/units";
 import { at, entries, isList, items, type Spot, textOf, wayTo, wrong } from "../tree/spot.js";
-import { notation, notationError } from "./notation.js";
+import { notationError } from "./notation.js";
 import { readPicture } from "./picture.js";
+import { type Blocks, putTogether, type Woven } from "./pieces/put-together.js";
 
 /** What the lifts of a recipe may come to, and each of its blocks beside those before it. */
 interface Room {
@@ -16,15 +14,36 @@ interface Room {
 
 const room: Room = { rows: 1_000_000, shafts: 20_000_000 };
 
+/** What the lifts of a section are read with. */
+export interface LiftsOptions {
+  /** How many pattern shafts the units hang on, for changes that name none. */
+  readonly patternShafts: number;
+  /** Blocks that are read already, which the order may name too. */
+  readonly shared?: Blocks;
+  /** The rows that the lifts are to come to, where a length is known. */
+  readonly rows?: number;
+}
+
+/** The lifts of a section, and how they are put together. */
+export interface ReadLifts extends Pick<Woven, "lifts" | "over"> {
+  /** The lines of the order, each with its number of repeats; none where the lifts are rows or a picture. */
+  readonly order?: Woven["order"];
+  readonly blocks: Blocks;
+}
+
 /**
  * The lifts of the section `lifts`, row 1 first: its rows, its picture, or its blocks in their order.
- * @param patternShafts how many pattern shafts the units hang on, for changes that name none
  * @throws {FileError} `bad-notation`, `unknown-block`, `too-large`
  */
-export function readLifts(section: Spot, patternShafts: number): readonly ShaftSet[] {
+export function readLifts(
+  section: Spot,
+  { patternShafts, shared = new Map(), rows }: LiftsOptions,
+): ReadLifts {
   const order = at(section, "order");
-  if (order === undefined) return readRows(section, room);
-  return putTogether(order, readBlocks(at(section, "blocks")!), patternShafts);
+  const own = at(section, "blocks");
+  const blocks: Blocks = own === undefined ? shared : new Map([...shared, ...readBlocks(own)]);
+  if (order === undefined) return { lifts: readRows(section, room), over: 0, blocks };
+  return { ...putTogether(order, blocks, patternShafts, rows), blocks };
 }
 
 /** The rows of a block that was read before, row 1 first. */
@@ -81,7 +100,7 @@ function linesOfText(of: Spot): readonly Line[] {
 }
 
 /** Reads every block; together they may come to no more than one plan may. */
-function readBlocks(blocks: Spot): ReadonlyMap<string, readonly ShaftSet[]> {
+export function readBlocks(blocks: Spot): ReadonlyMap<string, readonly ShaftSet[]> {
   let left = room;
   const read = new Map<string, readonly ShaftSet[]>();
   for (const [name, block] of entries(blocks)) {
@@ -92,78 +111,6 @@ function readBlocks(blocks: Spot): ReadonlyMap<string, readonly ShaftSet[]> {
   return read;
 }
 
-/** The blocks in their order, each changed as its line says. */
-function putTogether(
-  order: Spot,
-  blocks: ReadonlyMap<string, readonly ShaftSet[]>,
-  patternShafts: number,
-): readonly ShaftSet[] {
-  const lifts: ShaftSet[] = [];
-  let work = 0;
-  for (const part of items(order)) {
-    const { block, changes } = notation(part, parseWovenBlock);
-    let rows = blockNamed(part, block, blocks);
-    for (const change of changes) {
-      work += workOf(rows, change, patternShafts);
-      if (work > mostWork) throw tooLarge(part, `the changes of blocks name more than ${mostWork} shafts`);
-      const before = rows;
-      rows = notation(part, () => changedLifts(before, change, patternShafts));
-      work += rows.length;
-    }
-    if (lifts.length + rows.length > room.rows) {
-      throw tooLarge(part, `the lifts come to more than ${room.rows} rows`);
-    }
-    for (const row of rows) lifts.push(row);
-  }
-  return lifts;
-}
-
-function blockNamed(
-  part: Spot,
-  name: string,
-  blocks: ReadonlyMap<string, readonly ShaftSet[]>,
-): readonly ShaftSet[] {
-  const rows = blocks.get(name);
-  if (rows !== undefined) return rows;
-  const known = [...blocks.keys()];
-  const meant = nearest(name, known);
-  const hint = meant === undefined ? `the blocks are ${known.join(", ")}` : `did you mean "${meant}"?`;
-  throw wrong(part, "unknown-block", `no block is called "${printable(name)}"; ${printable(hint, 300)}`);
-}
-
-function tooLarge(part: Spot, sentence: string): FileError {
-  return wrong(part, "too-large", `with ${wayTo(part.path)} ${sentence}`);
-}
-
 function shaftsIn(rows: readonly ShaftSet[]): number {
   return rows.reduce((sum, row) => sum + row.length, 0);
-}
-
-/** The most that all changes of blocks together may work through: shafts, and rows. */
-const mostWork = 20_000_000;
-
-/** What a change may come to, told before it is made. */
-function workOf(rows: readonly ShaftSet[], change: LiftChange, patternShafts: number): number {
-  // Rows that come again are not copied out.
-  if (change.change === "repeated" || change.change === "fitted") return rows.length;
-  return rows.length + shaftsIn(rows) + rows.length * shaftsOf(change, patternShafts);
-}
-
-/** How many shafts a change may add to each row. */
-function shaftsOf(change: LiftChange, patternShafts: number): number {
-  switch (change.change) {
-    case "alternating":
-      return shaftsOf(change.every, patternShafts);
-    case "framed":
-      return change.across.length + (change.edge?.length ?? 0);
-    case "mirrored":
-    case "turned":
-    case "exchanged":
-    case "brick":
-      return change.on?.length ?? patternShafts;
-    case "half-drop":
-      return change.beside.length;
-    default:
-      return 0;
-  }
 }

@@ -18,7 +18,8 @@ export function withOwnBlock(tree: Tree, row: number, patternShafts: number): st
   if (order === undefined || blocks === undefined) return undefined;
   let first = 0;
   for (const part of items(order)) {
-    const { block, changes } = parseWovenBlock(textOf(part));
+    const { beside, block, changes } = parseWovenBlock(textOf(part));
+    if (beside !== undefined) return undefined;
     const source = at(blocks, block)!;
     const rows = rowsOfBlock(source);
     const count = changes.reduce((plan, change) => changedLifts(plan, change, patternShafts), rows).length;

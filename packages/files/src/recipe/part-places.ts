@@ -1,38 +1,37 @@
 /** Where in the text of a recipe each row of its lift plan and each unit of its threading is written. */
-import type { ShaftSet } from "@drawcord/ground";
-import { changedLifts, parseRows, parseWovenBlock, threadingColumns } from "@drawcord/units";
+import { parseRows, threadingColumns, wovenRows } from "@drawcord/units";
 import type { Place } from "../place.js";
 import { at, entries, isList, items, placeOf, placesInText, type Spot, textOf } from "../tree/spot.js";
 import { linesOf } from "./lifts.js";
 import { pictureLines } from "./picture.js";
+import type { RecipePiece } from "./types.js";
 
 /**
- * The places of the rows of the section `lifts`, which was read before, row 1 first: the line of the list or of the picture,
- * in a block too; for the rows of a border the line of the order that frames with it.
+ * The places of the rows of a section of lifts, which was read before, row 1 first: the line of the list or of the picture,
+ * in a block too; for the rows of a border the line of the order that frames with it, and for those of a block that fills a
+ * length the line that fills with it.
+ * @param shared the section with the blocks that all pieces share, where that is another
  */
-export function rowPlaces(section: Spot, patternShafts: number): readonly Place[] {
+export function rowPlaces(section: Spot, shared: Spot | undefined, piece: WovenPlan): readonly Place[] {
   const order = at(section, "order");
-  if (order === undefined) return placesOfLines(section);
-  const blocks = new Map(entries(at(section, "blocks")!).map(([name, of]) => [name, placesOfLines(of)]));
-  return items(order).flatMap((part) => {
-    const { block, changes } = parseWovenBlock(textOf(part));
-    const rows = blocks.get(block)!;
-    const marked = changes.reduce(
-      (before, change) => changedLifts(before, change, patternShafts).map(markOf),
-      rows.map((_, i): ShaftSet => [MARK + i]),
-    );
-    const own = placeOf(part);
-    return marked.map(([mark]) => (mark === undefined ? own : rows[mark - MARK]!));
-  });
+  if (order === undefined || piece.order === undefined) return placesOfLines(section);
+  const spots = items(order);
+  const blocks = new Map(
+    [shared, section].flatMap((of) => {
+      const own = of && at(of, "blocks");
+      return own === undefined ? [] : entries(own).map(([name, block]) => [name, block] as const);
+    }),
+  );
+  const places = new Map(
+    Object.keys(piece.blocks ?? {}).map((name) => [name, placesOfLines(blocks.get(name)!)]),
+  );
+  return wovenRows(piece.order, (block) => places.get(block)!.length).map(({ entry, blocks: [first] }) =>
+    first?.row === undefined ? placeOf(spots[entry]!) : places.get(first.block)![first.row]!,
+  );
 }
 
-/** Above every shaft there is: a row that draws it besides is known again after any change of the plan. */
-const MARK = 1_000_000;
-
-/** The mark alone of a row that bears one. */
-function markOf(row: ShaftSet): ShaftSet {
-  return row.filter((shaft) => shaft >= MARK);
-}
+/** How the blocks of a piece are put together. */
+type WovenPlan = Pick<RecipePiece, "order" | "blocks">;
 
 /** The places of the rows of a plan or a block that lists or draws them. */
 function placesOfLines(plan: Spot): readonly Place[] {

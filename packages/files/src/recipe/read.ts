@@ -1,20 +1,33 @@
-import { checkDraft, parseThreading, type UnitDraft, type UnitShafts } from "@drawcord/units";
+import { parseThreading, type UnitShafts } from "@drawcord/units";
 import { recipeSchema, recipeVersion } from "../schema/recipe.js";
 import { readText } from "../text.js";
 import { checkShape } from "../tree/shape.js";
-import { at, numberAt, placeAt, root, type Spot, scalar, textAt, wayTo, wrong } from "../tree/spot.js";
+import {
+  at,
+  entries,
+  items,
+  numberAt,
+  placeAt,
+  root,
+  type Spot,
+  scalar,
+  textAt,
+  wayTo,
+  wrong,
+} from "../tree/spot.js";
 import { readTree } from "../tree/tree.js";
 import { readCloth } from "./cloth.js";
 import { readCounts } from "./counts.js";
 import { readGround } from "./ground.js";
-import { readLifts } from "./lifts.js";
 import { readLimits } from "./limits.js";
-import { notation, notationError } from "./notation.js";
+import { notation } from "./notation.js";
 import { rowPlaces, unitPlaces } from "./part-places.js";
+import { readPieces, type Warp } from "./pieces/read.js";
+import { readYarnOrder } from "./pieces/yarn-order.js";
 import { readLoom, readProject, readStated } from "./project.js";
-import type { Recipe } from "./types.js";
+import type { Recipe, RecipePiece } from "./types.js";
 import { readLevels, readWaivers } from "./waive.js";
-import { readYarns } from "./yarns.js";
+import { readYarns, weftsOf } from "./yarns.js";
 
 /**
  * Reads a recipe file: YAML 1.2, one document, by the published schema.
@@ -29,24 +42,40 @@ export function readRecipe(source: Uint8Array | string, file: string): Recipe {
   checkVersion(top);
   checkShape(top, recipeSchema);
 
-  const draft = readDraft(top);
-  const limitsSection = at(top, "limits");
-  const limits = readLimits(limitsSection, draft.ground);
-  const project = readProject(at(top, "project"));
   const title = textAt(top, "title");
+  const warp = readWarp(top);
+  const limitsSection = at(top, "limits");
+  const cloth = readCloth(at(top, "cloth"));
+  const project = readProject(at(top, "project"));
+  const named = at(top, "yarns");
+  const yarnNames = [
+    ...new Set([
+      "warp",
+      "weft",
+      ...weftsOf(warp.ground),
+      ...(named ? entries(named) : []).map(([name]) => name),
+    ]),
+  ];
+  const limits = readLimits(limitsSection, warp.ground);
+  const pieces = readPieces(top, { warp, cloth, project, limits, yarns: yarnNames, title });
+  const { draft } = pieces[0]!;
   const weave = textAt(at(top, "ground"), "weave");
   const staticShaft = numberAt(at(top, "units"), "static");
   const notes = textAt(top, "notes");
+  const colours = at(top, "colours");
+  const ofWarp = colours && at(colours, "warp");
+  const ends = ofWarp === undefined ? ["warp"] : readYarnOrder(ofWarp, yarnNames);
   return {
     file,
     version: recipeVersion,
     ...(title === undefined ? {} : { title }),
-    pieces: [{ name: title ?? "", count: project.pieces ?? 1, draft, limits }],
+    pieces,
     draft,
     ...(weave === undefined ? {} : { weave }),
     ...(staticShaft === undefined ? {} : { staticShaft }),
-    yarns: readYarns(at(top, "yarns"), draft.ground),
-    cloth: readCloth(at(top, "cloth")),
+    warp: ends,
+    yarns: readYarns(named, new Set([...ends, ...pieces.flatMap(namesOfWefts)])),
+    cloth,
     project,
     loom: readLoom(at(top, "loom")),
     limits,
@@ -55,7 +84,7 @@ export function readRecipe(source: Uint8Array | string, file: string): Recipe {
     stated: readStated(at(top, "stated")),
     ...(notes === undefined ? {} : { notes }),
     place: (path) => placeAt(tree, path),
-    rowPlaces: () => rowPlaces(at(top, "lifts")!, highestShaft(draft.threading)),
+    rowPlaces: () => rowPlaces(liftsOfFirst(top), at(top, "lifts"), pieces[0]!),
     unitPlaces: () => unitPlaces(at(at(top, "units")!, "threading")!),
   };
 }
@@ -69,35 +98,36 @@ function checkVersion(top: Spot): void {
   throw wrong(version, "newer-version", sentence);
 }
 
-function readDraft(top: Spot): UnitDraft {
-  const section = at(top, "ground")!;
+/** The section of the lifts of the first piece. */
+function liftsOfFirst(top: Spot): Spot {
+  const pieces = at(top, "pieces");
+  return pieces === undefined ? at(top, "lifts")! : at(items(pieces)[0]!, "lifts")!;
+}
+
+/** The names of the wefts of a piece: its yarns, and what its steps call them. */
+function namesOfWefts({ draft, wefts }: RecipePiece): readonly string[] {
+  return [...new Set([...wefts, ...weftsOf(draft.ground)])];
+}
+
+/** What belongs to the warp: the units, their threading, the ground and the selvedges. */
+function readWarp(top: Spot): Warp {
   const units = at(top, "units")!;
-  const plan = at(top, "lifts")!;
   const ends = at(units, "ends")!;
-  const picks = at(plan, "picks")!;
   const unitEnds = readCounts(ends);
-  const picksPerRow = readCounts(picks);
+  const lifts = at(top, "lifts");
+  const picks = (lifts && at(lifts, "picks")) ?? at(liftsOfFirst(top), "picks");
   const staticShaft = numberAt(units, "static");
   const threading = notation(at(units, "threading")!, (text) =>
     parseThreading(text, staticShaft === undefined ? {} : { staticShaft }),
   );
-  const lifts = readLifts(plan, highestShaft(threading));
   checkLength(ends, unitEnds, threading.length, "units");
-  checkLength(picks, picksPerRow, lifts.length, "rows");
-
-  const draft: UnitDraft = {
-    ...readGround(section, { unitEnds, picksPerRow }),
+  const fit = { unitEnds, picksPerRow: picks === undefined ? 1 : readCounts(picks) };
+  return {
+    ...readGround(at(top, "ground")!, fit),
     unitEnds,
     threading,
-    lifts,
-    picksPerRow,
+    patternShafts: highestShaft(threading),
   };
-  try {
-    checkDraft(draft);
-  } catch (error) {
-    throw notationError(picks, error, 0, "too-large");
-  }
-  return draft;
 }
 
 export function highestShaft(threading: readonly UnitShafts[]): number {

@@ -1,6 +1,6 @@
 import type { Limits, Repeat, Severity, Waiver } from "@drawcord/check";
-import type { Action } from "@drawcord/ground";
-import type { UnitDraft } from "@drawcord/units";
+import type { Action, ShaftSet } from "@drawcord/ground";
+import type { UnitDraft, WovenBlock } from "@drawcord/units";
 import type { Quantity, Reed, Sley, Yarn } from "@drawcord/yarn";
 import type { Place } from "../place.js";
 import type { Path } from "../tree/spot.js";
@@ -103,6 +103,20 @@ export interface RecipePiece {
   readonly draft: UnitDraft;
   /** What is allowed of it. */
   readonly limits: Limits;
+  /** The yarn of each pick by its name, pick 1 first; repeats over the picks. */
+  readonly wefts: readonly string[];
+  /** Its finished length, where one is known. */
+  readonly length?: Quantity;
+  /** The whole rows that come nearest to its length, hems with it, where they can be worked out. */
+  readonly wantedRows?: number;
+  /** Rows that no whole repeat of a block that fills the length had room in. */
+  readonly over: number;
+  /** The lines of its weaving order, each with its number of repeats, where it is of blocks. */
+  readonly order?: readonly WovenBlock[];
+  /** The rows of the blocks that the order names. */
+  readonly blocks?: Readonly<Record<string, readonly ShaftSet[]>>;
+  /** The way to its section in the text; empty in a recipe that is a single piece. */
+  readonly path: Path;
 }
 
 /** A recipe as it was read: every notation worked out, every section plain data. */
@@ -120,6 +134,8 @@ export interface Recipe {
   readonly weave?: string;
   /** The shaft number that stands for static units. */
   readonly staticShaft?: number;
+  /** The yarn of each end by its name, end 1 first; repeats over the ends. */
+  readonly warp: readonly string[];
   /** In the order of the text. */
   readonly yarns: readonly RecipeYarn[];
   readonly cloth: RecipeCloth;

@@ -5,10 +5,16 @@ import { type Quantity, writeQuantity } from "@drawcord/yarn";
 import { stringify } from "yaml";
 import { formatRecipe } from "./format.js";
 import { commonStep } from "./ground.js";
+import { piecesText, standsInPieces, weftsText } from "./pieces/write.js";
+import { printYarnOrder } from "./pieces/yarn-order.js";
 import type { Recipe, RecipeYarn } from "./types.js";
 
 /** What a recipe says, without the file that says it. */
-export type RecipeData = Omit<Recipe, "file" | "version" | "pieces" | "place" | "rowPlaces" | "unitPlaces">;
+export type RecipeData = Omit<
+  Recipe,
+  "file" | "version" | "pieces" | "warp" | "place" | "rowPlaces" | "unitPlaces"
+> &
+  Partial<Pick<Recipe, "pieces" | "warp">>;
 
 /**
  * Writes a recipe in its canonical layout, so that it reads back as the same. To change a recipe that someone wrote, with
@@ -17,7 +23,8 @@ export type RecipeData = Omit<Recipe, "file" | "version" | "pieces" | "place" | 
  * @example readRecipe(writeRecipe(readRecipe(text, "least")), "again").draft.threading // [[1], [2]]
  */
 export function writeRecipe(recipe: RecipeData): string {
-  const { draft, cloth, project, loom, limits, levels } = recipe;
+  const { draft, cloth, project, loom, limits, levels, pieces = [], warp = ["warp"] } = recipe;
+  const inPieces = standsInPieces(pieces);
   const document = {
     recipe: 1,
     title: recipe.title,
@@ -27,7 +34,13 @@ export function writeRecipe(recipe: RecipeData): string {
       threading: printThreading(draft.threading),
       static: recipe.staticShaft,
     },
-    lifts: { picks: counts(draft.picksPerRow), rows: printLifts(draft.lifts) },
+    ...(inPieces
+      ? { pieces: piecesText(pieces, { counts, limits: limitsOf }) }
+      : { lifts: { picks: counts(draft.picksPerRow), rows: printLifts(draft.lifts) } }),
+    colours: {
+      warp: warp.every((yarn) => yarn === "warp") ? undefined : printYarnOrder(warp),
+      ...(inPieces || pieces.length === 0 ? {} : weftsText({ draft, wefts: pieces[0]!.wefts })),
+    },
     yarns: Object.fromEntries(recipe.yarns.map((yarn) => [yarn.name, yarnOf(yarn)])),
     cloth: {
       sett: text(cloth.sett),

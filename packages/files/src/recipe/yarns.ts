@@ -7,11 +7,12 @@ import type { RecipeYarn } from "./types.js";
 
 /**
  * The section `yarns`, whose shape was checked.
- * @throws {FileError} `unknown-key` for a yarn that is neither the warp nor a weft of the ground
+ * @param used the yarns that ends and picks are of, by their names
+ * @throws {FileError} `unknown-key` for a yarn that is neither the warp nor a weft of the ground, and that no order names
  */
-export function readYarns(section: Spot | undefined, ground: Ground): readonly RecipeYarn[] {
+export function readYarns(section: Spot | undefined, used: ReadonlySet<string>): readonly RecipeYarn[] {
   if (section === undefined) return [];
-  const known = new Set(["warp", "weft", ...weftsOf(ground)]);
+  const known = new Set(["warp", "weft", ...used]);
   return entries(section).map(([name, spot]) => {
     if (!known.has(name)) {
       throw wrong(

@@ -10,6 +10,36 @@ const shafts = (description: string, examples: readonly unknown[]): Schema => ({
 const endsOfSelvedge = (side: string): Schema =>
   shafts(`The ground shaft of each end of the ${side} selvedge, from left to right.`, ["1 2 1 2", "(1 2)*4"]);
 
+/** The steps of a treadling. */
+export const stepsSchema: Schema = {
+  description: "What each pick does to the ground shafts, first pick first; repeats over the picks.",
+  examples: [
+    [
+      { raise: 1, sink: 2 },
+      { raise: 2, sink: 1 },
+    ],
+  ],
+  type: "array",
+  minItems: 1,
+  items: {
+    description: "The ground shafts raised and sunk on one pick, and its weft.",
+    examples: [{ raise: 4, sink: 1 }],
+    type: "object",
+    additionalProperties: false,
+    minProperties: 1,
+    properties: {
+      raise: shafts("The shafts raised on this pick; none when left out.", ["4", "1 3", "none"]),
+      sink: shafts("The shafts sunk on this pick; none when left out.", ["1", "2 4", "none"]),
+      weft: {
+        description: "The weft of this pick, by its name under `yarns`; the ground weft when left out.",
+        examples: ["pattern"],
+        type: "string",
+        pattern: "\\S",
+      },
+    },
+  },
+};
+
 /** The section `ground`. */
 export const groundSchema: Schema = {
   title: "Ground",
@@ -54,34 +84,7 @@ export const groundSchema: Schema = {
       "1 2 3 4",
       "1-8",
     ]),
-    steps: {
-      description: "What each pick does to the ground shafts, first pick first; repeats over the picks.",
-      examples: [
-        [
-          { raise: 1, sink: 2 },
-          { raise: 2, sink: 1 },
-        ],
-      ],
-      type: "array",
-      minItems: 1,
-      items: {
-        description: "The ground shafts raised and sunk on one pick, and its weft.",
-        examples: [{ raise: 4, sink: 1 }],
-        type: "object",
-        additionalProperties: false,
-        minProperties: 1,
-        properties: {
-          raise: shafts("The shafts raised on this pick; none when left out.", ["4", "1 3", "none"]),
-          sink: shafts("The shafts sunk on this pick; none when left out.", ["1", "2 4", "none"]),
-          weft: {
-            description: "The weft of this pick, by its name under `yarns`; the ground weft when left out.",
-            examples: ["pattern"],
-            type: "string",
-            pattern: "\\S",
-          },
-        },
-      },
-    },
+    steps: stepsSchema,
     selvedge: {
       description:
         "Ends outside the units, which the pattern harness never draws: on ground shafts named end by end, or in a weave of their own.",

@@ -2,6 +2,7 @@ import type { Schema } from "../tree/json-schema.js";
 import { clothSchema, loomSchema, projectSchema, statedSchema, yarnsSchema } from "./cloth.js";
 import { groundSchema } from "./ground.js";
 import { limitsSchema, waiveSchema } from "./limits.js";
+import { coloursSchema, piecesSchema } from "./pieces.js";
 import { liftsSchema, unitsSchema } from "./units.js";
 
 /** The version of the recipe format that this package reads. */
@@ -17,7 +18,8 @@ export const recipeSchema: Schema = {
   description: "A figured cloth: its ground, its units and how they are threaded, and the lifts.",
   type: "object",
   additionalProperties: false,
-  required: ["recipe", "ground", "units", "lifts"],
+  required: ["recipe", "ground", "units"],
+  anyOf: [{ required: ["lifts"] }, { required: ["pieces"] }],
   properties: {
     recipe: {
       description: "The version of this format.",
@@ -34,6 +36,8 @@ export const recipeSchema: Schema = {
     ground: groundSchema,
     units: unitsSchema,
     lifts: liftsSchema,
+    pieces: piecesSchema,
+    colours: coloursSchema,
     yarns: yarnsSchema,
     cloth: clothSchema,
     project: projectSchema,

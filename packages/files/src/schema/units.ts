@@ -1,4 +1,5 @@
 import type { Schema } from "../tree/json-schema.js";
+import { weftSchema, weftsSchema } from "./wefts.js";
 
 /** A number for all, or one each as a list or in words: `4*10 6`. */
 const counts = (description: string, examples: readonly unknown[]): Schema => ({
@@ -65,47 +66,71 @@ const picture: Schema = {
   pattern: "\\S",
 };
 
+const picks = counts("Picks for which each row is held: one number for all, or one for each.", [4, "4*30 8"]);
+
+const blocks: Schema = {
+  description:
+    "Parts of the lift plan by name, to be put together under `order`; with `pieces`, for all of them.",
+  examples: [{ moth: { rows: [9, "1 3-5 9"] } }],
+  type: "object",
+  minProperties: 1,
+  additionalProperties: {
+    description: "One block: rows or a picture, and the yarn of its wefts where it is not the piece's.",
+    examples: [{ rows: [9, "1 3-5 9"] }],
+    type: "object",
+    additionalProperties: false,
+    oneOf: [{ required: ["rows"] }, { required: ["picture"] }],
+    properties: { rows, picture, weft: weftSchema, wefts: weftsSchema },
+  },
+};
+
+const order: Schema = {
+  description:
+    "The blocks in weaving order, the first woven first, each with what is done to it: `*3`, `on 9-16`, `upside-down`, `mirrored on 1-8`, `turned on 1-8`, `exchanged on 1-8`, `*4 every-other turned on 1-8`, `half-drop on 1-4 beside 5-8`, `brick on 1-8`, `framed 2 rows of 1-9 beside 9`, `fitted to 60 rows`, `*fill` to the length of the piece; `moth with edge` draws both in the same rows.",
+  examples: [["border", "moth *3 with edge", "moth upside-down", "border exchanged on 1-8"]],
+  type: "array",
+  minItems: 1,
+  items: {
+    description: "A block, and what is done to it.",
+    examples: ["moth *2 upside-down"],
+    type: "string",
+    pattern: "\\S",
+  },
+};
+
 /** The section `lifts`. */
 export const liftsSchema: Schema = {
   title: "Lifts",
   description:
-    "The pattern shafts drawn in each row: as rows, as a picture, or as named blocks in weaving order.",
+    "The pattern shafts drawn in each row: as rows, as a picture, or as named blocks in weaving order; with `pieces`, the blocks and the picks that they share.",
   examples: [{ picks: 4, rows: [9, "1 3-5 9", "none"] }],
   type: "object",
   additionalProperties: false,
   required: ["picks"],
+  oneOf: [
+    { required: ["rows"] },
+    { required: ["picture"] },
+    { required: ["order"] },
+    { required: ["blocks"], not: { required: ["order"] } },
+  ],
+  dependentRequired: { order: ["blocks"] },
+  properties: { picks, rows, picture, blocks, order },
+};
+
+/** The lifts of one of the `pieces`. */
+export const liftsOfPieceSchema: Schema = {
+  description:
+    "The lifts of the piece: rows, a picture, or blocks in weaving order, its own and those that all share.",
+  examples: [{ order: ["hem", "moth *fill", "hem"] }],
+  type: "object",
+  additionalProperties: false,
   oneOf: [{ required: ["rows"] }, { required: ["picture"] }, { required: ["order"] }],
-  dependentRequired: { blocks: ["order"], order: ["blocks"] },
+  dependentRequired: { blocks: ["order"] },
   properties: {
-    picks: counts("Picks for which each row is held: one number for all, or one for each.", [4, "4*30 8"]),
+    picks: { ...picks, description: "Picks for which each row is held; those of all pieces when left out." },
     rows,
     picture,
-    blocks: {
-      description: "Parts of the lift plan by name, to be put together under `order`.",
-      examples: [{ moth: { rows: [9, "1 3-5 9"] } }],
-      type: "object",
-      minProperties: 1,
-      additionalProperties: {
-        description: "One block: rows or a picture.",
-        examples: [{ rows: [9, "1 3-5 9"] }],
-        type: "object",
-        additionalProperties: false,
-        oneOf: [{ required: ["rows"] }, { required: ["picture"] }],
-        properties: { rows, picture },
-      },
-    },
-    order: {
-      description:
-        "The blocks in weaving order, the first woven first, each with what is done to it: `*3`, `upside-down`, `mirrored on 1-8`, `turned on 1-8`, `exchanged on 1-8`, `*4 every-other turned on 1-8`, `half-drop on 1-4 beside 5-8`, `brick on 1-8`, `framed 2 rows of 1-9 beside 9`, `fitted to 60 rows`.",
-      examples: [["border", "moth *3", "moth upside-down", "border exchanged on 1-8"]],
-      type: "array",
-      minItems: 1,
-      items: {
-        description: "A block, and what is done to it.",
-        examples: ["moth *2 upside-down"],
-        type: "string",
-        pattern: "\\S",
-      },
-    },
+    blocks: { ...blocks, description: "Blocks of this piece alone." },
+    order,
   },
 };

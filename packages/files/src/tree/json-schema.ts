@@ -16,8 +16,13 @@ export interface Schema {
   /** What keys there may be, where all take the same value. */
   readonly propertyNames?: { readonly enum: readonly string[] };
   readonly minProperties?: number;
-  /** Of these keys exactly one. */
-  readonly oneOf?: readonly { readonly required: readonly [string] }[];
+  /** Of these keys exactly one, some of them only without another. */
+  readonly oneOf?: readonly {
+    readonly required: readonly [string];
+    readonly not?: { readonly required: readonly [string] };
+  }[];
+  /** Of these keys at least one. */
+  readonly anyOf?: readonly { readonly required: readonly [string] }[];
   /** Keys that bring others with them. */
   readonly dependentRequired?: Readonly<Record<string, readonly string[]>>;
   readonly items?: Schema;

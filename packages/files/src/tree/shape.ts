@@ -144,8 +144,14 @@ export function unknownKey(key: string, known: readonly string[], path: Path): s
 }
 
 function checkChoice(value: Spot, schema: Schema, seen: ReadonlySet<string>): void {
+  const some = schema.anyOf?.map(({ required }) => required[0]);
+  if (some?.some((key) => seen.has(key)) === false) {
+    throw wrong(value, "missing-key", `${subject(value.path)} needs the key "${some[0]}"`);
+  }
   if (schema.oneOf === undefined) return;
-  const choices = schema.oneOf.map(({ required }) => required[0]);
+  const choices = schema.oneOf
+    .filter(({ not }) => not === undefined || !seen.has(not.required[0]))
+    .map(({ required }) => required[0]);
   const chosen = choices.filter((key) => seen.has(key));
   if (chosen.length === 1) return;
   const list = choices.map((key) => `"${key}"`).join(" or ");

@@ -299,7 +299,7 @@ describe("a notation that goes wrong is answered at its column", () => {
     [
       "a change of a block that there is not",
       least(/lifts:.*\n/, "lifts:\n  picks: 2\n  blocks: { moth: { rows: [1] } }\n  order: [moth wild]\n"),
-      '7:16: lifts.order, item 1: "wild" was found; expected *N, upside-down, mirrored, turned, exchanged, brick, half-drop, framed, fitted',
+      '7:16: lifts.order, item 1: "wild" was found; expected *N, *fill, on, upside-down, mirrored, turned, exchanged, brick, half-drop, framed, fitted, with',
     ],
     [
       "blocks without end",
@@ -415,7 +415,7 @@ describe("a harmless answer is given to", () => {
       "5:8: this is not a text file: it holds the control character U+001B",
     );
     expect(answerTo(`${leastRecipe}"\\e[2J": 1\n`)).toBe(
-      '5:1: unknown key "<U+001B>[2J"; the keys here are recipe, title, ground, units, lifts, yarns, cloth, project, loom, limits, waive, stated, notes',
+      '5:1: unknown key "<U+001B>[2J"; the keys here are recipe, title, ground, units, lifts, pieces, colours, yarns, cloth, project, loom, limits, waive, stated, notes',
     );
   });
 

@@ -14,6 +14,11 @@ export function meaning(
     });
     return {
       ...rest,
+      // How the rows are put together is the text's, what they are is the recipe's.
+      pieces: rest.pieces.map(({ order: _order, blocks: _blocks, over: _over, ...piece }) => ({
+        ...piece,
+        over: 0,
+      })),
       yarns: yarns.map((yarn) => ({ ...yarn, count: placeless(yarn.count) })),
       stated: stated.map(placeless),
       cloth: {

@@ -15,7 +15,18 @@ describe("a recipe with every section", () => {
 
   it("is a single piece by the recipe's own title, woven as often as the project says", () => {
     const { draft, limits } = recipe;
-    expect(recipe.pieces).toEqual([{ name: "Moth and lantern runner", count: 4, draft, limits }]);
+    const [piece] = recipe.pieces;
+    expect(recipe.pieces).toHaveLength(1);
+    expect(piece).toMatchObject({
+      name: "Moth and lantern runner",
+      count: 4,
+      draft,
+      limits,
+      path: [],
+      over: 0,
+    });
+    expect(piece!.wefts).toEqual(["weft", "weft", "gold", "weft"]);
+    expect(recipe.warp).toEqual(["warp"]);
     expect(readRecipe(leastRecipe, "least").pieces).toMatchObject([{ name: "", count: 1 }]);
   });
 
