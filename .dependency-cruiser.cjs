@@ -12,6 +12,7 @@ const may = {
   review: ["base", "yarn", "units", "check", "causes", "files"],
   page: ["base"],
   sheet: ["base", "grid", "yarn", "ground", "units", "check", "causes", "files", "review", "page"],
+  follow: ["base", "grid", "yarn", "ground", "units", "check", "causes", "files", "review"],
   cli: [
     "base",
     "grid",
@@ -25,6 +26,7 @@ const may = {
     "review",
     "page",
     "sheet",
+    "follow",
   ],
 };
 
@@ -48,7 +50,7 @@ module.exports = {
       severity: "error",
       comment: "these packages run unchanged in a browser",
       from: {
-        path: "^packages/((base|grid|yarn|ground|units|chart|check|causes|files|review|sheet)/src/|page/src/(?!print))",
+        path: "^packages/((base|grid|yarn|ground|units|chart|check|causes|files|review|sheet|follow)/src/|page/src/(?!print))",
       },
       to: { dependencyTypes: ["core"] },
     },

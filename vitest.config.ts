@@ -6,6 +6,7 @@ export default defineConfig({
   ssr: { resolve: { conditions: ["@drawcord/source", ...defaultServerConditions] } },
   test: {
     include: ["packages/*/test/**/*.test.ts", "tests/**/*.test.ts"],
+    globalSetup: ["tests/scripts/bundles.mjs"],
     setupFiles: ["tests/support/seed.ts"],
     // By default one core is left idle, and on two that is half of them.
     maxWorkers: "100%",

@@ -18,7 +18,8 @@ const entriesOf = ({ entries, specifier }: Package) =>
 /** The sources of a package. */
 const sourcesOf = ({ src }: Package) =>
   readdirSync(src, { recursive: true, encoding: "utf8" })
-    .filter((file) => file.endsWith(".ts"))
+    // The script of a page needs a page about it.
+    .filter((file) => file.endsWith(".ts") && !file.startsWith("browser/"))
     .sort()
     .map((file) => ({ file, path: join(src, file) }));
 

@@ -17,6 +17,10 @@ export const registry: Registry = {
     summary: "draw the cloth end by end and pick by pick",
     load: () => import("./commands/expand.js"),
   },
+  follow: {
+    summary: "write a page to weave by, for a tablet on the loom",
+    load: () => import("./commands/follow.js"),
+  },
   format: {
     summary: "lay recipes out in the one way they share",
     load: () => import("./commands/format.js"),

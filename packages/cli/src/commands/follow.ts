@@ -1,0 +1,66 @@
+import { extname } from "node:path";
+import { many } from "@drawcord/base";
+import { type Recipe, readRecipe } from "@drawcord/files";
+import { FollowError, followPage, followPlan } from "@drawcord/follow";
+import { checkRecipe } from "@drawcord/review";
+import { defineCommand } from "../command.js";
+import { CliError } from "../error.js";
+import { input } from "../inputs.js";
+import { onlyRecipes } from "../only-recipes.js";
+import { oneLine } from "../printable.js";
+import { writeWhole } from "../write-whole.js";
+
+export const command = defineCommand({
+  operands: "FILE",
+  help: `Writes a page to weave by, for a phone or tablet on the loom: the row that is woven in large type, the handles to draw and to let go, the treadle and the weft of each pick, what comes next, and how far the cloth is. It goes on and back by touch, keys or a foot pedal, marks slips, leads back through picks to take out, and keeps the place and a log of who wove what.
+
+The page is one file and asks for nothing from elsewhere; the place and the log stay in the browser of the device. For FILE, - is standard input.`,
+  examples: [
+    ["drawcord follow runner.recipe.yaml -o runner-loom.html", "writes the page; open it in any browser"],
+  ],
+  options: {
+    output: { type: "string", short: "o", value: "FILE", help: "the file to write; its name ends in .html" },
+    force: { type: "boolean", help: "replace a file that is there" },
+  },
+  async run({ operands, options: { force, output } }, io) {
+    if (output === undefined) {
+      throw new CliError(
+        "missing-value",
+        "drawcord follow: name the file to write, as in -o runner-loom.html",
+        {
+          option: "output",
+        },
+      );
+    }
+    if (extname(output).toLowerCase() !== ".html") {
+      throw new CliError("unknown-format", `${output}: a page for the loom is written as .html`, {
+        file: output,
+      });
+    }
+    const source = input(operands[0]!, io);
+    const bytes = await source.read();
+    onlyRecipes(bytes, source.name, "only recipes have lifts to follow");
+    const page = pageOf(readRecipe(bytes, source.name));
+    await writeWhole(output, io.cwd, [page], { force });
+    await io.stdout.write(`${oneLine(output)} was written\n`);
+    return 0;
+  },
+});
+
+function pageOf(recipe: Recipe): string {
+  try {
+    return followPage(followPlan(recipe, cautionOf(recipe)));
+  } catch (error) {
+    if (!(error instanceof FollowError)) throw error;
+    throw new CliError("no-sheet", error.message, { file: recipe.file });
+  }
+}
+
+/** A recipe with errors is followed all the same, but not unwarned. */
+function cautionOf(recipe: Recipe): { readonly caution?: string } {
+  const { error } = checkRecipe(recipe).summary;
+  if (error === 0) return {};
+  return {
+    caution: `The checker finds ${many(error, "error")} in this recipe: look at them before you weave.`,
+  };
+}

@@ -1,0 +1,29 @@
+import type { Recipe } from "@drawcord/files";
+import { followPlan } from "@drawcord/follow";
+import fc from "fast-check";
+import { draft } from "../../units/test/arbitraries.js";
+import { smallRecipe } from "./recipes.js";
+
+/** A recipe of any draft, woven once to three times. */
+export const anyRecipe: fc.Arbitrary<Recipe> = fc
+  .record({ draft: draft(), count: fc.integer({ min: 1, max: 3 }), from: fc.constantFrom("left", "right") })
+  .map(({ count, draft: any, from }) => ({
+    ...smallRecipe,
+    draft: any,
+    pieces: [{ ...smallRecipe.pieces[0]!, draft: any, count }],
+    cloth: { firstPickFrom: from as "left" | "right" },
+  }));
+
+/** A plan to follow, and a place in it. */
+export const planAndPlace = anyRecipe.chain((recipe) => {
+  const plan = followPlan(recipe);
+  const picks = plan.pieces[0]!.picks.reduce((sum, row) => sum + row, 0);
+  return fc.record({
+    recipe: fc.constant(recipe),
+    plan: fc.constant(plan),
+    place: fc.record({
+      turn: fc.integer({ min: 0, max: plan.pieces[0]!.count - 1 }),
+      woven: fc.integer({ min: 0, max: picks }),
+    }),
+  });
+});

@@ -1,0 +1,173 @@
+import { followPlan } from "@drawcord/follow";
+import { expand } from "@drawcord/units";
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import {
+  back,
+  backRow,
+  forward,
+  forwardRow,
+  type Place,
+  placeWithin,
+  START,
+  takeOut,
+  turnsOf,
+} from "../src/place/place.js";
+import { stepAt } from "../src/place/step.js";
+import { inWords } from "../src/place/words.js";
+import type { FollowPlan } from "../src/plan/types.js";
+import { anyRecipe, planAndPlace } from "./arbitraries.js";
+import { exampleRecipe, smallRecipe } from "./recipes.js";
+
+/** Every place from the first pick to the end of the last piece. */
+function wayThrough(plan: FollowPlan): Place[] {
+  const way = [START];
+  for (let next = forward(plan, START); next !== way.at(-1); next = forward(plan, next)) way.push(next);
+  return way;
+}
+
+const hands = (
+  held: ReadonlySet<number>,
+  { draw, letGo }: { draw: readonly number[]; letGo: readonly number[] },
+) => {
+  for (const handle of draw) expect(held.has(handle)).toBe(false);
+  for (const handle of letGo) expect(held.has(handle)).toBe(true);
+  return new Set([...held, ...draw].filter((handle) => !letGo.includes(handle)));
+};
+
+describe("the way through a warp", () => {
+  it("hands that do as they are told hold the lift of every row, in every piece", () =>
+    fc.assert(
+      fc.property(anyRecipe, (recipe) => {
+        const plan = followPlan(recipe);
+        const { rowOfPick } = expand(recipe.draft);
+        let held: ReadonlySet<number> = new Set();
+        for (const place of wayThrough(plan)) {
+          const step = stepAt(plan, place);
+          if (step === undefined) {
+            held = new Set();
+            continue;
+          }
+          held = hands(held, step);
+          const lift = recipe.draft.lifts[rowOfPick[place.woven]!]!;
+          expect([...held].sort((a, b) => a - b)).toEqual([...new Set(lift)]);
+        }
+      }),
+    ));
+
+  it("every treadle moves the shafts of its pick's step, and no treadle means that none moves", () =>
+    fc.assert(
+      fc.property(anyRecipe, (recipe) => {
+        const plan = followPlan(recipe);
+        const { steps } = recipe.draft.ground;
+        for (const place of wayThrough(plan)) {
+          const step = stepAt(plan, place);
+          if (step === undefined) continue;
+          const { raise, sink } = steps[place.woven % steps.length]!;
+          const treadle = plan.treadles[step.treadle - 1];
+          expect(treadle ?? { raise: [], sink: [] }).toEqual({ raise, sink });
+        }
+      }),
+    ));
+
+  it("a shuttle is thrown from where it lies", () =>
+    fc.assert(
+      fc.property(anyRecipe, (recipe) => {
+        const plan = followPlan(recipe);
+        let lies = new Map<number, string>();
+        for (const place of wayThrough(plan)) {
+          if (place.woven === 0) lies = new Map();
+          const step = stepAt(plan, place);
+          if (step === undefined) continue;
+          expect(step.from).toBe(lies.get(step.weft) ?? recipe.cloth.firstPickFrom);
+          lies.set(step.weft, step.from === "left" ? "right" : "left");
+        }
+      }),
+    ));
+
+  it("goes back as it went on", () =>
+    fc.assert(
+      fc.property(planAndPlace, ({ plan, place }) => {
+        const next = forward(plan, place);
+        if (next !== place) expect(back(plan, next)).toEqual(place);
+      }),
+    ));
+
+  it("goes on by rows to the first pick of each, and back by rows to the same", () =>
+    fc.assert(
+      fc.property(planAndPlace, ({ plan, place }) => {
+        const next = forwardRow(plan, place);
+        const step = stepAt(plan, next);
+        if (step !== undefined) expect(step.pickOfRow).toBe(0);
+        if (next.turn === place.turn && next.woven > place.woven) {
+          const begun = backRow(plan, next);
+          expect(begun.woven).toBeLessThanOrEqual(place.woven);
+          expect(stepAt(plan, begun)!.row).toBe(stepAt(plan, place)!.row);
+        }
+      }),
+    ));
+
+  it("picks come out in the shed in which they went in, the last first, and then weaving goes on", () =>
+    fc.assert(
+      fc.property(planAndPlace, fc.nat(), ({ plan, place }, n) => {
+        if (place.woven === 0) return;
+        const until = n % place.woven;
+        let out = takeOut(place, until);
+        for (let pick = place.woven - 1; pick >= until; pick--) {
+          const taken = stepAt(plan, out)!;
+          const woven = stepAt(plan, { turn: place.turn, woven: pick })!;
+          expect({ ...taken, draw: [], letGo: [], out: false }).toEqual({ ...woven, draw: [], letGo: [] });
+          expect(taken.out).toBe(true);
+          out = forward(plan, out);
+        }
+        expect(out).toEqual({ turn: place.turn, woven: until });
+      }),
+    ));
+
+  it("hands that take out as they are told hold the lift of every row", () =>
+    fc.assert(
+      fc.property(planAndPlace, ({ plan, place }) => {
+        const { picks } = turnsOf(plan)[place.turn]!;
+        let held: ReadonlySet<number> = new Set();
+        let at = takeOut({ turn: place.turn, woven: picks }, 0);
+        while (at.until !== undefined) {
+          const step = stepAt(plan, at)!;
+          held = hands(held, step);
+          expect([...held].sort((a, b) => a - b)).toEqual([...step.lift.handles]);
+          at = forward(plan, at);
+        }
+      }),
+    ));
+
+  it("a place that was written down for another cloth is made one of this", () =>
+    fc.assert(
+      fc.property(planAndPlace, fc.double(), fc.double(), ({ plan }, turn, woven) => {
+        const place = placeWithin(plan, { turn, woven });
+        const { picks } = turnsOf(plan)[place.turn]!;
+        expect(place.woven).toBeGreaterThanOrEqual(0);
+        expect(place.woven).toBeLessThanOrEqual(picks);
+      }),
+    ));
+});
+
+describe("what is said", () => {
+  const plan = followPlan(smallRecipe);
+
+  it("names the row, the hands, the treadle and the side where a row begins, and no more at its other picks", () => {
+    expect(inWords(plan, { turn: 0, woven: 4 })).toBe(
+      "Row 2. Draw 2. Let go 1, 3. Treadle 1, from the left.",
+    );
+    expect(inWords(plan, { turn: 0, woven: 5 })).toBe("Treadle 2, from the right.");
+    expect(inWords(plan, { turn: 0, woven: 8 })).toBe("Row 3. Let go all. Treadle 1, from the left.");
+    expect(inWords(plan, { turn: 0, woven: 12 })).toBe("This piece is woven. Let go all handles.");
+    expect(inWords(plan, { turn: 1, woven: 12 })).toBe("The last pick is woven.");
+    expect(inWords(plan, { turn: 0, woven: 5, until: 2 })).toBe("Treadle 1, to the left.");
+  });
+
+  it("names the weft where there are several", () => {
+    const band = followPlan(exampleRecipe("band"));
+    expect(inWords(band, START)).toBe("Row 1. Draw nothing. Treadle 1, pattern, from the left.");
+    expect(inWords(band, { turn: 0, woven: 1 })).toBe("Treadle 2, ground weft, from the left.");
+    expect(inWords(band, { turn: 0, woven: 2 })).toBe("Treadle 1, pattern, from the right.");
+  });
+});
