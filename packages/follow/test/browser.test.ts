@@ -261,6 +261,11 @@ describe("at the loom", () => {
       const rows = await page.locator("#log-rows tr td:nth-child(3)").allTextContents();
       expect(rows).toEqual(["wove, piece 1 of 2, rows 1 to 3", "took out, piece 1 of 2, rows 2 to 3"]);
       expect(await page.textContent("#log-slips")).toContain("row 2, pick 2 of it: treadle 4 for 3");
+      await page.click("#log [type=submit]");
+      await page.click("[data-do=slip]");
+      await page.getByText("It is put right").click();
+      await page.click("[data-do=log]");
+      expect(await page.textContent("#log-slips")).toBe("none");
     });
   });
 

@@ -87,8 +87,11 @@ const tools: Readonly<Record<string, () => void>> = {
   back: () => move("back"),
   go: () => askWhere(plan, session.kept.place, jump),
   slip: () =>
-    askSlip(plan, session.kept, (pick, note) =>
-      change(sessions.marked(session, session.kept.place.turn, pick, note, Date.now())),
+    askSlip(
+      plan,
+      session.kept,
+      (pick, note) => change(sessions.marked(session, session.kept.place.turn, pick, note, Date.now())),
+      (index) => change(sessions.unmarked(session, index)),
     ),
   out: () => askOut(plan, session.kept, (until) => jump(takeOut(session.kept.place, until))),
   "weave-on": () => jump({ turn: session.kept.place.turn, woven: session.kept.place.woven }),

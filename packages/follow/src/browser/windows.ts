@@ -56,13 +56,28 @@ export function askWhere(plan: FollowPlan, place: Place, go: (place: Place) => v
 }
 
 /** The window that marks a slip at the pick that was last woven. */
-export function askSlip(plan: FollowPlan, kept: Kept, mark: (pick: number, note: string) => void): void {
+export function askSlip(
+  plan: FollowPlan,
+  kept: Kept,
+  mark: (pick: number, note: string) => void,
+  putRight: (index: number) => void,
+): void {
   const { turn, woven } = kept.place;
   const pick = Math.max(0, woven - 1);
   const note = byId<HTMLInputElement>("slip-note");
   note.value = "";
   say("slip-where", `It is marked at ${pickWords(plan, turn, pick)}, the last that is woven.`);
-  byId("slips").replaceChildren(...slipItems(plan, kept));
+  const items = slipItems(plan, kept);
+  kept.marks.forEach((_, index) => {
+    const button = made("button", "It is put right");
+    button.type = "button";
+    button.onclick = () => {
+      putRight(index);
+      byId<HTMLDialogElement>("slip").close();
+    };
+    items[index]!.append(" ", button);
+  });
+  byId("slips").replaceChildren(...items);
   open("slip", (value) => {
     if (value === "mark") mark(pick, note.value.trim());
   });

@@ -1,7 +1,7 @@
 import type { Recipe, RecipePiece } from "@drawcord/files";
 import { feetOf, type GroundStep } from "@drawcord/ground";
 import { type LoomNeeds, liftWork, loomNeeds } from "@drawcord/units";
-import { toMetric } from "@drawcord/yarn/quantity";
+import { toMetric } from "@drawcord/yarn";
 import { FollowError } from "../error.js";
 import { fingerprint } from "./fingerprint.js";
 import type { FollowLift, FollowPick, FollowPiece, FollowPlan, FollowTreadle, FollowWeft } from "./types.js";
