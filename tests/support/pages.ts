@@ -1,6 +1,4 @@
 import { type Example, examplePicture, rules } from "@drawcord/check";
-import { draftRules, drawdownOf, type ShaftDraft } from "@drawcord/files";
-import { toText } from "@drawcord/grid";
 import { type Formula, formulas } from "@drawcord/yarn";
 
 const CREATED = (what: string, where: string): string =>
@@ -41,30 +39,25 @@ export function formulasPage(): string {
 
 /** The page of rules: what each finding means, why it matters at the loom, how to mend it, and what it looks like. */
 export function rulesPage(): string {
-  const parts = [...rules, ...draftRules].map(
-    ({ name, severity, summary, meaning, reason, mend, source, examples, ...rule }) =>
-      [
-        `## ${name}`,
-        `${severity}: ${summary}`,
-        meaning,
-        `**At the loom.** ${reason}`,
-        `**To mend it.** ${mend}`,
-        ...("limit" in rule && rule.limit !== undefined ? [`**Its limit.** ${rule.limit}`] : []),
-        `Source: ${source}`,
-        ...shown(examples.passes).map((example) => picture("Passes", example)),
-        ...shown(examples.fails).map((example) => picture("Fails", example)),
-      ].join("\n\n"),
+  const parts = rules.map(({ name, severity, summary, meaning, reason, mend, source, examples, ...rule }) =>
+    [
+      `## ${name}`,
+      `${severity}: ${summary}`,
+      meaning,
+      `**At the loom.** ${reason}`,
+      `**To mend it.** ${mend}`,
+      ...("limit" in rule && rule.limit !== undefined ? [`**Its limit.** ${rule.limit}`] : []),
+      `Source: ${source}`,
+      ...examples.passes.map((example) => picture("Passes", example)),
+      ...examples.fails.map((example) => picture("Fails", example)),
+    ].join("\n\n"),
   );
   return page(
     "Rules",
-    "What the checker looks for. A plain shaft draft has rules of its own at the end. Every rule has pictures of cloth that passes and of cloth that fails: `#` is an end over the pick, the first pick is woven at the bottom; where only the plan matters, `#` is a drawn unit, under its shafts. A recipe gives a rule another weight, or switches it off, with `limits: { levels: { thin-area: off } }`, and accepts a finding with `waive`, by the rule, the place and a reason.",
+    "What the checker looks for. The first three are for plain shaft drafts alone. Every rule has pictures of cloth that passes and of cloth that fails: `#` is an end over the pick, the first pick is woven at the bottom; where only the plan matters, `#` is a drawn unit, under its shafts. A recipe gives a rule another weight, or switches it off, with `limits: { levels: { thin-area: off } }`, and accepts a finding with `waive`, by the rule, the place and a reason.",
     CREATED("the rules", "packages/check/src/rules"),
     parts,
   );
-}
-
-function shown(examples: readonly Example[] | ShaftDraft): readonly Example[] {
-  return "shafts" in examples ? [{ title: "a draft", cloth: toText(drawdownOf(examples)) }] : examples;
 }
 
 function picture(verdict: string, example: Example): string {

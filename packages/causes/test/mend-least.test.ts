@@ -1,4 +1,4 @@
-import { type CheckOptions, check, rules } from "@drawcord/check";
+import { type CheckOptions, check, type RuleName, rules } from "@drawcord/check";
 import type { Change, UnitDraft } from "@drawcord/units";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
@@ -27,7 +27,7 @@ function* allLifts({ lifts, threading }: UnitDraft): Iterable<UnitDraft["lifts"]
 }
 
 /** The fewest squares that any lift plan turns after which the rule finds nothing and nothing is worse, by trying all. */
-function fewestTurned(one: UnitDraft, options: CheckOptions, rule: string): number | undefined {
+function fewestTurned(one: UnitDraft, options: CheckOptions, rule: RuleName): number | undefined {
   const before = check(one, options);
   let fewest: number | undefined;
   for (const lifts of allLifts(one)) {
@@ -45,7 +45,7 @@ function fewestTurned(one: UnitDraft, options: CheckOptions, rule: string): numb
 const turns = ({ change }: Change) => change === "draw" || change === "leave";
 
 /** All rules switched off but these. */
-const only = (...names: readonly string[]) =>
+const only = (...names: readonly RuleName[]) =>
   Object.fromEntries(rules.flatMap(({ name }) => (names.includes(name) ? [] : [[name, "off"] as const])));
 
 const limits = {
@@ -56,7 +56,7 @@ const limits = {
 };
 
 /** One of them is mended; the others must not find more. */
-const planted: readonly (readonly [rule: string, besides: readonly string[], repeat?: "both"])[] = [
+const planted: readonly (readonly [rule: RuleName, besides: readonly RuleName[], repeat?: "both"])[] = [
   ["float-length", []],
   ["float-length", [], "both"],
   [

@@ -175,7 +175,7 @@ describe("mends of faults that hide each other", () => {
 
   it("leave the waiver of what was mended behind", () => {
     const options = {
-      waive: [{ rule: "open-cut", reason: "seen", units: [9, 9] as const }],
+      waive: [{ rule: "open-cut" as const, reason: "seen", units: [9, 9] as const }],
       levels: { "uneven-take-up": "off" as const },
     };
     const faulty = { ...good, ground: { ...twill, steps: late } };

@@ -1,8 +1,10 @@
 /** What a mend must not do, told the plain way: every finding after is looked for among those before. */
 import type { Finding, Report, Span } from "@drawcord/check";
 
-const far = ({ limit = 0, measured = 0, rule }: Finding) =>
-  Math.abs(rule === "stated-number" ? measured - limit : measured);
+const far = (finding: Finding) => {
+  if (finding.rule === "stated-number") return Math.abs(finding.measured - finding.limit);
+  return "measured" in finding ? Math.abs(finding.measured) : 0;
+};
 
 const times = (findings: readonly Finding[]) => findings.reduce((sum, { count }) => sum + (count ?? 1), 0);
 
@@ -21,7 +23,9 @@ const alike = (a: Finding, b: Finding) =>
       "alone",
       "waives",
     ] as const
-  ).every((key) => a[key] === b[key]);
+  ).every((key) => said(a, key) === said(b, key));
+
+const said = (finding: object, key: string) => (finding as Readonly<Record<string, unknown>>)[key];
 
 const touch = (a: Span | undefined, b: Span | undefined, slack: number) =>
   a === undefined || b === undefined || (a[0] - slack <= b[1] && b[0] - slack <= a[1]);
@@ -36,7 +40,7 @@ export function worseThan(before: Report, after: Report, mended: readonly string
   const is = after.findings.filter(({ waived }) => waived === undefined);
   return is.filter((finding) => {
     if (mended.includes(finding.rule)) return true;
-    if (finding.waives !== undefined && mended.includes(finding.waives)) return false;
+    if (finding.rule === "unused-waiver" && mended.includes(finding.waives)) return false;
     const kind = was.filter((one) => alike(one, finding));
     if (slip && finding.severity === "note") return kind.length === 0;
     if (times(is.filter((one) => alike(one, finding))) > times(kind)) return true;

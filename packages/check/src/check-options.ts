@@ -1,5 +1,6 @@
+import { checkLimits } from "./check-limits.js";
 import { CheckError } from "./error.js";
-import type { CheckOptions } from "./options.js";
+import type { Options } from "./options.js";
 import { rules } from "./rules.js";
 
 /**
@@ -13,7 +14,7 @@ export function checkOptions({
   levels = {},
   only = [],
   waive = [],
-}: CheckOptions): void {
+}: Options): void {
   for (const [name, perCm] of Object.entries(sett)) {
     if (perCm !== undefined && !(Number.isFinite(perCm) && perCm > 0)) {
       throw new CheckError("bad-sett", `${name} is ${perCm}; expected a number above 0`, {
@@ -22,33 +23,15 @@ export function checkOptions({
       });
     }
   }
-  checkSizes("float", limits.float);
-  checkSizes("warpFloat", limits.warpFloat);
-  checkSizes("weftFloat", limits.weftFloat);
-  for (const [weft, limit] of Object.entries(limits.floatOfWeft ?? {}))
-    checkSizes(`floatOfWeft ${weft}`, limit);
-  checkSizes("stretch", limits.stretch);
-  checkSizes("area", limits.area);
-  checkSizes("drawnArea", limits.drawnArea);
-  checkSizes("undrawnArea", limits.undrawnArea);
-  checkSizes("thinArea", { squares: limits.thinArea });
-  checkSizes("unlikeSides", { times: limits.unlikeSides });
-  for (const name of ["openCuts", "takeUp", "faceShare"] as const) {
-    const share = limits[name];
-    if (share !== undefined && !(share >= 0 && share <= 100)) {
-      throw new CheckError("bad-limit", `${name} is ${share}; expected percent from 0 to 100`, {
-        name,
-        found: share,
-      });
-    }
-  }
+  checkLimits(limits);
   if (repeat !== undefined && !["none", "ends", "picks", "both"].includes(repeat)) {
     throw new CheckError("bad-repeat", `repeat is ${repeat}; expected none, ends, picks or both`, {
       found: repeat,
     });
   }
-  for (const [rule, level] of Object.entries(levels)) {
+  for (const [rule, level] of Object.entries<string | undefined>(levels)) {
     checkRule(rule);
+    if (level === undefined) continue;
     if (!["error", "warning", "note", "off"].includes(level)) {
       throw new CheckError(
         "bad-level",
@@ -62,17 +45,6 @@ export function checkOptions({
   }
   for (const rule of only) checkRule(rule);
   for (const { rule } of waive) checkRule(rule);
-}
-
-function checkSizes(name: string, limit: object | undefined): void {
-  for (const [unit, length] of Object.entries<number | undefined>({ ...limit })) {
-    if (length !== undefined && !(Number.isFinite(length) && length > 0)) {
-      throw new CheckError("bad-limit", `the limit ${name} is ${length} ${unit}; expected a number above 0`, {
-        name,
-        found: length,
-      });
-    }
-  }
 }
 
 function checkRule(name: string): void {

@@ -1,11 +1,13 @@
 import type { BitGrid } from "@drawcord/grid";
 import { expand, type UnitDraft } from "@drawcord/units";
 import { checkOptions } from "./check-options.js";
+import type { CheckOptions, Report } from "./finding.js";
 import { measureDraft, measurePlain } from "./measure/measure.js";
-import type { CheckOptions } from "./options.js";
-import type { Report } from "./report.js";
 import { reportOf } from "./report-of.js";
 import { rules } from "./rules.js";
+import { drawdownOf } from "./shaft-draft/drawdown.js";
+import { settOf } from "./shaft-draft/sett.js";
+import type { ShaftDraft } from "./shaft-draft/types.js";
 
 /**
  * Works a draft out to every end and pick, measures the cloth, and lets every rule look at it.
@@ -27,4 +29,15 @@ export function check(draft: UnitDraft, options: CheckOptions = {}): Report {
 export function checkGrid(drawdown: BitGrid, options: CheckOptions = {}): Report {
   checkOptions(options);
   return reportOf(measurePlain(drawdown, options), rules);
+}
+
+/**
+ * Checks a plain draft: its cloth as `checkGrid` does, at the sett that its spacing gives, and its plan by the rules for it.
+ * @throws {CheckError} as `check`
+ * @example checkShaftDraft(shaftDraft).ok // true
+ */
+export function checkShaftDraft(draft: ShaftDraft, options: CheckOptions = {}): Report {
+  checkOptions(options);
+  const cloth = measurePlain(drawdownOf(draft), { ...options, sett: { ...settOf(draft), ...options.sett } });
+  return reportOf({ ...cloth, shaftDraft: draft }, rules);
 }

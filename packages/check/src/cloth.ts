@@ -5,8 +5,9 @@ import type { Integrity } from "./measure/integrity.js";
 import type { Kinds } from "./measure/kinds.js";
 import type { Patches } from "./measure/patches.js";
 import type { Threads } from "./measure/threads.js";
-import type { CheckOptions } from "./options.js";
+import type { Options } from "./options.js";
 import type { CutTally } from "./report.js";
+import type { ShaftDraft } from "./shaft-draft/types.js";
 
 /** One system of a cloth: its threads are the rows of `grid`. */
 export interface System {
@@ -65,7 +66,7 @@ export interface Figure {
 
 /** A cloth with all that was measured of it: what the rules look at. */
 export interface Cloth {
-  readonly options: CheckOptions;
+  readonly options: Options;
   /** Rows are ends. */
   readonly warp: System;
   /** Rows are picks; its grid is the drawdown. */
@@ -82,4 +83,17 @@ export interface Cloth {
   /** How sure the figure of a plain draft is; left out where a plan tells what is drawn. */
   readonly inferred?: Omit<Inference, "drawn">;
   readonly integrity: Integrity;
+  /** The plain draft that the cloth is woven by; left out for any other. */
+  readonly shaftDraft?: ShaftDraft;
+}
+
+/** A cloth whose units and rows are known, and so its figure. */
+export interface Planned extends Cloth {
+  readonly plan: Plan;
+  readonly figure: Figure;
+}
+
+/** A cloth that a plain draft is the plan of. */
+export interface Drafted extends Cloth {
+  readonly shaftDraft: ShaftDraft;
 }

@@ -1,6 +1,6 @@
 import type { Cloth } from "./cloth.js";
-import type { Finding, Report, Severity } from "./report.js";
-import type { Rule } from "./rules/rule.js";
+import type { ReportOf, Severity, Told } from "./report.js";
+import type { AnyRule, Fact, FindingOf } from "./rules/rule.js";
 import { accepts } from "./waivers.js";
 import { place } from "./words.js";
 
@@ -13,34 +13,37 @@ export const NOT_ASKED_FOR = "it was not asked for";
  * Lets every rule look at a cloth, and sorts what they find.
  * @example findAll(measureDraft(draft, expand(draft), {}), []).findings // []
  */
-export function findAll(
+export function findAll<R extends AnyRule>(
   cloth: Cloth,
-  rules: readonly Rule[],
-): Pick<Report, "ok" | "summary" | "waived" | "rules" | "findings"> {
-  const { levels = {}, only, waive = [] } = cloth.options;
-  const ran: string[] = [];
-  const skipped: { rule: string; reason: string }[] = [];
-  const found: Finding[] = [];
+  rules: readonly R[],
+): Pick<ReportOf<FindingOf<R>>, "ok" | "summary" | "waived" | "rules" | "findings"> {
+  const { waive = [] } = cloth.options;
+  const ran: R["name"][] = [];
+  const skipped: { rule: R["name"]; reason: string }[] = [];
+  const found: (Told & Fact)[] = [];
   const orderOf = new Map(rules.map(({ name }, order) => [name, order]));
-  rules.forEach((rule) => {
-    const asked = only === undefined || only.includes(rule.name);
-    const severity = asked ? (levels[rule.name] ?? rule.severity) : "off";
-    const why = asked ? "it is switched off" : NOT_ASKED_FOR;
-    const reason = severity === "off" ? why : rule.cannot?.(cloth);
-    if (severity === "off" || reason !== undefined) {
-      skipped.push({ rule: rule.name, reason: reason ?? "" });
-      return;
+  for (const rule of rules) {
+    if (rule.plainOnly && cloth.shaftDraft === undefined) continue;
+    const level = levelOf(rule, cloth);
+    if (typeof level === "object") {
+      skipped.push({ rule: rule.name, reason: level.off });
+      continue;
+    }
+    const on = rule.of(cloth);
+    if (typeof on === "string") {
+      skipped.push({ rule: rule.name, reason: on });
+      continue;
     }
     ran.push(rule.name);
-    for (const fact of [...rule.find(cloth, found)]) {
+    for (const fact of [...rule.find(on, found)]) {
       const where = rule.saysPlace ? "" : place(fact);
-      const said = rule.say(fact, cloth);
+      const said = rule.say(fact, on);
       const message = where === "" ? said : `${said}: ${where}`;
-      const finding: Finding = { rule: rule.name, severity, message, ...fact };
+      const finding = { rule: rule.name, severity: level, message, ...fact };
       const waiver = waive.find((one) => accepts(one, finding));
       found.push(waiver === undefined ? finding : { ...finding, waived: waiver.reason });
     }
-  });
+  }
   found.sort(
     (a, b) =>
       WEIGHT[a.severity] - WEIGHT[b.severity] ||
@@ -58,6 +61,15 @@ export function findAll(
     summary,
     waived: found.length - counted.length,
     rules: { ran, skipped },
-    findings: found,
+    // Each was made of the name and a fact of one rule, which the list of all cannot say.
+    findings: found as unknown as FindingOf<R>[],
   };
+}
+
+/** The level of a rule's findings, or why it is not to look. */
+function levelOf({ name, severity }: AnyRule, { options }: Cloth): Severity | { off: string } {
+  const { levels = {}, only } = options;
+  if (only !== undefined && !only.includes(name)) return { off: NOT_ASKED_FOR };
+  const level = levels[name] ?? severity;
+  return level === "off" ? { off: "it is switched off" } : level;
 }

@@ -1,16 +1,14 @@
+import { float } from "./limits/float.js";
 import { type AllowedLength, allowedLength } from "./measured-length.js";
-import type { CheckOptions } from "./options.js";
-
-/** The longest float allowed when the weaver names no limit, in cloth that is worn or washed often (common practice). */
-const USUAL_MM = 6;
+import type { Options } from "./options.js";
 
 /**
  * The longest float allowed along an end (`warp`) or along a pick of the weft by that name. A float along an end passes
  * picks, so it is as long as the picks lie close; a float along a pick passes ends.
  * @example allowedFloat({ sett: { picksPerCm: 10 } }, "warp").threads // 6
  */
-export function allowedFloat(options: CheckOptions, system: "warp" | "weft", weft = ""): AllowedLength {
+export function allowedFloat(options: Options, system: "warp" | "weft", weft = ""): AllowedLength {
   const { limits = {} } = options;
   const own = system === "warp" ? limits.warpFloat : (limits.floatOfWeft?.[weft] ?? limits.weftFloat);
-  return allowedLength(options, system === "warp" ? "pick" : "end", own ?? limits.float ?? { mm: USUAL_MM });
+  return allowedLength(options, system === "warp" ? "pick" : "end", own ?? limits.float ?? float.usual);
 }

@@ -1,22 +1,20 @@
-export { check, checkGrid } from "./check.js";
-export type { Cloth, Figure, Plan, Squares, System } from "./cloth.js";
+export { check, checkGrid, checkShaftDraft } from "./check.js";
+export type { Cloth, Figure, Plan, Planned, Squares, System } from "./cloth.js";
 export { CheckError, type CheckErrorCode } from "./error.js";
+export type { CheckOptions, Finding, Report, RuleName, Waiver } from "./finding.js";
 export { NOT_ASKED_FOR } from "./findings.js";
+export { type FindingBy, findingsOf } from "./findings-of.js";
 export { allowedFloat } from "./float-limit.js";
+export type { Limit } from "./limits/limit.js";
+export { type Limits, limits } from "./limits.js";
 export type { AllowedLength } from "./measured-length.js";
-export type {
-  AreaLimit,
-  CheckOptions,
-  FloatLimit,
-  Limits,
-  LoomOptions,
-  Repeat,
-  Sett,
-  StatedNumber,
-  StretchLimit,
-  Waiver,
-} from "./options.js";
-export type { CutTally, Finding, FloatTally, Report, Severity, Span, Spread } from "./report.js";
+export type { LoomOptions, Repeat, Sett, StatedNumber } from "./options.js";
+export { partsOf } from "./parts-of.js";
+export type { CutTally, FloatTally, Severity, Span, Spread, Where } from "./report.js";
 export { examplePicture } from "./rules/example-picture.js";
+export type { Part } from "./rules/parts.js";
 export type { Example, Fact, Rule } from "./rules/rule.js";
 export { rules } from "./rules.js";
+export { drawdownOf, shaftsMoved } from "./shaft-draft/drawdown.js";
+export { settOf } from "./shaft-draft/sett.js";
+export type { ShaftDraft, Shedding, ThreadLook, ThreadMeasure, ThreadUnit } from "./shaft-draft/types.js";

@@ -1,5 +1,5 @@
 import { many } from "@drawcord/base";
-import type { CheckOptions } from "./options.js";
+import type { Options } from "./options.js";
 import { figure, figureBeyond } from "./words.js";
 
 /** The sett that is assumed when none is known, in threads a cm: the usual float of 6 mm is then 12 threads. */
@@ -21,7 +21,7 @@ export interface AllowedLength {
 
 /** A limit in threads or in mm, or the tighter of both, at the sett. */
 export function allowedLength(
-  { sett = {} }: CheckOptions,
+  { sett = {} }: Options,
   passed: "end" | "pick",
   limit: { readonly threads?: number | undefined; readonly mm?: number | undefined },
 ): AllowedLength {
@@ -45,7 +45,7 @@ export function allowedLength(
 export function measuredLength(
   threads: number,
   { mm, perCm, assumed, threads: limit }: AllowedLength,
-): { readonly measured: number; readonly limit: number; readonly unit: string } {
+): { readonly measured: number; readonly limit: number; readonly unit: "threads" | "mm" } {
   if (mm === undefined || assumed) return { measured: threads, limit, unit: "threads" };
   return { measured: (threads * 10) / perCm, limit: mm, unit: "mm" };
 }

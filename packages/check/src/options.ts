@@ -1,57 +1,10 @@
+import type { Limits } from "./limits.js";
 import type { Severity, Span } from "./report.js";
 
 /** Threads in a centimetre, as the cloth lies on the loom. */
 export interface Sett {
   readonly endsPerCm?: number;
   readonly picksPerCm?: number;
-}
-
-/** The longest float allowed, in threads, in mm at the sett, or in both (then the tighter holds). */
-export interface FloatLimit {
-  readonly threads?: number;
-  readonly mm?: number;
-}
-
-/** What the weaver allows. */
-export interface Limits {
-  /** Any float; default 6 mm, or 12 threads where the sett is not known. */
-  readonly float?: FloatLimit;
-  /** Floats along an end; default `float`. */
-  readonly warpFloat?: FloatLimit;
-  /** Floats along a pick; default `float`. */
-  readonly weftFloat?: FloatLimit;
-  /** Floats along the picks of one weft, by its name, so that a pattern weft has its own; default `weftFloat`. */
-  readonly floatOfWeft?: Readonly<Record<string, FloatLimit>>;
-  /** Share of a border's pairs that may be open, in percent; default 0. */
-  readonly openCuts?: number;
-  /** How far the intersections of a thread may lie from the mean of its system or weft, in percent; default 15. */
-  readonly takeUp?: number;
-  /** How long a unit may stay drawn, or undrawn, without a change; default: as long as it likes. */
-  readonly stretch?: StretchLimit;
-  /** How large an area of one drawn state may be; default: as large as it likes. */
-  readonly area?: AreaLimit;
-  /** How large a drawn area may be; default `area`. */
-  readonly drawnArea?: AreaLimit;
-  /** How large an undrawn area may be; default `area`. */
-  readonly undrawnArea?: AreaLimit;
-  /** How far a band's share of warp on the face may lie from the whole cloth's, in percentage points; default 30. */
-  readonly faceShare?: number;
-  /** Up to how many squares an area that stands alone, one unit wide or one row high, is told of; default 3. */
-  readonly thinArea?: number;
-  /** How many times as long as on the other side of the cloth the longest float may be; default 2. */
-  readonly unlikeSides?: number;
-}
-
-/** A length along the cloth, in picks, in mm at the sett, or in both (then the tighter holds). */
-export interface StretchLimit {
-  readonly picks?: number;
-  readonly mm?: number;
-}
-
-/** The size of an area, by its squares (units x rows), by its longest side in mm at the sett, or by both. */
-export interface AreaLimit {
-  readonly squares?: number;
-  readonly mm?: number;
 }
 
 /** A number that a printed recipe claims. */
@@ -73,8 +26,8 @@ export interface StatedNumber {
 export type Repeat = "none" | "ends" | "picks" | "both";
 
 /** A finding that the weaver accepts, with her reason. A place left out is any place. */
-export interface Waiver {
-  readonly rule: string;
+export interface Waiver<Name extends string = string> {
+  readonly rule: Name;
   readonly reason: string;
   readonly ends?: Span;
   readonly picks?: Span;
@@ -90,8 +43,8 @@ export interface LoomOptions {
   readonly lingos?: number;
 }
 
-/** How a cloth is to be checked. */
-export interface CheckOptions {
+/** How a cloth is to be checked, by rules of these names. */
+export interface Options<Name extends string = string> {
   /** Default: not known. */
   readonly sett?: Sett;
   /** Default: each limit's own default. */
@@ -106,10 +59,10 @@ export interface CheckOptions {
   readonly firstPickFrom?: "left" | "right";
   /** Default: none are stated. */
   readonly stated?: readonly StatedNumber[];
-  /** The weight of a rule's findings by the rule's name, or `off`; default: each rule's own. */
-  readonly levels?: Readonly<Record<string, Severity | "off">>;
+  /** The level of a rule's findings by the rule's name, or `off`; default: each rule's own. */
+  readonly levels?: { readonly [name in Name]?: Severity | "off" };
   /** The rules that are to look, by their names; default: all. A waiver of another rule is then left alone. */
-  readonly only?: readonly string[];
+  readonly only?: readonly Name[];
   /** Findings that are accepted; default none. */
-  readonly waive?: readonly Waiver[];
+  readonly waive?: readonly Waiver<Name>[];
 }

@@ -1,11 +1,11 @@
 import type { Cloth, Figure, System } from "./cloth.js";
 import { findAll } from "./findings.js";
-import type { FloatTally, Report, Spread } from "./report.js";
+import type { FloatTally, ReportOf, Spread } from "./report.js";
 import { eachLoose } from "./rules/loose-thread.js";
-import type { Rule } from "./rules/rule.js";
+import type { AnyRule, FindingOf } from "./rules/rule.js";
 
 /** Writes down what was measured of a cloth and what the rules find in it. */
-export function reportOf(cloth: Cloth, rules: readonly Rule[]): Report {
+export function reportOf<R extends AnyRule>(cloth: Cloth, rules: readonly R[]): ReportOf<FindingOf<R>> {
   const { warp, weft, plan, figure, integrity } = cloth;
   const { ok, summary, waived, rules: looked, findings } = findAll(cloth, rules);
   const none = { cutting: 0, open: 0 };

@@ -1,45 +1,28 @@
-/** How much a finding weighs: an error would spoil the cloth, a warning may, a note is worth knowing. */
+/** The level of a finding: an error would spoil the cloth, a warning may, a note is worth knowing. */
 export type Severity = "error" | "warning" | "note";
 
 /** First and last of a stretch, 1-based and inclusive. */
 export type Span = readonly [first: number, last: number];
 
-/** One fault of the cloth or of its plan, as data. Places are 1-based; a place that does not apply is left out. */
-export interface Finding {
+/** Where something lies in the cloth. Places are 1-based; one that does not apply is left out. */
+export interface Where {
+  readonly ends?: Span;
+  readonly picks?: Span;
+  readonly units?: Span;
+  readonly rows?: Span;
+  /** Stretch by stretch, where what it is about has holes between its first and last unit or row. */
+  readonly runs?: { readonly units?: readonly Span[]; readonly rows?: readonly Span[] };
+}
+
+/** One fault of the cloth or of its plan, as every rule tells it. */
+export interface Told<Name extends string = string> extends Where {
   /** The rule's name, as in `drawcord rules`. */
-  readonly rule: string;
+  readonly rule: Name;
   readonly severity: Severity;
   /** One sentence, lower case and without a full stop: what is wrong and where, in ends and picks and in units and rows. */
   readonly message: string;
   /** How many faults this finding tells of, such as floats side by side or pairs of one border; left out when it is one. */
   readonly count?: number;
-  readonly ends?: Span;
-  readonly picks?: Span;
-  readonly units?: Span;
-  readonly rows?: Span;
-  readonly measured?: number;
-  readonly limit?: number;
-  /** Unit of `measured` and `limit`, such as `threads` or `mm`. */
-  readonly unit?: string;
-  readonly face?: "face" | "back";
-  readonly system?: "warp" | "weft";
-  /** The weft of the pick, where wefts are told apart. */
-  readonly weft?: string;
-  /** That a warp float is counted over the picks of the ground weft alone, as only another weft ties the end there. */
-  readonly alone?: boolean;
-  /** The shaft that a finding of the plan is about, and its harness. */
-  readonly shaft?: number;
-  readonly harness?: "ground" | "pattern";
-  /** The stated number that a finding is about, by its name in the recipe. */
-  readonly stated?: string;
-  /** The unit or row that a slip's own would have to be like, or beside which one is missing; either may be the wrong one. */
-  readonly counterpart?: number;
-  /** Which edge of a drawn area a border is; the first pick is the lowest. */
-  readonly side?: "left" | "right" | "lower" | "upper";
-  /** Whether the finding is about drawn or undrawn squares, where it is about one of them. */
-  readonly drawn?: boolean;
-  /** The rule whose waiver the finding is about. */
-  readonly waives?: string;
   /** The weaver's reason for accepting the finding; such a finding does not count in `ok` and `summary`. */
   readonly waived?: string;
 }
@@ -65,7 +48,7 @@ export interface Spread {
 }
 
 /** What the checker measured and found of one cloth. */
-export interface Report {
+export interface ReportOf<Finding extends Told> {
   /** No finding of severity `error`. */
   readonly ok: boolean;
   readonly size: {
@@ -107,8 +90,8 @@ export interface Report {
   readonly waived: number;
   /** Which rules looked at the cloth, and which did not and why. */
   readonly rules: {
-    readonly ran: readonly string[];
-    readonly skipped: readonly { readonly rule: string; readonly reason: string }[];
+    readonly ran: readonly Finding["rule"][];
+    readonly skipped: readonly { readonly rule: Finding["rule"]; readonly reason: string }[];
   };
   /** Sorted by severity, rule, how bad they are, and place. */
   readonly findings: readonly Finding[];

@@ -1,4 +1,5 @@
 import { edgeFloat } from "./rules/edge-float.js";
+import { endWithoutShaft } from "./rules/end-without-shaft.js";
 import { faceShare } from "./rules/face-share.js";
 import { floatLength } from "./rules/float-length.js";
 import { idleShaft } from "./rules/idle-shaft.js";
@@ -9,19 +10,24 @@ import { longStretch } from "./rules/long-stretch.js";
 import { loomCapacity } from "./rules/loom-capacity.js";
 import { looseThread } from "./rules/loose-thread.js";
 import { openCut } from "./rules/open-cut.js";
+import { pickWithoutShed } from "./rules/pick-without-shed.js";
 import { repeatedRow } from "./rules/repeated-row.js";
-import type { Rule } from "./rules/rule.js";
+import type { AnyRule } from "./rules/rule.js";
 import { statedNumber } from "./rules/stated-number.js";
 import { staticDrawn } from "./rules/static-drawn.js";
 import { thinArea } from "./rules/thin-area.js";
 import { threadingSlip } from "./rules/threading-slip.js";
+import { treadleWithoutTie } from "./rules/treadle-without-tie.js";
 import { unevenTakeUp } from "./rules/uneven-take-up.js";
 import { unknownShaft } from "./rules/unknown-shaft.js";
 import { unlikeSides } from "./rules/unlike-sides.js";
 import { unusedWaiver } from "./rules/unused-waiver.js";
 
 /** Every rule, in the order in which they look and in which findings of equal weight are told. */
-export const rules: readonly Rule[] = [
+export const rules = [
+  endWithoutShaft,
+  pickWithoutShed,
+  treadleWithoutTie,
   layers,
   looseThread,
   floatLength,
@@ -42,4 +48,4 @@ export const rules: readonly Rule[] = [
   thinArea,
   unlikeSides,
   unusedWaiver,
-];
+] as const satisfies readonly AnyRule[];

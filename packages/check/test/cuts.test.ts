@@ -2,11 +2,11 @@ import type { BitGrid } from "@drawcord/grid";
 import { expand, type UnitDraft } from "@drawcord/units";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { check, type Finding } from "../src/index.js";
+import { check, type Finding, type FindingBy, findingsOf } from "../src/index.js";
 import { draft } from "./arbitraries.js";
 
 const cutsOf = (findings: readonly Finding[], system: "warp" | "weft") =>
-  findings.filter((finding) => finding.rule === "open-cut" && finding.system === system);
+  findingsOf({ findings }, "open-cut").filter((finding) => finding.system === system);
 const total = (findings: readonly Finding[]) => findings.reduce((sum, { count = 1 }) => sum + count, 0);
 
 /** A figure of drawn units with undrawn ones on every side, on straight threading of n ends. */
@@ -99,13 +99,13 @@ describe("open-cut", () => {
         fc.oneof(fc.constantFrom(0, 25, 50, 75, 100), fc.integer({ min: 0, max: 100 })),
         (one, openCuts) => {
           const { findings } = check(one, { limits: { openCuts } });
-          const open = findings.filter(({ rule }) => rule === "open-cut");
-          const worse = (a: Finding, b: Finding) =>
-            (b.measured ?? 0) - (a.measured ?? 0) || (b.count ?? 1) - (a.count ?? 1);
+          const open = findingsOf({ findings }, "open-cut");
+          const worse = (a: FindingBy<"open-cut">, b: FindingBy<"open-cut">) =>
+            b.measured - a.measured || (b.count ?? 1) - (a.count ?? 1);
           expect(open).toEqual(open.toSorted(worse));
           const told = (system: "warp" | "weft") =>
             cutsOf(findings, system)
-              .map(({ side, count = 1, measured = 0 }) => `${side} ${count} ${measured.toFixed(6)}`)
+              .map(({ side, count = 1, measured }) => `${side} ${count} ${measured.toFixed(6)}`)
               .sort();
           expect(told("weft")).toEqual(openOf(sideLines(one), openCuts));
           expect(told("warp")).toEqual(openOf(acrossLines(one), openCuts));

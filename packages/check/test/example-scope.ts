@@ -1,4 +1,5 @@
 import type { UnitDraft } from "@drawcord/units";
+import type { ShaftDraft } from "../src/index.js";
 
 /** Two units of two ends in plain weave, two rows of two picks. */
 const draft: UnitDraft = {
@@ -16,5 +17,15 @@ const draft: UnitDraft = {
   picksPerRow: 2,
 };
 
+/** The cloth of the draft on two shafts, by treadles. */
+const shaftDraft: ShaftDraft = {
+  shafts: 2,
+  threading: [[1], [2], [1], [2]],
+  shedding: { kind: "tie-up", tieUp: [[1], [2]], treadling: [[2], [1], [2], [1]] },
+  rising: true,
+  warp: {},
+  weft: {},
+};
+
 /** What the examples of the docstrings may name besides exports. */
-export const scope = { draft };
+export const scope = { draft, shaftDraft };

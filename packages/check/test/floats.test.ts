@@ -2,7 +2,15 @@ import { fromText } from "@drawcord/grid";
 import { expand } from "@drawcord/units";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { allowedFloat, check, checkGrid, type Finding, type Span } from "../src/index.js";
+import {
+  allowedFloat,
+  check,
+  checkGrid,
+  type Finding,
+  type FindingBy,
+  findingsOf,
+  type Span,
+} from "../src/index.js";
 import { draft, drawdown, repeat } from "./arbitraries.js";
 import { cellsOf } from "./slow-twin.js";
 
@@ -48,7 +56,7 @@ function holds(span: Span | undefined, first: number, last: number): boolean {
   return span !== undefined && span[0] <= first && last <= span[1];
 }
 
-function agree(findings: readonly Finding[], long: readonly Long[]): void {
+function agree(findings: readonly FindingBy<"float-length">[], long: readonly Long[]): void {
   const kind = ({ system, face, weft = "" }: { system?: string; face?: string; weft?: string }) =>
     `${system} ${face} ${weft}`;
   const kinds = new Set([...findings.map(kind), ...long.map(kind)]);
@@ -56,7 +64,7 @@ function agree(findings: readonly Finding[], long: readonly Long[]): void {
     const regions = findings.filter((finding) => kind(finding) === one);
     const floats = long.filter((float) => kind(float) === one);
     expect(regions.reduce((sum, { count = 1 }) => sum + count, 0)).toBe(floats.length);
-    expect(Math.max(...regions.map(({ measured = 0 }) => measured))).toBe(
+    expect(Math.max(...regions.map(({ measured }) => measured))).toBe(
       Math.max(...floats.map(({ length }) => length)),
     );
     for (const { thread, first, length, system } of floats) {
@@ -72,7 +80,7 @@ function agree(findings: readonly Finding[], long: readonly Long[]): void {
 }
 
 const total = (findings: readonly Finding[]) => findings.reduce((sum, { count = 1 }) => sum + count, 0);
-const floatsOf = (findings: readonly Finding[]) => findings.filter(({ rule }) => rule === "float-length");
+const floatsOf = (findings: readonly Finding[]) => findingsOf({ findings }, "float-length");
 
 describe("float-length", () => {
   it("finds every float over the limit and no other, in drawdowns", () => {
@@ -141,7 +149,7 @@ describe("float-length", () => {
         const found = floatsOf(check(one, { limits: { warpFloat: { threads } } }).findings);
         const alone = found.filter((finding) => finding.alone);
         expect(total(alone)).toBe(long.length);
-        expect(Math.max(...alone.map(({ measured = 0 }) => measured))).toBe(
+        expect(Math.max(...alone.map(({ measured }) => measured))).toBe(
           Math.max(...long.map(({ length }) => length)),
         );
         for (const { thread, first, face } of long) {

@@ -2,15 +2,22 @@ import { fromCells, fromText } from "@drawcord/grid";
 import { expand, type UnitDraft } from "@drawcord/units";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { type CheckOptions, check, checkGrid, type Finding } from "../src/index.js";
+import {
+  type CheckOptions,
+  check,
+  checkGrid,
+  type Finding,
+  findingsOf,
+  type RuleName,
+} from "../src/index.js";
 import { onTabby } from "../src/rules/examples.js";
 import { draft, drawdown } from "./arbitraries.js";
 import { cellsOf } from "./slow-twin.js";
 
-const of = (rule: string, findings: readonly Finding[]) =>
-  findings.filter((finding) => finding.rule === rule);
+const of = <Name extends RuleName>(rule: Name, findings: readonly Finding[]) =>
+  findingsOf({ findings }, rule);
 const total = (findings: readonly Finding[]) => findings.reduce((sum, { count = 1 }) => sum + count, 0);
-const found = (rule: string, one: UnitDraft, options?: CheckOptions) =>
+const found = <Name extends RuleName>(rule: Name, one: UnitDraft, options?: CheckOptions) =>
   of(rule, check(one, options).findings);
 
 /** Whether a unit is drawn in a row, from the definition. */

@@ -2,17 +2,25 @@
 import { expand, type UnitDraft } from "@drawcord/units";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { type CheckOptions, check, checkGrid, type Finding, type Span } from "../src/index.js";
+import {
+  type CheckOptions,
+  check,
+  checkGrid,
+  type Finding,
+  findingsOf,
+  type RuleName,
+  type Span,
+} from "../src/index.js";
 import { onTabby } from "../src/rules/examples.js";
 import { draft, drawdown, slippedDraft } from "./arbitraries.js";
 import { cellsOf } from "./slow-twin.js";
 
 type Cells = boolean[][];
 
-const of = (rule: string, findings: readonly Finding[]) =>
-  findings.filter((finding) => finding.rule === rule);
+const of = <Name extends RuleName>(rule: Name, findings: readonly Finding[]) =>
+  findingsOf({ findings }, rule);
 const total = (findings: readonly Finding[]) => findings.reduce((sum, { count = 1 }) => sum + count, 0);
-const found = (rule: string, one: UnitDraft, options?: CheckOptions) =>
+const found = <Name extends RuleName>(rule: Name, one: UnitDraft, options?: CheckOptions) =>
   of(rule, check(one, options).findings);
 const turned = (cells: Cells) => (cells[0] ?? []).map((_, column) => cells.map((line) => line[column]!));
 const mean = (numbers: readonly number[]) => numbers.reduce((a, b) => a + b, 0) / numbers.length;
@@ -79,7 +87,7 @@ describe("the shafts of a plan", () => {
         const hung = new Set(one.threading.flat());
         const drawn = new Set(one.lifts.flat());
         const { findings } = check(one, { staticShaft });
-        const told = (rule: string) =>
+        const told = (rule: "idle-shaft" | "unknown-shaft" | "static-drawn") =>
           of(rule, findings)
             .filter(({ harness }) => harness === "pattern")
             .map(({ shaft }) => shaft);
@@ -89,7 +97,7 @@ describe("the shafts of a plan", () => {
         expect(told("unknown-shaft").sort()).toEqual(unknown.sort());
         expect(told("static-drawn")).toEqual(drawn.has(staticShaft) ? [staticShaft] : []);
         for (const { shaft, rows, count = 1 } of of("unknown-shaft", findings)) {
-          const own = one.lifts.flatMap((lift, row) => (lift.includes(shaft!) ? [row + 1] : []));
+          const own = one.lifts.flatMap((lift, row) => (lift.includes(shaft) ? [row + 1] : []));
           expect([rows, count]).toEqual([[own[0], own.at(-1)], own.length]);
         }
         const { ground, selvedge } = one;
@@ -345,10 +353,10 @@ describe("large-area", () => {
           (area) => area.squares > (area.drawn ? drawn : undrawn),
         );
         const limits = { drawnArea: { squares: drawn }, undrawnArea: { squares: undrawn } };
-        const text = (area: { drawn?: boolean; size: number; limit: number }) => JSON.stringify(area);
+        const text = (area: { drawn: boolean; size: number; limit: number }) => JSON.stringify(area);
         expect(
           found("large-area", one, { limits })
-            .map(({ drawn: is, measured, limit }) => text({ drawn: is!, size: measured!, limit: limit! }))
+            .map(({ drawn: is, measured, limit }) => text({ drawn: is, size: measured, limit }))
             .sort(),
         ).toEqual(
           expected
@@ -441,7 +449,7 @@ describe("unused-waiver", () => {
       .map(([first, more]): Span => [first, first + more]);
     const waiver = fc.record(
       {
-        rule: fc.constantFrom("float-length", "unknown-shaft", "open-cut"),
+        rule: fc.constantFrom<RuleName>("float-length", "unknown-shaft", "open-cut"),
         reason: fc.constant("meant"),
         ends: span,
         picks: span,

@@ -1,9 +1,19 @@
 import { fromText } from "@drawcord/grid";
 import { describe, expect, it } from "vitest";
-import { check, checkGrid, type Example, type Report, rules } from "../src/index.js";
+import {
+  type CheckOptions,
+  check,
+  checkGrid,
+  checkShaftDraft,
+  type Example,
+  type Report,
+  rules,
+} from "../src/index.js";
 
-function report({ cloth, options = {} }: Example): Report {
-  return typeof cloth === "string" ? checkGrid(fromText(cloth), options) : check(cloth, options);
+function report({ cloth, options: asked = {} }: Example): Report {
+  const options = asked as CheckOptions;
+  if (typeof cloth === "string") return checkGrid(fromText(cloth), options);
+  return "shafts" in cloth ? checkShaftDraft(cloth, options) : check(cloth, options);
 }
 
 describe.each(rules)("the rule $name", (rule) => {

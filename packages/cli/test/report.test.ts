@@ -41,6 +41,22 @@ const finding: Finding = {
   message: "weft float of 3 ends on the face at ends 2-4, pick 2 (units 1, row 1), where 2 are allowed",
   ends: [2, 4],
   picks: [2, 2],
+  measured: 3,
+  limit: 2,
+  unit: "threads",
+  face: "face",
+  system: "weft",
+};
+
+const openCut: Finding = {
+  rule: "open-cut",
+  severity: "warning",
+  message: "open",
+  measured: 50,
+  limit: 0,
+  unit: "percent",
+  system: "weft",
+  side: "left",
 };
 
 const cloth = (findings: readonly Finding[]): Cloth => ({
@@ -89,8 +105,7 @@ integrity    the cloth falls apart into 3 layers; 4 loose ends: 1-3 7; 1 loose p
 
   it("counts each rule for itself, right after what it shows of it, and what is waived last", () => {
     const waived = { ...finding, waived: "the fringe covers it" };
-    const cut: Finding = { rule: "open-cut", severity: "warning", message: "open" };
-    const text = reportText(cloth([...Array(4).fill(finding), waived, waived, ...Array(5).fill(cut)]));
+    const text = reportText(cloth([...Array(4).fill(finding), waived, waived, ...Array(5).fill(openCut)]));
     const heads = text.match(/^(error|warning|waived|and) .*/gm);
     expect(heads).toEqual([
       ...Array(3).fill("error  float-length  line 7"),
@@ -102,16 +117,22 @@ integrity    the cloth falls apart into 3 layers; 4 loose ends: 1-3 7; 1 loose p
   });
 
   it("shows with --quiet only what fails, without the numbers", () => {
-    const cut: Finding = { rule: "open-cut", severity: "warning", message: "open" };
     const waived = { ...finding, waived: "the fringe covers it" };
-    const text = reportText(cloth([cut, waived]), { least: "warning" });
+    const text = reportText(cloth([openCut, waived]), { least: "warning" });
     expect(text).toBe("small.recipe.yaml  Small\n\nwarning  open-cut  line 7\n  open\n");
   });
 
   it("works the cloth out only when there is something to draw", () => {
     const text = reportText({
       ...cloth([
-        { rule: "idle-shaft", severity: "note", message: "pattern shaft 3 is idle", shaft: 3, picks: [1, 4] },
+        {
+          rule: "idle-shaft",
+          severity: "note",
+          message: "pattern shaft 3 is idle",
+          harness: "pattern",
+          shaft: 3,
+          picks: [1, 4],
+        },
       ]),
       places: [null],
       drawdown: () => {
@@ -130,9 +151,9 @@ integrity    the cloth falls apart into 3 layers; 4 loose ends: 1-3 7; 1 loose p
 });
 
 describe("the last line", () => {
-  const ran = { ran: ["layers", "float-length", "open-cut"], skipped: [] };
-  const off = { rule: "open-cut", reason: "it is switched off" };
-  const part = { ran: ["layers", "float-length"], skipped: [off] };
+  const ran: Report["rules"] = { ran: ["layers", "float-length", "open-cut"], skipped: [] };
+  const off = { rule: "open-cut" as const, reason: "it is switched off" };
+  const part: Report["rules"] = { ran: ["layers", "float-length"], skipped: [off] };
   const none = { error: 0, warning: 0, note: 0 };
   const tallyOf = (...reports: Partial<Report>[]) => {
     const tally = emptyTally();
@@ -143,7 +164,7 @@ describe("the last line", () => {
   it("says what was found, what was waived, and what ran", () => {
     expect(lastLine(tallyOf({}))).toBe("0 findings, 3 of 3 rules ran");
     const waived = { ...finding, waived: "the fringe covers it" };
-    const cut = { ...waived, rule: "open-cut" };
+    const cut = { ...openCut, waived: "the fringe covers it" };
     const found = { summary: { error: 1, warning: 2, note: 0 }, findings: [waived, cut, finding, waived] };
     expect(lastLine(tallyOf(found))).toBe(
       "3 findings (1 error, 2 warnings), 3 waived (2 of float-length, 1 of open-cut), 3 of 3 rules ran",
@@ -154,14 +175,18 @@ describe("the last line", () => {
     expect(lastLine(tallyOf({ rules: part }))).toBe(
       "0 findings, 2 of 3 rules ran; not open-cut: it is switched off",
     );
-    const skipped = [off, { rule: "layers", reason: "it is switched off" }, { rule: "x", reason: "no plan" }];
-    expect(lastLine(tallyOf({ rules: { ran: ["y"], skipped } }))).toBe(
-      "0 findings, 1 of 4 rules ran; not open-cut, layers: it is switched off; not x: no plan",
+    const skipped: Report["rules"]["skipped"] = [
+      off,
+      { rule: "layers", reason: "it is switched off" },
+      { rule: "lift-slip", reason: "no plan" },
+    ];
+    expect(lastLine(tallyOf({ rules: { ran: ["edge-float"], skipped } }))).toBe(
+      "0 findings, 1 of 4 rules ran; not open-cut, layers: it is switched off; not lift-slip: no plan",
     );
   });
 
   it("counts only the rules that were asked for", () => {
-    const skipped = [{ rule: "layers", reason: NOT_ASKED_FOR }, off];
+    const skipped: Report["rules"]["skipped"] = [{ rule: "layers", reason: NOT_ASKED_FOR }, off];
     expect(lastLine(tallyOf({ rules: { ran: ["float-length"], skipped } }))).toBe(
       "0 findings, 1 of 2 rules asked for ran; not open-cut: it is switched off",
     );

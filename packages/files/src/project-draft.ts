@@ -1,7 +1,6 @@
+import { type ShaftDraft, type Shedding, settOf, type ThreadLook } from "@drawcord/check";
 import type { Project, ProjectWeft } from "@drawcord/yarn";
 import { quantity } from "@drawcord/yarn";
-import { settOf } from "./draft/check.js";
-import type { ShaftDraft, Shedding, ThreadLook } from "./draft/types.js";
 
 /**
  * What a plain shaft draft says of its project, for `plan` of `@drawcord/yarn`: ends, picks by colour, and the setts where

@@ -1,9 +1,9 @@
+import type { ShaftDraft } from "@drawcord/check";
 import type { BitGrid } from "@drawcord/grid";
 import { readPbm } from "./charts/pbm.js";
 import { looksLikePng } from "./charts/png/chunks.js";
 import { readPng } from "./charts/png/read.js";
 import { readTextChart } from "./charts/text.js";
-import type { ShaftDraft } from "./draft/types.js";
 import { readRecipe } from "./recipe/read.js";
 import type { Recipe } from "./recipe/types.js";
 import { readWif } from "./wif/read.js";

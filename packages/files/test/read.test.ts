@@ -1,8 +1,8 @@
+import { drawdownOf } from "@drawcord/check";
 import { fromText, toText } from "@drawcord/grid";
 import { expect, it } from "vitest";
 import {
   draftOfRecipe,
-  drawdownOf,
   kindOf,
   read,
   readRecipe,

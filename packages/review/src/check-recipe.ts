@@ -1,4 +1,4 @@
-import { check, type Report } from "@drawcord/check";
+import { check, type Report, type RuleName } from "@drawcord/check";
 import type { Place, Recipe } from "@drawcord/files";
 import { optionsOf } from "./options.js";
 import { recipePlaces } from "./places.js";
@@ -6,7 +6,7 @@ import { recipePlaces } from "./places.js";
 /** How a recipe is to be checked. */
 export interface ReviewOptions {
   /** The rules that are to look, by their names; default: all. */
-  readonly rules?: readonly string[];
+  readonly rules?: readonly RuleName[];
 }
 
 /** The report of a recipe, with the place in its text of each finding. */

@@ -1,2 +1,3 @@
 export { checkRecipe, type Review, type ReviewOptions } from "./check-recipe.js";
+export { editorSchema } from "./editor-schema.js";
 export { optionsOf } from "./options.js";

@@ -1,6 +1,7 @@
 import type { CheckOptions, LoomOptions, Sett } from "@drawcord/check";
 import type { Recipe } from "@drawcord/files";
 import { type Quantity, toMetric } from "@drawcord/yarn";
+import { namedRules } from "./rule-names.js";
 import { statedNumbers } from "./stated.js";
 
 /**
@@ -10,7 +11,7 @@ import { statedNumbers } from "./stated.js";
  * @example optionsOf(recipe).sett // {}
  */
 export function optionsOf(recipe: Recipe): CheckOptions {
-  const { cloth, limits, levels, waive, staticShaft } = recipe;
+  const { cloth, limits, staticShaft } = recipe;
   const sett: Sett = { ...perCm("endsPerCm", cloth.sett), ...perCm("picksPerCm", cloth.picks) };
   const stated = statedNumbers(recipe);
   const { patternShafts, groundShafts, treadles, lingos } = recipe.loom;
@@ -24,8 +25,7 @@ export function optionsOf(recipe: Recipe): CheckOptions {
     sett,
     limits,
     loom,
-    levels,
-    waive,
+    ...namedRules(recipe),
     ...(stated.length === 0 ? {} : { stated }),
     ...(cloth.firstPickFrom === undefined ? {} : { firstPickFrom: cloth.firstPickFrom }),
     ...(cloth.repeat === undefined ? {} : { repeat: cloth.repeat }),

@@ -1,5 +1,5 @@
 /** Mends of the figure, square by square: of floats that are too long, of the balance, of turns that are not held. */
-import { type CheckOptions, type Finding, rules } from "@drawcord/check";
+import { type CheckOptions, type Finding, type RuleName, rules } from "@drawcord/check";
 import { findAll, measureDraft } from "@drawcord/check/measure";
 import { applyChanges, type Change, expand, type UnitDraft } from "@drawcord/units";
 import { mendFloats } from "./floats.js";
@@ -15,7 +15,7 @@ import {
 import { passes } from "./worse.js";
 
 /** The rules that turning squares may mend, and whether squares apart from the place of a finding may mend it too. */
-const figured: readonly { readonly name: string; readonly anywhere?: boolean }[] = [
+const figured: readonly { readonly name: RuleName; readonly anywhere?: boolean }[] = [
   { name: "float-length" },
   { name: "long-stretch" },
   { name: "large-area" },
@@ -60,7 +60,7 @@ function turnSquares(draft: UnitDraft, search: SquareSearch): readonly Change[] 
 }
 
 /** What a rule finds in a draft, and the squares of the finding that lies on the fewest. */
-function faultsOf(name: string, draft: UnitDraft, options: CheckOptions, anywhere: boolean): Faults {
+function faultsOf(name: RuleName, draft: UnitDraft, options: CheckOptions, anywhere: boolean): Faults {
   const cloth = measureDraft(draft, expand(draft), options);
   const findings = findAll(
     cloth,
@@ -78,8 +78,9 @@ function faultsOf(name: string, draft: UnitDraft, options: CheckOptions, anywher
 }
 
 /** By how much a finding is beyond its limit, over all that it counts. */
-function excess({ count = 1, limit = 0, measured = 0 }: Finding): number {
-  return count * Math.max(Number.EPSILON, Math.abs(measured) - limit);
+function excess(finding: Finding): number {
+  const beyond = "limit" in finding ? Math.abs(finding.measured) - finding.limit : 0;
+  return (finding.count ?? 1) * Math.max(Number.EPSILON, beyond);
 }
 
 /** The squares of a finding; one without units lies on all of them, and so with rows. */

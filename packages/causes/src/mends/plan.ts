@@ -1,5 +1,5 @@
 /** Mends of the plan: the shafts of lifts and units, the ground's ties and its start, the selvedges. */
-import type { CheckOptions } from "@drawcord/check";
+import type { CheckOptions, RuleName } from "@drawcord/check";
 import { applyChanges, type UnitDraft } from "@drawcord/units";
 import { groundWays, startWays, tieWays } from "./grounds.js";
 import { withoutStatic, withoutUnknown } from "./numbers.js";
@@ -12,7 +12,7 @@ import { passes } from "./worse.js";
 
 /** A rule and the ways that may make it pass. */
 interface Cure {
-  readonly rule: string;
+  readonly rule: RuleName;
   readonly ways: Ways;
 }
 

@@ -1,4 +1,4 @@
-import { type CheckOptions, check, type Report } from "@drawcord/check";
+import { type CheckOptions, check, type Report, type RuleName } from "@drawcord/check";
 import type { Change, UnitDraft } from "@drawcord/units";
 import type { Twin } from "./twin.js";
 import { noneWorse, passes } from "./worse.js";
@@ -13,7 +13,7 @@ export interface Checked {
 export interface Mended extends Checked {
   readonly changes: readonly Change[];
   /** The rules that pass now and did not before. */
-  readonly rules: readonly string[];
+  readonly rules: readonly RuleName[];
 }
 
 /** Checks a mended draft again: it will do when the rules aimed at pass and nothing is worse than before. */
@@ -21,11 +21,11 @@ export function prove(
   before: Checked,
   changes: readonly Change[],
   after: Checked,
-  aims: readonly string[],
+  aims: readonly RuleName[],
   twins: readonly Twin[],
 ): Mended | undefined {
   if (!aims.every((rule) => passes(after.report, rule))) return undefined;
-  const failed = new Set(before.report.findings.map(({ rule }) => rule));
+  const failed = new Set<RuleName>(before.report.findings.map(({ rule }) => rule));
   for (const aim of aims) failed.delete(aim);
   const too = [...failed].filter((rule) => !passes(before.report, rule) && passes(after.report, rule));
   const rules = [...aims, ...too];

@@ -1,7 +1,7 @@
 import { type BitGrid, rowCounts, transpose } from "@drawcord/grid";
 import { type Expansion, expandEnds, shaftUses, type UnitDraft } from "@drawcord/units";
 import type { Cloth, Figure, Plan, System } from "../cloth.js";
-import type { CheckOptions } from "../options.js";
+import type { Options } from "../options.js";
 import { acrossCuts, sideCuts } from "./borders.js";
 import { draftEnds, draftPicks } from "./draft-threads.js";
 import { inferDrawn } from "./infer.js";
@@ -16,7 +16,7 @@ import { measureThreads } from "./threads.js";
  * Measures the cloth of a draft that was worked out to every end and pick.
  * @example measureDraft(draft, expand(draft), {}).warp.count // 4
  */
-export function measureDraft(draft: UnitDraft, expansion: Expansion, options: CheckOptions): Cloth {
+export function measureDraft(draft: UnitDraft, expansion: Expansion, options: Options): Cloth {
   const { drawdown, drawn, squares, unitOfEnd, rowOfPick, stepOfPick } = expansion;
   const shafts = new Map(shaftUses(draft).map((use) => [use.shaft, use]));
   const plan: Plan = { draft, unitOfEnd, rowOfPick, stepOfPick, shafts };
@@ -47,7 +47,7 @@ export function measureDraft(draft: UnitDraft, expansion: Expansion, options: Ch
 }
 
 /** Measures a drawdown of which nothing else is known. */
-export function measurePlain(drawdown: BitGrid, options: CheckOptions): Cloth {
+export function measurePlain(drawdown: BitGrid, options: Options): Cloth {
   const joins = joinsOf(options);
   const weft = measureSystem(drawdown, joins.columns);
   const warp = measureSystem(transpose(drawdown), joins.rows);
@@ -76,7 +76,7 @@ export function measurePlain(drawdown: BitGrid, options: CheckOptions): Cloth {
 }
 
 /** Whether the rows of a cloth, and its columns, go on in a repeat. */
-function joinsOf({ repeat = "none" }: CheckOptions): { readonly rows: boolean; readonly columns: boolean } {
+function joinsOf({ repeat = "none" }: Options): { readonly rows: boolean; readonly columns: boolean } {
   return { rows: repeat === "picks" || repeat === "both", columns: repeat === "ends" || repeat === "both" };
 }
 

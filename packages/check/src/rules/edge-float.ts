@@ -2,10 +2,25 @@ import type { Cloth } from "../cloth.js";
 import { allowedFloat } from "../float-limit.js";
 import { lengthInWords, limitInWords, measuredLength } from "../measured-length.js";
 import { joinFaults, type VisitFault } from "../regions.js";
-import type { Rule } from "./rule.js";
+import { anyCloth } from "./needs.js";
+import { atSelvedge, inFigure } from "./parts.js";
+import type { Fact, Rule } from "./rule.js";
+
+/** What the rule finds. */
+export interface EdgeFloatFact extends Fact {
+  readonly measured: number;
+  readonly limit: number;
+  /** Of `measured` and `limit`. */
+  readonly unit: "threads" | "mm";
+  /** The side on which a weft floats; left out for an edge end. */
+  readonly face?: "face" | "back";
+  readonly system: "warp" | "weft";
+  /** The weft of the picks, where wefts are told apart. */
+  readonly weft?: string;
+}
 
 /** What the weft's turns do not hold at the edges: a float that runs round into the next pick, an end that none catches. */
-export const edgeFloat: Rule = {
+export const edgeFloat: Rule<"edge-float", EdgeFloatFact> = {
   name: "edge-float",
   severity: "warning",
   summary: "a weft float that runs on round the selvedge, or an edge end that no turn of the weft catches",
@@ -17,6 +32,7 @@ export const edgeFloat: Rule = {
   limit:
     "The limit of floats, `float` in `limits`: for the weft that turns, and for the warp where an edge end is not caught.",
   source: "common practice",
+  changes: ["selvedge", "start-ground", "draw", "leave"],
   examples: {
     passes: [
       {
@@ -53,6 +69,7 @@ export const edgeFloat: Rule = {
       },
     ],
   },
+  of: anyCloth,
   *find(cloth) {
     for (const [index, weft] of cloth.wefts.entries()) {
       const allowed = allowedFloat(cloth.options, "weft", weft);
@@ -79,7 +96,7 @@ export const edgeFloat: Rule = {
       }
     }
   },
-  say({ system = "weft", face, weft, measured = 0, limit = 0, unit, count = 1, ends }, { options }) {
+  say({ system, face, weft, measured, limit, unit, count = 1, ends }, { options }) {
     const allowed = allowedFloat(options, system, weft);
     const length = lengthInWords(measured, unit, allowed);
     const most = limitInWords(limit, unit, allowed);
@@ -93,6 +110,7 @@ export const edgeFloat: Rule = {
     const long = count === 1 ? `of ${length}` : `the longest of ${length}`;
     return `${floats} ${of}, ${long}, ${count === 1 ? "runs" : "run"} round the turn at the selvedge, ${most}`;
   },
+  parts: (fact) => (fact.system === "warp" ? atSelvedge(fact) : inFigure(fact)),
 };
 
 /** A turn of a weft: the two picks that it joins (from 0), and the edge at which it lies. */

@@ -1,5 +1,6 @@
 import { toText } from "@drawcord/grid";
 import { expand, type UnitDraft } from "@drawcord/units";
+import { drawdownOf } from "../shaft-draft/drawdown.js";
 import type { Example } from "./rule.js";
 
 /**
@@ -10,6 +11,7 @@ import type { Example } from "./rule.js";
  */
 export function examplePicture({ cloth }: Example): string {
   if (typeof cloth === "string") return cloth;
+  if ("shafts" in cloth) return toText(drawdownOf(cloth));
   return planOnly(cloth) ? planPicture(cloth) : toText(expand(cloth).drawdown);
 }
 

@@ -1,18 +1,27 @@
 import type { Cloth, System } from "../cloth.js";
+import { faceShare as faceShareLimit } from "../limits/face-share.js";
 import { allowedLength } from "../measured-length.js";
 import { unitsAndRows } from "../regions.js";
 import type { Span } from "../report.js";
 import { figure, figureBeyond } from "../words.js";
+import { anyCloth } from "./needs.js";
+import { inFigure } from "./parts.js";
 import type { Fact, Rule } from "./rule.js";
-
-/** How far a band's share may lie from the cloth's when the weaver sets no limit, in percentage points (common practice). */
-const USUAL = 30;
 
 /** The least length or width of a band, in mm: about as much as a weaver sees at once beside the reed (common practice). */
 const BAND_MM = 50;
 
+/** What the rule finds. */
+export interface FaceShareFact extends Fact {
+  readonly measured: number;
+  readonly limit: number;
+  /** Of `measured` and `limit`. */
+  readonly unit: "percentage points";
+  readonly system: "warp" | "weft";
+}
+
 /** A band across the cloth, or a column along it, that shows much more or much less warp than the rest. */
-export const faceShare: Rule = {
+export const faceShare: Rule<"face-share", FaceShareFact> = {
   name: "face-share",
   severity: "warning",
   summary: "a band or a column that shows much more or less warp than the cloth",
@@ -23,6 +32,7 @@ export const faceShare: Rule = {
   mend: "Spread the figure more evenly over length and width, or exchange drawn and undrawn in some of the bands. Up to eight squares turned are proposed; what wants more is another figure, and yours to draw.",
   limit: "`face-share: 40 %` in `limits`, in percentage points. Usual: 30.",
   source: "common practice",
+  changes: ["draw", "leave"],
   examples: {
     passes: [
       {
@@ -46,8 +56,9 @@ export const faceShare: Rule = {
       },
     ],
   },
+  of: anyCloth,
   *find(cloth) {
-    const tolerance = cloth.options.limits?.faceShare ?? USUAL;
+    const tolerance = cloth.options.limits?.faceShare ?? faceShareLimit.usual;
     for (const [system, passed] of [
       ["weft", "pick"],
       ["warp", "end"],
@@ -56,11 +67,12 @@ export const faceShare: Rule = {
       yield* factsOf(cloth, system, bands(cloth[system], least), tolerance);
     }
   },
-  say({ system, measured = 0, limit = 0 }) {
+  say({ system, measured, limit }) {
     const [band, threads] = system === "weft" ? ["a band", "picks"] : ["a column", "ends"];
     const how = measured < 0 ? "less" : "more";
     return `${band} of ${threads} shows ${figureBeyond(Math.abs(measured), limit)} percentage points ${how} warp on the face than the whole cloth, where ${figure(limit)} are allowed`;
   },
+  parts: inFigure,
 };
 
 /** A band of neighbouring threads, from 0 and with the last, and how far its share lies from the cloth's in points. */
@@ -87,7 +99,7 @@ function* factsOf(
   system: "warp" | "weft",
   all: readonly Band[],
   limit: number,
-): Iterable<Fact> {
+): Iterable<FaceShareFact> {
   for (const { first, last, points } of all) {
     // A share just at the limit passes, whatever the last binary digit says.
     if (!(Math.abs(points) > limit + 1e-9)) continue;

@@ -3,10 +3,26 @@ import { allowedOfGround, eachGroundFloat } from "../measure/ground-floats.js";
 import { eachLongRun } from "../measure/long-runs.js";
 import { lengthInWords, limitInWords, measuredLength } from "../measured-length.js";
 import { joinFaults } from "../regions.js";
-import type { Rule } from "./rule.js";
+import { anyCloth } from "./needs.js";
+import { inFigure } from "./parts.js";
+import type { Fact, Rule } from "./rule.js";
+
+/** What the rule finds. */
+export interface FloatLengthFact extends Fact {
+  readonly measured: number;
+  readonly limit: number;
+  /** Of `measured` and `limit`. */
+  readonly unit: "threads" | "mm";
+  readonly face: "face" | "back";
+  readonly system: "warp" | "weft";
+  /** The weft of the picks, where wefts are told apart. */
+  readonly weft?: string;
+  /** That a warp float is counted over the picks of the ground weft alone, as only another weft ties the end there. */
+  readonly alone?: true;
+}
 
 /** A float that is longer than the weaver allows, in either system and on either side of the cloth. */
-export const floatLength: Rule = {
+export const floatLength: Rule<"float-length", FloatLengthFact> = {
   name: "float-length",
   severity: "error",
   summary: "a float longer than allowed",
@@ -19,6 +35,7 @@ export const floatLength: Rule = {
     "`float: 9` (threads) or `float: 6 mm` in `limits`, or apart for `warp`, `weft` and any weft by its name: `float: { warp: 7, pattern: 9 mm }`. Usual: 6 mm at the sett; where the sett is not known, 12 threads, as if there were 20 a cm.",
   source:
     "common practice: about 6 mm in cloth that is worn or washed often, about 12 mm in cloth to look at; without a sett, 20 threads a cm are assumed",
+  changes: ["tie", "start-ground", "draw", "leave"],
   examples: {
     passes: [
       {
@@ -89,6 +106,7 @@ export const floatLength: Rule = {
       },
     ],
   },
+  of: anyCloth,
   *find(cloth) {
     const { warp, weft, weftOfPick, wefts, options } = cloth;
     const allowed = allowedFloat(options, "warp");
@@ -145,7 +163,7 @@ export const floatLength: Rule = {
       }
     }
   },
-  say({ system = "warp", face, weft, measured = 0, limit = 0, unit, count = 1, alone }, cloth) {
+  say({ system, face, weft, measured, limit, unit, count = 1, alone }, cloth) {
     const ofAll = allowedFloat(cloth.options, system, weft);
     const allowed = alone ? allowedOfGround(cloth, ofAll) : ofAll;
     const length = lengthInWords(measured, unit, allowed);
@@ -157,4 +175,5 @@ export const floatLength: Rule = {
         : `${count} ${system} floats ${on}, the longest of ${length}`;
     return `${floats}, ${limitInWords(limit, unit, allowed)}`;
   },
+  parts: inFigure,
 };

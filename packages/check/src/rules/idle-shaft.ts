@@ -1,10 +1,18 @@
 import { many, runsOf } from "@drawcord/base";
-import type { Plan } from "../cloth.js";
+import type { Plan, Planned } from "../cloth.js";
 import { onTabby } from "./examples.js";
-import { NO_PLAN, type Rule } from "./rule.js";
+import { planned } from "./needs.js";
+import { atUnit, GROUND } from "./parts.js";
+import type { Fact, Rule } from "./rule.js";
+
+/** What the rule finds. */
+export interface IdleShaftFact extends Fact {
+  readonly harness: "ground" | "pattern";
+  readonly shaft: number;
+}
 
 /** A shaft that does nothing in this cloth. */
-export const idleShaft: Rule = {
+export const idleShaft: Rule<"idle-shaft", IdleShaftFact, Planned> = {
   name: "idle-shaft",
   severity: "warning",
   summary: "a shaft that no lift draws, or that no end hangs on",
@@ -14,6 +22,7 @@ export const idleShaft: Rule = {
     "A shaft threaded for nothing is most often a slip: a row of the lift plan is missing, or a number was written for another.",
   mend: "Draw the shaft in the rows that want it, or thread its units as static. Take a ground shaft without ends out of the plan.",
   source: "common practice",
+  changes: ["lift", "thread", "ground-threading"],
   examples: {
     passes: [
       {
@@ -70,9 +79,8 @@ export const idleShaft: Rule = {
       },
     ],
   },
-  cannot: ({ plan }) => (plan === undefined ? NO_PLAN : undefined),
+  of: planned,
   *find({ plan, options }) {
-    if (plan === undefined) return;
     for (const { shaft, units, rows } of plan.shafts.values()) {
       if (rows > 0 || shaft === options.staticShaft) continue;
       yield { harness: "pattern", shaft, units: [units[0]!, units.at(-1)!] };
@@ -81,9 +89,10 @@ export const idleShaft: Rule = {
   },
   say({ harness, shaft }, { plan }) {
     if (harness === "ground") return `ground shaft ${shaft} carries no ends`;
-    const units = plan?.shafts.get(shaft ?? 0)?.units ?? [];
+    const units = plan.shafts.get(shaft)?.units ?? [];
     return `no lift draws pattern shaft ${shaft}, on which ${many(units.length, "unit")} (${runsOf(units)}) ${units.length === 1 ? "hangs" : "hang"}`;
   },
+  parts: (fact) => (fact.harness === "ground" ? [["ground", "threading"], ...GROUND] : atUnit(fact)),
 };
 
 function bareGroundShafts({ draft, unitOfEnd }: Plan): number[] {

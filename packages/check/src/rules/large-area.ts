@@ -1,15 +1,27 @@
 import { many } from "@drawcord/base";
-import type { Cloth } from "../cloth.js";
+import type { Cloth, Planned } from "../cloth.js";
 import { rowEdges, unitEdges } from "../measure/squares.js";
 import { allowedLength } from "../measured-length.js";
 import { unitsAndRows } from "../regions.js";
 import type { Span } from "../report.js";
 import { figureBeyond, figure as inFigures } from "../words.js";
 import { cleanTwill } from "./examples.js";
-import { NO_LIMIT, NO_PLAN, type Rule } from "./rule.js";
+import { NO_LIMIT, planned } from "./needs.js";
+import { inFigure } from "./parts.js";
+import type { Fact, Rule } from "./rule.js";
+
+/** What the rule finds. */
+export interface LargeAreaFact extends Fact {
+  readonly measured: number;
+  readonly limit: number;
+  /** Of `measured` and `limit`. */
+  readonly unit: "squares" | "mm";
+  /** Whether the area is drawn, or undrawn. */
+  readonly drawn: boolean;
+}
 
 /** An area of one drawn state that is too large to lie flat. */
-export const largeArea: Rule = {
+export const largeArea: Rule<"large-area", LargeAreaFact, Planned> = {
   name: "large-area",
   severity: "warning",
   summary: "an area too large to lie flat",
@@ -21,6 +33,7 @@ export const largeArea: Rule = {
   limit:
     "`area: 400` (squares) or `area: 12 cm` (the longer side) in `limits`, or apart: `area: { drawn: 12 cm, undrawn: 900 }`. There is no usual one, and without it the rule does not look: the ground round a figure is one area as long as the cloth, and what lies flat in linen may cockle in wool. The report tells the largest area of a cloth that lay flat: begin with that.",
   source: "common practice",
+  changes: ["draw", "leave"],
   examples: {
     passes: [
       {
@@ -71,13 +84,14 @@ export const largeArea: Rule = {
       },
     ],
   },
-  cannot({ plan, options: { limits = {} } }) {
-    if (plan === undefined) return NO_PLAN;
-    return (limits.area ?? limits.drawnArea ?? limits.undrawnArea) === undefined ? NO_LIMIT : undefined;
+  of: (cloth) => {
+    const on = planned(cloth);
+    const { area, drawnArea, undrawnArea } = cloth.options.limits ?? {};
+    const none = (area ?? drawnArea ?? undrawnArea) === undefined;
+    return typeof on !== "string" && none ? NO_LIMIT : on;
   },
   *find(cloth) {
     const { figure, plan } = cloth;
-    if (figure === undefined || plan === undefined) return;
     const { area: both, drawnArea = both, undrawnArea = both } = cloth.options.limits ?? {};
     const { count, squares, state, firstRow, lastRow, firstColumn, lastColumn } = figure.areas;
     const units = unitEdges(plan);
@@ -94,12 +108,13 @@ export const largeArea: Rule = {
         yield { ...place, measured: side, limit: mm, unit: "mm" };
     }
   },
-  say({ drawn, measured = 0, limit = 0, unit }) {
+  say({ drawn, measured, limit, unit }) {
     const area = drawn ? "a drawn area" : "an undrawn area";
     return unit === "mm"
       ? `${area} is ${figureBeyond(measured, limit)} mm long, where ${inFigures(limit)} mm are allowed`
       : `${area} has ${many(measured, "square")}, where ${limit} are allowed`;
   },
+  parts: inFigure,
 };
 
 /** The longer side in mm of a stretch of ends by picks. */

@@ -3,10 +3,20 @@ import type { Cloth } from "../cloth.js";
 import { threadsOf } from "../measure/integrity.js";
 import { unitsAndRows } from "../regions.js";
 import type { Span } from "../report.js";
-import type { Rule } from "./rule.js";
+import { anyCloth } from "./needs.js";
+import { GROUND } from "./parts.js";
+import type { Fact, Rule } from "./rule.js";
+
+/** What the rule finds. */
+export interface LayersFact extends Fact {
+  readonly measured: number;
+  readonly limit: number;
+  /** Of `measured` and `limit`. */
+  readonly unit: "layers";
+}
 
 /** A cloth that falls apart into layers. */
-export const layers: Rule = {
+export const layers: Rule<"layers", LayersFact> = {
   name: "layers",
   severity: "error",
   summary: "the cloth does not hang together",
@@ -17,6 +27,7 @@ export const layers: Rule = {
   mend: "Let the layers change places or stitch them: raise an end of the lower layer over a pick of the upper one at intervals.",
   source:
     "C. R. J. Clapham, When a fabric hangs together, Bulletin of the London Mathematical Society 12 (1980) 161-164",
+  changes: ["ground-threading", "tie"],
   examples: {
     passes: [
       { title: "plain weave", cloth: "#.#.\n.#.#" },
@@ -25,6 +36,7 @@ export const layers: Rule = {
     fails: [{ title: "a double cloth of two plain weaves", cloth: "###.\n#.##\n#...\n..#." }],
   },
   saysPlace: true,
+  of: anyCloth,
   *find(cloth) {
     const { integrity } = cloth;
     if (integrity.layers < 2) return;
@@ -40,11 +52,12 @@ export const layers: Rule = {
       unit: "layers",
     };
   },
-  say(fact, cloth) {
+  say({ measured }, cloth) {
     const { above, below } = apart(cloth);
     const parts = [leave(above, "lift", "off the face"), leave(below, "drop", "off the back")];
-    return `the cloth does not hang together but falls into ${many(fact.measured ?? 0, "layer")}: ${listed(parts.filter((part) => part !== ""))}`;
+    return `the cloth does not hang together but falls into ${many(measured, "layer")}: ${listed(parts.filter((part) => part !== ""))}`;
   },
+  parts: () => GROUND,
 };
 
 interface Threads {

@@ -1,10 +1,13 @@
 import { runsOf } from "@drawcord/base";
 import { mirror } from "@drawcord/grid";
-import type { Figure } from "../cloth.js";
+import type { Figure, Planned } from "../cloth.js";
 import { rowEdges } from "../measure/squares.js";
+import type { Span } from "../report.js";
 import { findSlip, type Slip } from "../symmetry.js";
 import { onTabby } from "./examples.js";
-import { NO_PLAN, type Rule } from "./rule.js";
+import { planned } from "./needs.js";
+import { atRow } from "./parts.js";
+import type { Fact, Rule } from "./rule.js";
 
 /** Of this many rows, one may break a symmetry that all the others keep and be a slip. */
 const ROWS_TO_A_SLIP = 8;
@@ -16,8 +19,15 @@ const fiveUnits = { ...onTabby, threading: [[1], [2], [3], [4], [5]] };
 const evenRows = [[3], [2, 3, 4], [1, 2, 3, 4, 5], [2, 4]];
 const rowsButOne = [[3], [1, 2, 3, 4, 5], [2, 3], [1, 3, 5], [2, 4]];
 
+/** What the rule finds. */
+export interface LiftSlipFact extends Fact {
+  readonly rows: Span;
+  /** The row that this one would have to be like, or beside which one is missing; either may be the wrong one. */
+  readonly counterpart?: number;
+}
+
 /** A lift plan that is one row away from its own symmetry. */
-export const liftSlip: Rule = {
+export const liftSlip: Rule<"lift-slip", LiftSlipFact, Planned> = {
   name: "lift-slip",
   severity: "warning",
   summary: "a lift plan that is one row away from its own symmetry",
@@ -27,6 +37,7 @@ export const liftSlip: Rule = {
     "A shaft forgotten in one row of a symmetric figure is the commonest slip in lifting, and the eye finds it at once in the cloth.",
   mend: "Draw in the row what its counterpart draws, or add or leave out the one that is odd. Where it is meant, waive it.",
   source: "common practice",
+  changes: ["lift", "remove-row"],
   examples: {
     passes: [
       {
@@ -68,10 +79,9 @@ export const liftSlip: Rule = {
       },
     ],
   },
-  cannot: ({ plan }) => (plan === undefined ? NO_PLAN : undefined),
+  of: planned,
   *find(cloth) {
     const { plan, figure } = cloth;
-    if (plan === undefined || figure === undefined) return;
     const { first, last } = rowEdges(plan);
     const slip = slipOfLifts(figure);
     const rows = slip === undefined ? lopsided(figure) : [slip.at];
@@ -98,6 +108,7 @@ export const liftSlip: Rule = {
       ? `the lift plan is its own mirror but for one pair: rows ${slip.at + 1} and ${slip.other + 1}, ${differ}`
       : `the lift plan repeats every ${slip.period} rows but for one: row ${slip.at + 1} is not row ${slip.other + 1}, ${differ}`;
   },
+  parts: atRow,
 };
 
 /**

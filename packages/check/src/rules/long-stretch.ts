@@ -1,5 +1,5 @@
 import { many } from "@drawcord/base";
-import type { Cloth } from "../cloth.js";
+import type { Cloth, Planned } from "../cloth.js";
 import { eachRun } from "../measure/runs.js";
 import { rowEdges, unitEdges } from "../measure/squares.js";
 import {
@@ -11,10 +11,22 @@ import {
 } from "../measured-length.js";
 import { joinFaults, type VisitFault } from "../regions.js";
 import { cleanTwill } from "./examples.js";
-import { NO_LIMIT, NO_PLAN, type Rule } from "./rule.js";
+import { NO_LIMIT, planned } from "./needs.js";
+import { inFigure } from "./parts.js";
+import type { Fact, Rule } from "./rule.js";
+
+/** What the rule finds. */
+export interface LongStretchFact extends Fact {
+  readonly measured: number;
+  readonly limit: number;
+  /** Of `measured` and `limit`. */
+  readonly unit: "threads" | "mm";
+  /** Whether the units stay drawn, or undrawn. */
+  readonly drawn: boolean;
+}
 
 /** A unit that stays drawn, or undrawn, for too long a stretch of cloth. */
-export const longStretch: Rule = {
+export const longStretch: Rule<"long-stretch", LongStretchFact, Planned> = {
   name: "long-stretch",
   severity: "warning",
   summary: "a unit drawn or undrawn for too long a stretch of cloth",
@@ -26,6 +38,7 @@ export const longStretch: Rule = {
   limit:
     "`stretch: 200` (picks) or `stretch: 20 cm` in `limits`. There is no usual one, and without it the rule does not look: it hangs on how far a lingo may sink and on how unlike the two weaves take up, and a border may well be drawn from end to end. Threads that take up unlike are told by `uneven-take-up` in any case.",
   source: "common practice",
+  changes: ["draw", "leave"],
   examples: {
     passes: [
       {
@@ -76,9 +89,9 @@ export const longStretch: Rule = {
       },
     ],
   },
-  cannot({ plan, options }) {
-    if (plan === undefined) return NO_PLAN;
-    return options.limits?.stretch === undefined ? NO_LIMIT : undefined;
+  of: (cloth) => {
+    const on = planned(cloth);
+    return typeof on !== "string" && cloth.options.limits?.stretch === undefined ? NO_LIMIT : on;
   },
   *find(cloth) {
     const allowed = allowedStretch(cloth);
@@ -89,12 +102,13 @@ export const longStretch: Rule = {
       }
     }
   },
-  say({ drawn, measured = 0, limit = 0, unit, count = 1 }, cloth) {
+  say({ drawn, measured, limit, unit, count = 1 }, cloth) {
     const allowed = allowedStretch(cloth);
     const state = drawn ? "drawn" : "undrawn";
     const units = count === 1 ? "a unit stays" : `${many(count, "stretch", "stretches")} of units that stay`;
     return `${units} ${state} for ${count === 1 ? "" : "up to "}${lengthInWords(measured, unit, allowed)}, ${limitInWords(limit, unit, allowed)}`;
   },
+  parts: inFigure,
 };
 
 function allowedStretch({ options }: Cloth): AllowedLength {
@@ -102,8 +116,7 @@ function allowedStretch({ options }: Cloth): AllowedLength {
   return allowedLength(options, "pick", { threads, mm });
 }
 
-function eachStretch({ plan, figure }: Cloth, drawn: boolean, allowed: number, visit: VisitFault): void {
-  if (plan === undefined || figure === undefined) return;
+function eachStretch({ plan, figure }: Planned, drawn: boolean, allowed: number, visit: VisitFault): void {
   const units = unitEdges(plan);
   const rows = rowEdges(plan);
   plan.draft.threading.forEach((shafts, unit) => {

@@ -1,16 +1,26 @@
 import { listed } from "@drawcord/base";
 import { loomNeeds, type UnitDraft } from "@drawcord/units";
+import type { Planned } from "../cloth.js";
 import { onTabby } from "./examples.js";
-import { NO_PLAN, type Rule } from "./rule.js";
+import { planned } from "./needs.js";
+import type { Fact, Rule } from "./rule.js";
 
 /** So many treadles are listed; of more only the number is told. */
 const MOST_LISTED = 8;
 
+/** What the rule finds. */
+export interface LoomCapacityFact extends Fact {
+  readonly measured: number;
+  readonly limit: number;
+  /** Of `measured` and `limit`. */
+  readonly unit: "pattern shafts" | "ground shafts" | "treadles" | "lingos";
+}
+
 /** A plan that asks for more than the loom has. */
-export const loomCapacity: Rule = {
+export const loomCapacity: Rule<"loom-capacity", LoomCapacityFact, Planned> = {
   name: "loom-capacity",
   severity: "error",
-  summary: "the loom has not what the plan asks for",
+  summary: "the plan needs more than the loom has",
   meaning:
     "The plan uses a pattern shaft or a ground shaft beyond the last one of the loom, or more treadles or lingos than it has.",
   reason:
@@ -19,6 +29,7 @@ export const loomCapacity: Rule = {
   limit:
     "What the loom has: `pattern-shafts`, `ground-shafts`, `treadles` and `lingos` in `loom`. What is not named there is not looked at.",
   source: "common practice",
+  changes: ["tie"],
   examples: {
     passes: [
       {
@@ -50,9 +61,8 @@ export const loomCapacity: Rule = {
       },
     ],
   },
-  cannot: ({ plan }) => (plan === undefined ? NO_PLAN : undefined),
+  of: planned,
   *find({ plan, options }) {
-    if (plan === undefined) return;
     const { loom, staticShaft } = options;
     if (loom === undefined) return;
     const needs = loomNeeds(withoutStatic(plan.draft, staticShaft));
@@ -65,11 +75,12 @@ export const loomCapacity: Rule = {
       if (has !== undefined && asked > has) yield { measured: asked, limit: has, unit };
     }
   },
-  say({ measured = 0, limit, unit }, { plan }) {
-    const few = unit === "treadles" && measured <= MOST_LISTED && plan !== undefined;
+  say({ measured, limit, unit }, { plan }) {
+    const few = unit === "treadles" && measured <= MOST_LISTED;
     const treadles = few ? `: ${listed(treadlesOf(plan.draft))}` : "";
     return `the plan asks for ${measured} ${unit}, and the loom has ${limit}${treadles}`;
   },
+  parts: ({ unit }) => [["loom", unit.replace(" ", "-")], ["loom"]],
 };
 
 /** What each treadle does, so that one that is unlike another by a slip is seen. */

@@ -1,10 +1,20 @@
 import { many } from "@drawcord/base";
 import type { Cloth, System } from "../cloth.js";
 import { joinFaults, type VisitFault } from "../regions.js";
-import type { Rule } from "./rule.js";
+import { anyCloth } from "./needs.js";
+import { GROUND } from "./parts.js";
+import type { Fact, Rule } from "./rule.js";
+
+/** What the rule finds. */
+export interface LooseThreadFact extends Fact {
+  readonly face: "face" | "back";
+  readonly system: "warp" | "weft";
+  /** The weft of the picks, where wefts are told apart. */
+  readonly weft?: string;
+}
 
 /** An end or a pick that lies over or under all the threads it crosses. */
-export const looseThread: Rule = {
+export const looseThread: Rule<"loose-thread", LooseThreadFact> = {
   name: "loose-thread",
   severity: "error",
   summary: "an end or a pick that never interlaces",
@@ -13,6 +23,7 @@ export const looseThread: Rule = {
   reason: "It can be drawn out of the cloth whole, and will be by the first thing that catches it.",
   mend: "Raise or sink it at least once in each float's length: look for an end threaded on a shaft that no treadle moves, or for a treadle that moves no shaft.",
   source: "common practice",
+  changes: ["tie", "ground-threading", "lift"],
   examples: {
     passes: [
       { title: "an end that is lowered once", cloth: "##.\n..#\n##." },
@@ -23,6 +34,7 @@ export const looseThread: Rule = {
       { title: "a pick over all ends", cloth: "#.#\n...\n.#." },
     ],
   },
+  of: anyCloth,
   *find(cloth) {
     const { warp, weft } = cloth;
     for (const face of ["face", "back"] as const) {
@@ -46,6 +58,7 @@ export const looseThread: Rule = {
     const never = count === 1 ? "never interlaces: it lies" : "never interlace: they lie";
     return `${count === 1 ? `a loose ${thread}` : many(count, `loose ${thread}`)} that ${never} on the ${face} all along`;
   },
+  parts: () => GROUND,
 };
 
 /** Visits the threads of a system that are of one state all along. */

@@ -1,14 +1,28 @@
 import { many } from "@drawcord/base";
-import type { Cloth } from "../cloth.js";
+import type { Cloth, Planned } from "../cloth.js";
+import { openCuts } from "../limits/open-cuts.js";
 import { type OpenBorder, openAcross, openSides } from "../measure/open-borders.js";
 import { unitsAndRows } from "../regions.js";
 import type { Span } from "../report.js";
 import { figure } from "../words.js";
 import { cleanTwill } from "./examples.js";
+import { planned } from "./needs.js";
+import { GROUND } from "./parts.js";
 import type { Fact, Rule } from "./rule.js";
 
+/** What the rule finds. */
+export interface OpenCutFact extends Fact {
+  readonly measured: number;
+  readonly limit: number;
+  /** Of `measured` and `limit`. */
+  readonly unit: "percent";
+  readonly system: "warp" | "weft";
+  /** Which edge of a drawn area the border is; the first pick is the lowest. */
+  readonly side: "left" | "right" | "lower" | "upper";
+}
+
 /** A border of drawn and undrawn where the floats of one side can slide over the other. */
-export const openCut: Rule = {
+export const openCut: Rule<"open-cut", OpenCutFact, Planned> = {
   name: "open-cut",
   severity: "warning",
   summary: "a border of the figure that does not cut",
@@ -20,6 +34,7 @@ export const openCut: Rule = {
   limit: "`open-cuts: 25 %` in `limits`: the share of a border that may be open. Usual: 0 %.",
   source:
     "J. T. Taylor, Cotton Weaving and Designing, 6th ed. 1909, pp. 234-235; T. F. Bell, Jacquard Weaving and Designing, 1895, p. 117",
+  changes: ["start-ground", "swap-ground", "tie"],
   examples: {
     passes: [
       {
@@ -68,22 +83,22 @@ export const openCut: Rule = {
       },
     ],
   },
-  cannot: ({ plan }) => (plan === undefined ? "what is drawn is only inferred" : undefined),
+  of: (cloth) => (cloth.plan === undefined ? "what is drawn is only inferred" : planned(cloth)),
   *find(cloth) {
     const { figure, options } = cloth;
-    if (figure === undefined) return;
-    const allowed = options.limits?.openCuts ?? 0;
+    const allowed = options.limits?.openCuts ?? openCuts.usual;
     for (const border of openSides(cloth, figure, allowed)) yield factOf(cloth, border, allowed, "weft");
     for (const border of openAcross(cloth, figure, allowed)) yield factOf(cloth, border, allowed, "warp");
   },
-  say({ system, side, measured = 0, limit = 0, count = 1 }) {
+  say({ system, side, measured, limit, count = 1 }) {
     const all = Math.round((100 * count) / measured);
     const pairs = system === "weft" ? "ends side by side" : "picks one after the other";
     return `only ${figure(100 - measured)} % of the ${side} edge of a drawn area cuts: ${count} of ${many(all, "pair")} of ${pairs} ${count === 1 ? "is" : "are"} open, where ${figure(limit)} % is allowed`;
   },
+  parts: () => GROUND,
 };
 
-function factOf(cloth: Cloth, border: OpenBorder, limit: number, system: "warp" | "weft"): Fact {
+function factOf(cloth: Cloth, border: OpenBorder, limit: number, system: "warp" | "weft"): OpenCutFact {
   const ends: Span = [border.ends[0] + 1, border.ends[1] + 1];
   const picks: Span = [border.picks[0] + 1, border.picks[1] + 1];
   return {

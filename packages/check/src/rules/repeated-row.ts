@@ -1,7 +1,11 @@
+import type { Planned } from "../cloth.js";
 import { companyOf } from "../company.js";
 import { rowEdges } from "../measure/squares.js";
+import type { Span } from "../report.js";
 import { onTabby } from "./examples.js";
-import { NO_PLAN, type Rule } from "./rule.js";
+import { planned } from "./needs.js";
+import { atRow } from "./parts.js";
+import type { Fact, Rule } from "./rule.js";
 
 /** Where this share of the rows changes with every row, a row held twice stands out. */
 const CHANGING = 0.75;
@@ -9,8 +13,13 @@ const CHANGING = 0.75;
 /** A plan shorter than this shows no manner of its own. */
 const LEAST_ROWS = 8;
 
+/** What the rule finds. */
+export interface RepeatedRowFact extends Fact {
+  readonly rows: Span;
+}
+
 /** A lift held for two rows in a motif that otherwise changes with every row. */
-export const repeatedRow: Rule = {
+export const repeatedRow: Rule<"repeated-row", RepeatedRowFact, Planned> = {
   name: "repeated-row",
   severity: "note",
   summary: "a lift held twice in the middle of a motif",
@@ -20,6 +29,7 @@ export const repeatedRow: Rule = {
     "Losing count and weaving a row twice, or writing it twice, makes a step in the outline. It may be meant: then the note can be waived.",
   mend: "Leave one of the two out.",
   source: "common practice",
+  changes: ["remove-row"],
   examples: {
     passes: [
       {
@@ -58,9 +68,8 @@ export const repeatedRow: Rule = {
       },
     ],
   },
-  cannot: ({ plan }) => (plan === undefined ? NO_PLAN : undefined),
+  of: planned,
   *find({ figure, plan }) {
-    if (figure === undefined || plan === undefined) return;
     const { kindOf } = figure.rowKinds;
     const held = heldRows(kindOf);
     const once = held.filter(({ rows }) => rows === 1).length;
@@ -76,8 +85,9 @@ export const repeatedRow: Rule = {
       yield { rows: [row + 1, row + 2], picks: [first[row]! + 1, last[row + 1]! + 1] };
     }
   },
-  say: ({ rows = [1, 1] }) =>
+  say: ({ rows }) =>
     `rows ${rows[0]} and ${rows[1]} are alike in a lift plan that otherwise changes with every row`,
+  parts: atRow,
 };
 
 /** The first row of each lift and for how many rows it is held. */

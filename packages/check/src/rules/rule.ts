@@ -1,23 +1,33 @@
-import type { UnitDraft } from "@drawcord/units";
+import type { Change, UnitDraft } from "@drawcord/units";
 import type { Cloth } from "../cloth.js";
-import type { CheckOptions } from "../options.js";
-import type { Finding, Severity } from "../report.js";
+import type { Options } from "../options.js";
+import type { Told, Where } from "../report.js";
+import type { ShaftDraft } from "../shaft-draft/types.js";
+import type { Part } from "./parts.js";
 
-/** What a rule finds: a finding without the rule's name, its weight and its sentence. */
-export type Fact = Omit<Finding, "rule" | "severity" | "message">;
-
-/** A small cloth that shows a rule: a draft, or a drawdown as text (the first pick on the lowest line). */
+/** A small cloth that shows a rule: a draft, a plain draft, or a drawdown as text (the first pick on the lowest line). */
 export interface Example {
   /** One clause: what it is. */
   readonly title: string;
-  readonly cloth: UnitDraft | string;
-  readonly options?: CheckOptions;
+  readonly cloth: UnitDraft | ShaftDraft | string;
+  readonly options?: Options;
 }
 
-/** A rule of the checker: its data, its words and the function that looks. */
-export interface Rule {
-  readonly name: string;
-  readonly severity: Severity;
+/** What a rule finds: where it is, how many faults it is, and what the rule says besides. */
+export interface Fact extends Where {
+  /** How many faults are told of together; left out when it is one. */
+  readonly count?: number;
+  /** How bad it is; the worst of a rule are told first. */
+  readonly measured?: number;
+}
+
+/**
+ * A rule of the checker, wholly: its data, its words, the function that looks, the place in a recipe that it is about, and
+ * the changes that may mend it. `On` is what it looks at: a cloth that has what the rule needs.
+ */
+export interface Rule<Name extends string, F extends Fact, On extends Cloth = Cloth> {
+  readonly name: Name;
+  readonly severity: "error" | "warning" | "note";
   /** One line: what it finds. */
   readonly summary: string;
   /** What a finding says of the cloth. */
@@ -31,18 +41,24 @@ export interface Rule {
   /** Where the rule comes from. */
   readonly source: string;
   readonly examples: { readonly passes: readonly Example[]; readonly fails: readonly Example[] };
-  /** Why the rule cannot look at this cloth, as a clause; nothing when it can. */
-  readonly cannot?: (cloth: Cloth) => string | undefined;
-  /** Looks at a cloth; `found` is what the rules before it have found. */
-  readonly find: (cloth: Cloth, found: readonly Finding[]) => Iterable<Fact>;
-  /** Whether the rule's sentence names its place itself; default false, and the place is added to it. */
+  /** The kinds of change that may mend what it finds; none where only the weaver can. */
+  readonly changes: readonly Change["change"][];
+  /** That it is a rule for plain drafts, and of no other cloth is said that it did not look; default false. */
+  readonly plainOnly?: true;
+  /** Where its sentence names the place itself; default false, and the place is added to it. */
   readonly saysPlace?: boolean;
+  /** What the rule looks at, of a cloth; a clause that says why it cannot, where the cloth has not what it needs. */
+  of(cloth: Cloth): On | string;
+  /** Looks at a cloth; `found` is what the rules before it have found. */
+  find(on: On, found: readonly Told[]): Iterable<F>;
   /** The sentence of a finding: lower case, without a full stop. */
-  readonly say: (fact: Fact, cloth: Cloth) => string;
+  say(fact: F, on: On): string;
+  /** The parts of a recipe that a finding may be about, the nearest first. */
+  parts(fact: F): readonly Part[];
 }
 
-/** Why a rule of units and lifts does not look at a cloth that has none. */
-export const NO_PLAN = "a plain draft has no units and no lift plan";
+/** A rule whatever it looks at and finds. */
+export type AnyRule = Rule<string, Fact>;
 
-/** Why a rule without a usual limit does not look before the weaver has set hers. */
-export const NO_LIMIT = "no limit is set";
+/** What one rule finds, with what it says besides. */
+export type FindingOf<R> = R extends Rule<infer Name, infer F, infer _On> ? Told<Name> & F : never;

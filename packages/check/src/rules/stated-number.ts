@@ -2,10 +2,23 @@ import type { Cloth } from "../cloth.js";
 import { longestOf } from "../measure/threads.js";
 import type { StatedNumber } from "../options.js";
 import { onTabby } from "./examples.js";
+import { anyCloth } from "./needs.js";
 import type { Fact, Rule } from "./rule.js";
 
+/** What the rule finds. */
+export interface StatedNumberFact extends Fact {
+  /** What it comes out as. */
+  readonly measured: number;
+  /** What is stated. */
+  readonly limit: number;
+  /** Of `measured` and `limit`. */
+  readonly unit: string;
+  /** The stated number, by its name in the recipe. */
+  readonly stated: string;
+}
+
 /** A number that the printed recipe claims and that comes out otherwise. */
-export const statedNumber: Rule = {
+export const statedNumber: Rule<"stated-number", StatedNumberFact> = {
   name: "stated-number",
   severity: "warning",
   summary: "a number that the recipe states is not what it comes out as",
@@ -16,6 +29,7 @@ export const statedNumber: Rule = {
   mend: "Count again: correct the number, or the part of the plan that was to have it. `drawcord plan --explain` shows how the numbers of the project are found.",
   limit: "The numbers in `stated`, such as `stated: { ends: 324 }`.",
   source: "common practice",
+  changes: ["number"],
   examples: {
     passes: [
       {
@@ -51,6 +65,7 @@ export const statedNumber: Rule = {
       },
     ],
   },
+  of: anyCloth,
   *find(cloth) {
     for (const { claim, found, name, unit, within = 0 } of cloth.options.stated ?? []) {
       const measured = found ?? numberOf(cloth, name);
@@ -60,12 +75,10 @@ export const statedNumber: Rule = {
     }
   },
   say: (fact, { options }) => sentence(fact, options.stated?.find(({ name }) => name === fact.stated)?.line),
+  parts: ({ stated }) => [["stated", stated], ["stated"]],
 };
 
-function sentence(
-  { limit = 0, measured = 0, stated = "", unit = "" }: Fact,
-  line: number | undefined,
-): string {
+function sentence({ limit, measured, stated, unit }: StatedNumberFact, line: number | undefined): string {
   const who = line === undefined ? "the recipe states" : `line ${line} states`;
   const off = figure(Math.abs(measured - limit));
   if (unit === stated) {

@@ -1,10 +1,19 @@
 import { many } from "@drawcord/base";
+import type { Planned } from "../cloth.js";
 import { picksOfRows } from "../regions.js";
 import { onTabby } from "./examples.js";
-import { NO_PLAN, type Rule } from "./rule.js";
+import { planned } from "./needs.js";
+import { atRow } from "./parts.js";
+import type { Fact, Rule } from "./rule.js";
+
+/** What the rule finds. */
+export interface StaticDrawnFact extends Fact {
+  readonly harness: "pattern";
+  readonly shaft: number;
+}
 
 /** A lift that draws the shaft number that stands for static units. */
-export const staticDrawn: Rule = {
+export const staticDrawn: Rule<"static-drawn", StaticDrawnFact, Planned> = {
   name: "static-drawn",
   severity: "error",
   summary: "a lift draws a static unit",
@@ -14,6 +23,7 @@ export const staticDrawn: Rule = {
   mend: "Leave the number out of the lift, or hang the units on a shaft of their own.",
   limit: "The number that stands for static units: `static` in `units`.",
   source: "common practice",
+  changes: ["lift"],
   examples: {
     passes: [
       {
@@ -38,9 +48,8 @@ export const staticDrawn: Rule = {
       },
     ],
   },
-  cannot: ({ plan }) => (plan === undefined ? NO_PLAN : undefined),
+  of: planned,
   *find({ plan, options }) {
-    if (plan === undefined || options.staticShaft === undefined) return;
     for (const { shaft, rows, firstRow, lastRow } of plan.shafts.values()) {
       if (rows === 0 || shaft !== options.staticShaft) continue;
       yield {
@@ -54,4 +63,5 @@ export const staticDrawn: Rule = {
   },
   say: ({ shaft, count = 1 }) =>
     `${count === 1 ? "a lift draws" : `${many(count, "lift")} draw`} shaft ${shaft}, which stands for the static units`,
+  parts: atRow,
 };

@@ -1,16 +1,17 @@
 import { many } from "@drawcord/base";
 import type { BitGrid } from "@drawcord/grid";
+import type { Planned } from "../cloth.js";
 import { companyOf } from "../company.js";
+import { thinArea as thinAreaLimit } from "../limits/thin-area.js";
 import { rowEdges, unitEdges } from "../measure/squares.js";
 import { joinFaults } from "../regions.js";
 import { cleanTwill } from "./examples.js";
-import { NO_PLAN, type Rule } from "./rule.js";
-
-/** A longer line is drawn on purpose, when the weaver sets no limit (common practice). */
-const USUAL = 3;
+import { planned } from "./needs.js";
+import { inFigure } from "./parts.js";
+import type { Fact, Rule } from "./rule.js";
 
 /** A small area that is one unit wide or one row high. */
-export const thinArea: Rule = {
+export const thinArea: Rule<"thin-area", Fact, Planned> = {
   name: "thin-area",
   severity: "note",
   summary: "a single unit or row standing alone",
@@ -21,6 +22,7 @@ export const thinArea: Rule = {
   mend: "Draw its neighbour too, or leave it out.",
   limit: "`thin-area: 1` in `limits`: areas of up to so many squares are told. Usual: 3.",
   source: "common practice",
+  changes: ["draw", "leave"],
   examples: {
     passes: [
       {
@@ -67,12 +69,11 @@ export const thinArea: Rule = {
       },
     ],
   },
-  cannot: ({ plan }) => (plan === undefined ? NO_PLAN : undefined),
+  of: planned,
   *find(cloth) {
     const { figure, plan } = cloth;
-    if (figure === undefined || plan === undefined) return;
     const { firstRow, lastRow, firstColumn, lastColumn, squares, count } = figure.areas;
-    const most = cloth.options.limits?.thinArea ?? USUAL;
+    const most = cloth.options.limits?.thinArea ?? thinAreaLimit.usual;
     const rowsComeAgain = companyOf(figure.rowKinds.kindOf);
     const unitsComeAgain = companyOf(figure.columnKinds.kindOf);
     const units = unitEdges(plan);
@@ -93,6 +94,7 @@ export const thinArea: Rule = {
     count === 1
       ? "an area that is one unit wide or one row high stands alone"
       : `${many(count, "area")} beside each other are each one unit wide or one row high`,
+  parts: inFigure,
 };
 
 /** Whether an area lies inside the cloth and touches none of its own kind by a corner, as diagonal lines do. */

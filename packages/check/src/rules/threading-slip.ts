@@ -1,11 +1,22 @@
 import type { UnitDraft } from "@drawcord/units";
+import type { Planned } from "../cloth.js";
 import { unitEdges } from "../measure/squares.js";
+import type { Span } from "../report.js";
 import { findSlip, type Slip } from "../symmetry.js";
 import { onTabby } from "./examples.js";
-import { NO_PLAN, type Rule } from "./rule.js";
+import { planned } from "./needs.js";
+import { atUnit } from "./parts.js";
+import type { Fact, Rule } from "./rule.js";
+
+/** What the rule finds. */
+export interface ThreadingSlipFact extends Fact {
+  readonly units: Span;
+  /** The unit that this one would have to be like, or beside which one is missing; either may be the wrong one. */
+  readonly counterpart: number;
+}
 
 /** A unit threading that is one unit away from its own symmetry. */
-export const threadingSlip: Rule = {
+export const threadingSlip: Rule<"threading-slip", ThreadingSlipFact, Planned> = {
   name: "threading-slip",
   severity: "warning",
   summary: "a threading that is one unit away from its own symmetry",
@@ -15,6 +26,7 @@ export const threadingSlip: Rule = {
     "It is the commonest slip in threading, and shows as a fault in every figure that this unit takes part in.",
   mend: "Hang the unit on the shaft of its counterpart, or add or leave out the one that is odd. Where it is meant, waive it.",
   source: "common practice",
+  changes: ["thread", "remove-unit"],
   examples: {
     passes: [
       {
@@ -76,10 +88,10 @@ export const threadingSlip: Rule = {
       },
     ],
   },
-  cannot: ({ plan }) => (plan === undefined ? NO_PLAN : undefined),
+  of: planned,
   *find(cloth) {
-    const slip = cloth.plan && slipOfThreading(cloth.plan.draft);
-    if (slip === undefined || cloth.plan === undefined) return;
+    const slip = slipOfThreading(cloth.plan.draft);
+    if (slip === undefined) return;
     const { first, last } = unitEdges(cloth.plan);
     yield {
       units: [slip.at + 1, slip.at + 1],
@@ -101,6 +113,7 @@ export const threadingSlip: Rule = {
       ? `the threading is its own mirror but for one pair: ${unit} and ${counterpart}`
       : `the threading repeats every ${slip.period} units but for one: ${unit}, where ${counterpart}`;
   },
+  parts: atUnit,
 };
 
 /**

@@ -1,17 +1,26 @@
 import type { Cloth } from "../cloth.js";
+import { takeUp } from "../limits/take-up.js";
 import { unitsAndRows } from "../regions.js";
 import type { Span } from "../report.js";
 import { figure, figureBeyond } from "../words.js";
+import { anyCloth } from "./needs.js";
+import { inFigure } from "./parts.js";
 import type { Fact, Rule } from "./rule.js";
-
-/** How far intersections may lie from the mean when the weaver sets no limit, in percent (common practice). */
-const USUAL = 15;
 
 /** A smaller difference than this is an accident of where the cloth begins and ends. */
 const LEAST_DIFFERENCE = 2;
 
+/** What the rule finds. */
+export interface UnevenTakeUpFact extends Fact {
+  readonly measured: number;
+  readonly limit: number;
+  /** Of `measured` and `limit`. */
+  readonly unit: "percent";
+  readonly system: "warp" | "weft";
+}
+
 /** Threads that interlace much more or much less often than the rest of their system. */
-export const unevenTakeUp: Rule = {
+export const unevenTakeUp: Rule<"uneven-take-up", UnevenTakeUpFact> = {
   name: "uneven-take-up",
   severity: "warning",
   summary: "threads that interlace more or less often than the others",
@@ -23,6 +32,7 @@ export const unevenTakeUp: Rule = {
   limit:
     "`take-up: 20 %` in `limits`. Usual: 15 %; a difference of less than two intersections is never told.",
   source: "common practice",
+  changes: ["selvedge", "tie", "draw", "leave"],
   examples: {
     passes: [
       {
@@ -43,9 +53,10 @@ export const unevenTakeUp: Rule = {
       },
     ],
   },
+  of: anyCloth,
   *find(cloth) {
     const { squares, warp, weft, weftOfPick, wefts } = cloth;
-    const tolerance = cloth.options.limits?.takeUp ?? USUAL;
+    const tolerance = cloth.options.limits?.takeUp ?? takeUp.usual;
     const ends = meansOf(warp.count, squares.columns, (end) => [squares.ofEnd[end]!, changesOf(warp, end)]);
     yield* stretches(ends, tolerance).map((stretch) => factOf(cloth, "warp", stretch, tolerance));
     const ground = wefts.indexOf("");
@@ -54,11 +65,12 @@ export const unevenTakeUp: Rule = {
     );
     yield* stretches(picks, tolerance).map((stretch) => factOf(cloth, "weft", stretch, tolerance));
   },
-  say({ system, measured = 0, limit = 0 }) {
+  say({ system, measured, limit }) {
     const [threads, others] = system === "warp" ? ["ends", "the warp"] : ["picks", "the weft"];
     const [how, go] = measured < 0 ? ["less", "slack"] : ["more", "tight"];
     return `${threads} that interlace ${figureBeyond(Math.abs(measured), limit)} % ${how} often than ${others} in the mean will go ${go}, where ${figure(limit)} % is allowed`;
   },
+  parts: inFigure,
 };
 
 /** A stretch of threads (from 0) and the furthest that a square of it lies from the mean, in percent. */
@@ -134,7 +146,7 @@ function factOf(
   system: "warp" | "weft",
   { first, last, deviation }: Stretch,
   limit: number,
-): Fact {
+): UnevenTakeUpFact {
   const threads: Span = [first + 1, last + 1];
   const place = system === "warp" ? { ends: threads } : { picks: threads };
   return {

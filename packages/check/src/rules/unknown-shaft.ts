@@ -1,10 +1,19 @@
 import { many } from "@drawcord/base";
+import type { Planned } from "../cloth.js";
 import { picksOfRows } from "../regions.js";
 import { onTabby } from "./examples.js";
-import { NO_PLAN, type Rule } from "./rule.js";
+import { planned } from "./needs.js";
+import { atRow } from "./parts.js";
+import type { Fact, Rule } from "./rule.js";
+
+/** What the rule finds. */
+export interface UnknownShaftFact extends Fact {
+  readonly harness: "pattern";
+  readonly shaft: number;
+}
 
 /** A lift that draws a pattern shaft on which no unit hangs. */
-export const unknownShaft: Rule = {
+export const unknownShaft: Rule<"unknown-shaft", UnknownShaftFact, Planned> = {
   name: "unknown-shaft",
   severity: "error",
   summary: "a lift draws a shaft that no unit hangs on",
@@ -14,6 +23,7 @@ export const unknownShaft: Rule = {
     "The plan means to draw units that stay down. Threading and lift plan do not belong together, or one has a slip.",
   mend: "Write the shaft that was meant, or hang its units on it in the threading.",
   source: "common practice",
+  changes: ["lift"],
   examples: {
     passes: [
       {
@@ -36,9 +46,8 @@ export const unknownShaft: Rule = {
       },
     ],
   },
-  cannot: ({ plan }) => (plan === undefined ? NO_PLAN : undefined),
+  of: planned,
   *find({ plan, options }) {
-    if (plan === undefined) return;
     for (const { shaft, units, rows, firstRow, lastRow } of plan.shafts.values()) {
       if (units.length > 0 || shaft === options.staticShaft) continue;
       yield {
@@ -52,4 +61,5 @@ export const unknownShaft: Rule = {
   },
   say: ({ shaft, count = 1 }) =>
     `${count === 1 ? "a lift draws" : `${many(count, "lift")} draw`} pattern shaft ${shaft}, on which no unit hangs`,
+  parts: atRow,
 };

@@ -1,12 +1,22 @@
+import { unlikeSides as unlikeSidesLimit } from "../limits/unlike-sides.js";
 import { longestOf } from "../measure/threads.js";
 import { figure } from "../words.js";
-import type { Rule } from "./rule.js";
+import { anyCloth } from "./needs.js";
+import { GROUND } from "./parts.js";
+import type { Fact, Rule } from "./rule.js";
 
-/** How many times as long as on the other side a float may be when the weaver sets no limit (common practice). */
-const USUAL = 2;
+/** What the rule finds. */
+export interface UnlikeSidesFact extends Fact {
+  readonly measured: number;
+  readonly limit: number;
+  /** Of `measured` and `limit`. */
+  readonly unit: "threads";
+  readonly face: "face" | "back";
+  readonly system: "warp" | "weft";
+}
 
 /** A back with much longer floats than the face, or the other way round. */
-export const unlikeSides: Rule = {
+export const unlikeSides: Rule<"unlike-sides", UnlikeSidesFact> = {
   name: "unlike-sides",
   severity: "note",
   summary: "one side of the cloth has much longer floats than the other",
@@ -17,6 +27,7 @@ export const unlikeSides: Rule = {
   limit:
     "`unlike-sides: 4` in `limits`: how many times as long the floats of one side may be as those of the other. Usual: 2.",
   source: "common practice",
+  changes: ["draw", "leave"],
   examples: {
     passes: [{ title: "twill of one up and two down", cloth: "..#\n.#.\n#..", options: { repeat: "both" } }],
     fails: [
@@ -27,8 +38,9 @@ export const unlikeSides: Rule = {
       },
     ],
   },
+  of: anyCloth,
   *find({ warp, weft, options }) {
-    const times = options.limits?.unlikeSides ?? USUAL;
+    const times = options.limits?.unlikeSides ?? unlikeSidesLimit.usual;
     for (const [system, threads] of [
       ["warp", warp.threads],
       ["weft", weft.threads],
@@ -47,9 +59,10 @@ export const unlikeSides: Rule = {
       };
     }
   },
-  say({ system, face, measured = 0, limit = 0 }, { options }) {
+  say({ system, face, measured, limit }, { options }) {
     const other = face === "face" ? "back" : "face";
-    const times = options.limits?.unlikeSides ?? USUAL;
+    const times = options.limits?.unlikeSides ?? unlikeSidesLimit.usual;
     return `the longest ${system} float passes ${measured} threads on the ${face}, and ${figure(limit / times)} on the ${other}, where ${figure(times)} times as many are allowed`;
   },
+  parts: () => GROUND,
 };

@@ -1,9 +1,18 @@
 import { accepts } from "../waivers.js";
 import { onTabby } from "./examples.js";
-import type { Rule } from "./rule.js";
+import { anyCloth } from "./needs.js";
+import type { Fact, Rule } from "./rule.js";
+
+/** What the rule finds. */
+export interface UnusedWaiverFact extends Fact {
+  /** The rule whose waiver matches nothing. */
+  readonly waives: string;
+  /** Which waiver it is, from 1. */
+  readonly waiver: number;
+}
 
 /** A waiver that accepts nothing. */
-export const unusedWaiver: Rule = {
+export const unusedWaiver: Rule<"unused-waiver", UnusedWaiverFact> = {
   name: "unused-waiver",
   severity: "note",
   summary: "a waiver that matches no finding",
@@ -12,6 +21,7 @@ export const unusedWaiver: Rule = {
   reason: "The fault was mended, or has moved: a waiver left behind may hide the next one.",
   mend: "Take the waiver out, or correct its place.",
   source: "common practice",
+  changes: [],
   examples: {
     passes: [
       {
@@ -28,13 +38,15 @@ export const unusedWaiver: Rule = {
       },
     ],
   },
+  of: anyCloth,
   *find({ options: { only, waive = [] } }, found) {
-    for (const waiver of waive) {
+    for (const [i, waiver] of waive.entries()) {
       if (only !== undefined && !only.includes(waiver.rule)) continue;
       if (found.some((finding) => accepts(waiver, finding))) continue;
       const { ends, picks, units, rows } = waiver;
       yield {
         waives: waiver.rule,
+        waiver: i + 1,
         ...(ends && { ends }),
         ...(picks && { picks }),
         ...(units && { units }),
@@ -43,4 +55,5 @@ export const unusedWaiver: Rule = {
     }
   },
   say: ({ waives }) => `the waiver of ${waives} matches no finding`,
+  parts: ({ waiver }) => [["waive", waiver - 1], ["waive"]],
 };

@@ -1,3 +1,4 @@
+import type { RuleName } from "@drawcord/check";
 import { kindOf, readRecipe } from "@drawcord/files";
 import type { BitGrid } from "@drawcord/grid";
 import { checkRecipe, optionsOf } from "@drawcord/review";
@@ -5,14 +6,13 @@ import { expand } from "@drawcord/units";
 import { CliError } from "../error.js";
 import type { Cloth } from "./cloth.js";
 import type { Kept } from "./kept.js";
-import { ofCloth } from "./selection.js";
 
 /** Why a rule did not run that a recipe switches off. */
 const SWITCHED_OFF = "it is switched off";
 
 /** What to look for, and whether to propose mends. */
 export interface Asked {
-  readonly rules: readonly string[];
+  readonly rules: readonly RuleName[];
   readonly propose: boolean;
 }
 
@@ -36,7 +36,7 @@ export async function checkFile(bytes: Uint8Array, file: string, asked: Asked): 
 
 async function reviewRecipe(bytes: Uint8Array, file: string, { propose, rules }: Asked): Promise<Kept> {
   const recipe = readRecipe(bytes, file);
-  const { places, ...report } = checkRecipe(recipe, { rules: ofCloth(rules) });
+  const { places, ...report } = checkRecipe(recipe, { rules });
   const kept = { title: recipe.title ?? null, report, places };
   if (!propose) return kept;
   const { proposals } = await import("../mending/proposals.js");

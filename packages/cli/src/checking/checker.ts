@@ -1,3 +1,4 @@
+import type { RuleName } from "@drawcord/check";
 import type { Format, Look } from "../formats/format.js";
 import { type FormatName, loadFormat } from "../formats/formats.js";
 import type { Input } from "../inputs.js";
@@ -15,7 +16,7 @@ export interface Settings {
   readonly format: FormatName;
   readonly look: Look;
   /** The rules asked for. */
-  readonly rules: readonly string[];
+  readonly rules: readonly RuleName[];
   /** Whether mends are to be proposed. */
   readonly propose: boolean;
   readonly cache?: CachePlace;

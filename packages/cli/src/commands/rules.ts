@@ -1,17 +1,11 @@
-import { rules as clothRules, examplePicture } from "@drawcord/check";
-import { draftRules, drawdownOf, type ShaftDraft } from "@drawcord/files";
-import { toText } from "@drawcord/grid";
+import { type Example, examplePicture, rules } from "@drawcord/check";
 import { defineCommand } from "../command.js";
 import { didYouMean } from "../did-you-mean.js";
 import { CliError } from "../error.js";
 import { type Paint, paintFor } from "../paint.js";
 import { table, wrap } from "../text.js";
 
-/** The rules for every cloth, and those for the plan of a plain draft. */
-const rules = [...clothRules, ...draftRules];
-
 type Rule = (typeof rules)[number];
-type Example = (typeof clothRules)[number]["examples"]["fails"][number];
 
 export const command = defineCommand({
   operands: "[RULE]",
@@ -47,8 +41,8 @@ function page(rule: Rule, width: number, paint: Paint): string {
     part("How to mend it", rule.mend, width, paint),
     ...("limit" in rule && rule.limit !== undefined ? [part("Its limit", rule.limit, width, paint)] : []),
     part("Source", rule.source, width, paint),
-    ...examples(rule.examples.passes).map((example) => drawing("Passes", example, paint)),
-    ...examples(rule.examples.fails).map((example) => drawing("Fails", example, paint)),
+    ...rule.examples.passes.map((example) => drawing("Passes", example, paint)),
+    ...rule.examples.fails.map((example) => drawing("Fails", example, paint)),
   ];
   return `${parts.join("\n\n")}\n`;
 }
@@ -56,10 +50,6 @@ function page(rule: Rule, width: number, paint: Paint): string {
 function part(heading: string, text: string, width: number, paint: Paint): string {
   const lines = wrap(text, Math.min(width, 80) - 2);
   return [paint.strong(heading), ...lines.map((line) => `  ${line}`)].join("\n");
-}
-
-function examples(shown: readonly Example[] | ShaftDraft): readonly Example[] {
-  return "shafts" in shown ? [{ title: "the cloth of a draft", cloth: toText(drawdownOf(shown)) }] : shown;
 }
 
 /** The last pick, or row, on top. */

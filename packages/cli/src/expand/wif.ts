@@ -1,9 +1,8 @@
+import type { ShaftDraft, Shedding } from "@drawcord/check";
 import {
   draftOfRecipe,
   FileError,
   type Reading,
-  type ShaftDraft,
-  type Shedding,
   shaftDraftOfCloth,
   withShedding,
   writeWif,

@@ -1,7 +1,7 @@
 import { isAbsolute, sep } from "node:path";
 import { pathToFileURL } from "node:url";
-import { rules as clothRules, type Finding, NOT_ASKED_FOR } from "@drawcord/check";
-import { draftRules, type Place } from "@drawcord/files";
+import { type Finding, NOT_ASKED_FOR, rules } from "@drawcord/check";
+import type { Place } from "@drawcord/files";
 import type {
   Fix,
   Invocation,
@@ -56,8 +56,6 @@ export const sarif: Format = {
     return `],\n"invocations":[${toJson(invocation)}]}]}\n`;
   },
 };
-
-const rules = [...draftRules, ...clothRules];
 
 function driver(version: string): ToolComponent {
   return { name: "Drawcord", semanticVersion: version, rules: rules.map(descriptor) };

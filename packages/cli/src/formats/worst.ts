@@ -41,8 +41,8 @@ export function worstOfEach({ places, report }: Cloth, { all, least }: Look): re
 }
 
 /** Whether a finding can be seen in the drawdown; one about a shaft is of the plan. */
-export function isSeen({ ends, picks, shaft }: Finding): boolean {
-  return shaft === undefined && (ends !== undefined || picks !== undefined);
+export function isSeen(finding: Finding): boolean {
+  return !("shaft" in finding) && (finding.ends !== undefined || finding.picks !== undefined);
 }
 
 /** Whether `--quiet` leaves a finding in. */

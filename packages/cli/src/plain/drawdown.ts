@@ -1,4 +1,5 @@
-import { coloursOfRecipe, drawdownOf, type Reading, type RecipeColours } from "@drawcord/files";
+import { drawdownOf } from "@drawcord/check";
+import { coloursOfRecipe, type Reading, type RecipeColours } from "@drawcord/files";
 import type { BitGrid } from "@drawcord/grid";
 import { expand } from "@drawcord/units";
 

@@ -1,5 +1,5 @@
 import { many } from "@drawcord/base";
-import type { ShaftDraft } from "@drawcord/files";
+import type { ShaftDraft } from "@drawcord/check";
 import { wrap } from "../text.js";
 
 /** What a plain draft asks of the loom. */

@@ -1,9 +1,9 @@
+import type { ShaftDraft, ThreadLook } from "@drawcord/check";
 import { draftSize } from "@drawcord/units";
 import { convert, type Quantity } from "@drawcord/yarn";
 import type { Colour } from "../charts/colours.js";
 import type { Recipe } from "../recipe/types.js";
 import { type ShaftDraftOptions, shaftDraftOf } from "./from-units.js";
-import type { ShaftDraft, ThreadLook } from "./types.js";
 
 /**
  * The shaft draft of a recipe, with its title, notes and sett, and the colours of its yarns where they are given as

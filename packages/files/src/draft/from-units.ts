@@ -1,10 +1,10 @@
+import type { ShaftDraft } from "@drawcord/check";
 import { type BitGrid, transpose } from "@drawcord/grid";
 import type { ShaftSet } from "@drawcord/ground";
 import { expand, type UnitDraft } from "@drawcord/units";
 import { FileError } from "../error.js";
 import { top } from "../place.js";
 import { groupRows } from "./group-rows.js";
-import type { ShaftDraft } from "./types.js";
 
 /** How a unit draft becomes a shaft draft. */
 export interface ShaftDraftOptions {

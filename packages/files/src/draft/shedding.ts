@@ -1,6 +1,5 @@
+import { type ShaftDraft, type Shedding, shaftsMoved } from "@drawcord/check";
 import type { ShaftSet } from "@drawcord/ground";
-import { shaftsMoved } from "./drawdown.js";
-import type { ShaftDraft, Shedding } from "./types.js";
 
 /**
  * The same draft with its shafts moved the other way: by a lift plan, or by treadles, one for each pick that differs. One

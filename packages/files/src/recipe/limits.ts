@@ -1,4 +1,4 @@
-import type { FloatLimit, Limits } from "@drawcord/check";
+import { type Limit, type Limits, limits } from "@drawcord/check";
 import type { Ground } from "@drawcord/ground";
 import { toMetric } from "@drawcord/yarn";
 import { unknownKey } from "../tree/shape.js";
@@ -6,78 +6,56 @@ import { at, entries, isSection, type Spot, textOf, wayTo, wrong } from "../tree
 import { quantityOf } from "./notation.js";
 import { weftsOf } from "./yarns.js";
 
+/** What one limit is set to. */
+type Value = number | Readonly<Record<string, number>>;
+
 /** The limits of the section `limits`, whose shape was checked, with the ground's own wefts by name. */
 export function readLimits(section: Spot | undefined, ground: Ground): Limits {
   if (section === undefined) return {};
-  const float = at(section, "float");
-  return {
-    ...(float === undefined ? {} : readFloats(float, weftsOf(ground))),
-    ...limitAt(section, "open-cuts", "openCuts", readShare),
-    ...limitAt(section, "take-up", "takeUp", readShare),
-    ...limitAt(section, "stretch", "stretch", (of) => readSize(of, "picks")),
-    ...readAreas(at(section, "area")),
-    ...limitAt(section, "face-share", "faceShare", readShare),
-    ...limitAt(section, "thin-area", "thinArea", (of) => Number(textOf(of))),
-    ...limitAt(section, "unlike-sides", "unlikeSides", (of) => Number(textOf(of))),
-  };
+  const read = (limits as readonly Limit[]).flatMap((limit) => {
+    const set = at(section, limit.key);
+    return set === undefined ? [] : readLimit(set, limit, ground);
+  });
+  return Object.fromEntries(read);
 }
 
-/** One limit for all areas, or one for drawn and one for undrawn ones. */
-function readAreas(area: Spot | undefined): Limits {
-  if (area === undefined) return {};
-  if (!isSection(area)) return { area: readSize(area, "squares") };
-  return {
-    ...limitAt(area, "drawn", "drawnArea", (of) => readSize(of, "squares")),
-    ...limitAt(area, "undrawn", "undrawnArea", (of) => readSize(of, "squares")),
-  };
-}
-
-/** A limit that may be left out, as a part of an object. */
-function limitAt<Name extends keyof Limits>(
-  section: Spot,
-  key: string,
-  name: Name,
-  read: (of: Spot) => NonNullable<Limits[Name]>,
-): Pick<Limits, Name> {
-  const value = at(section, key);
-  return value === undefined ? ({} as Pick<Limits, Name>) : ({ [name]: read(value) } as Pick<Limits, Name>);
-}
-
-function readFloats(float: Spot, wefts: readonly string[]): Limits {
-  if (!isSection(float)) return { float: readFloat(float) };
-  const warp = at(float, "warp");
-  const weft = at(float, "weft");
-  const named = entries(float).filter(([name]) => name !== "warp" && name !== "weft");
-  const known = new Set(wefts);
-  for (const [name, { key, ...limit }] of named) {
-    if (known.has(name)) continue;
-    const sentence = unknownKey(name, ["warp", "weft", ...wefts], float.path);
-    throw wrong({ ...limit, node: key ?? limit.node }, "unknown-key", sentence);
+/** One limit for all, or one for each part; each under its name. */
+function readLimit(
+  set: Spot,
+  limit: Limit,
+  ground: Ground,
+): readonly (readonly [name: string, value: Value | Readonly<Record<string, Value>>])[] {
+  const { apart = {}, byWeft, name } = limit;
+  if (!isSection(set)) return [[name, readValue(set, limit)]];
+  const parts = Object.entries(apart).flatMap(([key, part]) => {
+    const value = at(set, key);
+    return value === undefined ? [] : [[part, readValue(value, limit)] as const];
+  });
+  const named = entries(set).filter(([key]) => !Object.hasOwn(apart, key));
+  if (byWeft === undefined || named.length === 0) return parts;
+  const wefts = weftsOf(ground);
+  for (const [key, { key: at, ...value }] of named) {
+    if (wefts.includes(key)) continue;
+    const sentence = unknownKey(key, [...Object.keys(apart), ...wefts], set.path);
+    throw wrong({ ...value, node: at ?? value.node }, "unknown-key", sentence);
   }
-  return {
-    ...(warp === undefined ? {} : { warpFloat: readFloat(warp) }),
-    ...(weft === undefined ? {} : { weftFloat: readFloat(weft) }),
-    ...(named.length === 0
-      ? {}
-      : { floatOfWeft: Object.fromEntries(named.map(([name, limit]) => [name, readFloat(limit)])) }),
-  };
+  return [
+    ...parts,
+    [byWeft, Object.fromEntries(named.map(([key, value]) => [key, readValue(value, limit)]))],
+  ];
 }
 
-function readFloat(of: Spot): FloatLimit {
-  return readSize(of, "threads");
+function readValue(of: Spot, { kind, things = "" }: Limit): Value {
+  if (kind === "share") return readShare(of);
+  return kind === "size" ? readSize(of, things) : Number(textOf(of));
 }
 
 /** A size as a number of things from 1, or as a length. */
-function readSize<Things extends string>(
-  of: Spot,
-  things: Things,
-): { readonly mm?: number } & { readonly [key in Things]?: number } {
+function readSize(of: Spot, things: string): Readonly<Record<string, number>> {
   const size = quantityOf(of, ["number", "length"]);
-  if (size.kind === "length" && size.value > 0) {
-    return { mm: toMetric(size).value } as { mm: number } & { [key in Things]?: number };
-  }
+  if (size.kind === "length" && size.value > 0) return { mm: toMetric(size).value };
   if (size.kind === "number" && Number.isInteger(size.value) && size.value >= 1) {
-    return { [things]: size.value } as { mm?: number } & { [key in Things]: number };
+    return { [things]: size.value };
   }
   const sentence = `${wayTo(of.path)} is ${textOf(of)}; expected a whole number of ${things} from 1, or a length above 0`;
   throw wrong(of, "bad-value", sentence);

@@ -143,7 +143,7 @@ export interface Recipe {
   readonly loom: RecipeLoom;
   readonly limits: Limits;
   readonly levels: Readonly<Record<string, Severity | "off">>;
-  readonly waive: readonly Waiver[];
+  readonly waive: readonly Waiver<string>[];
   readonly stated: readonly Stated[];
   readonly notes?: string;
   /**

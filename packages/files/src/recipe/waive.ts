@@ -14,7 +14,7 @@ export function readLevels(section: Spot | undefined): Readonly<Record<string, S
  * The section `waive`, whose shape was checked.
  * @throws {FileError} `bad-notation` for a place that is none
  */
-export function readWaivers(section: Spot | undefined): readonly Waiver[] {
+export function readWaivers(section: Spot | undefined): readonly Waiver<string>[] {
   if (section === undefined) return [];
   return items(section).map((waiver) => {
     return {

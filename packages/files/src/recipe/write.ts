@@ -1,4 +1,4 @@
-import type { AreaLimit, FloatLimit, Limits, Span, Waiver } from "@drawcord/check";
+import { type Limit, type Limits, limits, type Span, type Waiver } from "@drawcord/check";
 import { type Ground, groundFromWeave } from "@drawcord/ground";
 import { printLifts, printShafts, printThreading } from "@drawcord/units";
 import { type Quantity, writeQuantity } from "@drawcord/yarn";
@@ -151,60 +151,32 @@ function yarnOf({ count, fibre, colour, package: cone, stock }: RecipeYarn): unk
   return { count: count.text, fibre, colour, package: text(cone), stock: text(stock) };
 }
 
-function limitsOf({
-  float,
-  warpFloat,
-  weftFloat,
-  floatOfWeft,
-  openCuts,
-  takeUp,
-  stretch,
-  area,
-  drawnArea,
-  undrawnArea,
-  faceShare,
-  thinArea,
-  unlikeSides,
-}: Limits) {
-  const share = (value: number | undefined) => (value === undefined ? undefined : `${value} %`);
-  const apart = warpFloat ?? weftFloat ?? floatOfWeft;
-  return {
-    float:
-      apart === undefined
-        ? size(float?.threads, float?.mm)
-        : {
-            warp: floatText(warpFloat ?? float),
-            weft: floatText(weftFloat ?? float),
-            ...Object.fromEntries(
-              Object.entries(floatOfWeft ?? {}).map(([weft, limit]) => [weft, floatText(limit)]),
-            ),
-          },
-    "open-cuts": share(openCuts),
-    "take-up": share(takeUp),
-    stretch: size(stretch?.picks, stretch?.mm),
-    area:
-      (drawnArea ?? undrawnArea) === undefined
-        ? areaText(area)
-        : { drawn: areaText(drawnArea ?? area), undrawn: areaText(undrawnArea ?? area) },
-    "face-share": share(faceShare),
-    "thin-area": thinArea,
-    "unlike-sides": unlikeSides,
-  };
+/** The section `limits`, by the list of all limits. */
+function limitsOf(set: Limits): Readonly<Record<string, unknown>> {
+  const values = set as Readonly<Record<string, unknown>>;
+  return Object.fromEntries(
+    (limits as readonly Limit[]).map((limit) => {
+      const { apart = {}, byWeft, key, name } = limit;
+      const wefts = Object.entries({ ...((byWeft === undefined ? {} : values[byWeft]) as object) });
+      const parted = Object.values(apart).some((part) => values[part] !== undefined) || wefts.length > 0;
+      if (!parted) return [key, limitText(values[name], limit)];
+      // What is set for the whole holds for the parts that have none of their own.
+      const parts = Object.entries(apart).map(([of, part]) => [of, values[part] ?? values[name]] as const);
+      const all = [...parts, ...wefts].map(([of, value]) => [of, limitText(value, limit)]);
+      return [key, Object.fromEntries(all)];
+    }),
+  );
 }
 
-function floatText(limit: FloatLimit | undefined): number | string | undefined {
-  return size(limit?.threads, limit?.mm);
-}
-
-function areaText(limit: AreaLimit | undefined): number | string | undefined {
-  return size(limit?.squares, limit?.mm);
-}
-
-function size(count: number | undefined, mm: number | undefined): number | string | undefined {
+function limitText(value: unknown, { kind, things = "" }: Limit): number | string | undefined {
+  if (value === undefined) return undefined;
+  if (kind === "share") return `${value as number} %`;
+  if (kind !== "size") return value as number;
+  const { mm, [things]: count } = value as Readonly<Record<string, number | undefined>>;
   return count ?? (mm === undefined ? undefined : `${mm} mm`);
 }
 
-function waiverOf({ rule, reason, ends, picks, units, rows }: Waiver): unknown {
+function waiverOf({ rule, reason, ends, picks, units, rows }: Waiver<string>): unknown {
   const span = (of: Span | undefined) => of && (of[0] === of[1] ? of[0] : `${of[0]}-${of[1]}`);
   return { rule, reason, ends: span(ends), picks: span(picks), units: span(units), rows: span(rows) };
 }

@@ -1,10 +1,10 @@
+import type { ShaftDraft, Shedding } from "@drawcord/check";
 /**
  * Reads WIF 1.1, the interchange format for weaving drafts (Weaving Information File, 1997). Its sections and keys are
  * given from memory.
  */
 import type { ShaftSet } from "@drawcord/ground";
 import { MOST_INTERLACEMENTS, MOST_THREADS } from "@drawcord/units";
-import type { ShaftDraft, Shedding } from "../draft/types.js";
 import { FileError } from "../error.js";
 import { top } from "../place.js";
 import { readText } from "../text.js";

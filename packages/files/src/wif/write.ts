@@ -1,6 +1,6 @@
+import type { ShaftDraft, ThreadLook, ThreadMeasure } from "@drawcord/check";
 import type { ShaftSet } from "@drawcord/ground";
 import type { Colour } from "../charts/colours.js";
-import type { ShaftDraft, ThreadLook, ThreadMeasure } from "../draft/types.js";
 import { isControl } from "../printable.js";
 
 /**

@@ -1,17 +1,9 @@
+import { drawdownOf, shaftsMoved } from "@drawcord/check";
 import { toBooleans, transpose } from "@drawcord/grid";
 import { expand } from "@drawcord/units";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import {
-  draftOfRecipe,
-  drawdownOf,
-  readRecipe,
-  readWif,
-  shaftDraftOf,
-  shaftsMoved,
-  withShedding,
-  writeWif,
-} from "../../src/index.js";
+import { draftOfRecipe, readRecipe, readWif, shaftDraftOf, withShedding, writeWif } from "../../src/index.js";
 import { shaftDrafts, unitDrafts } from "../arbitraries.js";
 import { refusal } from "../refusals.js";
 import { wholeRecipe } from "../samples.js";

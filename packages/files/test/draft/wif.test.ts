@@ -1,15 +1,9 @@
+import { drawdownOf, type ShaftDraft, type ThreadLook, type ThreadMeasure } from "@drawcord/check";
 import { toText } from "@drawcord/grid";
 import fc from "fast-check";
 import { parse } from "ini";
 import { describe, expect, it } from "vitest";
-import {
-  drawdownOf,
-  readWif,
-  type ShaftDraft,
-  type ThreadLook,
-  type ThreadMeasure,
-  writeWif,
-} from "../../src/index.js";
+import { readWif, writeWif } from "../../src/index.js";
 import { shaftDrafts } from "../arbitraries.js";
 import { refusal } from "../refusals.js";
 

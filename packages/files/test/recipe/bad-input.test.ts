@@ -333,11 +333,6 @@ describe("a notation that goes wrong is answered at its column", () => {
       "3:10: ground.weave: step 2 on 8 ends leaves ends unbound, for both are divisible by 2; the steps of a satin on 8 ends are 3, 5",
     ],
     [
-      "a rule that there is not",
-      `${leastRecipe}waive: [{ rule: open-cuts, reason: so }]`,
-      '5:17: waive, item 1.rule is open-cuts; did you mean "open-cut"?',
-    ],
-    [
       "a float of no length",
       `${leastRecipe}limits: { float: 0 mm }`,
       "5:18: limits.float is 0 mm; expected a whole number of threads from 1, or a length above 0",
@@ -400,9 +395,6 @@ describe("a harmless answer is given to", () => {
     expect(readRecipe(least(/lifts:.*\n/, block), "named").draft.lifts).toEqual([[1]]);
     expect(answerTo(least(/lifts:.*\n/, block.replace(`[${key}]`, "[valueOf]")))).toContain(
       "no block is called",
-    );
-    expect(answerTo(`${leastRecipe}limits: { levels: { ${key}: off } }`)).toContain(
-      `5:21: unknown key "${key}" in limits.levels`,
     );
     expect(Object.getPrototypeOf({}).ends).toBeUndefined();
   });

@@ -1,6 +1,6 @@
+import type { ShaftDraft } from "@drawcord/check";
 import { convert, quantity } from "@drawcord/yarn";
 import { expect, it } from "vitest";
-import type { ShaftDraft } from "../../src/draft/types.js";
 import { projectOfDraft } from "../../src/project-draft.js";
 
 const draft: ShaftDraft = {

@@ -4,7 +4,7 @@ import type { ShaftDraft } from "./types.js";
 
 /**
  * The shafts moved on each pick, pick 1 first: those of its treadles, or as the lift plan says.
- * @example shaftsMoved({ ...draft, shedding: { kind: "tie-up", tieUp: [[1, 3], [2]], treadling: [[1, 2], []] } }) // [[1, 2, 3], []]
+ * @example shaftsMoved({ ...shaftDraft, shedding: { kind: "tie-up", tieUp: [[1, 3], [2]], treadling: [[1, 2], []] } }) // [[1, 2, 3], []]
  */
 export function shaftsMoved(draft: ShaftDraft): readonly ShaftSet[] {
   const { shedding } = draft;
@@ -23,7 +23,7 @@ export function shaftsMoved(draft: ShaftDraft): readonly ShaftSet[] {
 /**
  * The cloth of a shaft draft, picks x ends: with a rising shed an end lies over the pick where any of its shafts is moved,
  * with a sinking shed where none is.
- * @example toText(drawdownOf(draft)) // ".#.#\n#.#.\n.#.#\n#.#."
+ * @example toText(drawdownOf(shaftDraft)) // "#.#.\n.#.#\n#.#.\n.#.#"
  */
 export function drawdownOf(draft: ShaftDraft): BitGrid {
   const { threading, rising } = draft;

@@ -1,5 +1,4 @@
 import type { ShaftSet } from "@drawcord/ground";
-import type { Colour } from "../charts/colours.js";
 
 /** The units that drafts give the spacing and thickness of threads in; a decipoint is 1/720 inch. */
 export type ThreadUnit = "centimeters" | "inches" | "decipoints";
@@ -14,8 +13,8 @@ export interface ThreadMeasure {
 
 /** How the threads of one system look and lie. */
 export interface ThreadLook {
-  /** The colour of each thread. */
-  readonly colours?: readonly Colour[];
+  /** The colour of each thread, as `#rrggbb`. */
+  readonly colours?: readonly `#${string}`[];
   /** The unit of spacing and thickness; default decipoints. */
   readonly unit?: ThreadUnit;
   /** From the middle of a thread to the middle of the next. */

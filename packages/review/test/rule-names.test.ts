@@ -1,0 +1,18 @@
+import { readRecipe } from "@drawcord/files";
+import { describe, expect, it } from "vitest";
+import { leastRecipe } from "../../files/test/samples.js";
+import { checkRecipe } from "../src/check-recipe.js";
+
+const checked = (line: string) => () => checkRecipe(readRecipe(`${leastRecipe}${line}\n`, "r"));
+
+describe("a rule that there is not is answered at its name", () => {
+  it("in a waiver, with the nearest", () => {
+    expect(checked("waive: [{ rule: open-cuts, reason: so }]")).toThrow(
+      'r:5:17: waive, item 1.rule is open-cuts; did you mean "open-cut"?',
+    );
+  });
+
+  it.each(["__proto__", "constructor", "hasOwnProperty", "toString", "thin"])("in levels: %s", (name) => {
+    expect(checked(`limits: { levels: { ${name}: off } }`)).toThrow(`unknown key "${name}" in limits.levels`);
+  });
+});
