@@ -5,6 +5,7 @@ export type CliErrorCode =
   | "unknown-command"
   | "unknown-option"
   | "unknown-choice"
+  | "unknown-piece"
   | "unknown-format"
   | "unknown-rule"
   | "missing-value"

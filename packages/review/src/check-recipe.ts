@@ -1,6 +1,7 @@
 import { check, type Report, type RuleName } from "@drawcord/check";
-import type { Place, Recipe } from "@drawcord/files";
+import { type Place, type Recipe, recipeOfPiece } from "@drawcord/files";
 import { optionsOf } from "./options.js";
+import { joinedReviews, type PieceNumbers } from "./pieces.js";
 import { recipePlaces } from "./places.js";
 
 /** How a recipe is to be checked. */
@@ -13,6 +14,8 @@ export interface ReviewOptions {
 export interface Review extends Report {
   /** Where in the recipe each finding can be mended, in the order of `findings`; null where no place is known. */
   readonly places: readonly (Place | null)[];
+  /** The numbers of each piece in weaving order, where there are several; the others are then those of the first. */
+  readonly pieces?: readonly PieceNumbers[];
 }
 
 /**
@@ -25,6 +28,17 @@ export interface Review extends Report {
  * @example checkRecipe(recipe).ok // true
  */
 export function checkRecipe(recipe: Recipe, { rules }: ReviewOptions = {}): Review {
+  if (recipe.pieces.length > 1)
+    return ofPieces(recipe, (piece) => checkRecipe(piece, { ...(rules && { rules }) }));
   const report = check(recipe.draft, { ...optionsOf(recipe), ...(rules && { only: rules }) });
   return { ...report, places: recipePlaces(report.findings, recipe) };
+}
+
+/** The report of a recipe with several pieces, each checked by itself. */
+function ofPieces(recipe: Recipe, review: (piece: Recipe) => Review): Review {
+  const names = recipe.pieces.map(({ name }) => name);
+  return joinedReviews(
+    names.map((name) => review(recipeOfPiece(recipe, name)!)),
+    names,
+  );
 }

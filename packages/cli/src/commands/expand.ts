@@ -7,6 +7,7 @@ import {
   writePbm,
   writePng,
 } from "@drawcord/files";
+import { chosenPiece, PIECE_OPTION } from "../chosen-piece.js";
 import { defineCommand } from "../command.js";
 import { textDrawing } from "../drawing.js";
 import { CliError } from "../error.js";
@@ -26,7 +27,9 @@ FILE is a recipe, a plain draft (WIF), a chart of interlacements (text, PBM or P
 
 As png it has the colours of its threads where the draft, or each yarn of the recipe, gives them as #rrggbb and they are not all one; else the warp is black and the weft white.
 
-As wif it is the draft for a loom with shafts alone: as many shafts as there are ends that weave differently, moved by a lift plan or by treadles. A draft that is read keeps its own shafts.`,
+As wif it is the draft for a loom with shafts alone: as many shafts as there are ends that weave differently, moved by a lift plan or by treadles. A draft that is read keeps its own shafts.
+
+Of a recipe with several pieces all are drawn, one after another, or the one that --piece names.`,
   examples: [
     ["drawcord expand runner.recipe.yaml", "draws the runner in text"],
     [
@@ -73,6 +76,7 @@ As wif it is the draft for a loom with shafts alone: as many shafts as there are
       help: "the most shafts there may be, up to 4096; with more it takes nothing is written (wif)",
     },
     output: { type: "string", short: "o", value: "FILE", help: "write to this file, whole or not at all" },
+    piece: PIECE_OPTION,
     force: { type: "boolean", help: "replace the file if there is one" },
   },
   async run({ operands, options }, io) {
@@ -91,7 +95,8 @@ As wif it is the draft for a loom with shafts alone: as many shafts as there are
       shedding: options.shedding,
     };
     const source = input(operands[0]!, io);
-    const reading = read(await source.read(), source.name);
+    const found = read(await source.read(), source.name);
+    const reading = await ofPiece(found, options.piece);
     await sayIgnored(reading, source.name, io);
     const chunks = drawn(reading);
     if (output !== undefined) await writeWhole(output, io.cwd, chunks, { force: options.force });
@@ -114,6 +119,13 @@ As wif it is the draft for a loom with shafts alone: as many shafts as there are
     }
   },
 });
+
+/** What was read, of a recipe the piece that is asked for. */
+async function ofPiece(reading: Reading, piece: string | undefined): Promise<Reading> {
+  if (piece === undefined) return reading;
+  if (reading.kind === "recipe") return { kind: "recipe", recipe: await chosenPiece(reading.recipe, piece) };
+  throw new CliError("unwanted-option", "drawcord expand: --piece goes with a recipe", { option: "piece" });
+}
 
 /** @throws {CliError} `unwanted-option` for an option that the format has no use for */
 function onlyWith(

@@ -4,6 +4,7 @@ import { type Recipe, readRecipe } from "@drawcord/files";
 import { exercise, key } from "@drawcord/page";
 import { makeSheet, partNames, type Sheet, SheetError, type SheetOptions, shortParts } from "@drawcord/sheet";
 import { YarnError } from "@drawcord/yarn";
+import { chosenPiece, PIECE_OPTION } from "../chosen-piece.js";
 import { defineCommand } from "../command.js";
 import { CliError } from "../error.js";
 import { input } from "../inputs.js";
@@ -71,6 +72,7 @@ For FILE, - is standard input.`,
       default: "bottom-left",
       help: "the corner that the drawdown shows",
     },
+    piece: PIECE_OPTION,
     exercise: { type: "boolean", help: "leave the answers blank, and write the key to a file of its own" },
     force: { type: "boolean", help: "replace files that are there" },
   },
@@ -85,7 +87,7 @@ For FILE, - is standard input.`,
     const source = input(operands[0]!, io);
     const bytes = await source.read();
     onlyRecipes(bytes, source.name, "only recipes have a sheet");
-    const recipe = readRecipe(bytes, source.name);
+    const recipe = await chosenPiece(readRecipe(bytes, source.name), options.piece);
     const asked =
       part.length > 0 ? part : options.exercise ? [...shortParts, "working" as const] : shortParts;
     const whole = sheetOf(recipe, {

@@ -7,7 +7,7 @@ import { toJson } from "../printable.js";
 
 /**
  * A cloth for a script, piece by piece. Ends and picks in their order, end 1 and pick 1 first; units, rows and steps,
- * which only a recipe has, are counted from 1.
+ * which only a recipe has, are counted from 1, in each piece anew.
  */
 export function* expandedJson(reading: Reading, file: string): Iterable<string> {
   const { drawdown, plan } = worked(reading);
@@ -23,13 +23,21 @@ export function* expandedJson(reading: Reading, file: string): Iterable<string> 
 
 function worked(reading: Reading): { readonly drawdown: BitGrid; readonly plan: object } {
   if (reading.kind !== "recipe") return { drawdown: drawdownIn(reading), plan: {} };
-  const { drawdown, rowOfPick, stepOfPick, unitOfEnd } = expand(reading.recipe.draft);
+  const { pieces } = reading.recipe;
+  const plans = pieces.map(({ draft, name }) => ({ name, ...expand(draft) }));
+  let firstPick = 1;
+  const stretches = plans.map(({ drawdown, name }) => {
+    const piece = { name, firstPick, picks: drawdown.rows };
+    firstPick += drawdown.rows;
+    return piece;
+  });
   return {
-    drawdown,
+    drawdown: drawdownIn(reading),
     plan: {
-      unitOfEnd: Array.from(unitOfEnd, (unit) => (unit < 0 ? null : unit + 1)),
-      rowOfPick: Array.from(rowOfPick, (row) => row + 1),
-      stepOfPick: Array.from(stepOfPick, (step) => step + 1),
+      ...(pieces.length > 1 && { pieces: stretches }),
+      unitOfEnd: Array.from(plans[0]!.unitOfEnd, (unit) => (unit < 0 ? null : unit + 1)),
+      rowOfPick: plans.flatMap(({ rowOfPick }) => Array.from(rowOfPick, (row) => row + 1)),
+      stepOfPick: plans.flatMap(({ stepOfPick }) => Array.from(stepOfPick, (step) => step + 1)),
     },
   };
 }

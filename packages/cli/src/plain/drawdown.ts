@@ -1,13 +1,12 @@
 import { drawdownOf } from "@drawcord/check";
-import { coloursOfRecipe, type Reading, type RecipeColours } from "@drawcord/files";
+import { coloursOfRecipe, drawdownOfRecipe, type Reading, type RecipeColours } from "@drawcord/files";
 import type { BitGrid } from "@drawcord/grid";
-import { expand } from "@drawcord/units";
 
 /** The cloth of whatever a file holds: a recipe or a draft worked out, and a chart as it is drawn. */
 export function drawdownIn(reading: Reading): BitGrid {
   switch (reading.kind) {
     case "recipe":
-      return expand(reading.recipe.draft).drawdown;
+      return drawdownOfRecipe(reading.recipe);
     case "draft":
       return drawdownOf(reading.draft);
     case "chart":

@@ -1,26 +1,46 @@
 import type { ShaftDraft, ThreadLook } from "@drawcord/check";
-import { draftSize } from "@drawcord/units";
+import { BitGrid } from "@drawcord/grid";
+import { draftSize, expand } from "@drawcord/units";
 import { convert, type Quantity } from "@drawcord/yarn";
 import type { Colour } from "../charts/colours.js";
 import type { Recipe } from "../recipe/types.js";
-import { type ShaftDraftOptions, shaftDraftOf } from "./from-units.js";
+import { type ShaftDraftOptions, shaftDraftOfCloth } from "./from-units.js";
 
 /**
- * The shaft draft of a recipe, with its title, notes and sett, and the colours of its yarns where they are given as
- * `#rrggbb` for every thread of a system.
+ * The shaft draft of a recipe, its pieces once each in weaving order, with its title, notes and sett, and the colours of its
+ * yarns where they are given as `#rrggbb` for every thread of a system.
  * @throws {FileError} `too-many-shafts`
  * @example draftOfRecipe(readRecipe(text, "least")).threading // [[1], [2], [1], [2]]
  */
 export function draftOfRecipe(recipe: Recipe, options: ShaftDraftOptions = {}): ShaftDraft {
-  const { title, notes, cloth, draft } = recipe;
+  const { title, notes, cloth } = recipe;
   const { warp, weft } = coloursOfRecipe(recipe);
   return {
-    ...shaftDraftOf(draft, options),
+    ...shaftDraftOfCloth(drawdownOfRecipe(recipe), options),
     ...(title === undefined ? {} : { title }),
     ...(notes === undefined ? {} : { notes: notes.trimEnd().split("\n") }),
     warp: lookOf(warp, cloth.sett),
     weft: lookOf(weft, cloth.picks),
   };
+}
+
+/**
+ * The cloth of a recipe, its pieces once each in weaving order, without the warp that is left unwoven between them.
+ * @returns picks x ends: raised where the end lies over the pick on the face; the first pick of the first piece in row 0
+ * @example drawdownOfRecipe(readRecipe(text, "least")).columns // 4
+ */
+export function drawdownOfRecipe({ pieces }: Pick<Recipe, "pieces">): BitGrid {
+  const drawdowns = pieces.map(({ draft }) => expand(draft).drawdown);
+  const [first] = drawdowns as [BitGrid, ...BitGrid[]];
+  if (drawdowns.length === 1) return first;
+  const rows = drawdowns.reduce((sum, one) => sum + one.rows, 0);
+  const words = new Uint32Array(rows * first.stride);
+  let at = 0;
+  for (const one of drawdowns) {
+    words.set(one.words, at);
+    at += one.words.length;
+  }
+  return BitGrid.own(rows, first.columns, words);
 }
 
 /** The colours of the ends and of the picks, in their order. */
@@ -30,20 +50,17 @@ export interface RecipeColours {
 }
 
 /**
- * The colours of a recipe's threads, of each system whose yarns all have theirs as `#rrggbb`.
+ * The colours of a recipe's threads, its pieces once each in weaving order, of each system whose yarns all have theirs as
+ * `#rrggbb`.
  * @example coloursOfRecipe(readRecipe(text, "least")) // {}
  */
-export function coloursOfRecipe({ draft, yarns }: Recipe): RecipeColours {
-  const { ends, picks } = draftSize(draft);
-  const { steps } = draft.ground;
+export function coloursOfRecipe({ pieces, warp: order, yarns }: Recipe): RecipeColours {
   const colours = new Map(yarns.map(({ name, colour }) => [name, colour] as const));
-  const each = (count: number, yarnOf: (thread: number) => string) => {
-    const shown = Array.from({ length: count }, (_, thread) => colours.get(yarnOf(thread)));
-    return shown.every(isColour) ? shown : undefined;
-  };
-  const warp = each(ends, () => "warp");
-  const weft = each(picks, (pick) => steps[pick % steps.length]!.weft ?? "weft");
-  return { ...(warp === undefined ? {} : { warp }), ...(weft === undefined ? {} : { weft }) };
+  const shown = (count: number, names: readonly string[]) =>
+    Array.from({ length: count }, (_, thread) => colours.get(names[thread % names.length]!));
+  const ends = shown(draftSize(pieces[0]!.draft).ends, order);
+  const picks = pieces.flatMap(({ draft, wefts }) => shown(draftSize(draft).picks, wefts));
+  return { ...(ends.every(isColour) && { warp: ends }), ...(picks.every(isColour) && { weft: picks }) };
 }
 
 function lookOf(colours: readonly Colour[] | undefined, sett: Quantity | undefined): ThreadLook {

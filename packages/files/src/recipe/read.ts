@@ -84,7 +84,7 @@ export function readRecipe(source: Uint8Array | string, file: string): Recipe {
     stated: readStated(at(top, "stated")),
     ...(notes === undefined ? {} : { notes }),
     place: (path) => placeAt(tree, path),
-    rowPlaces: () => rowPlaces(liftsOfFirst(top), at(top, "lifts"), pieces[0]!),
+    rowPlaces: (piece = 0) => rowPlaces(liftsOf(top, piece), at(top, "lifts"), pieces[piece]!),
     unitPlaces: () => unitPlaces(at(at(top, "units")!, "threading")!),
   };
 }
@@ -98,10 +98,10 @@ function checkVersion(top: Spot): void {
   throw wrong(version, "newer-version", sentence);
 }
 
-/** The section of the lifts of the first piece. */
-function liftsOfFirst(top: Spot): Spot {
+/** The section of the lifts of a piece, by its place among the pieces. */
+function liftsOf(top: Spot, piece: number): Spot {
   const pieces = at(top, "pieces");
-  return pieces === undefined ? at(top, "lifts")! : at(items(pieces)[0]!, "lifts")!;
+  return pieces === undefined ? at(top, "lifts")! : at(items(pieces)[piece]!, "lifts")!;
 }
 
 /** The names of the wefts of a piece: its yarns, and what its steps call them. */
@@ -115,7 +115,7 @@ function readWarp(top: Spot): Warp {
   const ends = at(units, "ends")!;
   const unitEnds = readCounts(ends);
   const lifts = at(top, "lifts");
-  const picks = (lifts && at(lifts, "picks")) ?? at(liftsOfFirst(top), "picks");
+  const picks = (lifts && at(lifts, "picks")) ?? at(liftsOf(top, 0), "picks");
   const staticShaft = numberAt(units, "static");
   const threading = notation(at(units, "threading")!, (text) =>
     parseThreading(text, staticShaft === undefined ? {} : { staticShaft }),

@@ -151,8 +151,11 @@ export interface Recipe {
    * from 0. Undefined when the recipe has no such value.
    */
   readonly place: (path: Path) => Place | undefined;
-  /** Where each row of the lift plan stands in the text, row 1 first, in a block or a picture too. */
-  readonly rowPlaces: () => readonly Place[];
+  /**
+   * Where each row of the lift plan of a piece (from 0; the first by default) stands in the text, row 1 first, in a block or
+   * a picture too.
+   */
+  readonly rowPlaces: (piece?: number) => readonly Place[];
   /** Where each unit of the threading stands in the text, unit 1 first. */
   readonly unitPlaces: () => readonly Place[];
 }

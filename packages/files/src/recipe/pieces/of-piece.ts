@@ -1,0 +1,16 @@
+import type { Recipe } from "../types.js";
+
+/**
+ * A recipe of one of its pieces alone, as if nothing else were woven on its warp.
+ * @param recipe a recipe that was read
+ * @param name the name of the piece
+ * @returns undefined where no piece has this name
+ * @example recipeOfPiece(readRecipe(text, "least"), "moths") // undefined
+ */
+export function recipeOfPiece(recipe: Recipe, name: string): Recipe | undefined {
+  const place = recipe.pieces.findIndex((piece) => piece.name === name);
+  const piece = recipe.pieces[place];
+  if (piece === undefined) return undefined;
+  const { draft, limits } = piece;
+  return { ...recipe, pieces: [piece], draft, limits, rowPlaces: () => recipe.rowPlaces(place) };
+}

@@ -1,0 +1,98 @@
+/** One report of all the pieces on a warp: what is the same in all is told once, and anything else with its piece. */
+import type { Finding, Report } from "@drawcord/check";
+import type { Place } from "@drawcord/files";
+
+/** The numbers of one piece of several. */
+export interface PieceNumbers extends Pick<Report, "size" | "floats" | "cut" | "balance" | "integrity"> {
+  readonly name: string;
+}
+
+/** What was written wrong, with the findings that it explains. */
+interface Explaining {
+  readonly explains: readonly number[];
+}
+
+/** The report of one piece, with the place of each finding. */
+interface PieceReview extends Report {
+  readonly places: readonly (Place | null)[];
+  readonly causes?: readonly Explaining[];
+}
+
+/** Rules that look at what the warp and the recipe have, which is idle only when no piece makes use of it. */
+const USED_BY_ANY: readonly string[] = ["idle-shaft", "unused-waiver"];
+
+/** Rules that compare what is claimed of the recipe, which stands for its first piece. */
+const OF_FIRST: readonly string[] = ["stated-number"];
+
+const WEIGHT = { error: 0, warning: 1, note: 2 } as const;
+
+interface Told {
+  readonly finding: Finding;
+  readonly place: Place | null;
+  /** The piece, from 0; undefined where all have it. */
+  readonly piece: number | undefined;
+  readonly cause: Explaining | undefined;
+}
+
+/**
+ * The reports of several pieces as one. Its own numbers are those of the first piece.
+ * @param reviews the report of each piece, in weaving order
+ * @param names the names of the pieces
+ */
+export function joinedReviews<R extends PieceReview>(
+  reviews: readonly R[],
+  names: readonly string[],
+): R & { readonly pieces: readonly PieceNumbers[] } {
+  const first = reviews[0]!;
+  const seenIn = reviews.map(({ findings }) => new Set(findings.map(keyOf)));
+  const inAll = (finding: Finding) => seenIn.every((seen) => seen.has(keyOf(finding)));
+  const told: Told[] = [];
+  reviews.forEach((review, piece) => {
+    const causeOf = new Map(
+      (review.causes ?? []).flatMap((cause) => cause.explains.map((i) => [i, cause] as const)),
+    );
+    review.findings.forEach((finding, i) => {
+      const everywhere = inAll(finding);
+      if (piece > 0 && (everywhere || OF_FIRST.includes(finding.rule))) return;
+      if (!everywhere && USED_BY_ANY.includes(finding.rule)) return;
+      const of = everywhere || OF_FIRST.includes(finding.rule) ? undefined : piece;
+      told.push({ finding, place: review.places[i] ?? null, piece: of, cause: causeOf.get(i) });
+    });
+  });
+  // The sort is stable: findings of one weight stay in weaving order.
+  told.sort((a, b) => WEIGHT[a.finding.severity] - WEIGHT[b.finding.severity]);
+  const findings = told.map(
+    ({ finding, piece }): Finding =>
+      piece === undefined
+        ? finding
+        : { ...finding, piece: names[piece]!, message: `${names[piece]}: ${finding.message}` },
+  );
+  const counted = findings.filter(({ waived }) => waived === undefined);
+  const summary = { error: 0, warning: 0, note: 0 };
+  for (const { severity } of counted) summary[severity]++;
+  const causes = [...new Set(told.flatMap(({ cause }) => cause ?? []))].map((cause) => ({
+    ...cause,
+    explains: told.flatMap((one, i) => (one.cause === cause ? [i] : [])),
+  }));
+  return {
+    ...first,
+    ok: summary.error === 0,
+    summary,
+    waived: findings.length - counted.length,
+    findings,
+    places: told.map(({ place }) => place),
+    ...(first.causes === undefined ? {} : { causes }),
+    pieces: reviews.map(({ size, floats, cut, balance, integrity }, piece) => ({
+      name: names[piece]!,
+      size,
+      floats,
+      cut,
+      balance,
+      integrity,
+    })),
+  };
+}
+
+function keyOf(finding: Finding): string {
+  return JSON.stringify(finding);
+}

@@ -1,0 +1,50 @@
+import { readRecipe, recipeOfPiece } from "@drawcord/files";
+import { describe, expect, it } from "vitest";
+import { checkRecipe } from "../src/index.js";
+
+const warp = `recipe: 1
+ground: { weave: broken twill, ends: 4 }
+units: { ends: 4, threading: "X 9 1-8 7-1 9 X" }
+lifts: { picks: 4, blocks: { edge: { rows: [9] }, moth: { rows: [1-4, 2-5, 3-6, 4-7, 5-8, 2, 3, 1] }, ground: { rows: [none] } } }
+`;
+const moths = `{ name: moths, lifts: { order: [edge, moth, edge] } }`;
+const reading = (text: string) => readRecipe(warp + text, "test");
+
+describe("a recipe of several pieces", () => {
+  it("of one piece has the report that it has by itself", () => {
+    const recipe = reading(`pieces: [${moths}]`);
+    expect(checkRecipe(recipe).pieces).toBeUndefined();
+  });
+
+  it("has the numbers of each, and a finding names the piece that has it alone", () => {
+    const recipe = reading(
+      `pieces: [${moths}, { name: plain, lifts: { order: [ground *60] }, limits: { stretch: 40 } }]`,
+    );
+    const review = checkRecipe(recipe);
+    expect(review.pieces?.map(({ name }) => name)).toEqual(["moths", "plain"]);
+    for (const { name, size, floats, cut } of review.pieces!) {
+      const alone = checkRecipe(recipeOfPiece(recipe, name)!);
+      expect({ size, floats, cut }).toEqual({ size: alone.size, floats: alone.floats, cut: alone.cut });
+    }
+    const stretch = review.findings.find(({ rule }) => rule === "long-stretch");
+    expect(stretch).toMatchObject({ piece: "plain" });
+    expect(stretch?.message).toMatch(/^plain: /);
+    expect(review.places).toHaveLength(review.findings.length);
+    const all = review.findings.filter(({ waived }) => waived === undefined);
+    expect(Object.values(review.summary).reduce((a, b) => a + b)).toBe(all.length);
+  });
+
+  it("tells what is the same in all once, and idle only what no piece uses", () => {
+    const capacity = `loom: { pattern-shafts: 4 }\n`;
+    const twice = checkRecipe(reading(`${capacity}pieces: [${moths}, ${moths.replace("moths", "again")}]`));
+    const once = checkRecipe(reading(`${capacity}pieces: [${moths}]`));
+    expect(twice.findings).toEqual(once.findings);
+    const parted = reading(
+      `pieces: [{ name: a, lifts: { order: [edge *8] } }, { name: b, lifts: { order: [moth] } }]`,
+    );
+    const idle = (name: string) =>
+      checkRecipe(recipeOfPiece(parted, name)!).findings.filter(({ rule }) => rule === "idle-shaft").length;
+    expect([idle("a"), idle("b")].every((count) => count > 0)).toBe(true);
+    expect(checkRecipe(parted).findings.filter(({ rule }) => rule === "idle-shaft")).toEqual([]);
+  });
+});
