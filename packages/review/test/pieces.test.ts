@@ -1,3 +1,4 @@
+import { readFileSync } from "node:fs";
 import { readRecipe, recipeOfPiece } from "@drawcord/files";
 import { describe, expect, it } from "vitest";
 import { checkRecipe } from "../src/index.js";
@@ -47,4 +48,11 @@ describe("a recipe of several pieces", () => {
     expect([idle("a"), idle("b")].every((count) => count > 0)).toBe(true);
     expect(checkRecipe(parted).findings.filter(({ rule }) => rule === "idle-shaft")).toEqual([]);
   });
+});
+
+it("the fourth recipe of the winter course is clean in all its pieces", () => {
+  const url = new URL("../../../shared/recipes/seasons.recipe.yaml", import.meta.url);
+  const review = checkRecipe(readRecipe(readFileSync(url), "seasons.recipe.yaml"));
+  expect(review.findings).toEqual([]);
+  expect(review.pieces).toHaveLength(4);
 });

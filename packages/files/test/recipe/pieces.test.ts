@@ -1,8 +1,21 @@
+import { readFileSync } from "node:fs";
+import { drawdownOf } from "@drawcord/check";
 import { toText } from "@drawcord/grid";
 import { expand, wovenRows } from "@drawcord/units";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { FileError, formatRecipe, type Recipe, readRecipe, writeRecipe } from "../../src/index.js";
+import {
+  coloursOfRecipe,
+  draftOfRecipe,
+  drawdownOfRecipe,
+  FileError,
+  formatRecipe,
+  type Recipe,
+  readRecipe,
+  readWif,
+  writeRecipe,
+  writeWif,
+} from "../../src/index.js";
 import { meaning } from "./meaning.js";
 
 const head = `recipe: 1
@@ -241,5 +254,41 @@ describe("a recipe of pieces is refused", () => {
     const many = Array.from({ length: 10_000 }, (_, i) => `  - { name: p${i}, lifts: { order: [moth] } }`);
     const { pieces } = read(`${head}${shared}pieces:\n${many.join("\n")}\n`);
     expect(pieces).toHaveLength(10_000);
+  });
+});
+
+describe("the fourth recipe of the winter course", () => {
+  const url = new URL("../../../../shared/recipes/seasons.recipe.yaml", import.meta.url);
+  const recipe = read(readFileSync(url, "utf8"));
+
+  it("fills each of its four pieces to the length it says, with no row over", () => {
+    expect(recipe.pieces.map(({ name, count }) => `${count} ${name}`)).toEqual([
+      "2 tulips",
+      "2 daisies",
+      "2 acorns",
+      "2 stars",
+    ]);
+    for (const { draft, over, wantedRows } of recipe.pieces) {
+      expect(over).toBe(0);
+      expect(draft.lifts).toHaveLength(wantedRows!);
+    }
+  });
+
+  it("has the border that all share, and stripes for each end of the warp", () => {
+    const borders = recipe.pieces.map(({ draft }) =>
+      draft.lifts.map((lift) => lift.filter((shaft) => shaft > 14).join(" ")).join("\n"),
+    );
+    expect(new Set(borders).size).toBe(1);
+    expect(recipe.warp).toHaveLength(expand(recipe.draft).drawdown.columns);
+  });
+
+  it("is expanded whole in the colours of its yarns", () => {
+    const { warp, weft } = coloursOfRecipe(recipe);
+    expect(warp).toHaveLength(356);
+    expect(weft).toHaveLength(4 * 440);
+    const { draft } = readWif(writeWif(draftOfRecipe(recipe)), "seasons.wif");
+    expect(draft.warp.colours).toEqual(warp);
+    expect(draft.weft.colours).toEqual(weft);
+    expect(drawdownOf(draft).equals(drawdownOfRecipe(recipe))).toBe(true);
   });
 });
