@@ -1,7 +1,6 @@
 import type { GroundStep, ShaftSet } from "@drawcord/ground";
 import { type Expansion, expand, loomNeeds, type UnitDraft } from "@drawcord/units";
 import { findRepeat } from "./repeat.js";
-import { type Section, sectionsOf } from "./sections.js";
 
 /** First and one past the last, from 0. */
 export interface Stretch {
@@ -43,8 +42,6 @@ export interface Woven {
     readonly across: number;
     readonly along: number;
   };
-  /** The rows as they are woven, what repeats once. */
-  readonly sections: readonly Section[];
 }
 
 /**
@@ -74,7 +71,6 @@ export function weave(draft: UnitDraft): Woven {
     singleUnit: loomNeeds(draft).singleUnitDraw,
     patternShafts: Math.max(0, ...highest(draft.threading), ...highest(draft.lifts)),
     repeat: repeatOf(draft, unitSpans, rowSpans),
-    sections: sectionsOf(rowKeys(draft, rowSpans)),
   };
 }
 

@@ -8,8 +8,11 @@ import type { Picture, Table } from "../../page/src/document/types.js";
 import { palette } from "../../page/src/drawing/palette.js";
 import type { RectShape } from "../../page/src/drawing/shape.js";
 import { draft } from "../../units/test/arbitraries.js";
+import { cardRows, keyOf } from "../src/card/rows.js";
+import { cardSections } from "../src/card/sections.js";
 import type { Sheet } from "../src/index.js";
-
+import { makeSheet } from "../src/index.js";
+import { windowOf } from "../src/pictures/window.js";
 import { weave } from "../src/woven.js";
 import { bareRecipe, exampleRecipe, fullSheet, smallDraft } from "./recipes.js";
 
@@ -121,19 +124,81 @@ describe("the corner", () => {
   });
 });
 
+describe("a drawdown that no place was asked for", () => {
+  it("of the runner shows figure and ground in the same picture, the ground of a hem alone nowhere", () => {
+    const woven = weave(exampleRecipe("runner").draft);
+    const { ends, picks } = windowOf(woven, undefined, 36, 40);
+    let drawn = 0;
+    for (let pick = picks.start; pick < picks.end; pick++)
+      for (let end = ends.start; end < ends.end; end++) if (woven.expansion.drawn.get(pick, end)) drawn++;
+    const share = drawn / ((picks.end - picks.start) * (ends.end - ends.start));
+    expect(share).toBeGreaterThan(0.35);
+    expect(share).toBeLessThan(0.65);
+  });
+
+  it("begins with the unit and the row that are asked for, drawn heavier than ends and picks", () => {
+    const sheet = fullSheet(exampleRecipe("runner"), { corner: { unit: 12, row: 143 } });
+    const { caption, drawing } = named(sheet, "corner-drawdown");
+    expect(caption).toContain("units 12 to ");
+    expect(caption).toContain("rows 143 to 152");
+    const texts = drawing.shapes.flatMap((shape) => (shape.kind === "text" ? [shape] : []));
+    const bold = texts.filter(({ face }) => face === "sans-bold").map(({ text }) => text);
+    expect(bold).toEqual(expect.arrayContaining(["12", "13", "143", "152"]));
+    const strokes = drawing.shapes.flatMap((shape) => (shape.kind === "path" && shape.stroke ? [shape] : []));
+    const heavy = strokes.find(({ stroke }) => stroke === palette.accent)!;
+    for (const { width, stroke } of strokes)
+      if (stroke !== palette.accent) expect(width!).toBeLessThan(heavy.width!);
+  });
+});
+
 describe("the chart", () => {
-  it("is black where the unit hangs on a shaft that the row draws", () => {
-    const sheet = fullSheet(bareRecipe(smallDraft));
-    const { repeat } = weave(smallDraft);
-    const wanted = new Set<string>();
-    for (let row = repeat.rows.start; row < repeat.rows.end; row++) {
-      for (let unit = repeat.units.start; unit < repeat.units.end; unit++) {
-        const drawn = smallDraft.threading[unit]!.some((shaft) => smallDraft.lifts[row]!.includes(shaft));
-        if (drawn) wanted.add(`${unit - repeat.units.start} ${repeat.rows.end - 1 - row}`);
+  it("is black where the unit hangs on a shaft that the row draws, from border to border", () => {
+    fc.assert(
+      fc.property(draft(), (from) => {
+        const sheet = makeSheet(bareRecipe(from), { parts: ["chart"] });
+        const [one, ...more] = picturesOf(sheet);
+        fc.pre(more.length === 0 && !one!.caption.includes("times"));
+        const sections = cardSections(cardRows(weave(from), "left").map(keyOf));
+        const rows = sections.flatMap(({ start, end }) =>
+          Array.from({ length: end - start }, (_, i) => start + i),
+        );
+        const wanted = new Set<string>();
+        for (const [at, row] of rows.entries())
+          for (const [unit, shafts] of from.threading.entries()) {
+            if (shafts.some((shaft) => from.lifts[row]!.includes(shaft)))
+              wanted.add(`${unit} ${rows.length - 1 - at}`);
+          }
+        expect(squaresIn(pictureToSvg(one!), "drawn")).toEqual(wanted);
+      }),
+      { numRuns: 40 },
+    );
+  });
+
+  it("too large for a page is cut into sheets that share two units and rows, under a map of them", () => {
+    const lifts = Array.from({ length: 260 }, (_, row) => [((row * row * 7) % 150) + 1]);
+    const threading = Array.from({ length: 150 }, (_, unit) => [((unit * 11) % 150) + 1]);
+    const big = { ...smallDraft, threading, lifts };
+    const [map, ...sheets] = picturesOf(makeSheet(bareRecipe(big), { parts: ["chart"] }));
+    expect(map!.id).toBe("chart-map");
+    expect(sheets.length).toBeGreaterThan(3);
+    const spans = sheets.map(({ caption }) =>
+      /units (\d+) to (\d+), rows (\d+) to (\d+)/.exec(caption)!.slice(1).map(Number),
+    );
+    const drawn = new Set<string>();
+    for (const [i, sheet] of sheets.entries()) {
+      const [unit, , row, lastRow] = spans[i] as [number, number, number, number];
+      for (const square of squaresIn(pictureToSvg(sheet), "drawn")) {
+        const [column, down] = square.split(" ").map(Number) as [number, number];
+        drawn.add(`${unit + column} ${lastRow - down}`);
       }
+      if (unit > 1) expect(spans.some((other) => other[1] === unit + 1)).toBe(true);
+      if (row > 1) expect(spans.some((other) => other[3] === row + 1)).toBe(true);
     }
-    expect(wanted.size).toBeGreaterThan(0);
-    expect(squaresIn(pictureToSvg(named(sheet, "chart-1")), "drawn")).toEqual(wanted);
+    const wanted = new Set<string>();
+    for (const [row, lift] of lifts.entries())
+      for (const [unit, [shaft]] of threading.entries())
+        if (lift[0] === shaft) wanted.add(`${unit + 1} ${row + 1}`);
+    expect(drawn).toEqual(wanted);
   });
 
   it("of the napkin is its picture of 88 by 88 with the border of one row at the foot", () => {

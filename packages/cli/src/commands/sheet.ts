@@ -2,7 +2,16 @@ import { stat } from "node:fs/promises";
 import { resolve } from "node:path";
 import { type Recipe, readRecipe } from "@drawcord/files";
 import { exercise, key } from "@drawcord/page";
-import { makeSheet, partNames, type Sheet, SheetError, type SheetOptions, shortParts } from "@drawcord/sheet";
+import {
+  type Corner,
+  makeSheet,
+  partNames,
+  type Sheet,
+  SheetError,
+  type SheetOptions,
+  type Spot,
+  shortParts,
+} from "@drawcord/sheet";
 import { YarnError } from "@drawcord/yarn";
 import { chosenPiece, PIECE_OPTION } from "../chosen-piece.js";
 import { defineCommand } from "../command.js";
@@ -17,14 +26,14 @@ import { writeWhole } from "../write-whole.js";
 
 export const command = defineCommand({
   operands: "FILE",
-  help: `Writes a recipe out as a sheet that a beginner can weave from: the cloth as it will look, the chart, the lift plan, the unit threading from the weaver's bench, the ground harness with its tie-up and treadling, a corner of the drawdown with both harnesses, the project with what to buy, the working of every number, what the checker finds, and what to look out for.
+  help: `Writes a recipe out as a sheet to weave from, in the order in which a weaver needs it: the cloth as it will look, what to buy, the warping with its bouts, one list of threading for all ends, the sley, the tie-up as it hangs, the chart, the lift card, the finishing, and whether it was checked. Further parts are there when asked for: corner (the drawdown thread by thread), working (the working of every number) and findings (what the checker finds).
 
 The ending of the file says the format: .html (one page that needs nothing else), .pdf, .md (with its pictures beside it), .svg or .png (a file a part).
 
 For FILE, - is standard input.`,
   examples: [
     ["drawcord sheet runner.recipe.yaml -o runner.pdf", "prints the whole sheet on A4"],
-    ["drawcord sheet runner.recipe.yaml -o lifts.pdf --part lifts", "prints the lift plan alone"],
+    ["drawcord sheet runner.recipe.yaml -o lifts.pdf --part lifts", "prints the lift card alone"],
     [
       "drawcord sheet runner.recipe.yaml -o class.pdf --exercise --paper letter",
       "writes class.pdf with the answers left blank, and class-key.pdf with them",
@@ -67,10 +76,8 @@ For FILE, - is standard input.`,
     },
     corner: {
       type: "string",
-      value: "CORNER",
-      choices: ["bottom-left", "bottom-right", "top-left", "top-right"],
-      default: "bottom-left",
-      help: "the corner that the drawdown shows",
+      value: "PLACE",
+      help: "what the drawdown of the part corner shows: bottom-left, bottom-right, top-left, top-right, or a unit and a row as in 12,143 (where figure and ground meet when not given)",
     },
     piece: PIECE_OPTION,
     exercise: { type: "boolean", help: "leave the answers blank, and write the key to a file of its own" },
@@ -94,7 +101,7 @@ For FILE, - is standard input.`,
       parts: asked,
       units: options.units,
       reading: options.from === "right" ? "right-to-left" : "left-to-right",
-      corner: options.corner,
+      ...(options.corner === undefined ? {} : { corner: cornerOf(options.corner) }),
     });
     const sheet = part.length === 0 ? whole : withParts(whole, part, source.name);
     const files = options.exercise
@@ -108,6 +115,21 @@ For FILE, - is standard input.`,
     return 0;
   },
 });
+
+const corners = ["bottom-left", "bottom-right", "top-left", "top-right"] as const;
+
+/** @throws {CliError} `unknown-choice` for what is neither a corner nor a unit and a row */
+function cornerOf(text: string): Corner | Spot {
+  const corner = corners.find((one) => one === text);
+  if (corner !== undefined) return corner;
+  const [, unit, row] = /^([1-9]\d{0,6}),([1-9]\d{0,6})$/.exec(text) ?? [];
+  if (unit !== undefined) return { unit: Number(unit), row: Number(row) };
+  throw new CliError(
+    "unknown-choice",
+    `drawcord sheet: --corner takes one of ${corners.join(", ")}, or a unit and a row as in 12,143, not "${text}"`,
+    { option: "corner", value: text },
+  );
+}
 
 /** The sheet of a recipe; a sheet that cannot be is told with the name of the file. */
 function sheetOf(recipe: Recipe, options: SheetOptions): Sheet {

@@ -1,16 +1,13 @@
 import type { SheetPart } from "../part-names.js";
 import { chartPictures } from "../pictures/chart.js";
 import type { Context } from "./context.js";
-import { counted, range } from "./number.js";
+import { counted } from "./number.js";
 
-/** The chart of one repeat on squared paper. */
-export function chartPart({ woven }: Context): SheetPart {
-  const { units, rows } = woven.repeat;
-  const whole =
-    units.end - units.start === woven.unitSpans.length && rows.end - rows.start === woven.rowSpans.length;
-  const which = whole
-    ? "The whole figure"
-    : `One repeat of the figure, units ${range(units.start + 1, units.end)} and rows ${range(rows.start + 1, rows.end)}`;
+/** The whole chart on squared paper; rows that are woven again and again once. */
+export function chartPart({ woven, sections }: Context): SheetPart {
+  const again = sections.some(({ times }) => times > 1)
+    ? " Rows that are woven again stand once, with their times beside them."
+    : "";
   return {
     name: "chart",
     title: "Chart",
@@ -18,9 +15,9 @@ export function chartPart({ woven }: Context): SheetPart {
       {
         kind: "paragraph",
         tone: "lead",
-        text: `${which}: ${counted(units.end - units.start, "unit")} by ${counted(rows.end - rows.start, "row")}. Each square is one unit in one row; black is drawn (raised). The first row is at the bottom.`,
+        text: `The whole figure with its borders, ${counted(woven.unitSpans.length, "unit")} by ${counted(woven.rowSpans.length, "row")}. Each square is one unit in one row; black is drawn (raised). Read upwards: the first row is at the foot.${again}`,
       },
-      { kind: "pictures", pictures: chartPictures(woven) },
+      { kind: "pictures", pictures: chartPictures(woven, sections) },
     ],
   };
 }

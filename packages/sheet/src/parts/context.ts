@@ -3,14 +3,15 @@ import { projectOf, type Recipe } from "@drawcord/files";
 import { palette } from "@drawcord/page";
 import { checkRecipe } from "@drawcord/review";
 import { type Plan, plan, toMetric, type UnitSystem } from "@drawcord/yarn";
-import type { PlanBlock } from "../card/sections.js";
+import { type CardRow, cardRows, keyOf } from "../card/rows.js";
+import { type CardSection, cardSections } from "../card/sections.js";
 import { alike, isDark, type Rgb, readColour, setOff } from "../colour.js";
 import { type Print, printIn } from "../numbers/say.js";
 import type { PartName } from "../part-names.js";
 import type { Closeness } from "../pictures/cloth.js";
-import type { Corner } from "../pictures/corner.js";
 import type { ThreadColours } from "../pictures/threads.js";
 import type { Reading } from "../pictures/unit-threading.js";
+import type { Corner, Spot } from "../pictures/window.js";
 import type { Woven } from "../woven.js";
 
 /** How a sheet is made. */
@@ -21,8 +22,8 @@ export interface SheetOptions {
   readonly units?: UnitSystem;
   /** Which way the unit threading is read; default `right-to-left`, as from the weaver's bench. */
   readonly reading?: Reading;
-  /** The corner that the drawdown shows; default `bottom-left`. */
-  readonly corner?: Corner;
+  /** What the drawdown shows: a corner, or a place by unit and row; default: where figure and ground meet. */
+  readonly corner?: Corner | Spot;
 }
 
 /** What every part is made from. */
@@ -33,17 +34,20 @@ export interface Context {
   readonly plan: Plan;
   readonly colours: ThreadColours;
   readonly closeness: Closeness;
-  /** The blocks of the lift plan as the recipe puts them together; none where it has no blocks. */
-  readonly blocks: readonly PlanBlock[];
+  /** Every row as it is woven. */
+  readonly rows: readonly CardRow[];
+  /** The rows under their headings, what repeats once. */
+  readonly sections: readonly CardSection[];
   /** Prints a quantity in the units of the sheet. */
   readonly print: Print;
-  readonly options: Required<Omit<SheetOptions, "parts">>;
+  readonly options: Required<Pick<SheetOptions, "units" | "reading">> & Pick<SheetOptions, "corner">;
   /** What the recipe leaves open that the pictures had to choose, a sentence each. */
   readonly chosen: readonly string[];
 }
 
 /** The recipe looked at once for all parts. */
 export function contextOf(recipe: Recipe, woven: Woven, options: SheetOptions): Context {
+  const rows = cardRows(woven, recipe.cloth.firstPickFrom ?? "left");
   const { closeness, missing } = closenessOf(recipe);
   const { colours, unknown } = coloursOf(recipe, woven);
   return {
@@ -53,12 +57,13 @@ export function contextOf(recipe: Recipe, woven: Woven, options: SheetOptions): 
     plan: plan(projectOf(recipe)),
     colours,
     closeness,
-    blocks: [],
+    rows,
+    sections: cardSections(rows.map(keyOf)),
     print: printIn(options.units ?? "metric"),
     options: {
       units: options.units ?? "metric",
       reading: options.reading ?? "right-to-left",
-      corner: options.corner ?? "bottom-left",
+      ...(options.corner === undefined ? {} : { corner: options.corner }),
     },
     chosen: [...unknown, ...missing],
   };

@@ -1,19 +1,26 @@
+import { weftLetters } from "../card/letters.js";
 import type { SheetPart } from "../part-names.js";
 import { cornerPicture } from "../pictures/corner.js";
+import type { Woven } from "../woven.js";
 import type { Context } from "./context.js";
 
-/** A corner of the drawdown with both harnesses beside it. */
-export function cornerPart({ woven, options }: Context): SheetPart {
+/** A part of the drawdown with both harnesses beside it. */
+export function cornerPart({ woven, options, colours }: Context): SheetPart {
   return {
     name: "corner",
-    title: "Drawdown of a corner",
+    title: "Drawdown, thread by thread",
     blocks: [
       {
         kind: "paragraph",
         tone: "lead",
-        text: "Every end and pick of a corner with the two harnesses that make it. An end is raised where the treadle raises its ground shaft, and where its unit is drawn and the treadle does not sink its ground shaft.",
+        text: `Some ends and picks with the two harnesses that make them. An end is raised where the treadle raises its ground shaft, and where its unit is drawn and the treadle does not sink its ground shaft.${weftKey(woven)}`,
       },
-      { kind: "pictures", pictures: [cornerPicture(woven, options.corner)] },
+      { kind: "pictures", pictures: [cornerPicture(woven, options.corner, colours)] },
     ],
   };
+}
+
+/** What the letters of the wefts stand for, where there are several. */
+function weftKey({ wefts }: Woven): string {
+  return wefts.length < 2 ? "" : ` Wefts: ${weftLetters(wefts)}.`;
 }

@@ -1,7 +1,7 @@
 import type { Block, Table, TableHead, Text } from "@drawcord/page";
+import { letterOf, weftLetters } from "../card/letters.js";
 import { type CardGroup, cardGroups } from "../card/lines.js";
-import { type CardRow, cardRows, keyOf } from "../card/rows.js";
-import { cardSections } from "../card/sections.js";
+import type { CardRow } from "../card/rows.js";
 import { handlesText } from "../numbers/handles.js";
 import type { SheetPart } from "../part-names.js";
 import type { Woven } from "../woven.js";
@@ -10,9 +10,7 @@ import { counted, range } from "./number.js";
 
 /** The lift card: what to draw and let go, row by row, upwards as the cloth grows. */
 export function liftsPart(context: Context): SheetPart {
-  const { woven } = context;
-  const rows = cardRows(woven, context.recipe.cloth.firstPickFrom ?? "left");
-  const sections = cardSections(rows.map(keyOf), context.blocks);
+  const { rows, sections } = context;
   const groups = cardGroups(rows, sections);
   return {
     name: "lifts",
@@ -30,10 +28,7 @@ function intro({ woven, recipe }: Context, rows: readonly CardRow[]): Block[] {
     side === undefined
       ? "The recipe does not say from which side the first pick is thrown; the card begins at the left."
       : `The first pick of each weft is thrown from the ${side}.`;
-  const letters =
-    wefts.length < 2
-      ? ""
-      : ` Wefts: ${wefts.map((name, i) => `${letterOf(i)} is ${name === "weft" ? "the ground weft" : `the ${name} weft`}`).join(", ")}.`;
+  const letters = wefts.length < 2 ? "" : ` Wefts: ${weftLetters(wefts)}.`;
   return [
     {
       kind: "paragraph",
@@ -137,11 +132,6 @@ function again(words: readonly string[]): string {
     return `${words.slice(0, period).join(" ")} ×${times}`;
   }
   return words.join(" ");
-}
-
-/** Wefts by letter, the first woven first. */
-function letterOf(weft: number): string {
-  return weft < 26 ? String.fromCharCode(65 + weft) : `W${weft + 1}`;
 }
 
 function handles(list: readonly number[], tens: boolean, none: string): string {
