@@ -1,1 +1,4 @@
+export { type Cause, type Causes, type CausesOptions, findCauses } from "./causes.js";
 export { type Mend, mend } from "./mend.js";
+export type { Written } from "./suspects/lifts.js";
+export { applyTogether } from "./together.js";

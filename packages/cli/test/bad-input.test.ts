@@ -325,6 +325,6 @@ describe("what looks odd and is no fault", () => {
   it("a pattern shaft that no unit hangs on is a finding and no refusal", async () => {
     const { status, stdout, stderr } = await told(good.replace("[1, 2, 3,", "[1, 2 9, 3,"));
     expect([status, stderr]).toEqual([1, ""]);
-    expect(stdout).toContain("error  unknown-shaft  line 9\n");
+    expect(stdout).toContain("error  cause  line 9\n  row 2 draws shaft 9, on which no unit hangs");
   });
 });

@@ -50,6 +50,7 @@ const findingsOf = (text: string): readonly Finding[] => {
   return checkRecipe(recipe).findings;
 };
 const findings = findingsOf(faulty);
+const { causes } = checkRecipe(readRecipe(faulty, "x"));
 const waived = findings.filter((finding) => finding.waived !== undefined);
 
 const told = (format: string, ...more: string[]) =>
@@ -158,10 +159,10 @@ describe("sarif", () => {
 });
 
 describe("github", () => {
-  it("has a workflow command for each finding that is not waived, and for each unusable file", async () => {
+  it("has a workflow command for each cause, each finding that is not waived, and each unusable file", async () => {
     const { stdout } = await told("github");
     const lines = stdout.trimEnd().split("\n");
-    expect(lines).toHaveLength(findings.length - waived.length + 1);
+    expect(lines).toHaveLength(findings.length - waived.length + causes.length + 1);
     for (const line of lines) {
       expect(line).toMatch(
         /^::(error|warning|notice) file=[^:,]+,line=\d+,col=\d+,title=[a-z -]+::[a-z\d].*$/,
@@ -195,7 +196,7 @@ describe("github", () => {
 
 describe("markdown", () => {
   it("has a section for each file, its findings with pictures, and its numbers in a table", async () => {
-    const { stdout } = await told("markdown");
+    const { stdout } = await told("markdown", "--all");
     expect(stdout.match(/^## .*/gm)).toEqual([
       "## Moth \\| lantern \\*one\\*",
       "## bad.yaml",

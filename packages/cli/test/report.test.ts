@@ -64,6 +64,9 @@ const cloth = (findings: readonly Finding[]): Cloth => ({
   title: "Small",
   report: { ...report, findings },
   places: findings.map(() => ({ line: 7, column: 3 })),
+  causes: [],
+  untried: [],
+  changed: () => fromCells(4, 8, () => false),
   drawdown: () => fromCells(4, 8, (pick, end) => (end - pick + 4) % 4 === 0),
 });
 

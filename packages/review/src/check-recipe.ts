@@ -1,5 +1,6 @@
 import { check, type Report, type RuleName } from "@drawcord/check";
 import { type Place, type Recipe, recipeOfPiece } from "@drawcord/files";
+import { type PlacedCause, recipeCauses } from "./causes.js";
 import { optionsOf } from "./options.js";
 import { joinedReviews, type PieceNumbers } from "./pieces.js";
 import { recipePlaces } from "./places.js";
@@ -8,6 +9,14 @@ import { recipePlaces } from "./places.js";
 export interface ReviewOptions {
   /** The rules that are to look, by their names; default: all. */
   readonly rules?: readonly RuleName[];
+  /** Whether causes are looked for; default: where all rules look. */
+  readonly causes?: boolean;
+  /** For how many seconds causes are proved, at most; default: until all are. */
+  readonly seconds?: number;
+  /** Stops the search for causes; what was found until then is told. */
+  readonly signal?: { readonly aborted: boolean };
+  /** Told how many of the edits at hand are proved. */
+  readonly progress?: (proved: number, of: number) => void;
 }
 
 /** The report of a recipe, with the place in its text of each finding. */
@@ -16,6 +25,10 @@ export interface Review extends Report {
   readonly places: readonly (Place | null)[];
   /** The numbers of each piece in weaving order, where there are several; the others are then those of the first. */
   readonly pieces?: readonly PieceNumbers[];
+  /** What was written wrong, that which the weaver should look at first before all others; empty where it was not looked for. */
+  readonly causes: readonly PlacedCause[];
+  /** What of the search for causes was not tried, as clauses. */
+  readonly untried: readonly string[];
 }
 
 /**
@@ -27,11 +40,13 @@ export interface Review extends Report {
  * @throws {FileError} `bad-value` when the project's numbers cannot be, such as a shrinkage of 100 %
  * @example checkRecipe(recipe).ok // true
  */
-export function checkRecipe(recipe: Recipe, { rules }: ReviewOptions = {}): Review {
-  if (recipe.pieces.length > 1)
-    return ofPieces(recipe, (piece) => checkRecipe(piece, { ...(rules && { rules }) }));
-  const report = check(recipe.draft, { ...optionsOf(recipe), ...(rules && { only: rules }) });
-  return { ...report, places: recipePlaces(report.findings, recipe) };
+export function checkRecipe(recipe: Recipe, asked: ReviewOptions = {}): Review {
+  if (recipe.pieces.length > 1) return ofPieces(recipe, (piece) => checkRecipe(piece, asked));
+  const { rules, causes = rules === undefined, ...search } = asked;
+  const options = optionsOf(recipe);
+  const report = check(recipe.draft, { ...options, ...(rules && { only: rules }) });
+  const found = causes ? recipeCauses(recipe, options, report, search) : { causes: [], untried: [] };
+  return { ...report, places: recipePlaces(report.findings, recipe), ...found };
 }
 
 /** The report of a recipe with several pieces, each checked by itself. */

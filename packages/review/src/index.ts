@@ -1,3 +1,4 @@
+export type { PlacedCause } from "./causes.js";
 export { checkRecipe, type Review, type ReviewOptions } from "./check-recipe.js";
 export { editorSchema } from "./editor-schema.js";
 export { optionsOf } from "./options.js";

@@ -1,21 +1,18 @@
 /** One report of all the pieces on a warp: what is the same in all is told once, and anything else with its piece. */
 import type { Finding, Report } from "@drawcord/check";
 import type { Place } from "@drawcord/files";
+import type { PlacedCause } from "./causes.js";
 
 /** The numbers of one piece of several. */
 export interface PieceNumbers extends Pick<Report, "size" | "floats" | "cut" | "balance" | "integrity"> {
   readonly name: string;
 }
 
-/** What was written wrong, with the findings that it explains. */
-interface Explaining {
-  readonly explains: readonly number[];
-}
-
 /** The report of one piece, with the place of each finding. */
 interface PieceReview extends Report {
   readonly places: readonly (Place | null)[];
-  readonly causes?: readonly Explaining[];
+  readonly causes: readonly PlacedCause[];
+  readonly untried: readonly string[];
 }
 
 /** Rules that look at what the warp and the recipe have, which is idle only when no piece makes use of it. */
@@ -31,7 +28,7 @@ interface Told {
   readonly place: Place | null;
   /** The piece, from 0; undefined where all have it. */
   readonly piece: number | undefined;
-  readonly cause: Explaining | undefined;
+  readonly cause: PlacedCause | undefined;
 }
 
 /**
@@ -48,9 +45,7 @@ export function joinedReviews<R extends PieceReview>(
   const inAll = (finding: Finding) => seenIn.every((seen) => seen.has(keyOf(finding)));
   const told: Told[] = [];
   reviews.forEach((review, piece) => {
-    const causeOf = new Map(
-      (review.causes ?? []).flatMap((cause) => cause.explains.map((i) => [i, cause] as const)),
-    );
+    const causeOf = new Map(review.causes.flatMap((cause) => cause.explains.map((i) => [i, cause] as const)));
     review.findings.forEach((finding, i) => {
       const everywhere = inAll(finding);
       if (piece > 0 && (everywhere || OF_FIRST.includes(finding.rule))) return;
@@ -70,10 +65,20 @@ export function joinedReviews<R extends PieceReview>(
   const counted = findings.filter(({ waived }) => waived === undefined);
   const summary = { error: 0, warning: 0, note: 0 };
   for (const { severity } of counted) summary[severity]++;
-  const causes = [...new Set(told.flatMap(({ cause }) => cause ?? []))].map((cause) => ({
-    ...cause,
-    explains: told.flatMap((one, i) => (one.cause === cause ? [i] : [])),
-  }));
+  const causes = reviews.flatMap((review, piece) =>
+    review.causes
+      // A slip of the warp is one slip, in however many pieces it shows.
+      .filter(
+        (cause) => !reviews.slice(0, piece).some((before) => before.causes.some((one) => isSame(one, cause))),
+      )
+      .map((cause) => ({
+        ...cause,
+        explains: told.flatMap((one, i) => (one.cause !== undefined && isSame(one.cause, cause) ? [i] : [])),
+        ...(reviews.every((other) => other.causes.some((one) => isSame(one, cause)))
+          ? {}
+          : { piece: names[piece]! }),
+      })),
+  );
   return {
     ...first,
     ok: summary.error === 0,
@@ -81,7 +86,8 @@ export function joinedReviews<R extends PieceReview>(
     waived: findings.length - counted.length,
     findings,
     places: told.map(({ place }) => place),
-    ...(first.causes === undefined ? {} : { causes }),
+    causes,
+    untried: [...new Set(reviews.flatMap(({ untried }) => untried))],
     pieces: reviews.map(({ size, floats, cut, balance, integrity }, piece) => ({
       name: names[piece]!,
       size,
@@ -91,6 +97,10 @@ export function joinedReviews<R extends PieceReview>(
       integrity,
     })),
   };
+}
+
+function isSame(one: PlacedCause, other: PlacedCause): boolean {
+  return one.message === other.message && one.line === other.line && one.column === other.column;
 }
 
 function keyOf(finding: Finding): string {

@@ -43,7 +43,8 @@ describe("a recipe is checked", () => {
   it("with nothing but its draft, where it says no more", () => {
     const recipe = readRecipe(leastRecipe, "least");
     expect(optionsOf(recipe)).toEqual({ sett: {}, limits: {}, loom: {}, levels: {}, waive: [] });
-    const { places, ...report } = checkRecipe(recipe);
+    const { causes, places, untried, ...report } = checkRecipe(recipe);
+    expect([causes, untried]).toEqual([[], []]);
     expect(report).toEqual(check(recipe.draft));
     expect(places).toHaveLength(report.findings.length);
   });

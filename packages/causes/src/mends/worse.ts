@@ -4,6 +4,7 @@
  * what its counterpart had before, as a thin area of the figure has it on the other side too, is no new fault.
  */
 import type { Finding, Report, Span } from "@drawcord/check";
+import { kindOf } from "../kind-of.js";
 import type { Twin } from "./twin.js";
 
 /**
@@ -51,7 +52,7 @@ function byKind(findings: readonly Finding[]): Map<string, Finding[]> {
   const kinds = new Map<string, Finding[]>();
   for (const finding of findings) {
     if (finding.waived !== undefined) continue;
-    const kind = JSON.stringify(kindOf(finding));
+    const kind = kindOf(finding);
     const same = kinds.get(kind);
     if (same === undefined) kinds.set(kind, [finding]);
     else same.push(finding);
@@ -68,16 +69,6 @@ function badness(finding: Finding): number {
   if (finding.rule === "stated-number") return Math.abs(finding.measured - finding.limit);
   return "measured" in finding ? Math.abs(finding.measured) : 0;
 }
-
-/** What a finding speaks of: all that it says but its words, its place and how bad it is. */
-function kindOf(finding: Finding): object {
-  return Object.fromEntries(Object.entries(finding).filter(([name]) => !OF_ONE.has(name)));
-}
-
-const OF_ONE: ReadonlySet<string> = new Set([
-  ...["message", "severity", "count", "measured", "limit", "counterpart"],
-  ...["ends", "picks", "units", "rows", "runs", "side", "waiver"],
-]);
 
 type Placed = Pick<Finding, "ends" | "picks" | "units" | "rows">;
 type Sizes = Report["size"];

@@ -1,11 +1,13 @@
+import { applyTogether } from "@drawcord/causes";
 import type { RuleName } from "@drawcord/check";
 import { kindOf, readRecipe } from "@drawcord/files";
 import type { BitGrid } from "@drawcord/grid";
 import { checkRecipe, optionsOf } from "@drawcord/review";
-import { expand } from "@drawcord/units";
+import { type Change, expand } from "@drawcord/units";
 import { CliError } from "../error.js";
 import type { Cloth } from "./cloth.js";
 import type { Kept } from "./kept.js";
+import { asksAll } from "./selection.js";
 
 /** Why a rule did not run that a recipe switches off. */
 const SWITCHED_OFF = "it is switched off";
@@ -14,6 +16,8 @@ const SWITCHED_OFF = "it is switched off";
 export interface Asked {
   readonly rules: readonly RuleName[];
   readonly propose: boolean;
+  /** For how many seconds causes are looked for, 0 for not at all; as long as it takes when not given. */
+  readonly seconds?: number;
 }
 
 /**
@@ -34,10 +38,18 @@ export async function checkFile(bytes: Uint8Array, file: string, asked: Asked): 
   throw new CliError("no-rule", `${file}: ${why}, so nothing was checked`, { file });
 }
 
-async function reviewRecipe(bytes: Uint8Array, file: string, { propose, rules }: Asked): Promise<Kept> {
+async function reviewRecipe(
+  bytes: Uint8Array,
+  file: string,
+  { propose, rules, seconds }: Asked,
+): Promise<Kept> {
   const recipe = readRecipe(bytes, file);
-  const { places, ...report } = checkRecipe(recipe, { rules });
-  const kept = { title: recipe.title ?? null, report, places };
+  const { causes, places, untried, ...report } = checkRecipe(recipe, {
+    rules: rules,
+    causes: seconds !== 0 && asksAll(rules),
+    ...(seconds !== undefined && { seconds }),
+  });
+  const kept = { title: recipe.title ?? null, report, places, causes, untried };
   if (!propose) return kept;
   const { proposals } = await import("../mending/proposals.js");
   return { ...kept, mends: proposals(bytes, recipe, optionsOf(recipe)) };
@@ -45,12 +57,24 @@ async function reviewRecipe(bytes: Uint8Array, file: string, { propose, rules }:
 
 /** A checked file as the formats take it. */
 export async function clothOf(
-  { mends, places, report, title }: Kept,
+  { causes = [], mends, places, report, title, untried = [] }: Kept,
   bytes: Uint8Array,
   file: string,
 ): Promise<Cloth> {
   const drawdown = once(await drawing(bytes, file));
-  return { file, title: title ?? undefined, report, places, drawdown, ...(mends && { mends }) };
+  const changed = (changes: readonly Change[]) =>
+    expand(applyTogether(readRecipe(bytes, file).draft, changes)).drawdown;
+  return {
+    file,
+    title: title ?? undefined,
+    report,
+    places,
+    causes,
+    untried,
+    drawdown,
+    changed,
+    ...(mends && { mends }),
+  };
 }
 
 /** Works the cloth of a file out; heavier readers than that of recipes are loaded only when they are needed. */

@@ -19,6 +19,8 @@ export interface Settings {
   readonly rules: readonly RuleName[];
   /** Whether mends are to be proposed. */
   readonly propose: boolean;
+  /** For how many seconds the causes of each recipe are looked for, 0 for not at all. */
+  readonly seconds?: number;
   readonly cache?: CachePlace;
 }
 

@@ -1,6 +1,8 @@
 import type { Report } from "@drawcord/check";
 import type { Place } from "@drawcord/files";
 import type { BitGrid } from "@drawcord/grid";
+import type { PlacedCause } from "@drawcord/review";
+import type { Change } from "@drawcord/units";
 import type { Proposal } from "../mending/proposal.js";
 
 /** What there is to say of one cloth. */
@@ -11,10 +13,16 @@ export interface Cloth {
   readonly report: Report;
   /** Where in the file each finding can be mended, in the order of `report.findings`; null where no place is known. */
   readonly places: readonly (Place | null)[];
+  /** What was written wrong, the first to be looked at before all others. */
+  readonly causes: readonly PlacedCause[];
+  /** What of the search for causes was not tried, as clauses. */
+  readonly untried: readonly string[];
   /** The mends that are proposed, each upon those before it; left out where none were asked for. */
   readonly mends?: readonly Proposal[];
   /** The drawdown, worked out when a finding needs its picture. */
   readonly drawdown: () => BitGrid;
+  /** The drawdown with changes made to the draft. */
+  readonly changed: (changes: readonly Change[]) => BitGrid;
 }
 
 /** A file that could not be used, and why. */

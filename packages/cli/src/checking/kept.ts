@@ -1,5 +1,6 @@
 import type { Report } from "@drawcord/check";
 import type { Place } from "@drawcord/files";
+import type { PlacedCause } from "@drawcord/review";
 import type { Proposal } from "../mending/proposal.js";
 
 /** What is kept of a checked file: all that follows from its content and the rules asked for. */
@@ -7,6 +8,9 @@ export interface Kept {
   readonly title: string | null;
   readonly report: Report;
   readonly places: readonly (Place | null)[];
+  /** What was written wrong in a recipe, and what was not tried; left out for what is no recipe. */
+  readonly causes?: readonly PlacedCause[];
+  readonly untried?: readonly string[];
   /** The sections of a draft that were not used. */
   readonly ignored?: readonly string[];
   /** The mends, each upon those before it; left out where none were asked for. */

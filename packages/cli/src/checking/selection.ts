@@ -16,3 +16,8 @@ export async function ruleNames(named: readonly string[]): Promise<readonly Rule
   }
   return named.length === 0 ? known : known.filter((name) => named.includes(name));
 }
+
+/** Whether every rule is asked for. */
+export function asksAll(asked: readonly string[]): boolean {
+  return rules.every(({ name }) => asked.includes(name));
+}

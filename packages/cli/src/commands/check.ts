@@ -15,7 +15,7 @@ import { progressFor } from "../progress.js";
 
 export const command = defineCommand({
   operands: "FILE...",
-  help: `Works each recipe out to every end and pick and says what cloth it makes: how long the floats are, where figure and ground do not cut, how evenly the threads are bound, and whether the cloth hangs together. Each fault is named with its ends and picks, its units and rows, and drawn.
+  help: `Works each recipe out to every end and pick and says what cloth it makes: how long the floats are, where figure and ground do not cut, how evenly the threads are bound, and whether the cloth hangs together. What was written wrong is said first, with the edit that sets it right; each fault that is left is named with its ends and picks, its units and rows, and drawn.
 
 FILE may also be a plain draft (WIF), whose threading, tie-up and treadling are looked at by their own rules, or a chart of interlacements (text, PBM or PNG); what is drawn is then inferred from the face of the cloth.
 
@@ -77,6 +77,11 @@ The exit status is 1 when there is an error (or what --fail-on and --max-warning
       type: "boolean",
       help: "propose the smallest change that mends what is found, with each finding in the report",
     },
+    seconds: {
+      type: "string",
+      value: "NUMBER",
+      help: "look for causes so many seconds at most in each recipe, 0 for not at all; what was not tried is said",
+    },
     mend: {
       type: "string",
       value: "OUT",
@@ -97,6 +102,7 @@ The exit status is 1 when there is an error (or what --fail-on and --max-warning
         Number.POSITIVE_INFINITY,
     };
     const workers = wholeNumber("check", "workers", options.workers);
+    const seconds = wholeNumber("check", "seconds", options.seconds, undefined, 0);
     const rules = await ruleNames(options.rule);
     const asked = await inputs(operands, io);
     const files = await partOf(options.shard, await readAhead(options.mend, asked));
@@ -112,9 +118,16 @@ The exit status is 1 when there is an error (or what --fail-on and --max-warning
       look,
       rules,
       propose: options.propose,
+      ...(seconds === undefined ? {} : { seconds }),
       ...(options.cache === undefined
         ? {}
-        : { cache: await cacheIn(options.cache, io.cwd, options.propose ? [...rules, "mends"] : rules) }),
+        : {
+            cache: await cacheIn(options.cache, io.cwd, [
+              ...rules,
+              ...(options.propose ? ["mends"] : []),
+              ...(seconds === undefined ? [] : [`${seconds} s`]),
+            ]),
+          }),
     };
     const status = await tell(files, { settings, strictness, workers, asked: asked.length }, io);
     if (options.mend === undefined || status > 1) return status;

@@ -1,16 +1,21 @@
 import type { Place } from "@drawcord/files";
 import { oneLine } from "../printable.js";
+import { placeOf, sayCause } from "./causes.js";
 import type { Format } from "./format.js";
 import { isShown } from "./worst.js";
 
 const COMMANDS = { error: "error", warning: "warning", note: "notice" };
 
 /**
- * Workflow commands that GitHub shows beside the lines of a recipe, one a finding; what is waived is left out.
+ * Workflow commands that GitHub shows beside the lines of a recipe, one a cause and one a finding; what is waived is left out.
  * Source: GitHub Docs, "Workflow commands for GitHub Actions", Setting an error message.
  */
 export const github: Format = {
-  cloth: ({ file, places, report }, { least }) =>
+  cloth: ({ causes, file, places, report }, { least }) =>
+    causes
+      .filter((cause) => isShown(cause, least))
+      .map((cause) => annotation(COMMANDS[cause.severity], file, placeOf(cause), "cause", sayCause(cause)))
+      .join("") +
     report.findings
       .flatMap((finding, i) =>
         finding.waived !== undefined || !isShown(finding, least)

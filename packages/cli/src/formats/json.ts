@@ -16,8 +16,8 @@ export const ndjson: Format = {
   cloth: (cloth) => `${toJson(reportObject(cloth))}\n`,
 };
 
-/** The report with the file's name, and with the place in the file and the number of the mend of each finding. */
-function reportObject({ file, mends, places, report }: Cloth): object {
+/** The report with the file's name, causes before findings, and with the place in the file and the number of the mend of each finding. */
+function reportObject({ causes, file, mends, places, report, untried }: Cloth): object {
   const findings = report.findings.map((finding, i) => {
     const place = places[i];
     const mend = mendNumber(mends, finding);
@@ -27,5 +27,12 @@ function reportObject({ file, mends, places, report }: Cloth): object {
       ...(mend !== undefined && { mend }),
     };
   });
-  return { file, ...report, findings, ...(mends && { mends: mends.map(({ edits: _, ...mend }) => mend) }) };
+  return {
+    file,
+    ...report,
+    causes,
+    untried,
+    findings,
+    ...(mends && { mends: mends.map(({ edits: _, ...mend }) => mend) }),
+  };
 }

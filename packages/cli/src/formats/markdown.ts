@@ -6,17 +6,18 @@ import { lastLine } from "../pretty/last-line.js";
 import { numberRows } from "../pretty/numbers.js";
 import { picture } from "../pretty/picture.js";
 import { oneLine } from "../printable.js";
+import { sayEdit, sayExplained } from "./causes.js";
 import type { Format, Look } from "./format.js";
-import { isSeen, isSilent, type Placed, worstOfEach } from "./worst.js";
+import { isSeen, isShown, isSilent, type Placed, worstOfEach } from "./worst.js";
 
 /** Characters in a line of a picture: a page scrolls no further. */
 const WIDTH = 80;
 
-/** A section a cloth, for a page: its findings with their pictures, and its numbers in a table. */
+/** A section a cloth, for a page: its causes, its findings with their pictures, and its numbers in a table. */
 export const markdown: Format = {
   cloth(cloth, look) {
-    if (isSilent(cloth.report, look.least)) return "";
-    return `${[heading(cloth), ...findings(cloth, look), ...numbers(cloth, look)].join("\n\n")}\n\n`;
+    if (isSilent(cloth, look.least)) return "";
+    return `${[heading(cloth), ...causes(cloth, look), ...findings(cloth, look), ...numbers(cloth, look)].join("\n\n")}\n\n`;
   },
   failure: ({ file, message }) => `## ${escaped(file)}\n\nCould not be used: ${escaped(message)}\n\n`,
   tail({ look, status, tally }) {
@@ -27,6 +28,23 @@ export const markdown: Format = {
 
 function heading({ file, title }: Cloth): string {
   return title === undefined ? `## ${escaped(file)}` : `## ${escaped(title)}\n\n${escaped(file)}`;
+}
+
+function causes(cloth: Cloth, { least }: Look): readonly string[] {
+  const told = cloth.causes
+    .filter((cause) => isShown(cause, least))
+    .map((cause) => {
+      const { changes, line, message, rivals, severity, sure, why } = cause;
+      const explained = sayExplained(cause, cloth);
+      return [
+        `### ${severity}: cause${line === undefined ? "" : ` (line ${line})`}`,
+        escaped(`${message}; ${why}`),
+        `${sure ? "Mend" : "Perhaps"}: ${escaped([changes, ...rivals.slice(0, 3)].map(sayEdit).join("; or: "))}`,
+        ...(explained === undefined ? [] : [`Accounts for ${escaped(explained)}`]),
+      ].join("\n\n");
+    });
+  const { untried } = cloth;
+  return [...told, ...(untried.length === 0 ? [] : [`Not tried: ${escaped(untried.join("; "))}`])];
 }
 
 function findings(cloth: Cloth, look: Look): readonly string[] {

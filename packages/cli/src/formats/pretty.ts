@@ -7,7 +7,7 @@ import { isSilent } from "./worst.js";
 /** For a weaver's eyes: each fault drawn, the numbers of the cloth, and last what ran. */
 export const pretty: Format = {
   cloth(cloth, look) {
-    if (isSilent(cloth.report, look.least)) return "";
+    if (isSilent(cloth, look.least)) return "";
     return `${reportText(cloth, look, paintIn(look.colour))}\n`;
   },
   tail({ look, status, tally }) {

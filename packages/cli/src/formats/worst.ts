@@ -1,7 +1,8 @@
-import type { Finding, Report, Severity } from "@drawcord/check";
+import type { Finding, Severity } from "@drawcord/check";
 import type { Place } from "@drawcord/files";
 import type { Cloth } from "../checking/cloth.js";
 import { LEVELS } from "../checking/tally.js";
+import { unexplained } from "./causes.js";
 import type { Look } from "./format.js";
 
 /** Findings of one rule that are shown in full; the rest are counted. */
@@ -21,11 +22,16 @@ export interface RuleFindings {
   readonly more: number;
 }
 
-/** The findings rule by rule, those that are waived last; of each the worst few, unless all are asked for. */
-export function worstOfEach({ places, report }: Cloth, { all, least }: Look): readonly RuleFindings[] {
+/**
+ * The findings rule by rule, those that are waived last; of each the worst few, and none that a cause accounts for, unless
+ * all are asked for.
+ */
+export function worstOfEach(cloth: Cloth, { all, least }: Look): readonly RuleFindings[] {
+  const { places, report } = cloth;
+  const left = unexplained(cloth);
   const groups = new Map<string, Placed[]>();
   report.findings.forEach((finding, i) => {
-    if (!isShown(finding, least)) return;
+    if (!isShown(finding, least) || !(all || left.has(i))) return;
     const key = `${finding.waived === undefined ? "" : "waived "}${finding.rule}`;
     const group = groups.get(key) ?? [];
     groups.set(key, group);
@@ -46,11 +52,17 @@ export function isSeen(finding: Finding): boolean {
 }
 
 /** Whether `--quiet` leaves a finding in. */
-export function isShown({ severity, waived }: Finding, least: Severity | undefined): boolean {
+export function isShown(
+  { severity, waived }: Pick<Finding, "severity" | "waived">,
+  least: Severity | undefined,
+): boolean {
   return least === undefined || (waived === undefined && LEVELS.indexOf(severity) <= LEVELS.indexOf(least));
 }
 
 /** Whether `--quiet` has nothing to say of a cloth. */
-export function isSilent({ findings }: Report, least: Severity | undefined): boolean {
-  return least !== undefined && !findings.some((finding) => isShown(finding, least));
+export function isSilent(
+  { causes, report }: Pick<Cloth, "causes" | "report">,
+  least: Severity | undefined,
+): boolean {
+  return least !== undefined && ![...causes, ...report.findings].some((one) => isShown(one, least));
 }

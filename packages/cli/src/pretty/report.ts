@@ -1,9 +1,10 @@
 import type { Cloth } from "../checking/cloth.js";
 import type { Look } from "../formats/format.js";
-import { isSeen, type Placed, type RuleFindings, worstOfEach } from "../formats/worst.js";
+import { isSeen, isShown, type Placed, type RuleFindings, worstOfEach } from "../formats/worst.js";
 import { mendWords } from "../mending/proposal.js";
 import type { Paint } from "../paint.js";
 import { oneLine } from "../printable.js";
+import { causeText } from "./cause.js";
 import { numbers } from "./numbers.js";
 import { picture } from "./picture.js";
 
@@ -12,28 +13,34 @@ export function reportText(cloth: Cloth, look: Look, paint: Paint): string {
   const title = cloth.title === undefined ? "" : `  ${oneLine(cloth.title)}`;
   const parts = [
     `${paint.strong(oneLine(cloth.file))}${title}`,
-    ...worstOfEach(cloth, look).flatMap((group) => groupText(group, cloth, look.width, paint)),
+    ...cloth.causes
+      .filter((cause) => isShown(cause, look.least))
+      .map((cause) => causeText(cause, cloth, look.width, paint)),
+    ...(cloth.untried.length === 0 ? [] : [`not tried: ${cloth.untried.map(oneLine).join("; ")}`]),
+    ...worstOfEach(cloth, look).flatMap((group) => groupText(group, cloth, look, paint)),
     ...(look.least === undefined ? [numbers(cloth.report).join("\n")] : []),
   ];
   return `${parts.join("\n\n")}\n`;
 }
 
-function groupText(group: RuleFindings, cloth: Cloth, width: number, paint: Paint): readonly string[] {
+function groupText(group: RuleFindings, cloth: Cloth, look: Look, paint: Paint): readonly string[] {
   const { more, rule, shown, waived } = group;
   return [
-    ...shown.map((placed) => findingText(placed, cloth, width, paint)),
+    ...shown.map((placed) => findingText(placed, cloth, look, paint)),
     ...(more === 0 ? [] : [`and ${more} more of ${rule}${waived ? ", waived" : ""}; --all shows them`]),
   ];
 }
 
-function findingText({ finding, place }: Placed, cloth: Cloth, width: number, paint: Paint): string {
+function findingText({ finding, place }: Placed, cloth: Cloth, { all, width }: Look, paint: Paint): string {
   const { message, rule, severity, waived } = finding;
   const line = place === null ? "" : paint.faint(`  line ${place.line}`);
   if (waived !== undefined) {
     return paint.faint(`waived  ${rule}: ${oneLine(waived)}\n  ${oneLine(message)}`);
   }
   const mend = mendWords(cloth.mends, finding);
-  const drawn = isSeen(finding) ? picture(cloth.drawdown(), finding, width - 2, paint) : [];
+  // Beside causes, notes are told and not drawn.
+  const isDrawn = all || severity !== "note" || cloth.causes.length === 0;
+  const drawn = isDrawn && isSeen(finding) ? picture(cloth.drawdown(), finding, width - 2, paint) : [];
   return [
     `${paint[severity](severity)}  ${rule}${line}`,
     `  ${oneLine(message)}`,

@@ -53,7 +53,7 @@ export function contextOf(recipe: Recipe, woven: Woven, options: SheetOptions): 
   return {
     recipe,
     woven,
-    report: checkRecipe(recipe),
+    report: checkRecipe(recipe, { causes: false }),
     plan: plan(projectOf(recipe)),
     colours,
     closeness,

@@ -1,0 +1,11 @@
+import type { Finding } from "@drawcord/check";
+
+/** What a finding speaks of: all that it says but its words, its place and how bad it is. */
+export function kindOf(finding: Finding): string {
+  return JSON.stringify(Object.entries(finding).filter(([name]) => !OF_ONE.has(name)));
+}
+
+const OF_ONE: ReadonlySet<string> = new Set([
+  ...["message", "severity", "count", "measured", "limit", "counterpart"],
+  ...["ends", "picks", "units", "rows", "runs", "side", "waiver"],
+]);

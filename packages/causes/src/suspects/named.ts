@@ -1,0 +1,53 @@
+/** What findings of the plan name themselves: shafts drawn in vain, and numbers that are stated wrong. */
+import { runsOf } from "@drawcord/base";
+import type { Finding } from "@drawcord/check";
+import type { Change, UnitDraft } from "@drawcord/units";
+import type { Suspect } from "./suspect.js";
+
+/** Lifts without the shafts that draw nothing. */
+export function drawnInVain(draft: UnitDraft, findings: readonly Finding[]): Suspect[] {
+  return findings.flatMap((finding): Suspect[] => {
+    if (finding.rule !== "static-drawn" && finding.rule !== "unknown-shaft") return [];
+    const { rule, shaft } = finding;
+    const rows = draft.lifts.flatMap((lift, row) => (lift.includes(shaft) ? [row + 1] : []));
+    if (rows.length === 0) return [];
+    const changes = rows.map((row): Change => ({ change: "leave", row, shafts: [shaft] }));
+    const isStatic = rule === "static-drawn";
+    return [
+      {
+        changes,
+        message: `${rows.length === 1 ? `row ${rows[0]} draws` : `rows ${runsOf(rows)} draw`} shaft ${shaft}, ${isStatic ? "which only stands for static units" : "on which no unit hangs"}`,
+        why: isStatic ? "a static unit is never drawn" : "a shaft without units draws nothing",
+        gain: 0,
+        speaks: [rule],
+        sure: isStatic || rows.length * 4 <= draft.lifts.length,
+        rivals: [],
+      },
+    ];
+  });
+}
+
+/** Stated numbers as they come out. */
+export function statedWrong(findings: readonly Finding[]): Suspect[] {
+  return findings.flatMap((finding): Suspect[] => {
+    if (finding.rule !== "stated-number") return [];
+    const { limit, measured, stated, unit } = finding;
+    return [
+      {
+        changes: [{ change: "number", key: `stated.${stated}`, value: round(measured) }],
+        message: `${stated} is stated as ${limit} ${unit} and comes out as ${round(measured)}`.replace(
+          "  ",
+          " ",
+        ),
+        why: "it is worked out from the rest of the recipe",
+        gain: 0,
+        sure: true,
+        rivals: [],
+      },
+    ];
+  });
+}
+
+function round(value: number): number {
+  return Math.round(value * 1000) / 1000;
+}

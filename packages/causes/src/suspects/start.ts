@@ -1,0 +1,78 @@
+/** The ground begun at another step than that at which it cuts. */
+import { cutOf, type Ground } from "@drawcord/ground";
+import { applyChanges, type Change, type UnitDraft } from "@drawcord/units";
+import type { Suspect } from "./suspect.js";
+
+/** Borders left open by a ground begun so. */
+interface Begun {
+  readonly changes: readonly Change[];
+  readonly open: number;
+  /** How many steps it is begun too late or too early. */
+  readonly far: number;
+}
+
+/** A start, or raise and sink exchanged, with which the ground cuts better; the nearest start first. */
+export function startSuspects(draft: UnitDraft): Suspect[] {
+  const { ground } = draft;
+  const count = ground.steps.length;
+  if (count < 2 || count > 64) return [];
+  const openOf = (changes: readonly Change[]) => openPairs(applyChanges(draft, changes).ground, draft);
+  const now = openOf([]);
+  if (now === 0) return [];
+  const begun: Begun[] = [];
+  for (const swap of [false, true]) {
+    for (let steps = 0; steps < count; steps++) {
+      if (steps === 0 && !swap) continue;
+      const changes: Change[] = [
+        ...(swap ? [{ change: "swap-ground" } as const] : []),
+        ...(steps === 0 ? [] : [{ change: "start-ground", steps } as const]),
+      ];
+      const open = openOf(changes);
+      if (open < now) begun.push({ changes, open, far: Math.min(steps, count - steps) + (swap ? 1.5 : 0) });
+    }
+  }
+  begun.sort((a, b) => a.open - b.open || a.far - b.far || lateness(b) - lateness(a));
+  const [best, ...others] = begun;
+  if (best === undefined) return [];
+  const rivals = others.filter(({ far, open }) => open === best.open && far === best.far);
+  return [
+    {
+      changes: best.changes,
+      message: best.changes.some(({ change }) => change === "swap-ground")
+        ? "the ground raises what it should sink, so that the figure does not cut"
+        : `the ground is begun ${sayFar(best.changes, count)}, so that the figure does not cut`,
+      why:
+        best.open === 0
+          ? "begun so, every border of the figure cuts"
+          : "begun so, more borders of the figure cut",
+      gain: 0,
+      speaks: ["open-cut"],
+      sure: rivals.length === 0,
+      rivals: rivals.map(({ changes }) => changes),
+    },
+  ];
+}
+
+/** Of two starts as far off, that is likelier which a pick thrown too late would have missed. */
+function lateness({ changes }: Begun): number {
+  return changes.reduce((sum, change) => sum + (change.change === "start-ground" ? change.steps : 0), 0);
+}
+
+function sayFar(changes: readonly Change[], count: number): string {
+  const steps = changes.reduce(
+    (sum, change) => sum + (change.change === "start-ground" ? change.steps : 0),
+    0,
+  );
+  const early = steps <= count / 2;
+  const far = early ? steps : count - steps;
+  return `${far} ${far === 1 ? "step" : "steps"} too ${early ? "early" : "late"}`;
+}
+
+function openPairs(ground: Ground, { picksPerRow, unitEnds }: UnitDraft): number {
+  const size = {
+    ...(typeof unitEnds === "number" && { unitEnds }),
+    ...(typeof picksPerRow === "number" && { picksPerRow }),
+  };
+  const { lengthways, sideways } = cutOf(ground, size);
+  return lengthways.open + sideways.open;
+}

@@ -1,0 +1,128 @@
+/** Slips of the ground: ties that are a weave's but for one, and steps exchanged. */
+import type { Ground, GroundStep } from "@drawcord/ground";
+import type { Change } from "@drawcord/units";
+import { treadlingLength } from "../telling/ground.js";
+import type { Suspect } from "./suspect.js";
+
+/** Bits by which a tie must shorten the telling of its ground. */
+const LEAST_GAIN = 5;
+
+/** Steps and shafts beyond which not every edit is weighed. */
+const MOST_STEPS = 64;
+
+/** Steps beyond which exchanges are not weighed. */
+const MOST_EXCHANGED = 16;
+
+interface Weighed {
+  readonly changes: readonly Change[];
+  readonly bits: number;
+}
+
+/** Treadles that were tied to other shafts than the weave has, the likeliest edit first and the others as its rivals. */
+export function tieSuspects(ground: Ground): Suspect[] {
+  const { shafts, steps } = ground;
+  if (steps.length < 2 || steps.length > MOST_STEPS || shafts > 32) return [];
+  const now = treadlingLength(ground);
+  const weighed: Weighed[] = [];
+  const weigh = (changed: readonly GroundStep[], changes: readonly Change[], price: number) => {
+    const bits = treadlingLength({ shafts, steps: changed }) + price;
+    if (now - bits >= LEAST_GAIN) weighed.push({ changes, bits });
+  };
+  steps.forEach((step, i) => {
+    for (const tied of otherTies(step, shafts)) {
+      weigh(steps.with(i, tied), [tieOf(tied, i)], ties(tied) < ties(step) ? 2.5 : 0);
+    }
+  });
+  return suspectsOf(weighed, now, steps);
+}
+
+/** Two steps of one weft that may have been exchanged; only what is found in the cloth can tell. */
+export function exchangedSteps({ shafts, steps }: Ground): Suspect[] {
+  if (steps.length < 3 || steps.length > MOST_EXCHANGED) return [];
+  const now = treadlingLength({ shafts, steps });
+  const weighed: Weighed[] = [];
+  steps.forEach((step, i) => {
+    for (let j = i + 1; j < steps.length; j++) {
+      if (steps[j]!.weft !== step.weft) continue;
+      const [one, other] = [
+        { ...step, ...tiesOf(steps[j]!) },
+        { ...steps[j]!, ...tiesOf(step) },
+      ];
+      const bits = treadlingLength({ shafts, steps: steps.with(i, one).with(j, other) });
+      weighed.push({ changes: [tieOf(one, i), tieOf(other, j)], bits: bits + (j === i + 1 ? 0 : 2) });
+    }
+  });
+  return suspectsOf(weighed, now, steps).map((suspect) => ({ ...suspect, gain: 0, speaks: ["open-cut"] }));
+}
+
+function suspectsOf(weighed: Weighed[], now: number, steps: readonly GroundStep[]): Suspect[] {
+  weighed.sort((a, b) => a.bits - b.bits);
+  const [best, ...others] = weighed;
+  if (best === undefined) return [];
+  const rivals = others.filter(({ bits }) => bits < best.bits + 2).slice(0, 5);
+  return [
+    {
+      changes: best.changes,
+      message: sayTies(best.changes, steps),
+      why: "but for that the ground is a weave in which every treadle moves as many shafts, and each shaft comes equally often",
+      gain: now - best.bits,
+      sure: rivals.length === 0,
+      rivals: rivals.map(({ changes }) => changes),
+    },
+  ];
+}
+
+function ties({ raise, sink }: GroundStep): number {
+  return raise.length + sink.length;
+}
+
+function tiesOf({ raise, sink }: GroundStep): Pick<GroundStep, "raise" | "sink"> {
+  return { raise, sink };
+}
+
+function tieOf({ raise, sink }: GroundStep, step: number): Change {
+  return { change: "tie", step: step + 1, raise, sink };
+}
+
+/** A step with one tie more, one less, one on another shaft, or one raised that was sunk. */
+function* otherTies(step: GroundStep, shafts: number): Iterable<GroundStep> {
+  for (const part of ["raise", "sink"] as const) {
+    const own = step[part];
+    const other = step[part === "raise" ? "sink" : "raise"];
+    const free = Array.from({ length: shafts }, (_, i) => i + 1).filter(
+      (shaft) => !own.includes(shaft) && !other.includes(shaft),
+    );
+    for (const shaft of free) {
+      yield { ...step, [part]: ascending([...own, shaft]) };
+      for (const gone of own)
+        yield { ...step, [part]: ascending([...own.filter((one) => one !== gone), shaft]) };
+    }
+    for (const gone of own) {
+      const rest = own.filter((one) => one !== gone);
+      yield { ...step, [part]: rest };
+      yield { ...step, [part]: rest, [part === "raise" ? "sink" : "raise"]: ascending([...other, gone]) };
+    }
+  }
+}
+
+function ascending(shafts: readonly number[]): number[] {
+  return [...shafts].sort((a, b) => a - b);
+}
+
+/** What is written of the steps that are tied anew, and what it should be. */
+function sayTies(changes: readonly Change[], steps: readonly GroundStep[]): string {
+  const ties = changes.flatMap((change) => (change.change === "tie" ? [change] : []));
+  if (ties.length > 1)
+    return `steps ${ties.map(({ step }) => step).join(" and ")} of the ground are exchanged`;
+  const [{ step, raise, sink }] = ties as [(typeof ties)[0]];
+  const was = steps[step - 1]!;
+  const part = (name: string, before: readonly number[], after: readonly number[]) =>
+    before.join() === after.join()
+      ? []
+      : [`${name} ${shaftsOr(before)} where the weave says ${shaftsOr(after)}`];
+  return `step ${step} of the ground ${[...part("raises", was.raise, raise), ...part("sinks", was.sink, sink)].join(" and ")}`;
+}
+
+function shaftsOr(shafts: readonly number[]): string {
+  return shafts.length === 0 ? "nothing" : shafts.join(" ");
+}

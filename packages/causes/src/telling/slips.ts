@@ -1,0 +1,185 @@
+/**
+ * The slips of a line: where the shortest telling fails and one edit restores it. An edit is believed when the line that
+ * it leaves is told in so many bits less that the slip itself is paid for: its place, and what was written instead.
+ */
+
+import { tellingLength } from "./length.js";
+import { type Alphabet, type Edit, edited, type Line } from "./line.js";
+import { suggestions } from "./suggest.js";
+
+/** Bits by which an edit must shorten the telling to be told. */
+const LEAST_GAIN = 1.5;
+
+/** Bits from which an edit may be sure. */
+const SURE_GAIN = 4;
+
+/** An edit that lengthens the telling by up to so many bits is still told where findings speak for it. */
+const WEAK_GAIN = -9;
+
+/** Such edits that are told. */
+const MOST_WEAK = 5;
+
+/** Bits by which an edit must be ahead of every other to be sure. */
+const LEAST_LEAD = 4;
+
+/** Steps of all tellings that are weighed for one slip. */
+const MOST_STEPS = 4e7;
+
+/** Slips of one line that are told. */
+const MOST_SLIPS = 8;
+
+/** A slip of a line, by its places before any slip is mended. */
+export interface LineSlip {
+  readonly edit: Edit;
+  /** Bits that it saves, the slip paid for. */
+  readonly gain: number;
+  /** Whether no other edit comes near it. */
+  readonly sure: boolean;
+  /** Other edits that would do nearly as well, the likeliest first. */
+  readonly rivals: readonly Edit[];
+}
+
+/** Edits of a source of its own, weighed besides those that the line suggests. */
+export type More = (line: Line) => readonly Edit[];
+
+/** The slips of a line, that which shortens the telling most first. */
+export function lineSlips(line: Line, alphabet: Alphabet, more: More = () => []): LineSlip[] {
+  const found: LineSlip[] = [];
+  let current = line;
+  // The place before all mends of each entry; one that was put in has the place it was put before.
+  let origin: readonly number[] = line.map((_, i) => i);
+  const touched = new Set<number>();
+  while (found.length < MOST_SLIPS) {
+    const slip = bestSlip(current, alphabet, more);
+    if (slip === undefined) break;
+    const placed = (edit: Edit) => withPlaces(edit, (at) => origin[at] ?? line.length);
+    const places = placesOf(placed(slip.edit));
+    // A slip mended a second time was none.
+    if (places.some((place) => touched.has(place))) break;
+    for (const place of places) touched.add(place);
+    found.push({ ...slip, edit: placed(slip.edit), rivals: slip.rivals.map(placed) });
+    const { edit } = slip;
+    current = edited(current, edit);
+    if (edit.edit === "insert") origin = origin.toSpliced(edit.at, 0, origin[edit.at] ?? line.length);
+    if (edit.edit === "remove") origin = origin.toSpliced(edit.at, 1);
+  }
+  return found;
+}
+
+function placesOf(edit: Edit): number[] {
+  if (edit.edit === "swap") return [edit.at, edit.with];
+  return [edit.edit === "shift" ? edit.from : edit.at];
+}
+
+function withPlaces(edit: Edit, place: (at: number) => number): Edit {
+  switch (edit.edit) {
+    case "swap":
+      return { ...edit, at: place(edit.at), with: place(edit.with) };
+    case "shift":
+      return { ...edit, from: place(edit.from), to: place(edit.to) };
+    default:
+      return { ...edit, at: place(edit.at) };
+  }
+}
+
+interface Weighed {
+  readonly edit: Edit;
+  readonly line: Line;
+  readonly gain: number;
+}
+
+/** Edits that no telling is sure of, the likeliest first: of use only where findings speak for them. */
+export function weakSlips(line: Line, alphabet: Alphabet): Edit[] {
+  const weak = weighedEdits(line, alphabet, () => []).filter(({ gain }) => gain < LEAST_GAIN);
+  return weak.slice(0, MOST_WEAK).map(({ edit }) => edit);
+}
+
+/** Whether an entry stands beside its like. */
+function isTwice(line: Line, at: number): boolean {
+  return line[at] === line[at - 1] || line[at] === line[at + 1];
+}
+
+/** The edits suggested, that which shortens the telling most first. */
+function weighedEdits(line: Line, alphabet: Alphabet, more: More): Weighed[] {
+  const n = line.length;
+  if (n < 3) return [];
+  const most = Math.max(16, Math.min(500, Math.floor(MOST_STEPS / (2 * n * n))));
+  const edits = [...more(line), ...suggestions(line, alphabet).map(({ edit }) => edit)];
+  if (edits.length === 0) return [];
+  const before = tellingLength(line, alphabet);
+  const lines = new Set<string>();
+  const weighed: Weighed[] = [];
+  for (const edit of edits.slice(0, most)) {
+    const after = edited(line, edit);
+    const key = after.join();
+    if (lines.has(key)) continue;
+    lines.add(key);
+    const gain = before - tellingLength(after, alphabet) - slipBits(line, edit, alphabet);
+    if (gain > WEAK_GAIN) weighed.push({ edit, line: after, gain });
+  }
+  return weighed.sort((a, b) => b.gain - a.gain);
+}
+
+function bestSlip(line: Line, alphabet: Alphabet, more: More): LineSlip | undefined {
+  const [likeliest, ...others] = weighedEdits(line, alphabet, more);
+  if (likeliest === undefined || likeliest.gain < LEAST_GAIN) return undefined;
+  const near = others
+    .slice(0, 6)
+    .filter((other) => other.gain > likeliest.gain - LEAST_LEAD && isRival(likeliest, other, alphabet));
+  // What was left out is put back rather than that what stands for it is taken out.
+  const putBack =
+    likeliest.edit.edit === "remove" && !isTwice(line, likeliest.edit.at)
+      ? near.find(({ edit }) => edit.edit === "insert")
+      : undefined;
+  const best = putBack ?? likeliest;
+  const rivals = [likeliest, ...near].filter((other) => other !== best);
+  return {
+    edit: best.edit,
+    gain: best.gain,
+    sure: rivals.length === 0 && best.gain >= SURE_GAIN,
+    rivals: rivals.map(({ edit }) => edit),
+  };
+}
+
+/** Whether an edit is another way to mend the same, and not a slip of its own: then it gains nothing upon the best. */
+function isRival(best: Weighed, other: Weighed, alphabet: Alphabet): boolean {
+  const moved = movedBy(best.edit);
+  const edit = withPlaces(other.edit, moved);
+  if (placesOf(edit).some((at) => at < 0 || at > best.line.length)) return true;
+  try {
+    const both = edited(best.line, edit);
+    const gain =
+      tellingLength(best.line, alphabet) -
+      tellingLength(both, alphabet) -
+      slipBits(best.line, edit, alphabet);
+    return gain < other.gain / 2;
+  } catch {
+    return true;
+  }
+}
+
+/** Where a place lies after an edit. */
+function movedBy(edit: Edit): (at: number) => number {
+  if (edit.edit === "insert") return (at) => (at >= edit.at ? at + 1 : at);
+  if (edit.edit === "remove") return (at) => (at > edit.at ? at - 1 : at);
+  return (at) => at;
+}
+
+/** Bits that tell a slip: its kind, its place, and what was written for what was meant. */
+function slipBits(line: Line, edit: Edit, alphabet: Alphabet): number {
+  const place = Math.log2(line.length) + 2;
+  switch (edit.edit) {
+    case "change":
+      return place + alphabet.mistaken(edit.to, line[edit.at]!);
+    case "insert":
+      return place;
+    case "remove": {
+      const gone = line[edit.at]!;
+      return place + (isTwice(line, edit.at) ? 0 : alphabet.fresh(gone, line[edit.at - 1] ?? -1));
+    }
+    case "swap":
+      return place + 0.5 + (edit.with - edit.at === 1 ? 0 : 2 + Math.log2(line.length));
+    case "shift":
+      return place + 3 + Math.log2(edit.entries.length + 1);
+  }
+}

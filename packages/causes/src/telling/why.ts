@@ -1,0 +1,85 @@
+import type { Alphabet, Line } from "./line.js";
+
+/** What a stretch of a line is like, once an edit is made. */
+export interface Likeness {
+  readonly like: "mirror" | "repeat" | "copy" | "turned" | "run";
+  /** First and last place of the stretch about the edit, from 0. */
+  readonly stretch: readonly [number, number];
+  /** First and last place of the stretch that it is like; for a repeat the period is `by`. */
+  readonly other?: readonly [number, number];
+  readonly by?: number;
+}
+
+/** The longest likeness that a place of a line is in: the whole line first, then a straight run, then a copy. */
+export function likenessAt(line: Line, at: number, { form, height, runs }: Alphabet): Likeness | undefined {
+  const n = line.length;
+  const whole: readonly [number, number] = [0, n - 1];
+  if (line.every((entry, i) => entry === line[n - 1 - i])) return { like: "mirror", stretch: whole };
+  for (let by = 1; by * 2 <= n; by++) {
+    if (line.every((entry, i) => i < by || entry === line[i - by]))
+      return { like: "repeat", stretch: whole, by };
+  }
+  let best: Likeness | undefined;
+  let longest = 2;
+  const keep = (likeness: Likeness, length: number) => {
+    if (length <= longest) return;
+    longest = length;
+    best = likeness;
+  };
+  if (runs) {
+    for (const by of [1, -1]) {
+      const goes = (i: number) =>
+        form(line[i]!) === 1 && form(line[i + 1]!) === 1 && height(line[i + 1]!) - height(line[i]!) === by;
+      let first = at;
+      while (first > 0 && goes(first - 1)) first--;
+      let last = at;
+      while (last + 1 < n && goes(last)) last++;
+      keep({ like: "run", stretch: [first, last] }, (last - first + 1) * 1.5);
+    }
+  }
+  for (let q = 0; q < n; q++) {
+    if (line[q] !== line[at]) continue;
+    if (q !== at) {
+      let a = 0;
+      while (at - a > 0 && q - a > 0 && line[at - a - 1] === line[q - a - 1]) a++;
+      let b = 0;
+      while (at + b + 1 < n && q + b + 1 < n && line[at + b + 1] === line[q + b + 1]) b++;
+      keep({ like: "copy", stretch: [at - a, at + b], other: [q - a, q + b] }, a + b + 1);
+    }
+    let a = 0;
+    while (at - a > 0 && q + a + 1 < n && line[at - a - 1] === line[q + a + 1]) a++;
+    let b = 0;
+    while (at + b + 1 < n && q - b > 0 && line[at + b + 1] === line[q - b - 1]) b++;
+    keep(
+      { like: "turned", stretch: [at - a, at + b], other: [q - b, q + a] },
+      q === at ? (a + b + 1) / 2 : a + b + 1,
+    );
+  }
+  return best;
+}
+
+/**
+ * The likeness as a sentence.
+ * @param line `threading` or `lift plan`
+ * @param thing `unit` or `row`
+ */
+export function sayLikeness(likeness: Likeness | undefined, line: string, thing: string): string {
+  if (likeness === undefined) return `but for that the ${line} is told in fewer words`;
+  const [first, last] = likeness.stretch;
+  const places = ([a, b]: readonly [number, number]) =>
+    a === b ? `${thing} ${a + 1}` : `${thing}s ${a + 1} to ${b + 1}`;
+  switch (likeness.like) {
+    case "mirror":
+      return `but for that the ${line} reads the same from both ends`;
+    case "repeat":
+      return `but for that the ${line} repeats every ${likeness.by === 1 ? thing : `${likeness.by} ${thing}s`}`;
+    case "run":
+      return `but for that ${places([first, last])} go straight`;
+    case "copy":
+      return `but for that ${places([first, last])} are ${places(likeness.other!)} once more`;
+    case "turned":
+      return likeness.other![0] === first
+        ? `but for that ${places([first, last])} read the same from both ends`
+        : `but for that ${places([first, last])} are ${places(likeness.other!)} read backwards`;
+  }
+}

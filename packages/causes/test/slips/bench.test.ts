@@ -1,0 +1,69 @@
+/** The bench of slips: `SLIPS=40 SEED=7 npx vitest run packages/causes/test/slips` plants many times as many, of another seed. */
+import { describe, expect, it } from "vitest";
+import { measureSlip, measureSound, newTally, type Row, type Tally, table } from "./measure.js";
+import { kinds } from "./plant.js";
+import { sectioned } from "./sections.js";
+import { families, grounds, soundDraft, tosser } from "./sound.js";
+
+const times = Number(process.env["SLIPS"] ?? 0);
+const seed = Number(process.env["SEED"] ?? 20261128);
+
+/** Prints the table, and what was missed, where the bench was asked for. */
+function print(name: string, tally: Tally): void {
+  if (times === 0) return;
+  process.stdout.write(`${name}, seed ${seed}\n${table(tally)}\n`);
+  if (process.env["MISSED"]) {
+    process.stdout.write(`${tally.wrong.slice(0, 80).join("\n")}\nmissed\n${tally.missed.join("\n")}\n`);
+  }
+}
+
+function shares({ alarmed, noted, rows, sound }: Tally): Record<string, number> {
+  const sum = (of: "planted" | "first" | "regular" | "regularFirst" | "other") =>
+    rows.reduce((all, row: Row) => all + row[of], 0);
+  return {
+    first: sum("first") / sum("planted"),
+    regular: sum("regularFirst") / sum("regular"),
+    otherwise: sum("other") / sum("planted"),
+    alarmed: alarmed / sound,
+    noted: noted / sound,
+  };
+}
+
+describe("slips planted in sound drafts", () => {
+  it("are named first by one hand's drafts", () => {
+    const toss = tosser(seed);
+    const tally = newTally();
+    for (let i = 0; i < Math.max(1, times); i++) {
+      for (const family of families) {
+        for (const ground of grounds) {
+          const once = family === "a one-off picture";
+          const sound = { family, draft: soundDraft(family, ground, toss), once };
+          const options = measureSound(sound, tally);
+          for (const kind of kinds) measureSlip(sound, options, kind, toss, tally);
+        }
+      }
+    }
+    print("the first hand", tally);
+    const found = shares(tally);
+    expect(found["first"]).toBeGreaterThan(0.7);
+    expect(found["regular"]).toBeGreaterThan(0.85);
+    expect(found["otherwise"]).toBeLessThan(0.05);
+    expect(found["alarmed"]).toBeLessThan(0.05);
+  });
+
+  it("are named first by another hand's", () => {
+    const tally = newTally();
+    const toss = tosser(seed + 1);
+    for (let i = 0; i < Math.max(12, 12 * times); i++) {
+      const sound = sectioned(seed * 1000 + i);
+      const options = measureSound(sound, tally);
+      for (const kind of kinds) measureSlip(sound, options, kind, toss, tally);
+    }
+    print("the second hand", tally);
+    const found = shares(tally);
+    expect(found["first"]).toBeGreaterThan(0.65);
+    expect(found["regular"]).toBeGreaterThan(0.8);
+    expect(found["otherwise"]).toBeLessThan(0.06);
+    expect(found["alarmed"]).toBeLessThan(0.1);
+  });
+});

@@ -1,0 +1,42 @@
+import { listed, many } from "@drawcord/base";
+import type { Place } from "@drawcord/files";
+import type { PlacedCause } from "@drawcord/review";
+import { type Change, sayChange } from "@drawcord/units";
+import type { Cloth } from "../checking/cloth.js";
+
+/** Rows of a block that is woven again and again: the edit is said for the first of so many. */
+const MOST_SAID = 4;
+
+/** A cause and its edit in one line. */
+export function sayCause({ changes, message }: PlacedCause): string {
+  return `${message}: ${sayEdit(changes)}`;
+}
+
+/** What is to be done, as a clause. */
+export function sayEdit(changes: readonly Change[]): string {
+  const said = changes.slice(0, MOST_SAID).map(sayChange);
+  const more = changes.length - said.length;
+  return more === 0 ? said.join("; ") : `${said.join("; ")}; and so in ${many(more, "row")} more`;
+}
+
+/** Where a cause was written. */
+export function placeOf({ column, line }: PlacedCause): Place | null {
+  return line === undefined || column === undefined ? null : { line, column };
+}
+
+/** `205 findings: 43 of float-length, 162 of open-cut`; nothing where it accounts for none. */
+export function sayExplained({ explains }: PlacedCause, { report }: Cloth): string | undefined {
+  if (explains.length === 0) return undefined;
+  const times = new Map<string, number>();
+  for (const at of explains) {
+    const { rule } = report.findings[at]!;
+    times.set(rule, (times.get(rule) ?? 0) + 1);
+  }
+  return `${many(explains.length, "finding")}: ${listed([...times].map(([rule, count]) => `${count} of ${rule}`))}`;
+}
+
+/** The findings that no cause accounts for, by their places in the report. */
+export function unexplained({ causes, report }: Cloth): ReadonlySet<number> {
+  const explained = new Set(causes.flatMap(({ explains }) => explains));
+  return new Set(report.findings.map((_, at) => at).filter((at) => !explained.has(at)));
+}

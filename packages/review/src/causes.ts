@@ -1,0 +1,90 @@
+import { type Cause, type CausesOptions, findCauses, type Written } from "@drawcord/causes";
+import type { CheckOptions, Report } from "@drawcord/check";
+import type { Path, Place, Recipe } from "@drawcord/files";
+import type { Change } from "@drawcord/units";
+
+/** A cause with its place in the text of the recipe. */
+export interface PlacedCause extends Cause {
+  /** Where the slip was written, from 1; left out where the recipe has no place for it. */
+  readonly line?: number;
+  readonly column?: number;
+  /** The piece, where there are several and not all have it; rows count from its first. */
+  readonly piece?: string;
+}
+
+/** The causes of a recipe, each where it was written, and what was not tried. */
+export function recipeCauses(
+  recipe: Recipe,
+  options: CheckOptions,
+  report: Report,
+  search: Pick<CausesOptions, "seconds" | "signal" | "progress">,
+): { readonly causes: readonly PlacedCause[]; readonly untried: readonly string[] } {
+  const { causes, untried } = findCauses(recipe.draft, options, {
+    ...search,
+    report,
+    written: writtenRows(recipe),
+  });
+  return {
+    causes: causes.map((cause) => {
+      const place = placeOf(cause.changes[0], recipe);
+      return { ...cause, ...(place && { line: place.line, column: place.column }) };
+    }),
+    untried,
+  };
+}
+
+/** The rows that each line of the lifts weaves, in the order in which the lines are first woven. */
+function writtenRows({ draft, rowPlaces }: Recipe): Written {
+  const lines = new Map<string, number[]>();
+  rowPlaces().forEach(({ column, line }, row) => {
+    // A block that is woven changed draws other shafts from the same line.
+    const key = `${line} ${column} ${draft.lifts[row]!.join()}`;
+    const rows = lines.get(key);
+    if (rows === undefined) lines.set(key, [row]);
+    else rows.push(row);
+  });
+  return [...lines.values()];
+}
+
+/** Where what a change is about was written. */
+function placeOf(change: Change | undefined, recipe: Recipe): Place | undefined {
+  if (change === undefined) return undefined;
+  const { place, rowPlaces, unitPlaces } = recipe;
+  const first = (...paths: Path[]) => paths.map(place).find((found) => found !== undefined);
+  switch (change.change) {
+    case "thread":
+    case "remove-unit":
+      return unitPlaces()[change.unit - 1];
+    case "insert-unit": {
+      const places = unitPlaces();
+      return places[Math.min(change.unit, places.length) - 1];
+    }
+    case "swap-units":
+      return unitPlaces()[change.units[0] - 1];
+    case "lift":
+    case "draw":
+    case "leave":
+    case "remove-row":
+      return rowPlaces()[change.row - 1];
+    case "insert-row": {
+      const places = rowPlaces();
+      return places[Math.min(change.row, places.length) - 1];
+    }
+    case "swap-rows":
+    case "shift":
+      return rowPlaces()[change.rows[0] - 1];
+    case "row-picks":
+      return first(["lifts", "picks", change.row - 1], ["lifts", "picks"]);
+    case "tie":
+      return first(["ground", "steps", change.step - 1], ["ground", "weave"], ["ground"]);
+    case "start-ground":
+    case "swap-ground":
+      return first(["ground", "steps"], ["ground", "weave"], ["ground"]);
+    case "ground-threading":
+      return first(["ground", "threading"], ["ground"]);
+    case "selvedge":
+      return first(["ground", "selvedge", change.side], ["ground", "selvedge"]);
+    case "number":
+      return first(change.key.split("."));
+  }
+}
