@@ -4,7 +4,7 @@ import { fileURLToPath } from "node:url";
 import {
   draftOfRecipe,
   read,
-  readRecipe,
+  soundRecipe,
   starterRecipe,
   writePbm,
   writePng,
@@ -23,7 +23,7 @@ if (!existsSync(executablePath)) {
 
 const latin = (text: string) => Uint8Array.from(text, (char) => char.charCodeAt(0));
 const moth = fromText("#..#\n.##.\n####");
-const draft = writeWif(draftOfRecipe(readRecipe(starterRecipe(), "starter")));
+const draft = writeWif(draftOfRecipe(soundRecipe(starterRecipe(), "starter")));
 
 /** A file of each kind, and some that are refused. */
 const files: Readonly<Record<string, Uint8Array>> = {

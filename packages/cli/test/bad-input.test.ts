@@ -92,7 +92,7 @@ const refused: readonly (readonly [what: string, content: string | Uint8Array, s
   [
     "an unknown section",
     `${good}weather: fine\n`,
-    'bad.yaml:10:1: unknown key "weather"; the keys here are recipe, title, ground, units, lifts, yarns, cloth, project, loom, limits, waive, stated, notes',
+    'bad.yaml:10:1: unknown key "weather"; the keys here are recipe, title, ground, units, lifts, pieces, colours, yarns, cloth, project, loom, limits, waive, stated, notes',
   ],
   [
     "a wrong type",
@@ -179,7 +179,7 @@ const refused: readonly (readonly [what: string, content: string | Uint8Array, s
   [
     "no units",
     good.replace("X 1-3 2-1 X", '""'),
-    "bad.yaml:6:15: units.threading: the threading names no units",
+    "bad.yaml:6:14: units.threading: the threading names no units",
   ],
   [
     "no rows",

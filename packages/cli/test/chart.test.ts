@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { crc32 } from "node:zlib";
-import { readRecipe, writePbm, writePng } from "@drawcord/files";
+import { soundRecipe, writePbm, writePng } from "@drawcord/files";
 import { fromText, toText } from "@drawcord/grid";
 import { checkRecipe } from "@drawcord/review";
 import { chartOf } from "@drawcord/units";
@@ -79,7 +79,7 @@ describe("drawcord chart", () => {
       0,
       true,
     ]);
-    const recipe = readRecipe(readFileSync(join(cwd, "moth.recipe.yaml")), "moth.recipe.yaml");
+    const recipe = soundRecipe(readFileSync(join(cwd, "moth.recipe.yaml")), "moth.recipe.yaml");
     expect(recipe.title).toBe("Moth");
     expect(recipe.draft.unitEnds).toBe(4);
     expect(recipe.draft.picksPerRow).toBe(4);

@@ -1,7 +1,7 @@
 import { mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { rules } from "@drawcord/check";
-import { readRecipe } from "@drawcord/files";
+import { soundRecipe } from "@drawcord/files";
 import { toText } from "@drawcord/grid";
 import { checkRecipe } from "@drawcord/review";
 import { expand } from "@drawcord/units";
@@ -31,7 +31,7 @@ writeFileSync(join(cwd, "more/a[1].yaml"), diamond);
 writeFileSync(join(cwd, "more/b.yaml"), diamond);
 
 const reportOf = (text: string, file: string) => {
-  const recipe = readRecipe(text, file);
+  const recipe = soundRecipe(text, file);
   const { findings, places: _, ...report } = checkRecipe(recipe);
   const placed = findings.map((finding) => expect.objectContaining({ ...finding, line: expect.any(Number) }));
   return { file, ...report, findings: placed };
@@ -108,7 +108,7 @@ describe("drawcord check", () => {
 
   it("draws each finding and says last what ran", async () => {
     const { stdout } = await run(["check", "faulty.yaml"], { cwd });
-    const recipe = readRecipe(faulty, "faulty.yaml");
+    const recipe = soundRecipe(faulty, "faulty.yaml");
     const { findings, rules } = checkRecipe(recipe);
     expect(findings.length).toBeGreaterThan(0);
     expect(findings.some(({ rule }) => rule === "open-cut")).toBe(true);
@@ -147,7 +147,7 @@ describe("drawcord check", () => {
 });
 
 describe("drawcord expand", () => {
-  const { drawdown } = expand(readRecipe(diamond, "diamond.yaml").draft);
+  const { drawdown } = expand(soundRecipe(diamond, "diamond.yaml").draft);
 
   it("draws the drawdown, the last pick on top", async () => {
     expect(await run(["expand", "diamond.yaml"], { cwd })).toEqual({

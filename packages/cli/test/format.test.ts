@@ -1,6 +1,6 @@
 import { mkdirSync, readdirSync, readFileSync, statSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import { formatRecipe, readRecipe } from "@drawcord/files";
+import { formatRecipe, soundRecipe } from "@drawcord/files";
 import { expand } from "@drawcord/units";
 import { beforeEach, describe, expect, it } from "vitest";
 import { folder } from "../../../tests/support/folder.js";
@@ -33,7 +33,7 @@ describe("drawcord format", () => {
     expect(text("untidy.yaml")).toBe(tidy);
     expect(tidy).not.toBe(untidy);
     expect(tidy).toContain("# five rows");
-    const drawdown = (recipe: string) => expand(readRecipe(recipe, "r").draft).drawdown;
+    const drawdown = (recipe: string) => expand(soundRecipe(recipe, "r").draft).drawdown;
     expect(drawdown(tidy).equals(drawdown(untidy))).toBe(true);
   });
 

@@ -1,7 +1,7 @@
 import { writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { type Finding, rules } from "@drawcord/check";
-import { readRecipe } from "@drawcord/files";
+import { soundRecipe } from "@drawcord/files";
 import { checkRecipe } from "@drawcord/review";
 import schema from "@microsoft/jest-sarif/lib/schemas/sarif-2.1.0-rtm.5.json" with { type: "json" };
 import * as draft04 from "ajv-draft-04";
@@ -43,14 +43,14 @@ const cwd = folder();
 const names = { faulty: "a faulty, one: 100%.yaml", clean: "clean.yaml", bad: "bad.yaml" };
 writeFileSync(join(cwd, names.faulty), faulty);
 writeFileSync(join(cwd, names.clean), clean);
-writeFileSync(join(cwd, names.bad), "recipe: 1\ntitel: x\n");
+writeFileSync(join(cwd, names.bad), clean.replace("\n", "\ntitel: x\n"));
 
 const findingsOf = (text: string): readonly Finding[] => {
-  const recipe = readRecipe(text, "x");
+  const recipe = soundRecipe(text, "x");
   return checkRecipe(recipe).findings;
 };
 const findings = findingsOf(faulty);
-const { causes } = checkRecipe(readRecipe(faulty, "x"));
+const { causes } = checkRecipe(soundRecipe(faulty, "x"));
 const waived = findings.filter((finding) => finding.waived !== undefined);
 
 const told = (format: string, ...more: string[]) =>
@@ -182,7 +182,7 @@ describe("github", () => {
     );
     assert(
       property(evil, evil, (file, message) => {
-        const text = github.failure!({ file, message, place: { line: 1, column: 2 } });
+        const text = github.failure!({ file, reasons: [{ message, place: { line: 1, column: 2 } }] });
         const [, name, said] = /^::error file=([^:,\r\n]*),line=1,col=2,title=not usable::([^\r\n]*)\n$/.exec(
           text,
         )!;

@@ -1,6 +1,6 @@
 import { readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import { readRecipe, starterRecipe } from "@drawcord/files";
+import { soundRecipe, starterRecipe } from "@drawcord/files";
 import { assert, property, string } from "fast-check";
 import { describe, expect, it } from "vitest";
 import { folder } from "../../../tests/support/folder.js";
@@ -55,7 +55,7 @@ describe("drawcord init", () => {
         expect(readdirSync(cwd)).toEqual([]);
         return;
       }
-      expect(readRecipe(readFileSync(join(cwd, "x.yaml")), "x.yaml").title).toBe(title);
+      expect(soundRecipe(readFileSync(join(cwd, "x.yaml")), "x.yaml").title).toBe(title);
       const report = await run(["check", "x.yaml"], { cwd });
       expect(report.status).toBe(0);
       expect(report.stdout).not.toMatch(controls);

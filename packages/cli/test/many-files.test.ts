@@ -141,6 +141,9 @@ describe("one bad file", () => {
     expect(stderr.split("\n").map((line) => line.replace(/:.*/, ""))).toEqual([
       "*.draft",
       "empty",
+      // All that is wrong with it, a line each.
+      "archive/draft-003.recipe.yaml",
+      "archive/draft-003.recipe.yaml",
       "archive/draft-003.recipe.yaml",
       "none.yaml",
       "",

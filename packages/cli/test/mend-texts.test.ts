@@ -1,6 +1,6 @@
 import { mend } from "@drawcord/causes";
 import { check } from "@drawcord/check";
-import { readRecipe, reviseDraft, writeRecipe } from "@drawcord/files";
+import { reviseDraft, soundRecipe, writeRecipe } from "@drawcord/files";
 import { checkRecipe, optionsOf } from "@drawcord/review";
 import fc from "fast-check";
 import { expect, it } from "vitest";
@@ -32,13 +32,13 @@ it("a mend can be written into the text of any faulty recipe, and every comment 
   fc.assert(
     fc.property(slippedDraft, words, (draft, rows) => {
       const text = recipeOf(draft, rows);
-      const recipe = readRecipe(text, "r");
+      const recipe = soundRecipe(text, "r");
       const options = optionsOf(recipe);
       const mends = mend(recipe.draft, options);
       fc.pre(mends.length > 0);
       const last = mends.at(-1)!.draft;
       const { rewritten, text: revised } = reviseDraft(text, "r", last);
-      const again = readRecipe(revised, "r");
+      const again = soundRecipe(revised, "r");
       expect(checkRecipe(again).findings).toEqual(check(last, options).findings);
       const removed = mends.flatMap(({ changes }) => changes).filter(({ change }) => change === "remove-row");
       const comments = text.match(/# .* \d+;/g)!;

@@ -4,8 +4,8 @@ import { drawdownOf, rules, type ShaftDraft } from "@drawcord/check";
 import {
   readPbm,
   readPng,
-  readRecipe,
   readWif,
+  soundRecipe,
   starterRecipe,
   writePbm,
   writePng,
@@ -44,7 +44,7 @@ ground: { weave: broken twill }
 units: { ends: 4, threading: X 1-3 2-1 X }
 lifts: { picks: 4, rows: [1, 2, 3, 2, 1] }
 `;
-const diamondCloth = expand(readRecipe(diamond, "diamond").draft).drawdown;
+const diamondCloth = expand(soundRecipe(diamond, "diamond").draft).drawdown;
 
 let cwd = "";
 const bytes = (name: string) => readFileSync(join(cwd, name));
@@ -362,11 +362,11 @@ describe("the towel of the winter course, on shafts alone", () => {
     ]);
   });
 
-  it("is planned by its sett: 401 ends at 8 per cm are 501.2 mm in the reed", async () => {
+  it("is planned by its sett: 401 ends at 8 per cm are 501.25 mm, rounded up, in the reed", async () => {
     const { status, stdout } = await run(["plan", path]);
     expect(status).toBe(0);
     expect(stdout).toContain("401 ends; 561 picks in a piece");
-    expect(stdout).toContain("501.2 mm (19.73 in) in the reed");
+    expect(stdout).toContain("501.3 mm (19.73 in) in the reed");
     // Its wefts are named by their colours, each once.
     expect(stdout).toMatch(/^ +#a8452f: 8 picks a piece, /m);
   });

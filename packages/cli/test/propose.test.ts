@@ -1,7 +1,7 @@
 import { writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { check } from "@drawcord/check";
-import { readRecipe } from "@drawcord/files";
+import { soundRecipe } from "@drawcord/files";
 import { checkRecipe, optionsOf } from "@drawcord/review";
 import { applyChange } from "@drawcord/units";
 import schema from "@microsoft/jest-sarif/lib/schemas/sarif-2.1.0-rtm.5.json" with { type: "json" };
@@ -49,7 +49,7 @@ function replaced(text: string, replacements: readonly Replacement[]): string {
 describe("drawcord check --propose", () => {
   it("gives the mends as data, which made to the draft leave nothing to find", async () => {
     const report = JSON.parse(await reported("--propose", "--format", "json"));
-    const recipe = readRecipe(faulty, "x");
+    const recipe = soundRecipe(faulty, "x");
     const { draft } = recipe;
     const options = optionsOf(recipe);
     expect(report.findings.length).toBeGreaterThan(3);
@@ -77,7 +77,7 @@ describe("drawcord check --propose", () => {
     expect(fixes.length).toBeGreaterThan(1);
     const texts = fixes.map(({ artifactChanges: [change] }) => replaced(faulty, change!.replacements));
     const counts = texts.map((text) => {
-      const recipe = readRecipe(text, "x");
+      const recipe = soundRecipe(text, "x");
       return checkRecipe(recipe).findings.length;
     });
     expect(Math.max(...counts)).toBeLessThan(results.length);

@@ -200,7 +200,7 @@ describe("the last line", () => {
     expect(lastLine(tally)).toBe(
       "1 finding (1 note) in 2 files, 2 of 3 rules ran; not open-cut at 1 file: it is switched off",
     );
-    tally.failures.push({ file: "bad", message: "bad: there is no such file" });
+    tally.failures.push({ file: "bad", reasons: [{ message: "bad: there is no such file" }] });
     expect(lastLine(tally)).toContain("in 2 files, 1 file not usable, 2 of 3");
   });
 });

@@ -1,5 +1,5 @@
-import { DrawcordError } from "@drawcord/base";
-import type { Place } from "./place.js";
+import { DrawcordError, type Range } from "@drawcord/base";
+import type { Stretch } from "./place.js";
 
 /** Why a file cannot be read or written. */
 export type FileErrorCode =
@@ -9,6 +9,7 @@ export type FileErrorCode =
   | "not-yaml"
   | "too-deep"
   | "too-many-parts"
+  | "too-many-problems"
   | "two-documents"
   | "newer-version"
   | "unknown-key"
@@ -27,23 +28,39 @@ export type FileErrorCode =
   | "too-many-shafts"
   | "no-clear-ink";
 
+/** One thing that is wrong with a text, as plain data: what, and from where to where. */
+export interface Problem extends Range {
+  readonly code: FileErrorCode;
+  /** What is wrong, without the place. */
+  readonly sentence: string;
+}
+
 /** Text that cannot be used: one sentence, with the place where it went wrong. Nothing of the file was kept or changed. */
 export class FileError extends DrawcordError<FileErrorCode> {
   override readonly name = "FileError";
-  /** The name the file was read by. */
-  readonly file: string;
-  /** Line, from 1. */
-  readonly line: number;
-  /** Column, from 1. */
-  readonly column: number;
-  /** What is wrong, without the place; `message` is `file:line:column: sentence`. */
-  override readonly sentence: string;
+  /** From where to where in the text, and the name it was read by. */
+  override readonly place: Range;
+  /** All that is wrong with the text, in its order, this among it. */
+  readonly problems: readonly Problem[];
 
-  constructor(code: FileErrorCode, sentence: string, file: string, place: Place) {
-    super(code, `${file}:${place.line}:${place.column}: ${sentence}`);
-    this.sentence = sentence;
-    this.file = file;
-    this.line = place.line;
-    this.column = place.column;
+  /**
+   * @param code why, as one of the codes
+   * @param sentence what is wrong, without the place; `message` is `file:line:column: sentence`
+   * @param file the name the text was read by
+   * @param place from where to where in the text
+   * @param problems all that is wrong with the text, where there is more
+   */
+  constructor(
+    code: FileErrorCode,
+    sentence: string,
+    file: string,
+    place: Stretch,
+    problems?: readonly Problem[],
+  ) {
+    const { column, end, line, offset } = place;
+    const range = { file, line, column, offset, end };
+    super(code, sentence, {}, range);
+    this.place = range;
+    this.problems = problems ?? [{ ...range, code, sentence }];
   }
 }

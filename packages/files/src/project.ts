@@ -9,7 +9,7 @@ const GROUND_WEFT = "weft";
 /**
  * What a recipe says of its project, for `plan` of `@drawcord/yarn`: ends, units and picks as they are threaded and lifted,
  * picks by weft as they are really woven, yarns, setts, losses and lengths. Nothing is worked out here.
- * @example projectOf(readRecipe(text, "least")).ends // 4
+ * @example projectOf(soundRecipe(text, "least")).ends // 4
  */
 export function projectOf(recipe: Recipe): Project {
   const { cloth, draft, project, yarns } = recipe;

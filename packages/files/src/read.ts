@@ -4,7 +4,7 @@ import { readPbm } from "./charts/pbm.js";
 import { looksLikePng } from "./charts/png/chunks.js";
 import { readPng } from "./charts/png/read.js";
 import { readTextChart } from "./charts/text.js";
-import { readRecipe } from "./recipe/read.js";
+import { soundRecipe } from "./recipe/read.js";
 import type { Recipe } from "./recipe/types.js";
 import { readWif } from "./wif/read.js";
 
@@ -43,7 +43,7 @@ export function read(bytes: Uint8Array, name: string): Reading {
     case "wif":
       return { kind: "draft", ...readWif(bytes, name) };
     case "recipe":
-      return { kind: "recipe", recipe: readRecipe(bytes, name) };
+      return { kind: "recipe", recipe: soundRecipe(bytes, name) };
   }
 }
 

@@ -1,5 +1,5 @@
 import { FileError } from "./error.js";
-import { lineStarts, placeIn, top } from "./place.js";
+import { lineStarts, type Stretch, stretchIn, top } from "./place.js";
 import { codeName, findControl } from "./printable.js";
 
 /** The largest file that is read, in bytes: a recipe is a few kilobytes, a scanned chart a few hundred. */
@@ -37,7 +37,7 @@ export function readText(source: Uint8Array | string, file: string, options: Tex
       "not-text",
       `this is not a text file: it holds the control character ${code}`,
       file,
-      placeIn(lineStarts(text), control),
+      stretchIn(lineStarts(text), control, control + 1),
     );
   }
   if (text.trim() === "") throw new FileError("empty", "the file is empty", file, top);
@@ -69,7 +69,7 @@ function decode(bytes: Uint8Array, file: string, { latin1 = false }: TextOptions
   } catch {
     if (latin1) return decodeLatin1(bytes);
     const rough = new TextDecoder("utf-8", { ignoreBOM: true }).decode(bytes);
-    const place = placeIn(lineStarts(rough), Math.max(0, rough.indexOf("\uFFFD")));
+    const place = placeOfFirst(rough, "\uFFFD");
     throw new FileError(
       "not-text",
       "this is not a text file in UTF-8: a byte here is no character",
@@ -77,4 +77,10 @@ function decode(bytes: Uint8Array, file: string, { latin1 = false }: TextOptions
       place,
     );
   }
+}
+
+/** Where a text has a character first. */
+function placeOfFirst(text: string, char: string): Stretch {
+  const at = Math.max(0, text.indexOf(char));
+  return stretchIn(lineStarts(text), at, at + char.length);
 }

@@ -5,7 +5,7 @@ import {
   draftOfRecipe,
   kindOf,
   read,
-  readRecipe,
+  soundRecipe,
   writePbm,
   writePng,
   writeTextChart,
@@ -40,7 +40,7 @@ it.each<[string, Uint8Array]>([
 });
 
 it("one door leads to recipes, drafts and charts", () => {
-  const recipe = readRecipe(leastRecipe, "least");
+  const recipe = soundRecipe(leastRecipe, "least");
   const draft = draftOfRecipe(recipe);
   const read1 = read(bytes(leastRecipe), "least");
   expect(read1.kind === "recipe" && read1.recipe.draft).toEqual(recipe.draft);

@@ -11,8 +11,8 @@ export function refusal(read: () => unknown): FileError {
   throw new Error("nothing was refused");
 }
 
-/** What is said of a recipe that cannot be read, with its place: `line:column: sentence`. */
+/** All that is said of a recipe that cannot be read, with its places, a line each: `line:column: sentence`. */
 export function answerTo(source: Uint8Array | string): string {
-  const { message } = refusal(() => readRecipe(source, "runner"));
-  return message.slice("runner:".length);
+  const { problems } = readRecipe(source, "runner");
+  return problems.map(({ column, line, sentence }) => `${line}:${column}: ${sentence}`).join("\n");
 }

@@ -1,15 +1,15 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
-import { type Recipe, readRecipe } from "@drawcord/files";
+import { type Recipe, soundRecipe } from "@drawcord/files";
 
 /** A recipe of `shared/recipes/`. */
 export function exampleRecipe(name: string): Recipe {
   const file = `${name}.recipe.yaml`;
-  return readRecipe(readFileSync(join(import.meta.dirname, "../../../shared/recipes", file)), file);
+  return soundRecipe(readFileSync(join(import.meta.dirname, "../../../shared/recipes", file)), file);
 }
 
 /** Two small pieces, each of three rows of four picks. */
-export const smallRecipe: Recipe = readRecipe(
+export const smallRecipe: Recipe = soundRecipe(
   `recipe: 1
 title: Two mats
 ground: { weave: broken twill, ends: 4 }

@@ -1,6 +1,6 @@
 import { type Cause, type CausesOptions, findCauses, type Written } from "@drawcord/causes";
 import type { CheckOptions, Report } from "@drawcord/check";
-import type { Path, Place, Recipe } from "@drawcord/files";
+import { type Path, type Place, placesOf, type Recipe, type RecipePlaces } from "@drawcord/files";
 import type { Change } from "@drawcord/units";
 
 /** A cause with its place in the text of the recipe. */
@@ -22,11 +22,13 @@ export function recipeCauses(
   const { causes, untried } = findCauses(recipe.draft, options, {
     ...search,
     report,
-    written: writtenRows(recipe),
+    ...(recipe.text !== "" && { written: writtenRows(recipe) }),
   });
+  if (causes.length === 0) return { causes: [], untried };
+  const places = placesOf(recipe);
   return {
     causes: causes.map((cause) => {
-      const place = placeOf(cause.changes[0], recipe);
+      const place = placeOf(cause.changes[0], places);
       return { ...cause, ...(place && { line: place.line, column: place.column }) };
     }),
     untried,
@@ -34,45 +36,47 @@ export function recipeCauses(
 }
 
 /** The rows that each line of the lifts weaves, in the order in which the lines are first woven. */
-function writtenRows({ draft, rowPlaces }: Recipe): Written {
+function writtenRows(recipe: Recipe): Written {
   const lines = new Map<string, number[]>();
-  rowPlaces().forEach(({ column, line }, row) => {
-    // A block that is woven changed draws other shafts from the same line.
-    const key = `${line} ${column} ${draft.lifts[row]!.join()}`;
-    const rows = lines.get(key);
-    if (rows === undefined) lines.set(key, [row]);
-    else rows.push(row);
-  });
+  placesOf(recipe)
+    .rows()
+    .forEach(({ column, line }, row) => {
+      // A block that is woven changed draws other shafts from the same line.
+      const key = `${line} ${column} ${recipe.draft.lifts[row]!.join()}`;
+      const rows = lines.get(key);
+      if (rows === undefined) lines.set(key, [row]);
+      else rows.push(row);
+    });
   return [...lines.values()];
 }
 
 /** Where what a change is about was written. */
-function placeOf(change: Change | undefined, recipe: Recipe): Place | undefined {
+function placeOf(change: Change | undefined, places: RecipePlaces): Place | undefined {
   if (change === undefined) return undefined;
-  const { place, rowPlaces, unitPlaces } = recipe;
-  const first = (...paths: Path[]) => paths.map(place).find((found) => found !== undefined);
+  const { at, rows, units } = places;
+  const first = (...paths: Path[]) => paths.map(at).find((found) => found !== undefined);
   switch (change.change) {
     case "thread":
     case "remove-unit":
-      return unitPlaces()[change.unit - 1];
+      return units()[change.unit - 1];
     case "insert-unit": {
-      const places = unitPlaces();
-      return places[Math.min(change.unit, places.length) - 1];
+      const all = units();
+      return all[Math.min(change.unit, all.length) - 1];
     }
     case "swap-units":
-      return unitPlaces()[change.units[0] - 1];
+      return units()[change.units[0] - 1];
     case "lift":
     case "draw":
     case "leave":
     case "remove-row":
-      return rowPlaces()[change.row - 1];
+      return rows()[change.row - 1];
     case "insert-row": {
-      const places = rowPlaces();
-      return places[Math.min(change.row, places.length) - 1];
+      const all = rows();
+      return all[Math.min(change.row, all.length) - 1];
     }
     case "swap-rows":
     case "shift":
-      return rowPlaces()[change.rows[0] - 1];
+      return rows()[change.rows[0] - 1];
     case "row-picks":
       return first(["lifts", "picks", change.row - 1], ["lifts", "picks"]);
     case "tie":

@@ -34,7 +34,7 @@ export interface Review extends Report {
 /**
  * Checks a recipe that was read, by all that it says: the cloth at its sett and within its limits, on its loom, with the
  * numbers that it states beside those that come out. Every part of Drawcord that checks a recipe asks this function.
- * @param recipe a recipe as `readRecipe` gives it
+ * @param recipe a recipe as `soundRecipe` gives it
  * @param options which rules look
  * @throws {CheckError} `unknown-rule` for a rule that there is none of
  * @throws {FileError} `bad-value` when the project's numbers cannot be, such as a shrinkage of 100 %

@@ -1,11 +1,9 @@
 import { type Finding, type Part, partsOf } from "@drawcord/check";
-import type { Place, Recipe } from "@drawcord/files";
-
-/** What of a recipe tells where something stands in it. */
-type Placing = Pick<Recipe, "place" | "rowPlaces" | "unitPlaces">;
+import { type Place, placesOf, type Recipe } from "@drawcord/files";
 
 /** Where in a recipe each finding can be mended: the nearest of its parts that the recipe has; null where it has none. */
-export function recipePlaces(findings: readonly Finding[], recipe: Placing): readonly (Place | null)[] {
+export function recipePlaces(findings: readonly Finding[], recipe: Recipe): readonly (Place | null)[] {
+  if (findings.length === 0) return [];
   const placeOf = partPlaces(recipe);
   return findings.map((finding) => {
     for (const part of partsOf(finding)) {
@@ -16,22 +14,15 @@ export function recipePlaces(findings: readonly Finding[], recipe: Placing): rea
   });
 }
 
-/** Finds the place of a part; each is looked up in the text once, when the first finding asks for it. */
-function partPlaces(recipe: Placing): (part: Part) => Place | undefined {
-  let ofRows: readonly Place[] | undefined;
-  let ofUnits: readonly Place[] | undefined;
+/** Finds the place of a part; each path is looked up in the text once, when the first finding asks for it. */
+function partPlaces(recipe: Recipe): (part: Part) => Place | undefined {
+  const places = placesOf(recipe);
   const known = new Map<string, Place | undefined>();
   return (part) => {
-    if ("row" in part) {
-      ofRows ??= recipe.rowPlaces();
-      return ofRows[part.row - 1];
-    }
-    if ("unit" in part) {
-      ofUnits ??= recipe.unitPlaces();
-      return ofUnits[part.unit - 1];
-    }
+    if ("row" in part) return places.rows()[part.row - 1];
+    if ("unit" in part) return places.units()[part.unit - 1];
     const key = JSON.stringify(part);
-    if (!known.has(key)) known.set(key, recipe.place(part));
+    if (!known.has(key)) known.set(key, places.at(part));
     return known.get(key);
   };
 }

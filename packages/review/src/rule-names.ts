@@ -1,6 +1,6 @@
 import { nearest } from "@drawcord/base";
 import { type CheckOptions, type RuleName, rules } from "@drawcord/check";
-import { FileError, type Path, type Recipe } from "@drawcord/files";
+import { FileError, type Path, placesOf, type Recipe } from "@drawcord/files";
 
 /**
  * The levels and the waivers of a recipe, once its rules are known to be rules.
@@ -31,7 +31,7 @@ function isRule(name: string): name is RuleName {
 }
 
 function refusal(
-  { file, place }: Recipe,
+  recipe: Recipe,
   code: "unknown-key" | "bad-value",
   path: Path,
   said: string,
@@ -40,5 +40,5 @@ function refusal(
   const names = rules.map((rule) => rule.name);
   const near = nearest(name, names);
   const hint = near === undefined ? `; expected one of ${names.join(", ")}` : `; did you mean "${near}"?`;
-  return new FileError(code, `${said}${hint}`, file, place(path) ?? { line: 1, column: 1 });
+  return new FileError(code, `${said}${hint}`, recipe.file, placesOf(recipe).at(path)!);
 }

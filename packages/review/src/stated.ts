@@ -1,5 +1,5 @@
 import type { StatedNumber } from "@drawcord/check";
-import { FileError, projectOf, type Recipe, type Stated, type StatedName } from "@drawcord/files";
+import { FileError, placesOf, projectOf, type Recipe, type Stated, type StatedName } from "@drawcord/files";
 import { convert, type Plan, type PlanYarn, plan, type Quantity, quantity, YarnError } from "@drawcord/yarn";
 
 /** The stated numbers that the cloth tells itself, with their units. */
@@ -43,12 +43,8 @@ function planned(recipe: Recipe): Plan {
     return plan(projectOf(recipe));
   } catch (error) {
     if (!(error instanceof YarnError)) throw error;
-    throw new FileError(
-      "bad-value",
-      error.message,
-      recipe.file,
-      recipe.place(["stated"]) ?? { line: 1, column: 1 },
-    );
+    // Only what was stated asks for the plan.
+    throw new FileError("bad-value", error.message, recipe.file, placesOf(recipe).at(["stated"])!);
   }
 }
 

@@ -1,5 +1,5 @@
 import { allowedFloat, check, findingsOf } from "@drawcord/check";
-import { readRecipe, starterRecipe } from "@drawcord/files";
+import { soundRecipe, starterRecipe } from "@drawcord/files";
 import { describe, expect, it } from "vitest";
 import { leastRecipe, wholeRecipe } from "../../files/test/samples.js";
 import { checkRecipe } from "../src/check-recipe.js";
@@ -7,7 +7,7 @@ import { optionsOf } from "../src/options.js";
 
 describe("a recipe is checked", () => {
   it("with its sett, its limits, its loom and what it accepts", () => {
-    const options = optionsOf(readRecipe(wholeRecipe, "runner.recipe.yaml"));
+    const options = optionsOf(soundRecipe(wholeRecipe, "runner.recipe.yaml"));
     // 24 ends an inch: 24 / 2.54 a centimetre, by the definition of the inch.
     expect(options.sett?.endsPerCm).toBeCloseTo(24 / 2.54, 12);
     expect(options.sett?.picksPerCm).toBe(10);
@@ -41,7 +41,7 @@ describe("a recipe is checked", () => {
   });
 
   it("with nothing but its draft, where it says no more", () => {
-    const recipe = readRecipe(leastRecipe, "least");
+    const recipe = soundRecipe(leastRecipe, "least");
     expect(optionsOf(recipe)).toEqual({ sett: {}, limits: {}, loom: {}, levels: {}, waive: [] });
     const { causes, places, untried, ...report } = checkRecipe(recipe);
     expect([causes, untried]).toEqual([[], []]);
@@ -50,7 +50,7 @@ describe("a recipe is checked", () => {
   });
 
   it("by the rules asked for alone", () => {
-    const recipe = readRecipe(wholeRecipe, "runner");
+    const recipe = soundRecipe(wholeRecipe, "runner");
     const all = checkRecipe(recipe);
     const one = checkRecipe(recipe, { rules: ["stated-number"] });
     expect(one.findings).toEqual(all.findings.filter(({ rule }) => rule === "stated-number"));
@@ -61,14 +61,14 @@ describe("a recipe is checked", () => {
 });
 
 it("the starter recipe checks clean", () => {
-  const { findings, integrity } = checkRecipe(readRecipe(starterRecipe(), "starter"));
+  const { findings, integrity } = checkRecipe(soundRecipe(starterRecipe(), "starter"));
   expect(findings).toEqual([]);
   expect(integrity.hangsTogether).toBe(true);
 });
 
 describe("limits in mm", () => {
   // 24 ends and 30 picks an inch of 25.4 mm: a float along an end passes picks, one along a pick passes ends.
-  const recipe = readRecipe(
+  const recipe = soundRecipe(
     wholeRecipe
       .replace("picks: 10 per cm", "picks: 30 per inch")
       .replace("float: { warp: 7, weft: 6 mm, gold: 11 }", "float: { warp: 6 mm, weft: 5 mm, gold: 9 mm }"),

@@ -1,5 +1,5 @@
 import { readFileSync } from "node:fs";
-import { readRecipe, recipeOfPiece } from "@drawcord/files";
+import { recipeOfPiece, soundRecipe } from "@drawcord/files";
 import { describe, expect, it } from "vitest";
 import { checkRecipe } from "../src/index.js";
 
@@ -9,7 +9,7 @@ units: { ends: 4, threading: "X 9 1-8 7-1 9 X" }
 lifts: { picks: 4, blocks: { edge: { rows: [9] }, moth: { rows: [1-4, 2-5, 3-6, 4-7, 5-8, 2, 3, 1] }, ground: { rows: [none] } } }
 `;
 const moths = `{ name: moths, lifts: { order: [edge, moth, edge] } }`;
-const reading = (text: string) => readRecipe(warp + text, "test");
+const reading = (text: string) => soundRecipe(warp + text, "test");
 
 describe("a recipe of several pieces", () => {
   it("of one piece has the report that it has by itself", () => {
@@ -52,7 +52,7 @@ describe("a recipe of several pieces", () => {
 
 it("the fourth recipe of the winter course is clean in all its pieces", () => {
   const url = new URL("../../../shared/recipes/seasons.recipe.yaml", import.meta.url);
-  const review = checkRecipe(readRecipe(readFileSync(url), "seasons.recipe.yaml"));
+  const review = checkRecipe(soundRecipe(readFileSync(url), "seasons.recipe.yaml"));
   expect(review.findings).toEqual([]);
   expect(review.pieces).toHaveLength(4);
 });

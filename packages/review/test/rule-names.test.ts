@@ -1,9 +1,9 @@
-import { readRecipe } from "@drawcord/files";
+import { soundRecipe } from "@drawcord/files";
 import { describe, expect, it } from "vitest";
 import { leastRecipe } from "../../files/test/samples.js";
 import { checkRecipe } from "../src/check-recipe.js";
 
-const checked = (line: string) => () => checkRecipe(readRecipe(`${leastRecipe}${line}\n`, "r"));
+const checked = (line: string) => () => checkRecipe(soundRecipe(`${leastRecipe}${line}\n`, "r"));
 
 describe("a rule that there is not is answered at its name", () => {
   it("in a waiver, with the nearest", () => {

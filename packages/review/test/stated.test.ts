@@ -1,4 +1,4 @@
-import { projectOf, readRecipe } from "@drawcord/files";
+import { projectOf, soundRecipe } from "@drawcord/files";
 import { plan } from "@drawcord/yarn";
 import { describe, expect, it } from "vitest";
 import { leastRecipe, wholeRecipe } from "../../files/test/samples.js";
@@ -7,7 +7,7 @@ import { optionsOf } from "../src/options.js";
 import { statedNumbers } from "../src/stated.js";
 
 const stating = (claims: string) =>
-  readRecipe(wholeRecipe.replace(/^stated: .*$/m, `stated: { ${claims} }`), "stating");
+  soundRecipe(wholeRecipe.replace(/^stated: .*$/m, `stated: { ${claims} }`), "stating");
 
 const findings = (claims: string): string[] => {
   const { findings: all } = checkRecipe(stating(claims));
@@ -18,8 +18,8 @@ const line = wholeRecipe.split("\n").findIndex((text) => text.startsWith("stated
 
 describe("stated numbers", () => {
   it("are none where none are stated, and then none are worked out", () => {
-    expect(statedNumbers(readRecipe(leastRecipe, "least"))).toEqual([]);
-    expect(optionsOf(readRecipe(leastRecipe, "least")).stated).toBeUndefined();
+    expect(statedNumbers(soundRecipe(leastRecipe, "least"))).toEqual([]);
+    expect(optionsOf(soundRecipe(leastRecipe, "least")).stated).toBeUndefined();
   });
 
   it("agree with what the plan says, to the rounding in which they are printed", () => {
@@ -55,13 +55,13 @@ describe("stated numbers", () => {
 
   it("cannot be compared with a plan that cannot be", () => {
     const text = wholeRecipe.replace(/count: [^,}]+/, "count: 10000 Ne ");
-    expect(() => statedNumbers(readRecipe(text, "thin"))).toThrow(
+    expect(() => statedNumbers(soundRecipe(text, "thin"))).toThrow(
       new RegExp(`^thin:${line}:1: .*expected 0\\.5 to 5000 tex$`),
     );
   });
 
   it("are left out where the recipe does not say enough to work them out", () => {
-    const recipe = readRecipe(`${leastRecipe}stated: { width-in-reed: 12 in, units: 2 }`, "bare");
+    const recipe = soundRecipe(`${leastRecipe}stated: { width-in-reed: 12 in, units: 2 }`, "bare");
     expect(statedNumbers(recipe)).toEqual([{ name: "units", claim: 2, unit: "units", line: 5 }]);
   });
 });

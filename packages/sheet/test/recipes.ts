@@ -1,5 +1,5 @@
 import { readFileSync } from "node:fs";
-import { type Recipe, readRecipe } from "@drawcord/files";
+import { type Recipe, soundRecipe } from "@drawcord/files";
 import type { UnitDraft } from "@drawcord/units";
 import { makeSheet, partNames, type Sheet, type SheetOptions } from "../src/index.js";
 
@@ -7,6 +7,7 @@ import { makeSheet, partNames, type Sheet, type SheetOptions } from "../src/inde
 export function bareRecipe(draft: UnitDraft, more: Partial<Recipe> = {}): Recipe {
   return {
     file: "test.recipe.yaml",
+    text: "",
     version: 1,
     pieces: [
       {
@@ -29,9 +30,6 @@ export function bareRecipe(draft: UnitDraft, more: Partial<Recipe> = {}): Recipe
     levels: {},
     waive: [],
     stated: [],
-    place: () => undefined,
-    rowPlaces: () => [],
-    unitPlaces: () => [],
     ...more,
   };
 }
@@ -39,7 +37,7 @@ export function bareRecipe(draft: UnitDraft, more: Partial<Recipe> = {}): Recipe
 /** An example recipe of the repository. */
 export function exampleRecipe(name: "runner" | "napkin" | "band" | "faulty-runner"): Recipe {
   const url = new URL(`../../../shared/recipes/${name}.recipe.yaml`, import.meta.url);
-  return readRecipe(readFileSync(url), `${name}.recipe.yaml`);
+  return soundRecipe(readFileSync(url), `${name}.recipe.yaml`);
 }
 
 /** A small cloth with a figure that repeats: eight units on three shafts, six rows of four picks. */

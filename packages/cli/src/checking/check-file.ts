@@ -1,6 +1,6 @@
 import { applyTogether } from "@drawcord/causes";
 import type { RuleName } from "@drawcord/check";
-import { kindOf, readRecipe } from "@drawcord/files";
+import { kindOf, soundRecipe } from "@drawcord/files";
 import type { BitGrid } from "@drawcord/grid";
 import { checkRecipe, optionsOf } from "@drawcord/review";
 import { type Change, expand } from "@drawcord/units";
@@ -43,7 +43,7 @@ async function reviewRecipe(
   file: string,
   { propose, rules, seconds }: Asked,
 ): Promise<Kept> {
-  const recipe = readRecipe(bytes, file);
+  const recipe = soundRecipe(bytes, file);
   const { causes, places, untried, ...report } = checkRecipe(recipe, {
     rules: rules,
     causes: seconds !== 0 && asksAll(rules),
@@ -63,7 +63,7 @@ export async function clothOf(
 ): Promise<Cloth> {
   const drawdown = once(await drawing(bytes, file));
   const changed = (changes: readonly Change[]) =>
-    expand(applyTogether(readRecipe(bytes, file).draft, changes)).drawdown;
+    expand(applyTogether(soundRecipe(bytes, file).draft, changes)).drawdown;
   return {
     file,
     title: title ?? undefined,
@@ -79,7 +79,7 @@ export async function clothOf(
 
 /** Works the cloth of a file out; heavier readers than that of recipes are loaded only when they are needed. */
 async function drawing(bytes: Uint8Array, file: string): Promise<() => BitGrid> {
-  if (isRecipe(bytes)) return () => expand(readRecipe(bytes, file).draft).drawdown;
+  if (isRecipe(bytes)) return () => expand(soundRecipe(bytes, file).draft).drawdown;
   const [{ read }, { drawdownIn }] = await Promise.all([
     import("@drawcord/files"),
     import("../plain/drawdown.js"),

@@ -3,6 +3,7 @@ import type { Format, Look } from "../formats/format.js";
 import { type FormatName, loadFormat } from "../formats/formats.js";
 import type { Input } from "../inputs.js";
 import { notUsed } from "../plain/ignored.js";
+import { reasonsOf } from "../reasons.js";
 import type { CachePlace } from "./cache.js";
 import { checkFile, clothOf } from "./check-file.js";
 import type { Failure } from "./cloth.js";
@@ -59,10 +60,7 @@ export async function checkerFor(settings: Settings): Promise<Checker> {
 
 /** What came of a file that could not be used. */
 export function failed(file: string, error: unknown, format: Pick<Format, "failure">): Outcome {
-  const message = error instanceof Error ? error.message : String(error);
-  const { line, column } = error as { readonly line?: unknown; readonly column?: unknown };
-  const placed = typeof line === "number" && typeof column === "number";
-  const failure: Failure = { file, message, ...(placed ? { place: { line, column } } : {}) };
+  const failure: Failure = { file, reasons: reasonsOf(error) };
   return { piece: format.failure?.(failure) ?? "", failure };
 }
 

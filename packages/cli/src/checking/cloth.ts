@@ -25,9 +25,14 @@ export interface Cloth {
   readonly changed: (changes: readonly Change[]) => BitGrid;
 }
 
-/** A file that could not be used, and why. */
+/** A file that could not be used, and all the reasons, one or more. */
 export interface Failure {
   readonly file: string;
+  readonly reasons: readonly Reason[];
+}
+
+/** Why a file could not be used. */
+export interface Reason {
   /** The whole sentence, the file's name and place in front. */
   readonly message: string;
   /** Where in the file the trouble is, when it is in the text. */

@@ -1,6 +1,6 @@
 import { basename, extname } from "node:path";
 import { MOST_CHART_SHAFTS, threadedChart, weavable } from "@drawcord/chart";
-import { readRecipe } from "@drawcord/files";
+import { soundRecipe } from "@drawcord/files";
 import { checkRecipe } from "@drawcord/review";
 import { parseThreading } from "@drawcord/units";
 import { chartRecipe } from "../chart/chart-recipe.js";
@@ -156,7 +156,7 @@ function meansOf(options: {
 
 /** The findings of the recipe that weigh as errors or warnings; throws where the recipe cannot be read at all. */
 function faultsOf(recipe: string): number {
-  const read = readRecipe(recipe, "the recipe");
+  const read = soundRecipe(recipe, "the recipe");
   const { summary } = checkRecipe(read, { causes: false });
   return summary.error + summary.warning;
 }

@@ -161,10 +161,10 @@ async function tell(files: readonly Input[], task: Task, io: Io): Promise<ExitSt
   for await (const { counts, failure, piece, remark } of inOrder(files, checkers)) {
     if (counts !== undefined) addTo(tally, counts);
     if (failure !== undefined) tally.failures.push(failure);
-    const aside = failure?.message ?? (settings.look.least === undefined ? remark : undefined);
-    if (aside !== undefined) {
+    const aside = settings.look.least === undefined && remark !== undefined ? [remark] : [];
+    for (const sentence of failure?.reasons.map(({ message }) => message) ?? aside) {
       await progress.clear();
-      await complain(io, aside);
+      await complain(io, sentence);
     }
     if (piece !== "") {
       await progress.clear();

@@ -1,6 +1,6 @@
 import { extname } from "node:path";
 import { many } from "@drawcord/base";
-import { type Recipe, readRecipe } from "@drawcord/files";
+import { type Recipe, soundRecipe } from "@drawcord/files";
 import { FollowError, followPage, followPlan } from "@drawcord/follow";
 import { checkRecipe } from "@drawcord/review";
 import { defineCommand } from "../command.js";
@@ -40,7 +40,7 @@ The page is one file and asks for nothing from elsewhere; the place and the log 
     const source = input(operands[0]!, io);
     const bytes = await source.read();
     onlyRecipes(bytes, source.name, "only recipes have lifts to follow");
-    const page = pageOf(readRecipe(bytes, source.name));
+    const page = pageOf(soundRecipe(bytes, source.name));
     await writeWhole(output, io.cwd, [page], { force });
     await io.stdout.write(`${oneLine(output)} was written\n`);
     return 0;

@@ -1,4 +1,4 @@
-import { FileError, readRecipe, starterRecipe } from "@drawcord/files";
+import { FileError, soundRecipe, starterRecipe } from "@drawcord/files";
 import { defineCommand } from "../command.js";
 import { CliError } from "../error.js";
 import { recipeFileName } from "../file-name.js";
@@ -44,7 +44,7 @@ function starter(title: string | undefined): string {
   const recipe = starterRecipe(title);
   if (title === undefined) return recipe;
   try {
-    if (readRecipe(recipe, "the recipe").title === title) return recipe;
+    if (soundRecipe(recipe, "the recipe").title === title) return recipe;
   } catch (error) {
     if (!(error instanceof FileError)) throw error;
   }

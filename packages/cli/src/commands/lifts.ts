@@ -1,4 +1,4 @@
-import { readRecipe } from "@drawcord/files";
+import { soundRecipe } from "@drawcord/files";
 import { handleOrder, liftWork } from "@drawcord/units";
 import { toMetric } from "@drawcord/yarn";
 import { defineCommand } from "../command.js";
@@ -36,7 +36,7 @@ The weight of a lingo is the recipe's loom: lingo-weight, or --lingo. For FILE, 
     const source = input(operands[0]!, io);
     const bytes = await source.read();
     onlyRecipes(bytes, source.name, "only recipes have lifts of pattern shafts");
-    const { draft, loom, title } = readRecipe(bytes, source.name);
+    const { draft, loom, title } = soundRecipe(bytes, source.name);
     const lingoGrams = lingo ?? (loom.lingoWeight && toMetric(loom.lingoWeight).value);
     const work = liftWork(draft, lingoGrams === undefined ? {} : { lingoGrams });
     const highest = draft.lifts.reduce((most, lift) => Math.max(most, lift.at(-1) ?? 0), 0);

@@ -1,6 +1,6 @@
 import { stat } from "node:fs/promises";
 import { resolve } from "node:path";
-import { type Recipe, readRecipe } from "@drawcord/files";
+import { type Recipe, soundRecipe } from "@drawcord/files";
 import { exercise, key } from "@drawcord/page";
 import {
   type Corner,
@@ -94,7 +94,7 @@ For FILE, - is standard input.`,
     const source = input(operands[0]!, io);
     const bytes = await source.read();
     onlyRecipes(bytes, source.name, "only recipes have a sheet");
-    const recipe = await chosenPiece(readRecipe(bytes, source.name), options.piece);
+    const recipe = await chosenPiece(soundRecipe(bytes, source.name), options.piece);
     const asked =
       part.length > 0 ? part : options.exercise ? [...shortParts, "working" as const] : shortParts;
     const whole = sheetOf(recipe, {

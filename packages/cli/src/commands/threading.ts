@@ -1,4 +1,4 @@
-import { readRecipe } from "@drawcord/files";
+import { soundRecipe } from "@drawcord/files";
 import { threadingList } from "@drawcord/units";
 import { defineCommand } from "../command.js";
 import { input } from "../inputs.js";
@@ -39,7 +39,7 @@ For FILE, - is standard input.`,
     const source = input(operands[0]!, io);
     const bytes = await source.read();
     onlyRecipes(bytes, source.name, "only recipes have units");
-    const { draft, title } = readRecipe(bytes, source.name);
+    const { draft, title } = soundRecipe(bytes, source.name);
     const { threading } = draft;
     const groups = threadingList(threading, { from, group });
     const sheet = { file: source.name, title, threading, from, groups };

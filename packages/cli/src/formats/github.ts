@@ -23,7 +23,8 @@ export const github: Format = {
           : [annotation(COMMANDS[finding.severity], file, places[i], finding.rule, finding.message)],
       )
       .join(""),
-  failure: ({ file, message, place }) => annotation("error", file, place, "not usable", message),
+  failure: ({ file, reasons }) =>
+    reasons.map(({ message, place }) => annotation("error", file, place, "not usable", message)).join(""),
 };
 
 function annotation(

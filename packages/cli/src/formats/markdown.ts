@@ -19,7 +19,12 @@ export const markdown: Format = {
     if (isSilent(cloth, look.least)) return "";
     return `${[heading(cloth), ...causes(cloth, look), ...findings(cloth, look), ...numbers(cloth, look)].join("\n\n")}\n\n`;
   },
-  failure: ({ file, message }) => `## ${escaped(file)}\n\nCould not be used: ${escaped(message)}\n\n`,
+  failure: ({ file, reasons }) =>
+    [
+      `## ${escaped(file)}`,
+      ...reasons.map(({ message }) => `Could not be used: ${escaped(message)}`),
+      "",
+    ].join("\n\n"),
   tail({ look, status, tally }) {
     if (tally.files === 0 || (look.least !== undefined && status === 0)) return "";
     return `**${escaped(lastLine(tally))}**\n`;

@@ -48,7 +48,7 @@ export const sarif: Format = {
     const invocation: Invocation = {
       executionSuccessful: status !== 2,
       exitCode: status,
-      toolExecutionNotifications: failures.map(notification),
+      toolExecutionNotifications: failures.flatMap(notifications),
       toolConfigurationNotifications: [...skipped].flatMap(([reason, byRule]) =>
         reason === NOT_ASKED_FOR ? [] : [...byRule].map(([rule, files]) => notRun(rule, reason, files)),
       ),
@@ -120,8 +120,12 @@ function uriOf(file: string): string {
   return file.split(sep).map(encodeURIComponent).join("/");
 }
 
-function notification({ file, message, place }: Failure): Notification {
-  return { level: "error", message: { text: oneLine(message) }, locations: [location(file, place ?? null)] };
+function notifications({ file, reasons }: Failure): readonly Notification[] {
+  return reasons.map(({ message, place }) => ({
+    level: "error",
+    message: { text: oneLine(message) },
+    locations: [location(file, place ?? null)],
+  }));
 }
 
 function notRun(rule: string, reason: string, files: number): Notification {

@@ -1,7 +1,7 @@
 import { listed } from "@drawcord/base";
 import { type Mend, mend } from "@drawcord/causes";
 import { check } from "@drawcord/check";
-import { kindOf, readRecipe, reviseDraft } from "@drawcord/files";
+import { kindOf, reviseDraft, soundRecipe } from "@drawcord/files";
 import { optionsOf } from "@drawcord/review";
 import { sayChange } from "@drawcord/units";
 import { CliError } from "../error.js";
@@ -28,7 +28,7 @@ export async function mendFile(source: Uint8Array, name: string, to: MendTo, io:
       file: name,
     });
   }
-  const recipe = readRecipe(source, name);
+  const recipe = soundRecipe(source, name);
   const options = optionsOf(recipe);
   const mends = mend(recipe.draft, options);
   const last = mends.at(-1);

@@ -1,5 +1,6 @@
 import { type BitGrid, fromText, GridError, toText } from "@drawcord/grid";
 import { FileError } from "../error.js";
+import { lineStarts, stretchIn } from "../place.js";
 import { readText } from "../text.js";
 
 /**
@@ -9,9 +10,8 @@ import { readText } from "../text.js";
  * @example readTextChart("#.\n##\n", "moth.txt").rows // 2
  */
 export function readTextChart(source: Uint8Array | string, file: string): BitGrid {
-  const lines = readText(source, file)
-    .split(/\r\n|\r|\n/)
-    .map((line) => line.trimEnd());
+  const text = readText(source, file);
+  const lines = text.split(/\r\n|\r|\n/).map((line) => line.trimEnd());
   const above = lines.findIndex((line) => line !== "");
   const below = lines.findLastIndex((line) => line !== "");
   try {
@@ -20,10 +20,10 @@ export function readTextChart(source: Uint8Array | string, file: string): BitGri
     if (!(error instanceof GridError)) throw error;
     const { line = 1, column = 1 } = error.facts;
     const sentence = error.message.replace(/^line \d+, column \d+: /, "").replace(/line \d+ /, "this line ");
-    throw new FileError("bad-chart", sentence.replace("line 1 has", "the first line has"), file, {
-      line: Number(line) + above,
-      column: Number(column),
-    });
+    const starts = lineStarts(text);
+    const at = starts[Number(line) - 1 + above]! + Number(column) - 1;
+    const place = stretchIn(starts, at, Math.min(at + 1, text.length));
+    throw new FileError("bad-chart", sentence.replace("line 1 has", "the first line has"), file, place);
   }
 }
 

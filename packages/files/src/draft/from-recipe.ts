@@ -10,7 +10,7 @@ import { type ShaftDraftOptions, shaftDraftOfCloth } from "./from-units.js";
  * The shaft draft of a recipe, its pieces once each in weaving order, with its title, notes and sett, and the colours of its
  * yarns where they are given as `#rrggbb` for every thread of a system.
  * @throws {FileError} `too-many-shafts`
- * @example draftOfRecipe(readRecipe(text, "least")).threading // [[1], [2], [1], [2]]
+ * @example draftOfRecipe(soundRecipe(text, "least")).threading // [[1], [2], [1], [2]]
  */
 export function draftOfRecipe(recipe: Recipe, options: ShaftDraftOptions = {}): ShaftDraft {
   const { title, notes, cloth } = recipe;
@@ -27,7 +27,7 @@ export function draftOfRecipe(recipe: Recipe, options: ShaftDraftOptions = {}): 
 /**
  * The cloth of a recipe, its pieces once each in weaving order, without the warp that is left unwoven between them.
  * @returns picks x ends: raised where the end lies over the pick on the face; the first pick of the first piece in row 0
- * @example drawdownOfRecipe(readRecipe(text, "least")).columns // 4
+ * @example drawdownOfRecipe(soundRecipe(text, "least")).columns // 4
  */
 export function drawdownOfRecipe({ pieces }: Pick<Recipe, "pieces">): BitGrid {
   const drawdowns = pieces.map(({ draft }) => expand(draft).drawdown);
@@ -52,7 +52,7 @@ export interface RecipeColours {
 /**
  * The colours of a recipe's threads, its pieces once each in weaving order, of each system whose yarns all have theirs as
  * `#rrggbb`.
- * @example coloursOfRecipe(readRecipe(text, "least")) // {}
+ * @example coloursOfRecipe(soundRecipe(text, "least")) // {}
  */
 export function coloursOfRecipe({ pieces, warp: order, yarns }: Recipe): RecipeColours {
   const colours = new Map(yarns.map(({ name, colour }) => [name, colour] as const));

@@ -1,8 +1,8 @@
 import type { Repeat } from "@drawcord/check";
 import { type Quantity, readReed, readSley } from "@drawcord/yarn";
-import { at, isSection, type Spot, textAt, wayTo, wrong } from "../tree/spot.js";
-import { placed, quantityAt, quantityOf } from "./notation.js";
-import type { Placed, RecipeCloth } from "./types.js";
+import { isSection, type Spot, textAt, wayTo, wrong } from "../tree/spot.js";
+import { partAt, placed, quantityAt, quantityOf } from "./notation.js";
+import type { RecipeCloth } from "./types.js";
 
 /** More than ever goes in draw-in or in the wash, in percent. */
 const MOST_LOST = 75;
@@ -17,40 +17,23 @@ export function readCloth(section: Spot | undefined): RecipeCloth {
   return {
     ...quantityAt(section, "sett", "sett", "sett"),
     ...quantityAt(section, "picks", "picks", "sett"),
-    ...placedAt(section, "reed", readReed),
-    ...placedAt(section, "sley", readSley),
+    ...partAt(section, "reed", "reed", (of) => placed(of, readReed)),
+    ...partAt(section, "sley", "sley", (of) => placed(of, readSley)),
     ...shareAt(section, "draw-in", "drawIn", MOST_LOST),
     ...shareAt(section, "take-up", "takeUp", MOST_TAKEN_UP),
-    ...readShrinkage(section),
+    ...partAt(section, "shrinkage", "shrinkage", readShrinkage),
     ...(side === undefined ? {} : { firstPickFrom: side === "right" ? "right" : "left" }),
     ...(repeat === undefined ? {} : { repeat: repeat as Repeat }),
   };
 }
 
-/** What `read` makes of a text that a section may leave out, as a part of an object. */
-function placedAt<Name extends string, T>(
-  section: Spot | undefined,
-  name: Name,
-  read: (text: string) => T,
-): { readonly [key in Name]?: Placed<T> } {
-  const value = section === undefined ? undefined : at(section, name);
-  return value === undefined ? {} : ({ [name]: placed(value, read) } as { [key in Name]: Placed<T> });
-}
-
 /** One share counts for both ways of the cloth. */
-function readShrinkage(section: Spot | undefined): Pick<RecipeCloth, "shrinkage"> {
-  const value = section === undefined ? undefined : at(section, "shrinkage");
-  if (value === undefined) return {};
-  if (isSection(value)) {
-    return {
-      shrinkage: {
-        ...shareAt(value, "width", "width", MOST_LOST),
-        ...shareAt(value, "length", "length", MOST_LOST),
-      },
-    };
+function readShrinkage(of: Spot): NonNullable<RecipeCloth["shrinkage"]> {
+  if (isSection(of)) {
+    return { ...shareAt(of, "width", "width", MOST_LOST), ...shareAt(of, "length", "length", MOST_LOST) };
   }
-  const share = shareOf(value, MOST_LOST);
-  return { shrinkage: { width: share, length: share } };
+  const share = shareOf(of, MOST_LOST);
+  return { width: share, length: share };
 }
 
 /** A share that a weaver can have, in percent. */
@@ -68,6 +51,5 @@ function shareAt<Name extends string>(
   name: Name,
   most: number,
 ): { readonly [key in Name]?: Quantity } {
-  const value = section === undefined ? undefined : at(section, key);
-  return value === undefined ? {} : ({ [name]: shareOf(value, most) } as { [key in Name]: Quantity });
+  return partAt(section, key, name, (value) => shareOf(value, most));
 }

@@ -1,14 +1,16 @@
-import { isList, items, type Spot, scalar, textOf, wayTo, wrong } from "../tree/spot.js";
+import { tell } from "../tree/problems.js";
+import { allItems, isLeftOut, isList, type Spot, scalar, textOf, wayTo, wrong } from "../tree/spot.js";
 
 const most = 1_000_000;
 
 /**
  * A whole number for all, or one for each: as a list, or as text such as `4*10 6`. Its schema keeps the numbers of a
- * list from 1 to 1,000,000.
- * @throws {FileError} `bad-notation` for text that is no such list, `too-large` for more than 1,000,000 numbers
+ * list from 1 to 1,000,000; one that is not counts as 1. A word of a text that is no such number is told
+ * (`bad-notation`), and counts as 1 too.
+ * @throws {FileError} `too-large` for more than 1,000,000 numbers, `bad-notation` for a text without any
  */
 export function readCounts(of: Spot): number | readonly number[] {
-  if (isList(of)) return items(of).map((item) => Number(scalar(item)));
+  if (isList(of)) return allItems(of).map((item) => (isLeftOut(item) ? 1 : Number(scalar(item))));
   const plain = scalar(of);
   if (typeof plain === "number") return plain;
 
@@ -16,15 +18,18 @@ export function readCounts(of: Spot): number | readonly number[] {
   if (/^\s*\d+\s*$/.test(text) && Number(text) >= 1 && Number(text) <= most) return Number(text);
   const counts: number[] = [];
   for (const word of text.matchAll(/[^\s,]+/g)) {
+    const piece = { from: word.index, to: word.index + word[0].length };
     const match = /^(\d{1,7})(?:\*(\d{1,7}))?$/.exec(word[0]);
     const count = Number(match?.[1]);
     const times = Number(match?.[2] ?? 1);
     if (match === null || count < 1 || count > most || times < 1) {
       const sentence = `${wayTo(of.path)}: "${word[0].slice(0, 40)}" was found; expected numbers from 1 such as 4, or 4*10 for ten alike`;
-      throw wrong(of, "bad-notation", sentence, word.index);
+      tell(of.tree.problems, wrong(of, "bad-notation", sentence, piece));
+      counts.push(1);
+      continue;
     }
     if (counts.length + times > most) {
-      throw wrong(of, "too-large", `${wayTo(of.path)} comes to more than ${most} numbers`, word.index);
+      throw wrong(of, "too-large", `${wayTo(of.path)} comes to more than ${most} numbers`, piece);
     }
     for (let i = 0; i < times; i++) counts.push(count);
   }

@@ -15,7 +15,7 @@ import { recipeSchema } from "../schema/recipe.js";
 import { readText } from "../text.js";
 import type { Schema } from "../tree/json-schema.js";
 import { readTree } from "../tree/tree.js";
-import { readRecipe } from "./read.js";
+import { soundRecipe } from "./read.js";
 
 /** The widest line that a section or a list may stand on by itself. */
 const widest = 80;
@@ -32,11 +32,11 @@ const notations: ReadonlySet<string> = /* @__PURE__ */ new Set([
  * Lays a recipe out in its one canonical way: keys in the order of the schema, two blanks for each step inwards, sections
  * apart, short lists of settings on one line, quotes only where they are needed. Comments stay with what they stand at.
  * Where the recipe uses a value again by an alias, its keys keep their order.
- * @throws {FileError} as `readRecipe`, for a recipe that cannot be read
+ * @throws {FileError} as `soundRecipe`, for a recipe that cannot be read
  * @example formatRecipe(text.replace("units: ", "units:   "), "least") === formatRecipe(text, "least") // true
  */
 export function formatRecipe(source: Uint8Array | string, file: string): string {
-  readRecipe(source, file);
+  soundRecipe(source, file);
   // A comment that was set once may be read as belonging to its other neighbour, so it is set until it stays.
   let text = readText(source, file);
   for (let pass = 0; pass < mostPasses; pass++) {

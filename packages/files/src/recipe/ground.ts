@@ -1,38 +1,62 @@
 import { type Ground, type GroundStep, groundFromWeave, type ShaftSet, withSelvedge } from "@drawcord/ground";
 import { parseShafts, parseThreading, type UnitDraft } from "@drawcord/units";
-import { at, items, numberAt, type Spot, textAt, textOf, wayTo, wrong } from "../tree/spot.js";
-import { notation } from "./notation.js";
+import { attempt, tell, Unread } from "../tree/problems.js";
+import {
+  allItems,
+  at,
+  isLeftOut,
+  isWhole,
+  need,
+  numberAt,
+  type Spot,
+  scalar,
+  textAt,
+  textOf,
+  wayTo,
+  wrong,
+} from "../tree/spot.js";
+import { notation, partAt, readable } from "./notation.js";
 
-/** What a named weave is fitted to. */
+/** What a named weave is fitted to; left out where it is not known. */
 interface Fit {
-  readonly unitEnds: number | readonly number[];
-  readonly picksPerRow: number | readonly number[];
+  readonly unitEnds?: number | readonly number[] | undefined;
+  readonly picksPerRow?: number | readonly number[] | undefined;
 }
 
 /** The ground of a draft, with the ends outside its units. */
 type GroundAndEdges = Pick<UnitDraft, "ground" | "selvedge">;
 
 /**
- * The section `ground`, whose shape was checked.
- * @throws {FileError} `unknown-weave`, `bad-notation`, `unknown-shaft`, `raised-and-sunk`, `bad-value`
+ * The section `ground`, whose shape was checked. Of a selvedge and of steps, what cannot be read is told and left out.
+ * @throws {FileError} `unknown-weave`, `bad-notation`, `unknown-shaft`, `bad-value`; {Unread}
  */
-export function readGround(section: Spot, fit: Fit): GroundAndEdges {
+export function readGround(section: Spot | undefined, fit: Fit): GroundAndEdges {
+  if (section === undefined) throw new Unread();
   const ground = readHarness(section, fit);
   const selvedge = at(section, "selvedge");
-  return selvedge === undefined ? { ground } : readSelvedge(selvedge, ground);
+  if (selvedge === undefined) return { ground };
+  return attempt(selvedge.tree.problems, () => readSelvedge(selvedge, ground)) ?? { ground };
 }
 
 function readHarness(section: Spot, fit: Fit): Ground {
-  const weave = at(section, "weave");
-  if (weave === undefined) return readSteps(section);
-  const stray = at(section, "shafts") ?? at(section, "threading");
-  if (stray !== undefined) {
+  const steps = at(section, "steps");
+  if (steps !== undefined && at(section, "weave") === undefined) return readSteps(section);
+  const weave = need(section, "weave");
+  const { problems } = section.tree;
+  for (const key of ["shafts", "threading"]) {
+    const stray = at(section, key);
+    if (stray === undefined || steps !== undefined) continue;
     const sentence = `${wayTo(stray.path)} goes with "steps"; a ground named by "weave" brings its own`;
-    throw wrong(stray, "bad-value", sentence);
+    tell(problems, wrong(stray, "bad-value", sentence));
   }
+  if (!isWhole(section, ["ends"])) throw new Unread();
   const ends = numberAt(section, "ends");
-  const size = { unitEnds: commonStep(fit.unitEnds), picksPerRow: commonStep(fit.picksPerRow) };
-  const options = ends === undefined ? size : { ...size, ends };
+  const { picksPerRow, unitEnds } = fit;
+  const options = {
+    ...(unitEnds === undefined ? {} : { unitEnds: commonStep(unitEnds) }),
+    ...(picksPerRow === undefined ? {} : { picksPerRow: commonStep(picksPerRow) }),
+    ...(ends === undefined ? {} : { ends }),
+  };
   return notation(weave, (text) => groundFromWeave(text, options), "unknown-weave");
 }
 
@@ -46,28 +70,25 @@ export function commonStep(counts: number | readonly number[]): number {
 function readSteps(section: Spot): Ground {
   const stray = at(section, "ends");
   if (stray !== undefined) {
-    throw wrong(
-      stray,
-      "bad-value",
-      `ground.ends goes with "weave"; a ground of steps repeats with its threading`,
-    );
+    const sentence = `ground.ends goes with "weave"; a ground of steps repeats with its threading`;
+    tell(section.tree.problems, wrong(stray, "bad-value", sentence));
   }
-  const shafts = numberAt(section, "shafts") ?? 0;
-  const threading = at(section, "threading")!;
-  return {
-    shafts,
-    threading: readEnds(threading, shafts),
-    steps: readEach(items(at(section, "steps")!), shafts),
-  };
+  const shafts = scalar(need(section, "shafts")) as number;
+  const { problems } = section.tree;
+  const threading = attempt(problems, () => readEnds(need(section, "threading"), shafts));
+  const steps = readEach(allItems(need(section, "steps")), shafts);
+  if (threading === undefined) throw new Unread();
+  return { shafts, threading, steps };
 }
 
 /** The most shafts that all steps together may raise and sink. */
 const mostMoved = 20_000_000;
 
+/** The steps; one that cannot be read moves no shaft, so that the steps after it keep their picks. */
 export function readEach(steps: readonly Spot[], shafts: number): readonly GroundStep[] {
   let moved = 0;
   return steps.map((spot) => {
-    const step = readStep(spot, shafts);
+    const step = isLeftOut(spot) ? { raise: [], sink: [] } : readStep(spot, shafts);
     moved += step.raise.length + step.sink.length;
     if (moved <= mostMoved) return step;
     const sentence = `with ${wayTo(spot.path)} the steps raise and sink more than ${mostMoved} shafts`;
@@ -77,21 +98,26 @@ export function readEach(steps: readonly Spot[], shafts: number): readonly Groun
 
 function readStep(step: Spot, shafts: number): GroundStep {
   const raise = readShafts(at(step, "raise"), shafts);
-  const sink = readShafts(at(step, "sink"), shafts);
-  const sunk = new Set(sink);
-  const both = raise.find((shaft) => sunk.has(shaft));
-  if (both !== undefined) {
-    throw wrong(step, "raised-and-sunk", `${wayTo(step.path)} both raises and sinks ground shaft ${both}`);
+  const sunk = new Set(readShafts(at(step, "sink"), shafts));
+  const both = raise.filter((shaft) => sunk.has(shaft));
+  for (const shaft of both) sunk.delete(shaft);
+  if (both.length > 0) {
+    const sentence = `${wayTo(step.path)} both raises and sinks ground shaft ${both[0]}`;
+    tell(step.tree.problems, wrong(step, "raised-and-sunk", sentence));
   }
   const weft = textAt(step, "weft");
-  return weft === undefined ? { raise, sink } : { raise, sink, weft };
+  return { raise, sink: [...sunk], ...(weft === undefined ? {} : { weft }) };
 }
 
+/** A set of ground shafts; what cannot be read of it is told and left out. */
 function readShafts(of: Spot | undefined, shafts: number): ShaftSet {
   if (of === undefined) return [];
-  const set = notation(of, parseShafts);
-  checkShafts(of, set, shafts);
-  return set;
+  const read = (text: string) => parseShafts(text);
+  const text = attempt(of.tree.problems, () =>
+    readable(of, textOf(of), 0, { read, filler: "", nothing: "none" }),
+  );
+  const set = text === undefined ? [] : read(text);
+  return attempt(of.tree.problems, () => checkShafts(of, set, shafts)) ?? set.filter((n) => n <= shafts);
 }
 
 /** The ground shaft of each end: the threading notation, one shaft an end. */
@@ -105,16 +131,17 @@ function readEnds(of: Spot, shafts: number): readonly number[] {
     }
     return shaft;
   });
-  checkShafts(of, ends, shafts);
-  return ends;
+  return checkShafts(of, ends, shafts);
 }
 
-function checkShafts(of: Spot, named: readonly number[], shafts: number): void {
+/** The shafts named, where the harness has them all. */
+function checkShafts(of: Spot, named: readonly number[], shafts: number): readonly number[] {
   const above = named.find((shaft) => shaft > shafts);
-  if (above === undefined) return;
-  const found = textOf(of).search(new RegExp(`\\b${above}\\b`));
+  if (above === undefined) return named;
+  const from = textOf(of).search(new RegExp(`\\b${above}\\b`));
   const sentence = `${wayTo(of.path)} names shaft ${above}; the ground harness has ${shafts} shafts`;
-  throw wrong(of, "unknown-shaft", sentence, found < 0 ? undefined : found);
+  const piece = from < 0 ? undefined : { from, to: from + `${above}`.length };
+  throw wrong(of, "unknown-shaft", sentence, piece);
 }
 
 /** The ends outside the units: on the ground's shafts end by end, or in a weave that brings shafts of its own. */
@@ -126,8 +153,8 @@ function readSelvedge(selvedge: Spot, ground: Ground): GroundAndEdges {
     return {
       ground,
       selvedge: {
-        ...(left === undefined ? {} : { left: readEnds(left, ground.shafts) }),
-        ...(right === undefined ? {} : { right: readEnds(right, ground.shafts) }),
+        ...partAt(selvedge, "left", "left", (of) => readEnds(of, ground.shafts)),
+        ...partAt(selvedge, "right", "right", (of) => readEnds(of, ground.shafts)),
       },
     };
   }

@@ -1,7 +1,19 @@
 import type { ShaftSet } from "@drawcord/ground";
-import { parseLifts, UnitsError } from "@drawcord/units";
-import { at, entries, isList, items, type Spot, textOf, wayTo, wrong } from "../tree/spot.js";
-import { notationError } from "./notation.js";
+import { parseLifts, parseRows, UnitsError } from "@drawcord/units";
+import { attempt, Unread } from "../tree/problems.js";
+import {
+  allEntries,
+  allItems,
+  at,
+  isLeftOut,
+  isList,
+  need,
+  type Spot,
+  textOf,
+  wayTo,
+  wrong,
+} from "../tree/spot.js";
+import { notationError, readable } from "./notation.js";
 import { readPicture } from "./picture.js";
 import { type Blocks, putTogether, type Woven } from "./pieces/put-together.js";
 
@@ -32,13 +44,16 @@ export interface ReadLifts extends Pick<Woven, "lifts" | "over"> {
 }
 
 /**
- * The lifts of the section `lifts`, row 1 first: its rows, its picture, or its blocks in their order.
- * @throws {FileError} `bad-notation`, `unknown-block`, `too-large`
+ * The lifts of the section `lifts`, row 1 first: its rows, its picture, or its blocks in their order. What cannot be read
+ * is told (`bad-notation`, `unknown-block`): of a row, the shafts that can be read are drawn; an entry of the order is left
+ * out.
+ * @throws {FileError} `too-large`; {Unread} where there is nothing to be read
  */
 export function readLifts(
-  section: Spot,
+  section: Spot | undefined,
   { patternShafts, shared = new Map(), rows }: LiftsOptions,
 ): ReadLifts {
+  if (section === undefined) throw new Unread();
   const order = at(section, "order");
   const own = at(section, "blocks");
   const blocks: Blocks = own === undefined ? shared : new Map([...shared, ...readBlocks(own)]);
@@ -54,21 +69,49 @@ export function rowsOfBlock(block: Spot): readonly ShaftSet[] {
 /** The rows of a section with `rows` or a `picture`. */
 function readRows(section: Spot, { rows: mostRows, shafts: mostShafts }: Room): readonly ShaftSet[] {
   const rows = at(section, "rows");
-  if (rows === undefined) return readPicture(at(section, "picture")!, mostRows);
+  if (rows === undefined) return readPicture(need(section, "picture"), mostRows);
   const lines = linesOf(rows);
   if (lines.length === 0) throw wrong(rows, "bad-notation", `${wayTo(rows.path)} holds no rows`);
+  const texts = lines.map(({ text }) => text);
+  const parse = (all: readonly string[]) => parseLifts(all, { mostRows, mostShafts });
   try {
-    return parseLifts(
-      lines.map(({ text }) => text),
-      { mostRows, mostShafts },
-    );
+    return parse(texts);
   } catch (error) {
     if (!(error instanceof UnitsError)) throw error;
-    const { line = 1 } = error.facts;
-    const at = lines[Number(line) - 1]!;
-    throw notationError(at.of, error, at.from);
+    if (error.code === "too-large") throw errorOfLine(lines, error);
+  }
+  try {
+    return parse(readableLines(lines, mostShafts));
+  } catch (error) {
+    throw errorOfLine(lines, error);
   }
 }
+
+/** An error of a lift plan at the line that it names. */
+function errorOfLine(lines: readonly Line[], error: unknown): unknown {
+  if (!(error instanceof UnitsError)) return error;
+  const { of, from } = lines[Number(error.facts["line"] ?? 1) - 1]!;
+  return notationError(of, error, from);
+}
+
+/** The text of each line of a lift plan as far as it can be read; what cannot is told. */
+export function readableLines(lines: readonly Line[], mostShafts = room.shafts): readonly string[] {
+  const sound = new Set<string>();
+  let named = 0;
+  const read = (text: string) => {
+    named += parseRows(text)[0]!.length;
+    sound.add(text);
+  };
+  return lines.map(({ from, of, text }) =>
+    // A plan that names more is refused as it is.
+    sound.has(text) || named > mostShafts
+      ? text
+      : readable(of, text, from, { read, filler: "", nothing: NO_SHAFTS }),
+  );
+}
+
+/** A row that draws nothing. */
+const NO_SHAFTS = "none";
 
 /** One line of a lift plan, the value it stands in, and where in that value's text it begins. */
 export interface Line {
@@ -82,8 +125,9 @@ export function linesOf(rows: Spot): readonly Line[] {
   return isList(rows) ? linesOfList(rows) : linesOfText(rows);
 }
 
+/** A row that has no text stands for one that draws nothing, so that the rows after it keep their numbers. */
 function linesOfList(rows: Spot): readonly Line[] {
-  return items(rows).map((of) => ({ text: textOf(of), of, from: 0 }));
+  return allItems(rows).map((of) => ({ text: isLeftOut(of) ? NO_SHAFTS : textOf(of), of, from: 0 }));
 }
 
 /** A line a row; empty lines are no rows. */
@@ -100,13 +144,15 @@ function linesOfText(of: Spot): readonly Line[] {
 }
 
 /** Reads every block; together they may come to no more than one plan may. */
-export function readBlocks(blocks: Spot): ReadonlyMap<string, readonly ShaftSet[]> {
+export function readBlocks(blocks: Spot): Blocks {
   let left = room;
-  const read = new Map<string, readonly ShaftSet[]>();
-  for (const [name, block] of entries(blocks)) {
-    const rows = readRows(block, left);
-    left = { rows: left.rows - rows.length, shafts: left.shafts - shaftsIn([...new Set(rows)]) };
+  const read = new Map<string, readonly ShaftSet[] | undefined>();
+  for (const [name, block] of allEntries(blocks)) {
+    if (read.has(name)) continue;
+    const rows = isLeftOut(block) ? undefined : attempt(blocks.tree.problems, () => readRows(block, left));
     read.set(name, rows);
+    if (rows === undefined) continue;
+    left = { rows: left.rows - rows.length, shafts: left.shafts - shaftsIn([...new Set(rows)]) };
   }
   return read;
 }

@@ -1,6 +1,7 @@
 import { type Limit, type Limits, limits } from "@drawcord/check";
 import type { Ground } from "@drawcord/ground";
 import { toMetric } from "@drawcord/yarn";
+import { attempt, tell } from "../tree/problems.js";
 import { unknownKey } from "../tree/shape.js";
 import { at, entries, isSection, type Spot, textOf, wayTo, wrong } from "../tree/spot.js";
 import { quantityOf } from "./notation.js";
@@ -9,8 +10,11 @@ import { weftsOf } from "./yarns.js";
 /** What one limit is set to. */
 type Value = number | Readonly<Record<string, number>>;
 
-/** The limits of the section `limits`, whose shape was checked, with the ground's own wefts by name. */
-export function readLimits(section: Spot | undefined, ground: Ground): Limits {
+/**
+ * The limits of the section `limits`, whose shape was checked, with the ground's own wefts by name; where the ground is
+ * not known, any weft may be named. One that cannot be read is told and left out.
+ */
+export function readLimits(section: Spot | undefined, ground: Ground | undefined): Limits {
   if (section === undefined) return {};
   const read = (limits as readonly Limit[]).flatMap((limit) => {
     const set = at(section, limit.key);
@@ -23,26 +27,29 @@ export function readLimits(section: Spot | undefined, ground: Ground): Limits {
 function readLimit(
   set: Spot,
   limit: Limit,
-  ground: Ground,
+  ground: Ground | undefined,
 ): readonly (readonly [name: string, value: Value | Readonly<Record<string, Value>>])[] {
   const { apart = {}, byWeft, name } = limit;
-  if (!isSection(set)) return [[name, readValue(set, limit)]];
+  const { problems } = set.tree;
+  const read = (as: string, of: Spot): readonly (readonly [string, Value])[] => {
+    const value = attempt(problems, () => readValue(of, limit));
+    return value === undefined ? [] : [[as, value]];
+  };
+  if (!isSection(set)) return read(name, set);
   const parts = Object.entries(apart).flatMap(([key, part]) => {
     const value = at(set, key);
-    return value === undefined ? [] : [[part, readValue(value, limit)] as const];
+    return value === undefined ? [] : read(part, value);
   });
   const named = entries(set).filter(([key]) => !Object.hasOwn(apart, key));
   if (byWeft === undefined || named.length === 0) return parts;
-  const wefts = weftsOf(ground);
-  for (const [key, { key: at, ...value }] of named) {
-    if (wefts.includes(key)) continue;
+  const wefts = ground && weftsOf(ground);
+  const ofWefts = named.flatMap(([key, value]) => {
+    if (wefts === undefined || wefts.includes(key)) return read(key, value);
     const sentence = unknownKey(key, [...Object.keys(apart), ...wefts], set.path);
-    throw wrong({ ...value, node: at ?? value.node }, "unknown-key", sentence);
-  }
-  return [
-    ...parts,
-    [byWeft, Object.fromEntries(named.map(([key, value]) => [key, readValue(value, limit)]))],
-  ];
+    tell(problems, wrong({ ...value, node: value.key ?? value.node }, "unknown-key", sentence));
+    return [];
+  });
+  return ofWefts.length === 0 ? parts : [...parts, [byWeft, Object.fromEntries(ofWefts)]];
 }
 
 function readValue(of: Spot, { kind, things = "" }: Limit): Value {

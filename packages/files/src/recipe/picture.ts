@@ -1,5 +1,6 @@
 import type { ShaftSet } from "@drawcord/ground";
 import { printable } from "../printable.js";
+import { tell } from "../tree/problems.js";
 import { type Spot, textOf, wayTo, wrong } from "../tree/spot.js";
 
 /** The most columns of a picture: the highest shaft number that the row notation reads too. */
@@ -7,8 +8,9 @@ const mostColumns = 100_000;
 
 /**
  * The rows of a picture: a line a row, the last line row 1; `#` draws the pattern shaft of its column, `.` does not.
- * @throws {FileError} `bad-notation` when a line is shorter or longer than the first, or holds another character;
- * `too-large` past `mostRows` or 100,000 columns
+ * A line that is shorter or longer than the first, or holds another character, is told (`bad-notation`); such a character
+ * draws nothing.
+ * @throws {FileError} `too-large` past `mostRows` or 100,000 columns
  */
 export function readPicture(of: Spot, mostRows: number): readonly ShaftSet[] {
   const lines = pictureLines(of);
@@ -21,15 +23,18 @@ export function readPicture(of: Spot, mostRows: number): readonly ShaftSet[] {
     if (stranger >= 0) {
       const found = printable(String.fromCodePoint(text.codePointAt(stranger)!));
       const sentence = `${wayTo(of.path)}: "${found}" was found; a picture is made of # (drawn) and . (not)`;
-      throw wrong(of, "bad-notation", sentence, index + stranger);
-    }
-    if (text.length !== columns) {
+      tellLine(of, sentence, index + stranger, 1);
+    } else if (text.length !== columns) {
       const sentence = `${wayTo(of.path)}: this line has ${text.length} squares; the first line has ${columns}`;
-      throw wrong(of, "bad-notation", sentence, index);
+      tellLine(of, sentence, index, text.length);
     }
-    return [...text].flatMap((square, column) => (square === "#" ? [column + 1] : []));
+    return [...text.slice(0, columns)].flatMap((square, column) => (square === "#" ? [column + 1] : []));
   });
   return rows.reverse();
+}
+
+function tellLine(of: Spot, sentence: string, from: number, length: number): void {
+  tell(of.tree.problems, wrong(of, "bad-notation", sentence, { from, to: from + length }));
 }
 
 /** The lines of a picture as they stand, the top one first, and where in its text each begins. */

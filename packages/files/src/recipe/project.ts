@@ -1,4 +1,5 @@
 import type { Kind } from "@drawcord/yarn";
+import { attempt } from "../tree/problems.js";
 import { entries, numberAt, placeOf, type Spot, textAt } from "../tree/spot.js";
 import { quantityAt, quantityOf } from "./notation.js";
 import type { RecipeLoom, RecipeProject, Stated, StatedName } from "./types.js";
@@ -55,8 +56,11 @@ const measures: Readonly<Partial<Record<StatedName, readonly Kind[]>>> = {
 /** The section `stated`, whose shape was checked, in the order of the text. */
 export function readStated(section: Spot | undefined): readonly Stated[] {
   if (section === undefined) return [];
-  return entries(section).map(([key, value]) => {
+  return entries(section).flatMap(([key, value]) => {
     const name = key as StatedName;
-    return { name, claim: quantityOf(value, measures[name] ?? ["number"]), ...placeOf(value) };
+    const kinds = measures[name] ?? ["number"];
+    const claim = attempt(value.tree.problems, () => quantityOf(value, kinds));
+    const { column, line } = placeOf(value);
+    return claim === undefined ? [] : [{ name, claim, line, column }];
   });
 }

@@ -1,43 +1,87 @@
-import { parseThreading, type UnitShafts } from "@drawcord/units";
+import type { UnitDraft } from "@drawcord/units";
+import { isMap, type Node } from "yaml";
+import { FileError, type Problem } from "../error.js";
 import { recipeSchema, recipeVersion } from "../schema/recipe.js";
 import { readText } from "../text.js";
+import { attempt, inOrder, type Problems } from "../tree/problems.js";
 import { checkShape } from "../tree/shape.js";
-import {
-  at,
-  entries,
-  items,
-  numberAt,
-  placeAt,
-  root,
-  type Spot,
-  scalar,
-  textAt,
-  wayTo,
-  wrong,
-} from "../tree/spot.js";
-import { readTree } from "../tree/tree.js";
+import { at, entries, items, need, numberAt, root, type Spot, scalar, textAt, wrong } from "../tree/spot.js";
+import { readTree, type Tree } from "../tree/tree.js";
 import { readCloth } from "./cloth.js";
 import { readCounts } from "./counts.js";
+import { fitted } from "./fitted.js";
 import { readGround } from "./ground.js";
 import { readLimits } from "./limits.js";
-import { notation } from "./notation.js";
-import { rowPlaces, unitPlaces } from "./part-places.js";
 import { readPieces, type Warp } from "./pieces/read.js";
 import { readYarnOrder } from "./pieces/yarn-order.js";
 import { readLoom, readProject, readStated } from "./project.js";
+import { highestShaft, readThreading } from "./threading.js";
 import type { Recipe, RecipePiece } from "./types.js";
 import { readLevels, readWaivers } from "./waive.js";
 import { readYarns, weftsOf } from "./yarns.js";
 
+/** What there is to be read in the text of a recipe, and all that is wrong with it. */
+export interface RecipeReading {
+  /**
+   * The recipe, without what cannot be read; left out where there is no cloth to be made of the text: no ground, no units or
+   * no lifts. With problems it is good for looking at, not for keeping.
+   */
+  readonly recipe?: Recipe;
+  /** All that is wrong, in the order of the text; a text without a problem is a sound recipe. */
+  readonly problems: readonly Problem[];
+}
+
 /**
- * Reads a recipe file: YAML 1.2, one document, by the published schema.
+ * Reads a recipe file: YAML 1.2, one document, by the published schema. Whatever is wrong is told, and the rest is read:
+ * a section, a key or a waiver that cannot be read is left out; in the threading a word without meaning is a static unit,
+ * in a row it draws nothing, so that all others keep their numbers. Where the YAML itself is at fault, the problems of the
+ * section with the first such fault and of all after it wait until it is mended.
  * @param source the bytes of the file, or its text
- * @param file the name that errors bear
- * @throws {FileError} with file, line and column, for everything that keeps the recipe from being read
- * @example readRecipe(text, "runner.recipe.yaml").draft.threading // [[1], [2]]
+ * @param file the name that problems bear
+ * @example readRecipe(text.replace("threading: 1 2 }", "thredding: 1 2 }"), "least").problems[0].sentence // 'unknown key "thredding" in units; did you mean "threading"?'
  */
-export function readRecipe(source: Uint8Array | string, file: string): Recipe {
-  const tree = readTree(readText(source, file), file);
+export function readRecipe(source: Uint8Array | string, file: string): RecipeReading {
+  let problems: Problems | undefined;
+  try {
+    const tree = readTree(readText(source, file), file);
+    problems = tree.problems;
+    const faults = problems.found.length;
+    const recipe = recipeIn(tree);
+    const found = faults === 0 ? problems.found : withoutAfterEffects(tree, faults);
+    return { ...(recipe === undefined ? {} : { recipe }), problems: inOrder(found) };
+  } catch (error) {
+    if (!(error instanceof FileError)) throw error;
+    return { problems: inOrder([...(problems?.found ?? []), ...error.problems]) };
+  }
+}
+
+/**
+ * Reads a recipe that must be without a problem.
+ * @throws {FileError} that says the first problem and bears them all
+ * @example soundRecipe(text, "runner.recipe.yaml").draft.threading // [[1], [2]]
+ */
+export function soundRecipe(source: Uint8Array | string, file: string): Recipe {
+  const { problems, recipe } = readRecipe(source, file);
+  const [first] = problems;
+  if (first !== undefined) throw new FileError(first.code, first.sentence, file, first, problems);
+  return recipe!;
+}
+
+/**
+ * Where the first `faults` problems are of YAML itself, what else is told may be their doing: only what stands in sections
+ * that end before them is sure.
+ */
+function withoutAfterEffects({ document, problems: { found } }: Tree, faults: number): readonly Problem[] {
+  const ofYaml = found.slice(0, faults);
+  const first = Math.min(...ofYaml.map(({ offset }) => offset));
+  const keys = isMap<Node>(document.contents) ? document.contents.items.map(({ key }) => key) : [];
+  const starts = keys.map(({ range }) => range?.[0] ?? 0).filter((start) => start <= first);
+  const isSure = ({ offset, end }: Problem) => offset < end.offset && end.offset <= Math.max(0, ...starts);
+  return [...ofYaml, ...found.slice(faults).filter(isSure)];
+}
+
+/** The recipe of a document; what is wrong with it is told. */
+function recipeIn(tree: Tree): Recipe | undefined {
   const top = root(tree);
   checkVersion(top);
   checkShape(top, recipeSchema);
@@ -48,33 +92,26 @@ export function readRecipe(source: Uint8Array | string, file: string): Recipe {
   const cloth = readCloth(at(top, "cloth"));
   const project = readProject(at(top, "project"));
   const named = at(top, "yarns");
-  const yarnNames = [
-    ...new Set([
-      "warp",
-      "weft",
-      ...weftsOf(warp.ground),
-      ...(named ? entries(named) : []).map(([name]) => name),
-    ]),
-  ];
+  const yarnNames = yarnsIn(named, warp.ground);
   const limits = readLimits(limitsSection, warp.ground);
+  const before = tree.problems.found.length;
   const pieces = readPieces(top, { warp, cloth, project, limits, yarns: yarnNames, title });
-  const { draft } = pieces[0]!;
   const weave = textAt(at(top, "ground"), "weave");
   const staticShaft = numberAt(at(top, "units"), "static");
   const notes = textAt(top, "notes");
-  const colours = at(top, "colours");
-  const ofWarp = colours && at(colours, "warp");
-  const ends = ofWarp === undefined ? ["warp"] : readYarnOrder(ofWarp, yarnNames);
-  return {
-    file,
+  const ends = endsIn(at(top, "colours"), yarnNames);
+  // An order or a piece that cannot be read may name any yarn.
+  const areYarnsKnown =
+    warp.ground !== undefined && pieces.length > 0 && tree.problems.found.length === before;
+  const rest = {
+    file: tree.file,
+    text: tree.text,
     version: recipeVersion,
     ...(title === undefined ? {} : { title }),
-    pieces,
-    draft,
     ...(weave === undefined ? {} : { weave }),
     ...(staticShaft === undefined ? {} : { staticShaft }),
     warp: ends,
-    yarns: readYarns(named, new Set([...ends, ...pieces.flatMap(namesOfWefts)])),
+    yarns: readYarns(named, areYarnsKnown ? new Set([...ends, ...pieces.flatMap(namesOfWefts)]) : undefined),
     cloth,
     project,
     loom: readLoom(at(top, "loom")),
@@ -83,10 +120,9 @@ export function readRecipe(source: Uint8Array | string, file: string): Recipe {
     waive: readWaivers(at(top, "waive")),
     stated: readStated(at(top, "stated")),
     ...(notes === undefined ? {} : { notes }),
-    place: (path) => placeAt(tree, path),
-    rowPlaces: (piece = 0) => rowPlaces(liftsOf(top, piece), at(top, "lifts"), pieces[piece]!),
-    unitPlaces: () => unitPlaces(at(at(top, "units")!, "threading")!),
-  };
+  } as const;
+  const [first] = pieces;
+  return first === undefined ? undefined : { ...rest, pieces, draft: first.draft };
 }
 
 /** A newer version is answered as such, before its unknown keys are. */
@@ -98,10 +134,17 @@ function checkVersion(top: Spot): void {
   throw wrong(version, "newer-version", sentence);
 }
 
-/** The section of the lifts of a piece, by its place among the pieces. */
-function liftsOf(top: Spot, piece: number): Spot {
-  const pieces = at(top, "pieces");
-  return pieces === undefined ? at(top, "lifts")! : at(items(pieces)[piece]!, "lifts")!;
+/** The names that an order of yarns may use. */
+function yarnsIn(named: Spot | undefined, ground: UnitDraft["ground"] | undefined): readonly string[] {
+  const listed = (named ? entries(named) : []).map(([name]) => name);
+  return [...new Set(["warp", "weft", ...(ground ? weftsOf(ground) : []), ...listed])];
+}
+
+/** The yarns of the ends, in their order. */
+function endsIn(colours: Spot | undefined, yarns: readonly string[]): readonly string[] {
+  const order = colours && at(colours, "warp");
+  if (order === undefined) return ["warp"];
+  return attempt(order.tree.problems, () => readYarnOrder(order, yarns)) ?? ["warp"];
 }
 
 /** The names of the wefts of a piece: its yarns, and what its steps call them. */
@@ -109,36 +152,43 @@ function namesOfWefts({ draft, wefts }: RecipePiece): readonly string[] {
   return [...new Set([...wefts, ...weftsOf(draft.ground)])];
 }
 
-/** What belongs to the warp: the units, their threading, the ground and the selvedges. */
+/** What belongs to the warp: the units, their threading, the ground and the selvedges; without what cannot be read. */
 function readWarp(top: Spot): Warp {
-  const units = at(top, "units")!;
-  const ends = at(units, "ends")!;
-  const unitEnds = readCounts(ends);
-  const lifts = at(top, "lifts");
-  const picks = (lifts && at(lifts, "picks")) ?? at(liftsOf(top, 0), "picks");
-  const staticShaft = numberAt(units, "static");
-  const threading = notation(at(units, "threading")!, (text) =>
-    parseThreading(text, staticShaft === undefined ? {} : { staticShaft }),
+  const { problems } = top.tree;
+  const units = at(top, "units");
+  const ends = attempt(problems, () => readCounts(need(units, "ends")));
+  const threading = attempt(problems, () =>
+    readThreading(need(units, "threading"), numberAt(units, "static")),
   );
-  checkLength(ends, unitEnds, threading.length, "units");
-  const fit = { unitEnds, picksPerRow: picks === undefined ? 1 : readCounts(picks) };
+  const picks = picksOfFirst(top);
+  const ground = attempt(problems, () =>
+    readGround(at(top, "ground"), {
+      unitEnds: ends,
+      // What is wrong with them is told where the lifts are read.
+      picksPerRow: picks && quietly(picks),
+    }),
+  );
   return {
-    ...readGround(at(top, "ground")!, fit),
-    unitEnds,
-    threading,
-    patternShafts: highestShaft(threading),
+    ...ground,
+    ...(threading && { threading }),
+    ...(ends && threading && { unitEnds: fitted(units, "ends", ends, threading.length, "units") }),
+    patternShafts: highestShaft(threading ?? []),
   };
 }
 
-export function highestShaft(threading: readonly UnitShafts[]): number {
-  return threading.reduce((most, unit) => Math.max(most, unit.at(-1) ?? 0), 0);
+/** The picks per row of the first piece. */
+function picksOfFirst(top: Spot): Spot | undefined {
+  const lifts = at(top, "lifts");
+  const shared = lifts && at(lifts, "picks");
+  if (shared !== undefined) return shared;
+  const pieces = at(top, "pieces");
+  const first = pieces && items(pieces)[0];
+  const own = first && at(first, "lifts");
+  return own && at(own, "picks");
 }
 
-function checkLength(of: Spot, counts: number | readonly number[], wanted: number, things: string): void {
-  if (typeof counts === "number" || counts.length === wanted) return;
-  throw wrong(
-    of,
-    "bad-value",
-    `${wayTo(of.path)} gives ${counts.length} numbers; there are ${wanted} ${things}`,
-  );
+/** Counts that are read again where what is wrong with them is told. */
+function quietly(of: Spot): number | readonly number[] | undefined {
+  const apart: Problems = { found: [], left: of.tree.problems.left };
+  return attempt(apart, () => readCounts({ ...of, tree: { ...of.tree, problems: apart } }));
 }

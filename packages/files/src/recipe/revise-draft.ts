@@ -1,13 +1,15 @@
 /** Brings a changed draft back into the text of its recipe, with as little of the text changed as can be. */
 import { printShafts, printThreading, type UnitDraft } from "@drawcord/units";
 import { FileError } from "../error.js";
+import { top } from "../place.js";
 import { readText } from "../text.js";
 import { readTree } from "../tree/tree.js";
 import { carryComments } from "./carry-comments.js";
 import { liftCells } from "./lift-cells.js";
 import { withOwnBlock } from "./own-block.js";
-import { highestShaft, readRecipe } from "./read.js";
+import { soundRecipe } from "./read.js";
 import { type Revision, reviseRecipe } from "./revise.js";
+import { highestShaft } from "./threading.js";
 import type { Recipe } from "./types.js";
 import { writeRecipe } from "./write.js";
 
@@ -22,18 +24,18 @@ export interface RevisedRecipe {
  * The text of a recipe with its draft changed to another: values are changed where they stand, rows of a plan one by one,
  * also within blocks and pictures, and comments and layout stay. A section in which that cannot be done is written out
  * anew, its comments beside or above the lines that they were of, or above the section. The text is read again, and weaves the draft given.
- * @throws {FileError} as `readRecipe`; `bad-value` for a draft that no recipe can be brought to
+ * @throws {FileError} as `soundRecipe`; `bad-value` for a draft that no recipe can be brought to
  * @example reviseDraft(text, "least", { ...unitDraft, lifts: [[2], [2]] }).rewritten // []
  */
 export function reviseDraft(source: Uint8Array | string, file: string, draft: UnitDraft): RevisedRecipe {
   let text = readText(source, file);
   const rewritten: string[] = [];
   for (const { name, of, tries } of sections) {
-    const recipe = readRecipe(text, file);
+    const recipe = soundRecipe(text, file);
     if (of(recipe.draft) === of(draft)) continue;
     const revised = firstThat(
       tries(text, recipe, draft),
-      (one) => of(readRecipe(one, file).draft) === of(draft),
+      (one) => of(soundRecipe(one, file).draft) === of(draft),
     );
     if (revised !== undefined) text = revised;
     else {
@@ -41,12 +43,9 @@ export function reviseDraft(source: Uint8Array | string, file: string, draft: Un
       rewritten.push(name);
     }
   }
-  const found = readRecipe(text, file).draft;
+  const found = soundRecipe(text, file).draft;
   if (sections.every(({ of }) => of(found) === of(draft))) return { text, rewritten };
-  throw new FileError("bad-value", "the changed draft cannot be written into this recipe", file, {
-    line: 1,
-    column: 1,
-  });
+  throw new FileError("bad-value", "the changed draft cannot be written into this recipe", file, top);
 }
 
 /** A section that gives a part of the draft. */
@@ -164,10 +163,10 @@ function* reviseLifts(text: string, { draft: before, file }: Recipe, draft: Unit
         .filter((cell) => key(cell.lift) === key(lifts[row]))
         .map((cell) => cell.with(draft.lifts[row]!) ?? ""),
     );
-    const nearer = firstThat(texts, (one) => far(readRecipe(one, file).draft.lifts) < far(lifts));
+    const nearer = firstThat(texts, (one) => far(soundRecipe(one, file).draft.lifts) < far(lifts));
     if (nearer === undefined) return;
     current = nearer;
-    lifts = readRecipe(current, file).draft.lifts;
+    lifts = soundRecipe(current, file).draft.lifts;
   }
   yield current;
 }

@@ -3,7 +3,7 @@ import { isMap, isScalar, isSeq, type Node, parse, stringify } from "yaml";
 import { readText } from "../text.js";
 import { at, isSection, items, type Path, root, type Spot, wayTo, wrong } from "../tree/spot.js";
 import { readTree, type Tree } from "../tree/tree.js";
-import { readRecipe } from "./read.js";
+import { soundRecipe } from "./read.js";
 
 /** Plain data that a recipe may hold. */
 export type RecipeValue = string | number | readonly RecipeValue[] | { readonly [key: string]: RecipeValue };
@@ -18,7 +18,7 @@ export interface Revision {
 /**
  * The text of a recipe with values changed or added, comments and layout kept. A value that the recipe uses again by an
  * alias is changed where it stands, and so wherever it is used.
- * @throws {FileError} as `readRecipe` where the recipe cannot be read, before or with its changes; `missing-key` for a
+ * @throws {FileError} as `soundRecipe` where the recipe cannot be read, before or with its changes; `missing-key` for a
  * path through something that is no section and no list
  * @example reviseRecipe(text, "least", [{ path: ["units", "ends"], value: 4 }]).includes("units: { ends: 4, threading: 1 2 }") // true
  */
@@ -27,12 +27,12 @@ export function reviseRecipe(
   file: string,
   revisions: readonly Revision[],
 ): string {
-  readRecipe(source, file);
+  soundRecipe(source, file);
   const revised = revisions.reduce(
     (text, revision) => revise(readTree(text, file), revision),
     readText(source, file),
   );
-  readRecipe(revised, file);
+  soundRecipe(revised, file);
   return revised;
 }
 

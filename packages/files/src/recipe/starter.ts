@@ -2,7 +2,7 @@ import { stringify } from "yaml";
 
 /**
  * A recipe to begin from: a small figured cloth, with a comment at each thing to change. It checks clean.
- * @example readRecipe(starterRecipe("Moth"), "moth.recipe.yaml").title // "Moth"
+ * @example soundRecipe(starterRecipe("Moth"), "moth.recipe.yaml").title // "Moth"
  */
 export function starterRecipe(title = "A first figured cloth"): string {
   return `# A recipe for figured cloth on a drawloom. Change what is here, then run: drawcord check

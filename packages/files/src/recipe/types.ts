@@ -119,10 +119,12 @@ export interface RecipePiece {
   readonly path: Path;
 }
 
-/** A recipe as it was read: every notation worked out, every section plain data. */
+/** A recipe as it was read: every notation worked out, all of it plain data that may be cloned. */
 export interface Recipe {
   /** The name the recipe was read by. */
   readonly file: string;
+  /** The text it was read from, in which `placesOf` finds where everything stands. */
+  readonly text: string;
   /** The version of the format. */
   readonly version: 1;
   readonly title?: string;
@@ -146,16 +148,4 @@ export interface Recipe {
   readonly waive: readonly Waiver<string>[];
   readonly stated: readonly Stated[];
   readonly notes?: string;
-  /**
-   * Where the value at the end of a path stands in the text, so that a finding can point at it; positions in lists count
-   * from 0. Undefined when the recipe has no such value.
-   */
-  readonly place: (path: Path) => Place | undefined;
-  /**
-   * Where each row of the lift plan of a piece (from 0; the first by default) stands in the text, row 1 first, in a block or
-   * a picture too.
-   */
-  readonly rowPlaces: (piece?: number) => readonly Place[];
-  /** Where each unit of the threading stands in the text, unit 1 first. */
-  readonly unitPlaces: () => readonly Place[];
 }

@@ -1,5 +1,6 @@
 import type { Severity, Span, Waiver } from "@drawcord/check";
-import { at, entries, items, type Spot, textAt, textOf, wayTo, wrong } from "../tree/spot.js";
+import { attempt, Unread } from "../tree/problems.js";
+import { at, entries, isWhole, items, need, type Spot, textOf, wayTo, wrong } from "../tree/spot.js";
 
 /** The levels of the section `limits`, whose shape was checked, by the rule's name. */
 export function readLevels(section: Spot | undefined): Readonly<Record<string, Severity | "off">> {
@@ -11,21 +12,27 @@ export function readLevels(section: Spot | undefined): Readonly<Record<string, S
 }
 
 /**
- * The section `waive`, whose shape was checked.
- * @throws {FileError} `bad-notation` for a place that is none
+ * The section `waive`, whose shape was checked. A waiver of which something cannot be read, such as a place that is none
+ * (`bad-notation`), is left out whole: without its place it would accept more than it says.
  */
 export function readWaivers(section: Spot | undefined): readonly Waiver<string>[] {
   if (section === undefined) return [];
-  return items(section).map((waiver) => {
-    return {
-      rule: textAt(waiver, "rule")!,
-      reason: textAt(waiver, "reason")!,
-      ...spanAt(waiver, "ends"),
-      ...spanAt(waiver, "picks"),
-      ...spanAt(waiver, "units"),
-      ...spanAt(waiver, "rows"),
-    };
+  return items(section).flatMap((waiver) => {
+    const read = attempt(section.tree.problems, () => readWaiver(waiver));
+    return read === undefined ? [] : [read];
   });
+}
+
+function readWaiver(waiver: Spot): Waiver<string> {
+  if (!isWhole(waiver)) throw new Unread();
+  return {
+    rule: textOf(need(waiver, "rule")),
+    reason: textOf(need(waiver, "reason")),
+    ...spanAt(waiver, "ends"),
+    ...spanAt(waiver, "picks"),
+    ...spanAt(waiver, "units"),
+    ...spanAt(waiver, "rows"),
+  };
 }
 
 /** `7` or `3-9`, as a part of a waiver. */

@@ -10,17 +10,14 @@ import { printYarnOrder } from "./pieces/yarn-order.js";
 import type { Recipe, RecipeYarn } from "./types.js";
 
 /** What a recipe says, without the file that says it. */
-export type RecipeData = Omit<
-  Recipe,
-  "file" | "version" | "pieces" | "warp" | "place" | "rowPlaces" | "unitPlaces"
-> &
+export type RecipeData = Omit<Recipe, "file" | "text" | "version" | "pieces" | "warp"> &
   Partial<Pick<Recipe, "pieces" | "warp">>;
 
 /**
  * Writes a recipe in its canonical layout, so that it reads back as the same. To change a recipe that someone wrote, with
  * its comments, use `reviseRecipe`.
  * @throws {FileError} for data that no recipe may hold
- * @example readRecipe(writeRecipe(readRecipe(text, "least")), "again").draft.threading // [[1], [2]]
+ * @example soundRecipe(writeRecipe(soundRecipe(text, "least")), "again").draft.threading // [[1], [2]]
  */
 export function writeRecipe(recipe: RecipeData): string {
   const { draft, cloth, project, loom, limits, levels, pieces = [], warp = ["warp"] } = recipe;

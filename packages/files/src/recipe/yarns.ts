@@ -1,27 +1,30 @@
 import type { Ground } from "@drawcord/ground";
 import { readYarn } from "@drawcord/yarn";
+import { attempt, tell } from "../tree/problems.js";
 import { unknownKey } from "../tree/shape.js";
-import { at, entries, type Spot, textAt, wrong } from "../tree/spot.js";
+import { entries, need, type Spot, textAt, wrong } from "../tree/spot.js";
 import { placed, quantityAt } from "./notation.js";
 import type { RecipeYarn } from "./types.js";
 
 /**
- * The section `yarns`, whose shape was checked.
- * @param used the yarns that ends and picks are of, by their names
- * @throws {FileError} `unknown-key` for a yarn that is neither the warp nor a weft of the ground, and that no order names
+ * The section `yarns`, whose shape was checked. A yarn that is neither the warp nor a weft of the ground, and that no order
+ * names, is told (`unknown-key`).
+ * @param used the yarns that ends and picks are of, by their names; undefined where they are not known, and then any may stand
  */
-export function readYarns(section: Spot | undefined, used: ReadonlySet<string>): readonly RecipeYarn[] {
+export function readYarns(
+  section: Spot | undefined,
+  used: ReadonlySet<string> | undefined,
+): readonly RecipeYarn[] {
   if (section === undefined) return [];
-  const known = new Set(["warp", "weft", ...used]);
-  return entries(section).map(([name, spot]) => {
-    if (!known.has(name)) {
-      throw wrong(
-        { ...spot, node: spot.key ?? spot.node },
-        "unknown-key",
-        unknownKey(name, [...known], section.path),
-      );
+  const known = used && new Set(["warp", "weft", ...used]);
+  return entries(section).flatMap(([name, spot]) => {
+    const { problems } = spot.tree;
+    if (known !== undefined && !known.has(name)) {
+      const key = { ...spot, node: spot.key ?? spot.node };
+      tell(problems, wrong(key, "unknown-key", unknownKey(name, [...known], section.path)));
     }
-    return yarnOf(name, spot);
+    const yarn = attempt(problems, () => yarnOf(name, spot));
+    return yarn === undefined ? [] : [yarn];
   });
 }
 
@@ -31,7 +34,7 @@ export function weftsOf(ground: Ground): readonly string[] {
 }
 
 function yarnOf(name: string, yarn: Spot): RecipeYarn {
-  const count = at(yarn, "count")!;
+  const count = need(yarn, "count");
   const fibre = textAt(yarn, "fibre");
   const colour = textAt(yarn, "colour");
   return {

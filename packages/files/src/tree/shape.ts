@@ -1,12 +1,15 @@
 /** Checks a tree against a schema, key by key, and says what is wrong in the weaver's words. */
 import { nearest } from "@drawcord/base";
+import type { FileError, FileErrorCode } from "../error.js";
 import { codeName, findControl, printable } from "../printable.js";
 import type { Schema, TypeName } from "./json-schema.js";
+import { tell } from "./problems.js";
 import {
-  entries,
+  allEntries,
+  allItems,
   isList,
   isSection,
-  items,
+  leaveOut,
   type Path,
   type Spot,
   scalar,
@@ -16,23 +19,30 @@ import {
 } from "./spot.js";
 
 /**
- * Checks that a value has the shape of a schema.
- * @throws {FileError} `wrong-type`, `bad-value`, `unknown-key` (with the nearest known one), `missing-key`,
- * `duplicate-key`, each at its place
+ * Checks that a value has the shape of a schema. What has not is told at its place (`wrong-type`, `bad-value`,
+ * `unknown-key` with the nearest known one, `missing-key`, `duplicate-key`) and left out of what is read.
+ * @throws {FileError} `too-many-problems`
  */
 export function checkShape(value: Spot, schema: Schema): void {
   const types = typesOf(schema);
   const found = typeOf(value);
   if (!types.some((type) => type === found || (type === "number" && found === "integer"))) {
-    throw wrong(
-      value,
-      "wrong-type",
-      `${subject(value.path)} must be ${wanted(types)}${suchAs(value, schema)}; ${foundThing(value)} was found`,
-    );
-  }
-  if (found === "object") checkSection(value, schema);
+    const sentence = `${subject(value.path)} must be ${wanted(types)}${suchAs(value, schema)}; ${foundThing(value)} was found`;
+    refuse(value, wrong(value, "wrong-type", sentence));
+  } else if (found === "object") checkSection(value, schema);
   else if (found === "array") checkList(value, schema);
   else checkScalar(value, schema);
+}
+
+/** Tells a problem of a value, which is then left out. */
+function refuse(value: Spot, problem: FileError): void {
+  leaveOut(value);
+  tell(value.tree.problems, problem);
+}
+
+/** Tells what is wrong with a section whose parts can be read all the same. */
+function report(section: Spot, code: FileErrorCode, sentence: string): void {
+  tell(section.tree.problems, wrong(section, code, sentence));
 }
 
 function typesOf(schema: Schema): readonly TypeName[] {
@@ -105,33 +115,38 @@ function checkSection(value: Spot, schema: Schema): void {
   const { properties = {}, propertyNames, additionalProperties } = schema;
   const known = propertyNames?.enum ?? Object.keys(properties);
   const seen = new Set<string>();
-  for (const [key, child] of entries(value)) {
+  const mistyped = new Set<string | undefined>();
+  for (const [key, child] of allEntries(value)) {
     const spot = child.key === undefined ? child : { ...child, node: child.key };
-    if (seen.has(key))
-      throw wrong(spot, "duplicate-key", `the key "${printable(key)}" stands here a second time`);
+    if (seen.has(key)) {
+      report(spot, "duplicate-key", `the key "${printable(key)}" stands here a second time`);
+      continue;
+    }
     seen.add(key);
     const own = Object.hasOwn(properties, key) ? properties[key] : undefined;
     const of = own ?? (additionalProperties === false ? undefined : additionalProperties);
-    if (of === undefined || (propertyNames !== undefined && !known.includes(key)))
-      throw wrong(spot, "unknown-key", unknownKey(key, known, value.path));
-    checkText(spot, key);
+    if (of === undefined || (propertyNames !== undefined && !known.includes(key))) {
+      mistyped.add(nearest(key, known));
+      refuse(child, wrong(spot, "unknown-key", unknownKey(key, known, value.path)));
+      continue;
+    }
+    checkText(child, spot, key);
     checkShape(child, of);
   }
+  // A key that is there under a mistyped name is told once.
+  const isMissing = (key: string) => !seen.has(key) && !mistyped.has(key);
   for (const key of schema.required ?? []) {
-    if (!seen.has(key)) throw wrong(value, "missing-key", `${subject(value.path)} needs the key "${key}"`);
+    if (isMissing(key)) report(value, "missing-key", `${subject(value.path)} needs the key "${key}"`);
   }
   if (schema.minProperties !== undefined && seen.size < schema.minProperties) {
-    throw wrong(value, "missing-key", `${subject(value.path)} holds nothing`);
+    report(value, "missing-key", `${subject(value.path)} holds nothing`);
   }
-  checkChoice(value, schema, seen);
+  checkChoice(value, schema, seen, isMissing);
   for (const [key, others] of Object.entries(schema.dependentRequired ?? {})) {
-    const missing = seen.has(key) ? others.find((other) => !seen.has(other)) : undefined;
+    const missing = seen.has(key) ? others.find(isMissing) : undefined;
     if (missing === undefined) continue;
-    throw wrong(
-      value,
-      "missing-key",
-      `${subject(value.path)} has the key "${key}" and so needs the key "${missing}"`,
-    );
+    const sentence = `${subject(value.path)} has the key "${key}" and so needs the key "${missing}"`;
+    report(value, "missing-key", sentence);
   }
 }
 
@@ -143,31 +158,34 @@ export function unknownKey(key: string, known: readonly string[], path: Path): s
   return `unknown key "${printable(key)}"${where}; ${printable(answer, 300)}`;
 }
 
-function checkChoice(value: Spot, schema: Schema, seen: ReadonlySet<string>): void {
+function checkChoice(
+  value: Spot,
+  schema: Schema,
+  seen: ReadonlySet<string>,
+  isMissing: (key: string) => boolean,
+): void {
   const some = schema.anyOf?.map(({ required }) => required[0]);
-  if (some?.some((key) => seen.has(key)) === false) {
-    throw wrong(value, "missing-key", `${subject(value.path)} needs the key "${some[0]}"`);
+  if (some?.every(isMissing) === true) {
+    report(value, "missing-key", `${subject(value.path)} needs the key "${some[0]}"`);
   }
   if (schema.oneOf === undefined) return;
   const choices = schema.oneOf
     .filter(({ not }) => not === undefined || !seen.has(not.required[0]))
     .map(({ required }) => required[0]);
   const chosen = choices.filter((key) => seen.has(key));
-  if (chosen.length === 1) return;
   const list = choices.map((key) => `"${key}"`).join(" or ");
-  throw chosen.length === 0
-    ? wrong(value, "missing-key", `${subject(value.path)} needs the key ${list}`)
-    : wrong(
-        value,
-        "bad-value",
-        `${subject(value.path)} has the keys "${chosen.join('" and "')}"; only one of them can stand`,
-      );
+  if (choices.every(isMissing)) report(value, "missing-key", `${subject(value.path)} needs the key ${list}`);
+  if (chosen.length > 1) {
+    const sentence = `${subject(value.path)} has the keys "${chosen.join('" and "')}"; only one of them can stand`;
+    report(value, "bad-value", sentence);
+  }
 }
 
 function checkList(value: Spot, schema: Schema): void {
-  const entriesOf = items(value);
+  const entriesOf = allItems(value);
   if (entriesOf.length < (schema.minItems ?? 0)) {
-    throw wrong(value, "bad-value", `${subject(value.path)} is an empty list; at least one entry is needed`);
+    const sentence = `${subject(value.path)} is an empty list; at least one entry is needed`;
+    refuse(value, wrong(value, "bad-value", sentence));
   }
   if (schema.items !== undefined) for (const item of entriesOf) checkShape(item, schema.items);
 }
@@ -176,39 +194,39 @@ function checkList(value: Spot, schema: Schema): void {
 const mostListed = 12;
 
 function checkScalar(value: Spot, schema: Schema): void {
+  const expected = misfit(value, schema);
+  if (expected !== undefined) {
+    const found = printable(textOf(value), 40) || "empty";
+    refuse(value, wrong(value, "bad-value", `${subject(value.path)} is ${found}; ${expected}`));
+  } else if (typeof scalar(value) === "string") checkText(value, value, String(scalar(value)));
+}
+
+/** What was expected of a text or a number that does not fit; undefined when it does. */
+function misfit(value: Spot, schema: Schema): string | undefined {
   const plain = scalar(value);
-  const refuse = (expected: string) =>
-    wrong(
-      value,
-      "bad-value",
-      `${subject(value.path)} is ${printable(textOf(value), 40) || "empty"}; ${expected}`,
-    );
-  if (schema.const !== undefined && plain !== schema.const) throw refuse(`expected ${schema.const}`);
+  if (schema.const !== undefined && plain !== schema.const) return `expected ${schema.const}`;
   if (schema.enum !== undefined && !schema.enum.some((choice) => choice === plain)) {
     const choices = schema.enum.map(String);
     const meant = nearest(textOf(value), choices);
     const expected =
       meant === undefined || choices.length <= mostListed ? [`expected ${choices.join(", ")}`] : [];
-    throw refuse([...expected, ...(meant === undefined ? [] : [`did you mean "${meant}"?`])].join("; "));
+    return [...expected, ...(meant === undefined ? [] : [`did you mean "${meant}"?`])].join("; ");
   }
   if (typeof plain === "number") {
     const { minimum, maximum, exclusiveMinimum } = schema;
-    if (minimum !== undefined && plain < minimum) throw refuse(`expected ${minimum} or more`);
-    if (maximum !== undefined && plain > maximum) throw refuse(`expected ${maximum} or less`);
+    if (minimum !== undefined && plain < minimum) return `expected ${minimum} or more`;
+    if (maximum !== undefined && plain > maximum) return `expected ${maximum} or less`;
     if (exclusiveMinimum !== undefined && plain <= exclusiveMinimum)
-      throw refuse(`expected more than ${exclusiveMinimum}`);
+      return `expected more than ${exclusiveMinimum}`;
   }
-  if (typeof plain === "string") {
-    if (schema.pattern !== undefined && !new RegExp(schema.pattern).test(plain))
-      throw refuse("expected some text");
-    checkText(value, plain);
-  }
+  const isShort = typeof plain === "string" && schema.pattern !== undefined;
+  return isShort && !new RegExp(schema.pattern!).test(plain) ? "expected some text" : undefined;
 }
 
-/** Refuses control characters, which only escapes in quotes can bring in here. */
-function checkText(value: Spot, text: string): void {
+/** Leaves a value out whose text, or whose key, has control characters, which only escapes in quotes can bring in here. */
+function checkText(value: Spot, shown: Spot, text: string): void {
   const control = findControl(text);
   if (control < 0) return;
   const code = codeName(text.charCodeAt(control));
-  throw wrong(value, "bad-value", `the text holds the control character ${code}`);
+  refuse(value, wrong(shown, "bad-value", `the text holds the control character ${code}`));
 }

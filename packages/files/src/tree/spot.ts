@@ -1,7 +1,9 @@
 /** A value in a tree together with the way to it, so that whatever is said of it can name its place. */
+import type { Range } from "@drawcord/base";
 import { isMap, isScalar, isSeq, type Node } from "yaml";
 import { FileError, type FileErrorCode } from "../error.js";
-import { type Place, placeIn } from "../place.js";
+import { stretchIn } from "../place.js";
+import { Unread } from "./problems.js";
 import { offsetInScalar, offsetsInScalar } from "./scalar-offset.js";
 import type { Tree } from "./tree.js";
 
@@ -28,8 +30,40 @@ function spot(tree: Tree, path: Path, node: Node | null, key?: Node): Spot {
   return key === undefined ? { tree, path, node: value } : { tree, path, node: value, key };
 }
 
-/** The keys of a section with their values, in the order of the text; none when it is no section. */
+/** Leaves a value out of what is read: `at`, `items` and `entries` know it no more. */
+export function leaveOut({ path, tree }: Spot): void {
+  tree.problems.left.add(wayKey(path));
+}
+
+function wayKey(path: Path): string {
+  return JSON.stringify(path);
+}
+
+/** Whether a value is left out of what is read, for a problem that is told. */
+export function isLeftOut({ path, tree }: Spot): boolean {
+  const { left } = tree.problems;
+  return left.size > 0 && left.has(wayKey(path));
+}
+
+/** Whether every key of a section can be read, or every one of some. */
+export function isWhole(of: Spot, names?: readonly string[]): boolean {
+  return allEntries(of).every(([name, value]) => !isLeftOut(value) || names?.includes(name) === false);
+}
+
+/** The keys of a section that can be read, each once, with their values; none when it is no section. */
 export function entries(of: Spot): readonly (readonly [key: string, value: Spot])[] {
+  const all = allEntries(of);
+  if (of.tree.problems.found.length === 0) return all;
+  const seen = new Set<string>();
+  return all.filter(([name, value]) => {
+    const again = seen.has(name);
+    seen.add(name);
+    return !again && !isLeftOut(value);
+  });
+}
+
+/** The keys of a section with their values as they stand, in the order of the text; none when it is no section. */
+export function allEntries(of: Spot): readonly (readonly [key: string, value: Spot])[] {
   if (!isMap<Node, Node | null>(of.node)) return [];
   return of.node.items.map(({ key, value }) => {
     const name = keyText(key);
@@ -43,15 +77,32 @@ function keyText(key: Node | null): string {
   return typeof key.value === "string" ? key.value : (key.source ?? String(key.value));
 }
 
-/** The value under a key; undefined when the section has no such key. */
+/** The value under a key; undefined when the section has no such key that can be read. */
 export function at(of: Spot, name: string): Spot | undefined {
   if (!isMap<Node, Node | null>(of.node)) return undefined;
   const pair = of.node.items.find(({ key }) => keyText(key) === name);
-  return pair === undefined ? undefined : spot(of.tree, [...of.path, name], pair.value, pair.key);
+  if (pair === undefined) return undefined;
+  const value = spot(of.tree, [...of.path, name], pair.value, pair.key);
+  return isLeftOut(value) ? undefined : value;
 }
 
-/** The entries of a list; none when it is no list. */
+/**
+ * The value under a key that its section must have.
+ * @throws {Unread} when it is not there, or cannot be read: that is told already
+ */
+export function need(of: Spot | undefined, name: string): Spot {
+  const value = of === undefined ? undefined : at(of, name);
+  if (value === undefined) throw new Unread();
+  return value;
+}
+
+/** The entries of a list that can be read; none when it is no list. */
 export function items(of: Spot): readonly Spot[] {
+  return allItems(of).filter((item) => !isLeftOut(item));
+}
+
+/** The entries of a list as they stand; none when it is no list. */
+export function allItems(of: Spot): readonly Spot[] {
   if (!isSeq<Node | null>(of.node)) return [];
   return of.node.items.map((node, i) => spot(of.tree, [...of.path, i], node));
 }
@@ -106,39 +157,72 @@ export function wayTo(path: Path): string {
   );
 }
 
-/** Where a value stands: a text or number where it begins, anything else at its key. */
-export function placeOf(of: Spot): Place {
-  const { tree, node, key } = of;
+/** Where a value stands: a text, a number or an entry of a list as a whole, anything else at its key. */
+export function placeOf(of: Spot): Range {
+  const { node, key } = of;
   const plain = isScalar(node) && node.value !== null;
-  const offset = (plain || key === undefined ? node : key)?.range?.[0] ?? 0;
-  return placeIn(tree.starts, offset);
+  const [from = 0, to = from] = (plain || key === undefined ? node : key)?.range ?? [];
+  return rangeIn(of.tree, from, of.path.length > 0 ? to : from);
 }
 
-/** The place of the character `index` (from 0) of a text value. */
-function placeInText(of: Spot, index: number): Place {
-  if (!isScalar(of.node)) return placeOf(of);
-  return placeIn(of.tree.starts, offsetInScalar(of.node, of.tree.text, index));
+/** Where the whole of a value stands, a section or a list from its first sign to its last. */
+export function wholeOf({ key, node, tree }: Spot): Range {
+  const [from = 0, to = from] = (node ?? key)?.range ?? [];
+  return rangeIn(tree, from, to);
 }
 
-/** The places of characters of a text value that are no blanks; `indexes` from 0, ascending. */
-export function placesInText(of: Spot, indexes: readonly number[]): readonly Place[] {
+/** Where the key of a value stands; undefined at the top and in lists. */
+export function keyOf({ key, tree }: Spot): Range | undefined {
+  const [from, to] = key?.range ?? [];
+  return from === undefined || to === undefined ? undefined : rangeIn(tree, from, to);
+}
+
+/** From an offset up to another, without the blanks and line ends before the latter. */
+function rangeIn({ file, starts, text }: Tree, from: number, to: number): Range {
+  const solid = from + text.slice(from, to).trimEnd().length;
+  return { file, ...stretchIn(starts, from, solid) };
+}
+
+/** The piece of a text value from the character `from` (from 0) up to `to`. */
+function placeInText(of: Spot, from: number, to: number): Range {
   const { node, tree } = of;
-  if (!isScalar(node)) return indexes.map(() => placeOf(of));
-  return offsetsInScalar(node, tree.text, indexes).map((offset) => placeIn(tree.starts, offset));
+  if (!isScalar(node)) return placeOf(of);
+  const begins = offsetInScalar(node, tree.text, from);
+  const last = to - 1 > from ? offsetInScalar(node, tree.text, to - 1) : begins;
+  const end = Math.min(Math.max(begins, last) + (to > from ? 1 : 0), tree.text.length);
+  return { file: tree.file, ...stretchIn(tree.starts, begins, end) };
 }
 
-/** The error that says what is wrong with a value, at its place or at the character `index` (from 0) of its text. */
-export function wrong(of: Spot, code: FileErrorCode, sentence: string, index?: number): FileError {
-  const place = index === undefined ? placeOf(of) : placeInText(of, index);
+/** A piece of a text value: from the character `from` (from 0) up to `to`. */
+export interface Piece {
+  readonly from: number;
+  readonly to: number;
+}
+
+/** The places of pieces of a text value that begin and end with no blank, in their order and apart. */
+export function placesInText(of: Spot, pieces: readonly Piece[]): readonly Range[] {
+  const { node, tree } = of;
+  if (!isScalar(node)) return pieces.map(() => placeOf(of));
+  const marks = pieces.flatMap(({ from, to }) => [from, Math.max(from, to - 1)]);
+  const offsets = offsetsInScalar(node, tree.text, marks);
+  return pieces.map((_, i) => ({
+    file: tree.file,
+    ...stretchIn(tree.starts, offsets[2 * i]!, offsets[2 * i + 1]! + 1),
+  }));
+}
+
+/** The error that says what is wrong with a value, at its place or at a piece of its text. */
+export function wrong(of: Spot, code: FileErrorCode, sentence: string, piece?: Piece): FileError {
+  const place = piece === undefined ? placeOf(of) : placeInText(of, piece.from, piece.to);
   return new FileError(code, sentence, of.tree.file, place);
 }
 
-/** The place of the value at the end of a path; undefined when the document has none there. */
-export function placeAt(tree: Tree, path: Path): Place | undefined {
+/** The value at the end of a path; undefined when the document has none there. */
+export function spotAt(tree: Tree, path: Path): Spot | undefined {
   let here: Spot | undefined = root(tree);
   for (const step of path) {
     here = typeof step === "string" ? at(here, step) : item(here, step);
     if (here === undefined) return undefined;
   }
-  return placeOf(here);
+  return here;
 }

@@ -11,9 +11,10 @@ import {
   type YAMLError,
 } from "yaml";
 import { FileError, type FileErrorCode } from "../error.js";
-import { lineStarts, placeIn, top } from "../place.js";
+import { lineStarts, stretchIn, top } from "../place.js";
 import { largestFile } from "../text.js";
 import { aliasGrowth } from "./alias-growth.js";
+import { noProblems, type Problems, tell } from "./problems.js";
 import { isUnclosedQuote, noMark, sentenceOf } from "./yaml-errors.js";
 
 /** How deep the parser may stack lists and sections in one another; a recipe takes 20. */
@@ -31,31 +32,63 @@ export interface Tree {
   readonly starts: readonly number[];
   /** What each alias of the document stands for. */
   readonly aliases: ReadonlyMap<Node, Node>;
+  /** What is wrong with the text, as far as it is known: at first the faults of YAML. */
+  readonly problems: Problems;
 }
 
 /**
- * Reads a text as one YAML 1.2 document. Time and memory are linear in the text; aliases are not copied out.
- * @throws {FileError} `not-yaml`, `two-documents`, `too-deep`, `too-many-parts`, `too-large`, `empty`
+ * Reads a text as one YAML 1.2 document. Time and memory are linear in the text; aliases are not copied out. Faults that
+ * leave a document to be read are told in its `problems`.
+ * @throws {FileError} `not-yaml` for another version of YAML, `too-deep`, `too-many-parts`, `too-large`, `empty`
  */
 export function readTree(text: string, file: string): Tree {
   // A carriage return alone ends a line too, which the parser does not know; the length stays the same.
   const source = text.replace(/\r(?!\n)/g, "\n");
   const starts = lineStarts(source);
-  const refusal = (code: FileErrorCode, sentence: string, offset: number) =>
-    new FileError(code, sentence, file, placeIn(starts, offset));
+  const refusal: Refusal = (code, sentence, from, to = from) =>
+    new FileError(
+      code,
+      sentence,
+      file,
+      stretchIn(starts, Math.min(from, source.length), Math.min(to, source.length)),
+    );
 
-  const document = compose(source, refusal);
+  const problems = noProblems();
+  const { document, second } = compose(source, refusal);
   // What the parser only warns of, a tag or a directive it does not know, has no meaning in a recipe either.
-  const error = [...document.errors, ...document.warnings].sort((a, b) => a.pos[0] - b.pos[0])[0];
-  if (error !== undefined) throw refusal("not-yaml", sentenceOf(error), openingOf(error, document));
+  for (const error of ownFaults([...document.errors, ...document.warnings])) {
+    const from = openingOf(error, document);
+    tell(problems, refusal("not-yaml", sentenceOf(error), from, error.pos[1]));
+  }
   const { version } = document.directives.yaml;
   if (version !== "1.2") {
     throw refusal("not-yaml", `this says that it is YAML ${version}; a recipe is YAML 1.2`, 0);
   }
-  if (document.contents === null || (isScalar(document.contents) && document.contents.source === "")) {
+  const isEmpty =
+    document.contents === null || (isScalar(document.contents) && document.contents.source === "");
+  if (isEmpty && problems.found.length === 0) {
     throw new FileError("empty", "the file holds nothing but comments", file, top);
   }
-  return { file, text: source, document, starts, aliases: findAliases(document, refusal) };
+  const aliases = findAliases(document, source, refusal, (fault) => {
+    // Of some type marks the parser has told already.
+    const isTold = problems.found.some(
+      ({ offset, sentence }) => offset === fault.place.offset && sentence === fault.sentence,
+    );
+    if (!isTold) tell(problems, fault);
+  });
+  if (second !== undefined) tell(problems, second);
+  return { file, text: source, document, starts, aliases, problems };
+}
+
+/** The faults of YAML in the order of the text, without those that an earlier one brings about. */
+function ownFaults(errors: readonly YAMLError[]): readonly YAMLError[] {
+  const sorted = errors.toSorted((a, b) => a.pos[0] - b.pos[0]);
+  const tab = sorted.findIndex(({ code }) => code === "TAB_AS_INDENT");
+  return sorted.filter(
+    ({ code, pos }, i) =>
+      // Behind a tab no line is where it was meant to be.
+      (tab < 0 || i <= tab || code === "TAB_AS_INDENT") && sorted[i - 1]?.pos[0] !== pos[0],
+  );
 }
 
 /** Where a fault of YAML begins: a text in quotes that is never closed where it is opened. */
@@ -75,20 +108,27 @@ function openingOf(error: YAMLError, document: Document.Parsed): number {
   return opening;
 }
 
-type Refusal = (code: FileErrorCode, sentence: string, offset: number) => FileError;
+type Refusal = (code: FileErrorCode, sentence: string, from: number, to?: number) => FileError;
+
+/** The first document of a text, and what is said of a second. */
+interface Composed {
+  readonly document: Document.Parsed;
+  readonly second: FileError | undefined;
+}
 
 /** Feeds the text to the parser piece by piece, so that what goes over a limit is never built. */
-function compose(source: string, refusal: Refusal): Document.Parsed {
+function compose(source: string, refusal: Refusal): Composed {
   const parser = new Parser();
   const composer = new Composer({ uniqueKeys: false, prettyErrors: false, logLevel: "silent" });
-  let only: Document.Parsed | undefined;
+  let first: Document.Parsed | undefined;
+  let second: FileError | undefined;
   const keep = (documents: Iterable<Document.Parsed>) => {
     for (const document of documents) {
-      if (only !== undefined) {
+      if (first !== undefined) {
         const start = document.contents?.range[0] ?? document.range[0];
-        throw refusal("two-documents", "a second document begins here; a file holds one recipe", start);
+        second ??= refusal("two-documents", "a second document begins here; a file holds one recipe", start);
       }
-      only = document;
+      first ??= document;
     }
   };
 
@@ -106,7 +146,13 @@ function compose(source: string, refusal: Refusal): Document.Parsed {
   }
   for (const token of parser.end()) keep(composer.next(token));
   keep(composer.end(true, source.length));
-  return only!;
+  return { document: first!, second };
+}
+
+/** Where the type mark of a value that begins at an offset begins. */
+function markBefore(source: string, at: number): number {
+  const mark = source.lastIndexOf("!", at);
+  return mark < 0 ? at : mark - (source[mark - 1] === "!" ? 1 : 0);
 }
 
 /** The type marks of plain data; others, such as that of bytes, would make another thing of a text. */
@@ -116,30 +162,42 @@ const plainTag = /^tag:yaml\.org,2002:(?:str|int|float|bool|null|map|seq)$/;
  * What each alias stands for: the last node before it that bears its name. They are not copied out, but what reads the
  * tree walks through them, so together they may come to no more than a file may.
  */
-function findAliases(document: Document.Parsed, refusal: Refusal): ReadonlyMap<Node, Node> {
+function findAliases(
+  document: Document.Parsed,
+  source: string,
+  refusal: Refusal,
+  fault: (error: FileError) => void,
+): ReadonlyMap<Node, Node> {
   const anchors = new Map<string, Node>();
   const aliases = new Map<Node, Node>();
   const grown = aliasGrowth();
   visit(document, {
     Node(_key, node) {
-      if (!isAlias(node) && node.tag !== undefined && !plainTag.test(node.tag)) {
-        throw refusal("not-yaml", noMark, node.range?.[0] ?? 0);
+      const [at, after] = [node.range?.[0] ?? 0, node.range?.[1] ?? 0];
+      if (!isAlias(node)) {
+        if (node.tag !== undefined && !plainTag.test(node.tag)) {
+          const mark = markBefore(source, at);
+          fault(refusal("not-yaml", noMark, mark, Math.max(mark + 1, at)));
+        }
+        if (node.anchor !== undefined) anchors.set(node.anchor, node);
+        return;
       }
-      if (isAlias(node)) {
-        const target = anchors.get(node.source);
-        if (target === undefined) {
-          const sentence = `the alias "*${node.source.slice(0, 40)}" stands for nothing before it`;
-          throw refusal("not-yaml", sentence, node.range?.[0] ?? 0);
-        }
-        const at = node.range?.[0] ?? 0;
-        const [start = 0, end = 0] = target.range ?? [];
-        if (end > at) throw refusal("not-yaml", "an alias stands here within the value it stands for", at);
-        if (grown.add(at, start, end) > largestFile) {
-          const sentence = `with the aliases written out, the file is larger than ${largestFile / 2 ** 20} MiB`;
-          throw refusal("too-large", sentence, at);
-        }
-        aliases.set(node, target);
-      } else if (node.anchor !== undefined) anchors.set(node.anchor, node);
+      const target = anchors.get(node.source);
+      if (target === undefined) {
+        const sentence = `the alias "*${node.source.slice(0, 40)}" stands for nothing before it`;
+        fault(refusal("not-yaml", sentence, at, after));
+        return;
+      }
+      const [start = 0, end = 0] = target.range ?? [];
+      if (end > at) {
+        fault(refusal("not-yaml", "an alias stands here within the value it stands for", at, after));
+        return;
+      }
+      if (grown.add(at, start, end) > largestFile) {
+        const sentence = `with the aliases written out, the file is larger than ${largestFile / 2 ** 20} MiB`;
+        throw refusal("too-large", sentence, at, after);
+      }
+      aliases.set(node, target);
     },
   });
   return aliases;

@@ -1,6 +1,6 @@
 /** The lines of a WIF file: sections in square brackets, keys with values, comments after semicolons. */
 import { FileError } from "../error.js";
-import { lineStarts, type Place, placeIn, top } from "../place.js";
+import { lineStarts, type Stretch, stretchIn, top } from "../place.js";
 
 /** The most lines that are read. */
 const mostLines = 2_000_000;
@@ -26,8 +26,8 @@ export interface Ini {
   readonly file: string;
   /** By name in lower case. */
   readonly sections: ReadonlyMap<string, Section>;
-  /** The place of an offset. */
-  readonly place: (offset: number) => Place;
+  /** The piece of the text from one offset up to another. */
+  readonly place: (from: number, to: number) => Stretch;
 }
 
 /**
@@ -37,7 +37,7 @@ export interface Ini {
  */
 export function readIni(text: string, file: string, known: readonly string[]): Ini {
   const starts = lineStarts(text);
-  const place = (offset: number) => placeIn(starts, offset);
+  const place = (from: number, to: number) => stretchIn(starts, from, to);
   if (starts.length > mostLines) {
     throw new FileError(
       "too-many-parts",
@@ -58,7 +58,8 @@ export function readIni(text: string, file: string, known: readonly string[]): I
       const end = line.indexOf("]", from);
       const name = line.slice(from + 1, end < 0 ? undefined : end).trim();
       if (end < 0 || name === "") {
-        throw new FileError("bad-draft", "a section's name must stand between [ and ]", file, place(offset));
+        const sentence = "a section's name must stand between [ and ]";
+        throw new FileError("bad-draft", sentence, file, place(offset, start + line.length));
       }
       const key = name.toLowerCase();
       const section = sections.get(key) ?? { name, entries: new Map<string, Entry>(), offset };
@@ -76,7 +77,7 @@ export function readIni(text: string, file: string, known: readonly string[]): I
         "bad-draft",
         `this line is no part of a draft; expected ${expected}`,
         file,
-        place(offset),
+        place(offset, start + line.length),
       );
     }
     const key = line.slice(from, equals).trim().toLowerCase();

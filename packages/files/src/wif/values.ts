@@ -10,7 +10,7 @@ export function badValue(
   sentence: string,
   code: FileErrorCode = "bad-draft",
 ): FileError {
-  return new FileError(code, sentence, ini.file, ini.place(entry.offset));
+  return new FileError(code, sentence, ini.file, ini.place(entry.offset, entry.offset + entry.value.length));
 }
 
 /** A value without the comment after it. */

@@ -3,7 +3,14 @@ import { toBooleans, transpose } from "@drawcord/grid";
 import { expand } from "@drawcord/units";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { draftOfRecipe, readRecipe, readWif, shaftDraftOf, withShedding, writeWif } from "../../src/index.js";
+import {
+  draftOfRecipe,
+  readWif,
+  shaftDraftOf,
+  soundRecipe,
+  withShedding,
+  writeWif,
+} from "../../src/index.js";
 import { shaftDrafts, unitDrafts } from "../arbitraries.js";
 import { refusal } from "../refusals.js";
 import { wholeRecipe } from "../samples.js";
@@ -51,7 +58,7 @@ describe("a unit draft as a shaft draft", () => {
   });
 
   it("is refused where it would take more shafts than there are", () => {
-    const { draft } = readRecipe(wholeRecipe, "runner");
+    const { draft } = soundRecipe(wholeRecipe, "runner");
     const { shafts } = shaftDraftOf(draft);
     expect(shaftDraftOf(draft, { mostShafts: shafts }).shafts).toBe(shafts);
     expect(refusal(() => shaftDraftOf(draft, { mostShafts: shafts - 1 }))).toMatchObject({
@@ -62,7 +69,7 @@ describe("a unit draft as a shaft draft", () => {
 });
 
 describe("a recipe as a draft for other programs", () => {
-  const recipe = readRecipe(
+  const recipe = soundRecipe(
     wholeRecipe
       .replace("weft: { count: 16/1 lea, fibre: linen }", 'weft: { count: 16/1 lea, colour: "#556b2f" }')
       .replace("gold: { count: 20 tex x 2 }", 'gold: { count: 20 tex x 2, colour: "#b8860b" }'),
@@ -82,7 +89,7 @@ describe("a recipe as a draft for other programs", () => {
   });
 
   it("leaves out the colours of a system where one has none", () => {
-    expect(draftOfRecipe(readRecipe(wholeRecipe, "runner")).weft.colours).toBeUndefined();
+    expect(draftOfRecipe(soundRecipe(wholeRecipe, "runner")).weft.colours).toBeUndefined();
   });
 });
 

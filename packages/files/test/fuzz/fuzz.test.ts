@@ -9,7 +9,7 @@ import {
   FileError,
   formatRecipe,
   read,
-  readRecipe,
+  soundRecipe,
   starterRecipe,
   writePbm,
   writePng,
@@ -68,7 +68,7 @@ function tryAndKeep(bytes: Uint8Array, name: string, options: { layOut: boolean 
 
 const encode = (text: string) => new TextEncoder().encode(text);
 const moth = fromText("#..#\n.##.\n####");
-const recipe = readRecipe(leastRecipe, "least");
+const recipe = soundRecipe(leastRecipe, "least");
 const blocks = `recipe: 1
 ground: { weave: satin, ends: 5 }
 units: { ends: 5 5 10, threading: (1-2) X }

@@ -1,6 +1,6 @@
 import { groundFromWeave, withSelvedge } from "@drawcord/ground";
 import { describe, expect, it } from "vitest";
-import { readRecipe } from "../../src/index.js";
+import { soundRecipe } from "../../src/index.js";
 
 const recipe = (ground: string, units = 4, picks = 4) => `recipe: 1
 ground: ${ground}
@@ -31,23 +31,23 @@ describe("ground.weave", () => {
     "corkscrew 7",
     "plain with pattern weft",
   ])("takes %s, planned for the recipe's units and rows", (weave) => {
-    const read = readRecipe(recipe(`{ weave: "${weave}" }`, 6, 3), "cloth.yaml");
+    const read = soundRecipe(recipe(`{ weave: "${weave}" }`, 6, 3), "cloth.yaml");
     expect(read.draft.ground).toEqual(groundFromWeave(weave, { unitEnds: 6, picksPerRow: 3 }));
     expect(read.weave).toBe(weave);
   });
 
   it("is counted on the ends that the recipe states", () => {
-    expect(readRecipe(recipe("{ weave: plain, ends: 4 }"), "cloth.yaml").draft.ground.shafts).toBe(4);
-    expect(readRecipe(recipe("{ weave: satin, ends: 8 }"), "cloth.yaml").draft.ground).toEqual(
+    expect(soundRecipe(recipe("{ weave: plain, ends: 4 }"), "cloth.yaml").draft.ground.shafts).toBe(4);
+    expect(soundRecipe(recipe("{ weave: satin, ends: 8 }"), "cloth.yaml").draft.ground).toEqual(
       groundFromWeave("satin 8", { unitEnds: 4, picksPerRow: 4 }),
     );
-    expect(() => readRecipe(recipe("{ weave: twill 1/4, ends: 4 }"), "cloth.yaml")).toThrow(
+    expect(() => soundRecipe(recipe("{ weave: twill 1/4, ends: 4 }"), "cloth.yaml")).toThrow(
       "twill 1/4 is woven on 5 ends, not on 4; leave the ends out, or give a weave that adds up to 4",
     );
   });
 
   it("may have selvedges in a weave of their own, on shafts behind the ground's", () => {
-    const { draft } = readRecipe(
+    const { draft } = soundRecipe(
       recipe("{ weave: broken twill, selvedge: { weave: plain, ends: 6 } }"),
       "cloth.yaml",
     );
@@ -59,10 +59,10 @@ describe("ground.weave", () => {
 
   it("takes selvedges in a weave or end by end, not both", () => {
     const both = recipe("{ weave: plain, selvedge: { weave: plain, left: 1 2 } }");
-    expect(() => readRecipe(both, "cloth.yaml")).toThrow(
+    expect(() => soundRecipe(both, "cloth.yaml")).toThrow(
       "ground.selvedge.left names shafts end by end; a selvedge in a weave brings its own",
     );
     const counted = recipe("{ weave: plain, selvedge: { left: 1 2, ends: 2 } }");
-    expect(() => readRecipe(counted, "cloth.yaml")).toThrow(/ground\.selvedge/);
+    expect(() => soundRecipe(counted, "cloth.yaml")).toThrow(/ground\.selvedge/);
   });
 });

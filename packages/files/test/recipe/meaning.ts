@@ -1,12 +1,10 @@
-import { FileError, type Recipe, readRecipe } from "../../src/index.js";
+import { FileError, type Recipe, soundRecipe } from "../../src/index.js";
 
 /** What a recipe says, without where it says it; undefined when it cannot be read. */
-export function meaning(
-  text: string | Uint8Array,
-): Omit<Recipe, "place" | "rowPlaces" | "unitPlaces"> | undefined {
+export function meaning(text: string | Uint8Array): Omit<Recipe, "text"> | undefined {
   try {
-    const recipe = readRecipe(text, "recipe");
-    const { place: _place, rowPlaces: _rows, unitPlaces: _units, yarns, stated, cloth, ...rest } = recipe;
+    const recipe = soundRecipe(text, "recipe");
+    const { text: _text, yarns, stated, cloth, ...rest } = recipe;
     const placeless = <T extends { line: number; column: number }>(value: T) => ({
       ...value,
       line: 0,

@@ -1,7 +1,8 @@
 import { parseRows, printThreading } from "@drawcord/units";
 import { array, assert, constantFrom, integer, property } from "fast-check";
 import { describe, expect, it } from "vitest";
-import { readRecipe } from "../../src/recipe/read.js";
+import { placesOf } from "../../src/recipe/places.js";
+import { soundRecipe } from "../../src/recipe/read.js";
 
 const recipeOf = (lifts: string, threading = "1-4") =>
   `recipe: 1
@@ -16,8 +17,8 @@ ${lifts}`;
 /** The text of each row from its place to the end of the line. */
 function rowTexts(text: string): readonly string[] {
   const lines = text.split("\n");
-  return readRecipe(text, "x")
-    .rowPlaces()
+  return placesOf(soundRecipe(text, "x"))
+    .rows()
     .map(({ column, line }) => lines[line - 1]!.slice(column - 1));
 }
 
@@ -82,7 +83,7 @@ describe("the place of a row of the lift plan", () => {
           `  blocks:\n    a: { rows: ${JSON.stringify(a)} }\n    b:\n      rows:\n${b.map((row) => `        - ${row}\n`).join("")}  order: ${JSON.stringify(parts)}\n`,
         );
         const written = rowTexts(text).map((row) => /^"?([\d\s*-]+|none(?: \*\d)?)/.exec(row)![1]!);
-        expect(written.map((row) => parseRows(row)[0])).toEqual(readRecipe(text, "x").draft.lifts);
+        expect(written.map((row) => parseRows(row)[0])).toEqual(soundRecipe(text, "x").draft.lifts);
       }),
     );
   });
@@ -101,8 +102,8 @@ describe("the place of a unit", () => {
           `>-\n    (${printThreading(units).replaceAll(" ", "\n    ")})*${times}`,
         );
         const lines = text.split("\n");
-        const recipe = readRecipe(text, "x");
-        const places = recipe.unitPlaces();
+        const recipe = soundRecipe(text, "x");
+        const places = placesOf(recipe).units();
         expect(places).toHaveLength(recipe.draft.threading.length);
         recipe.draft.threading.forEach((unit, i) => {
           const { column, line } = places[i]!;

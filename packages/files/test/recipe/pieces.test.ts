@@ -10,9 +10,10 @@ import {
   drawdownOfRecipe,
   FileError,
   formatRecipe,
+  placesOf,
   type Recipe,
-  readRecipe,
   readWif,
+  soundRecipe,
   writeRecipe,
   writeWif,
 } from "../../src/index.js";
@@ -29,7 +30,7 @@ const yarns = `yarns:
   madder: { count: 16/2 Ne }
   gold: { count: 20/2 Ne }
 `;
-const read = (text: string): Recipe => readRecipe(text, "test");
+const read = (text: string): Recipe => soundRecipe(text, "test");
 const refusal = (text: string): string => {
   try {
     read(text);
@@ -60,7 +61,11 @@ describe("pieces on one warp", () => {
         );
         expect(piece.draft).toEqual(plain.draft);
         expect(piece.pieces[0]!.wefts).toEqual(plain.pieces[0]!.wefts);
-        expect(piece.rowPlaces().map(({ line }) => line)).toEqual(plain.rowPlaces().map(({ line }) => line));
+        const linesOf = (recipe: Recipe) =>
+          placesOf(recipe)
+            .rows()
+            .map(({ line }) => line);
+        expect(linesOf(piece)).toEqual(linesOf(plain));
       }),
       { numRuns: 40 },
     );

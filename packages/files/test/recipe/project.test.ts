@@ -2,13 +2,13 @@ import { draftSize } from "@drawcord/units";
 import { interlacing, plan, quantity } from "@drawcord/yarn";
 import { expect, it } from "vitest";
 import { projectOf } from "../../src/project.js";
-import { readRecipe } from "../../src/recipe/read.js";
+import { soundRecipe } from "../../src/recipe/read.js";
 import { leastRecipe, wholeRecipe } from "../samples.js";
 
-const whole = readRecipe(wholeRecipe, "whole");
+const whole = soundRecipe(wholeRecipe, "whole");
 
 it("the least recipe makes a project of ends, picks and units alone", () => {
-  const { ground, ...rest } = projectOf(readRecipe(leastRecipe, "least"));
+  const { ground, ...rest } = projectOf(soundRecipe(leastRecipe, "least"));
   expect(interlacing(ground!).warp).toEqual({ threads: 2, intersections: 2 });
   expect(rest).toEqual({
     ends: 4,
@@ -61,7 +61,7 @@ it("wefts are counted as they are really woven: in this treadling every third of
 
 it("the ground is the weave where nothing is drawn, and picks of a pattern weft are no part of it", () => {
   const ground = (steps: string) =>
-    projectOf(readRecipe(leastRecipe.replace(/steps: \[.*\]/, `steps: [${steps}]`), "ground")).ground;
+    projectOf(soundRecipe(leastRecipe.replace(/steps: \[.*\]/, `steps: [${steps}]`), "ground")).ground;
   const tabby = "{ raise: 1, sink: 2 }, { raise: 2, sink: 1 }";
   const pattern = "{ raise: none, sink: none, weft: gold }";
   expect(interlacing(ground(tabby)!)).toEqual(interlacing(ground(`${pattern}, ${tabby}, ${pattern}`)!));
@@ -73,7 +73,7 @@ it("a treadling that is cut short at the end of the cloth counts pick by pick", 
     "{ raise: 2, sink: 1 }",
     "{ raise: 2, sink: 1, weft: gold }, { raise: 1, sink: 2, weft: gold }",
   );
-  const recipe = readRecipe(text, "three steps, four picks");
+  const recipe = soundRecipe(text, "three steps, four picks");
   const names = Array.from(
     { length: draftSize(recipe.draft).picks },
     (_, pick) => recipe.draft.ground.steps[pick % 3]!.weft ?? "weft",
@@ -85,7 +85,7 @@ it("a treadling that is cut short at the end of the cloth counts pick by pick", 
 
 it("a warp that is wound already makes the pieces", () => {
   const text = wholeRecipe.replace("project: { pieces: 4,", "project: { warp: 6 yd,");
-  const found = plan(projectOf(readRecipe(text, "wound")));
+  const found = plan(projectOf(soundRecipe(text, "wound")));
   expect(found.warpLength).toEqual(quantity(6, "yd"));
   expect(found.pieces.value).toBeGreaterThan(1);
 });

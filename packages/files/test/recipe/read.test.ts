@@ -1,11 +1,11 @@
 import { groundFromWeave } from "@drawcord/ground";
 import { parseThreading } from "@drawcord/units";
 import { describe, expect, it } from "vitest";
-import { readRecipe } from "../../src/index.js";
+import { placesOf, soundRecipe } from "../../src/index.js";
 import { leastRecipe, wholeRecipe } from "../samples.js";
 
 describe("a recipe with every section", () => {
-  const recipe = readRecipe(wholeRecipe, "runner.recipe.yaml");
+  const recipe = soundRecipe(wholeRecipe, "runner.recipe.yaml");
 
   it("is titled and has its file's name", () => {
     expect(recipe.title).toBe("Moth and lantern runner");
@@ -27,7 +27,7 @@ describe("a recipe with every section", () => {
     });
     expect(piece!.wefts).toEqual(["weft", "weft", "gold", "weft"]);
     expect(recipe.warp).toEqual(["warp"]);
-    expect(readRecipe(leastRecipe, "least").pieces).toMatchObject([{ name: "", count: 1 }]);
+    expect(soundRecipe(leastRecipe, "least").pieces).toMatchObject([{ name: "", count: 1 }]);
   });
 
   it("has its ground step by step, and selvedges on ground shafts of their own", () => {
@@ -92,7 +92,7 @@ describe("a recipe with every section", () => {
   });
 
   it("points at the place of any value in the text", () => {
-    const { place } = recipe;
+    const { at: place } = placesOf(recipe);
     const at = (path: readonly (string | number)[]) => {
       const found = place(path);
       return found && wholeRecipe.split("\n")[found.line - 1]?.slice(found.column - 1);
@@ -110,7 +110,7 @@ describe("a recipe with every section", () => {
 
 describe("a recipe", () => {
   it("takes what is left out as not known", () => {
-    const recipe = readRecipe(leastRecipe, "least");
+    const recipe = soundRecipe(leastRecipe, "least");
     expect(recipe.title).toBeUndefined();
     expect(recipe.yarns).toEqual([]);
     expect(recipe.cloth).toEqual({});
@@ -124,8 +124,8 @@ describe("a recipe", () => {
     ["bytes with a byte order mark", new TextEncoder().encode(`\uFEFF${wholeRecipe}`)],
     ["tabs where YAML allows them", wholeRecipe.replace("title: ", "title:\t")],
   ])("is the same with %s", (_what, source) => {
-    const { place: _place, ...read } = readRecipe(source, "runner");
-    const { place: _other, ...plain } = readRecipe(wholeRecipe, "runner");
+    const read = soundRecipe(source, "runner");
+    const plain = soundRecipe(wholeRecipe, "runner");
     expect(read.draft).toEqual(plain.draft);
     expect(read.stated).toEqual(plain.stated);
     expect(read.title).toBe(plain.title);
@@ -133,7 +133,7 @@ describe("a recipe", () => {
 
   it("may give its rows a line each in one text, or as a list, or as a picture", () => {
     const withLifts = (lifts: string) =>
-      readRecipe(leastRecipe.replace(/lifts:.*\n/, `lifts:\n  picks: 2\n  ${lifts}\n`), "rows").draft.lifts;
+      soundRecipe(leastRecipe.replace(/lifts:.*\n/, `lifts:\n  picks: 2\n  ${lifts}\n`), "rows").draft.lifts;
     const rows = [[1, 2], [1, 2], [], [2]];
     expect(withLifts("rows: |\n    1 2 *2\n\n    none\n    2")).toEqual(rows);
     expect(withLifts("rows:\n    - 1-2*2\n    - none\n    - 2")).toEqual(rows);
@@ -142,14 +142,14 @@ describe("a recipe", () => {
 
   it("may give each unit its ends and each row its picks", () => {
     const counted = leastRecipe.replace("{ ends: 2,", "{ ends: 4 3,").replace("picks: 2,", "picks: [8, 2],");
-    const { draft } = readRecipe(counted, "counted");
+    const { draft } = soundRecipe(counted, "counted");
     expect(draft.unitEnds).toEqual([4, 3]);
     expect(draft.picksPerRow).toEqual([8, 2]);
   });
 
   it("may name a value once and use it again", () => {
     const named = leastRecipe.replace("rows: [1, 2]", "rows: [&both 1 2, none, *both]");
-    expect(readRecipe(named, "named").draft.lifts).toEqual([[1, 2], [], [1, 2]]);
+    expect(soundRecipe(named, "named").draft.lifts).toEqual([[1, 2], [], [1, 2]]);
   });
 
   it("may change its blocks by the words of the trade, and mirrors on all shafts where none are named", () => {
@@ -163,7 +163,7 @@ describe("a recipe", () => {
     - moth exchanged on 2
     - moth *2 every-other turned on 1-2
 `;
-    const read = readRecipe(leastRecipe.replace(/lifts:.*\n/, lifts), "blocks").draft.lifts;
+    const read = soundRecipe(leastRecipe.replace(/lifts:.*\n/, lifts), "blocks").draft.lifts;
     expect(read.map((row) => row.join(" ") || "none")).toEqual([
       ...["1 2", "1"],
       ...["none", "none"],
@@ -178,7 +178,7 @@ describe("a recipe", () => {
       .replace(/ground:.*\n/, "ground: { weave: broken twill, ends: 4 }\n")
       .replace("{ ends: 2,", "{ ends: 4 8,")
       .replace("picks: 2,", "picks: 4,");
-    const recipe = readRecipe(named, "named");
+    const recipe = soundRecipe(named, "named");
     expect(recipe.weave).toBe("broken twill");
     expect(recipe.draft.ground).toEqual(
       groundFromWeave("broken twill", { ends: 4, unitEnds: 4, picksPerRow: 4 }),

@@ -1,7 +1,7 @@
 import { expand, type UnitDraft } from "@drawcord/units";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { readRecipe, reviseDraft, starterRecipe } from "../../src/index.js";
+import { reviseDraft, soundRecipe, starterRecipe } from "../../src/index.js";
 
 const listed = `# loom 3
 recipe: 1
@@ -42,7 +42,7 @@ lifts:
     #..
 # the end
 `;
-const draftIn = (text: string) => readRecipe(text, "r").draft;
+const draftIn = (text: string) => soundRecipe(text, "r").draft;
 const lines = (text: string) => text.split("\n");
 /** The lines of a text that another has not. */
 const changed = (before: string, after: string) =>

@@ -5,8 +5,8 @@ import {
   FileError,
   type Path,
   type RecipeValue,
-  readRecipe,
   reviseRecipe,
+  soundRecipe,
   starterRecipe,
 } from "../../src/index.js";
 import { refusal } from "../refusals.js";
@@ -127,7 +127,7 @@ describe("a recipe revised", () => {
     expect(revised).toBe(
       "recipe: 1\nground:\n  weave: broken twill # four ends\n  ends: 4\n  # and no more\nunits: { ends: 4, threading: 1, static: 10 }\nlifts:\n  picks: 4\n  rows:\n    - none\n    - 1\n    - 1\nlimits: { float: { warp: 7 }, open-cuts: 2 % }\n",
     );
-    expect(readRecipe(revised, "short").draft.lifts).toEqual([[], [1], [1]]);
+    expect(soundRecipe(revised, "short").draft.lifts).toEqual([[], [1], [1]]);
   });
 
   it("is refused where the change cannot stand, and nothing is lost", () => {

@@ -14,10 +14,10 @@ const bySchema = ajv.compile(recipeSchema);
 
 /** Whether the reader accepts the shape of a document. */
 function byReader(document: Json): boolean {
-  const text = stringify(document);
   try {
-    checkShape(root(readTree(text, "slip")), recipeSchema);
-    return true;
+    const tree = readTree(stringify(document), "slip");
+    checkShape(root(tree), recipeSchema);
+    return tree.problems.found.length === 0;
   } catch (error) {
     if (error instanceof FileError) return false;
     throw error;

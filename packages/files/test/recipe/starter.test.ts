@@ -1,5 +1,5 @@
 import { expect, it } from "vitest";
-import { formatRecipe, readRecipe, starterRecipe } from "../../src/index.js";
+import { formatRecipe, soundRecipe, starterRecipe } from "../../src/index.js";
 
 it("the starter recipe is laid out as recipes are", () => {
   expect(formatRecipe(starterRecipe(), "starter")).toBe(starterRecipe());
@@ -8,6 +8,6 @@ it("the starter recipe is laid out as recipes are", () => {
 it.each(["Moth: and lantern", "# moth", '"moth"', "true", "1905", "moth\nlimits: {}"])(
   "may be titled %j",
   (title) => {
-    expect(readRecipe(starterRecipe(title), "starter").title).toBe(title);
+    expect(soundRecipe(starterRecipe(title), "starter").title).toBe(title);
   },
 );

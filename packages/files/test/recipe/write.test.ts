@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { expect, it } from "vitest";
 import { parse, stringify } from "yaml";
-import { readRecipe, starterRecipe, writeRecipe } from "../../src/index.js";
+import { soundRecipe, starterRecipe, writeRecipe } from "../../src/index.js";
 import { type Json, slips, unitDrafts } from "../arbitraries.js";
 import { refusal } from "../refusals.js";
 import { leastRecipe, wholeRecipe } from "../samples.js";
@@ -18,9 +18,9 @@ it("a recipe written reads back as the same", () => {
       const said = meaning(text);
       if (said === undefined) return;
       written++;
-      const again = writeRecipe(readRecipe(text, "recipe"));
+      const again = writeRecipe(soundRecipe(text, "recipe"));
       expect(meaning(again)).toEqual(said);
-      expect(writeRecipe(readRecipe(again, "recipe"))).toBe(again);
+      expect(writeRecipe(soundRecipe(again, "recipe"))).toBe(again);
     }),
     { numRuns: 200 },
   );
@@ -28,11 +28,11 @@ it("a recipe written reads back as the same", () => {
 });
 
 it.each([wholeRecipe, leastRecipe, starterRecipe()])("whole recipes do: %#", (text) => {
-  expect(meaning(writeRecipe(readRecipe(text, "recipe")))).toEqual(meaning(text));
+  expect(meaning(writeRecipe(soundRecipe(text, "recipe")))).toEqual(meaning(text));
 });
 
 it("any draft goes through a recipe unchanged", () => {
-  const { draft: _, ...around } = readRecipe(leastRecipe, "least");
+  const { draft: _, ...around } = soundRecipe(leastRecipe, "least");
   const counted = fc.tuple(
     unitDrafts(),
     fc.boolean(),
@@ -47,20 +47,20 @@ it("any draft goes through a recipe unchanged", () => {
             picksPerRow: plain.lifts.map((_, i) => numbers[i]!),
           }
         : plain;
-      expect(readRecipe(writeRecipe({ ...around, draft }), "again").draft).toEqual(draft);
+      expect(soundRecipe(writeRecipe({ ...around, draft }), "again").draft).toEqual(draft);
     }),
     { numRuns: 100 },
   );
 });
 
 it("a ground keeps its name where its name gives it", () => {
-  expect(writeRecipe(readRecipe(starterRecipe(), "starter"))).toMatch(/ground:\n {2}weave: broken twill\n/);
-  const other = readRecipe(leastRecipe, "least");
+  expect(writeRecipe(soundRecipe(starterRecipe(), "starter"))).toMatch(/ground:\n {2}weave: broken twill\n/);
+  const other = soundRecipe(leastRecipe, "least");
   expect(writeRecipe({ ...other, weave: "satin 8" })).toMatch(/ground:\n {2}shafts: 2\n/);
 });
 
 it("what no recipe may hold is refused", () => {
-  const recipe = readRecipe(leastRecipe, "least");
+  const recipe = soundRecipe(leastRecipe, "least");
   expect(refusal(() => writeRecipe({ ...recipe, title: "moth\u001b[2J" })).sentence).toBe(
     "the text holds the control character U+001B",
   );

@@ -20,7 +20,7 @@ export interface FollowOptions {
 
 /**
  * What a page for the loom knows of a recipe.
- * @param recipe a recipe as `readRecipe` gives it
+ * @param recipe a recipe as `soundRecipe` gives it
  * @param options what is said before the first pick
  * @throws {FollowError} `too-long` past 100,000 rows in all pieces together
  * @throws {UnitsError} for a draft that cannot be worked out

@@ -1,5 +1,6 @@
 /** The chunks of a PNG file (ISO/IEC 15948): length, type, data and check sum, one after another. */
 import { FileError } from "../../error.js";
+import { stretchIn } from "../../place.js";
 import { crc32 } from "./crc.js";
 
 const signature = [0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a];
@@ -19,7 +20,8 @@ interface Chunk {
 
 /** The error of a PNG file; its place is the byte, as a column of line 1. */
 export function badPng(file: string, sentence: string, offset = 0): FileError {
-  return new FileError("bad-chart", sentence, file, { line: 1, column: offset + 1 });
+  // A picture has no lines: the byte is the column.
+  return new FileError("bad-chart", sentence, file, stretchIn([0], offset, offset));
 }
 
 /**

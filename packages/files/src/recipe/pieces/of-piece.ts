@@ -5,12 +5,11 @@ import type { Recipe } from "../types.js";
  * @param recipe a recipe that was read
  * @param name the name of the piece
  * @returns undefined where no piece has this name
- * @example recipeOfPiece(readRecipe(text, "least"), "moths") // undefined
+ * @example recipeOfPiece(soundRecipe(text, "least"), "moths") // undefined
  */
 export function recipeOfPiece(recipe: Recipe, name: string): Recipe | undefined {
-  const place = recipe.pieces.findIndex((piece) => piece.name === name);
-  const piece = recipe.pieces[place];
+  const piece = recipe.pieces.find((one) => one.name === name);
   if (piece === undefined) return undefined;
   const { draft, limits } = piece;
-  return { ...recipe, pieces: [piece], draft, limits, rowPlaces: () => recipe.rowPlaces(place) };
+  return { ...recipe, pieces: [piece], draft, limits };
 }

@@ -13,16 +13,17 @@ import {
 } from "@drawcord/units";
 import type { FileError } from "../../error.js";
 import { printable } from "../../printable.js";
-import { items, type Spot, wayTo, wrong } from "../../tree/spot.js";
+import { attempt, Unread } from "../../tree/problems.js";
+import { allItems, isLeftOut, type Spot, wayTo, wrong } from "../../tree/spot.js";
 import { notation, notationError } from "../notation.js";
 
-/** The rows of every block by its name. */
-export type Blocks = ReadonlyMap<string, readonly ShaftSet[]>;
+/** The rows of every block by its name; undefined of a block that cannot be read. */
+export type Blocks = ReadonlyMap<string, readonly ShaftSet[] | undefined>;
 
 /** Blocks put together. */
 export interface Woven {
   readonly lifts: readonly ShaftSet[];
-  /** The lines of the order, each with its number of repeats. */
+  /** The lines of the order, each with its number of repeats; a line that cannot be read weaves nothing. */
   readonly order: readonly WovenBlock[];
   /** Rows that no whole repeat of a block that fills the piece had room in. */
   readonly over: number;
@@ -34,11 +35,14 @@ const mostRows = 1_000_000;
 /** The most that all changes of blocks together may work through: shafts, and rows. */
 const mostWork = 20_000_000;
 
+/** The most shafts that the lines of an order may name for their changes. */
+const mostNamed = 2_000_000;
+
 /**
  * The blocks in their order, each changed as its line says.
  * @param patternShafts how many pattern shafts the units hang on, for changes that name none
  * @param rows the rows that the order is to come to, for a block that fills them; undefined where no length is known
- * @throws {FileError} `bad-notation`, `unknown-block`, `too-large`
+ * @throws {FileError} `too-large`; {Unread} where no line weaves anything
  */
 export function putTogether(
   order: Spot,
@@ -46,28 +50,41 @@ export function putTogether(
   patternShafts: number,
   rows: number | undefined,
 ): Woven {
-  const spots = items(order);
-  const written = spots.map((part) => notation(part, parseWovenBlock));
-  written.forEach((line, i) => {
-    for (const { block } of partsOf(line)) blockNamed(spots[i]!, block, blocks);
+  const { problems } = order.tree;
+  const spots = allItems(order);
+  let named = 0;
+  const written = spots.map((part) => {
+    const line = isLeftOut(part) ? undefined : attempt(problems, () => readLine(part, blocks));
+    // Told before the lines after it are taken apart: shafts of a change are many from few letters.
+    named += line === undefined ? 0 : shaftsNamed(line);
+    if (named > mostNamed) throw tooLarge(part, `the lines of the order name more than ${mostNamed} shafts`);
+    return line ?? nothing;
   });
-  const { order: lines, over } = filled(order, written, blocks, rows);
+  const { order: lines, over } = attempt(problems, () => filled(spots, written, blocks, rows)) ?? {
+    order: written,
+    over: 0,
+  };
   const lifts: ShaftSet[] = [];
   let work = 0;
   lines.forEach((line, i) => {
     const part = spots[i]!;
-    const parts = partsOf(line).map((one) => ({ name: one.block, lifts: changed(part, one) }));
-    const woven =
-      parts.length === 1 ? parts[0]!.lifts : notation(part, () => blocksTogether(parts, line.cutShort));
+    const together = () => {
+      const parts = partsOf(line).map((one) => ({ name: one.block, lifts: changed(part, one) }));
+      return parts.length === 1
+        ? parts[0]!.lifts
+        : notation(part, () => blocksTogether(parts, line.cutShort));
+    };
+    const woven = attempt(problems, together) ?? [];
     if (lifts.length + woven.length > mostRows) {
       throw tooLarge(part, `the lifts come to more than ${mostRows} rows`);
     }
     for (const row of woven) lifts.push(row);
   });
+  if (lifts.length === 0) throw new Unread();
   return { lifts, order: lines, over };
 
   function changed(part: Spot, { block, changes }: ChangedBlock): readonly ShaftSet[] {
-    let now = blocks.get(block)!;
+    let now = blocks.get(block) ?? [];
     for (const change of changes) {
       work += workOf(now, change, patternShafts);
       if (work > mostWork) throw tooLarge(part, `the changes of blocks name more than ${mostWork} shafts`);
@@ -79,13 +96,36 @@ export function putTogether(
   }
 }
 
+/** How many shafts the changes of a line name. */
+function shaftsNamed(line: WovenBlock): number {
+  return partsOf(line).reduce(
+    (sum, { changes }) => sum + changes.reduce((own, change) => own + shaftsOf(change, 0), 0),
+    0,
+  );
+}
+
+/** A line of the order that weaves nothing. */
+const nothing: WovenBlock = { block: "", changes: [] };
+
+/** A line of the order, all of whose blocks are there. */
+function readLine(part: Spot, blocks: Blocks): WovenBlock {
+  const line = notation(part, parseWovenBlock);
+  for (const { block } of partsOf(line)) checkBlock(part, block, blocks);
+  return line;
+}
+
 /** The order with its filling block repeated; what keeps it from that is said at its line. */
-function filled(order: Spot, lines: readonly WovenBlock[], blocks: Blocks, rows: number | undefined) {
+function filled(
+  spots: readonly Spot[],
+  lines: readonly WovenBlock[],
+  blocks: Blocks,
+  rows: number | undefined,
+) {
   try {
-    return filledOrder(lines, (block) => blocks.get(block)!.length, rows);
+    return filledOrder(lines, (block) => blocks.get(block)?.length ?? 0, rows);
   } catch (error) {
     if (!(error instanceof UnitsError)) throw error;
-    const part = items(order)[Number(error.facts["entry"] ?? 1) - 1]!;
+    const part = spots[Number(error.facts["entry"] ?? 1) - 1]!;
     throw notationError(part, error) ?? error;
   }
 }
@@ -94,8 +134,10 @@ function partsOf(line: WovenBlock): readonly ChangedBlock[] {
   return [line, ...(line.beside ?? [])];
 }
 
-function blockNamed(part: Spot, name: string, blocks: Blocks): void {
-  if (blocks.has(name)) return;
+function checkBlock(part: Spot, name: string, blocks: Blocks): void {
+  if (blocks.get(name) !== undefined) return;
+  // What is wrong with the block is told there.
+  if (blocks.has(name)) throw new Unread();
   const known = [...blocks.keys()];
   const meant = nearest(name, known);
   const hint = meant === undefined ? `the blocks are ${known.join(", ")}` : `did you mean "${meant}"?`;

@@ -1,6 +1,7 @@
 /** The yarns of the picks: by piece, by block, and by an order over the picks. */
 import type { UnitDraft, WovenBlock } from "@drawcord/units";
 import { wovenRows } from "@drawcord/units";
+import { attempt } from "../../tree/problems.js";
 import { at, entries, type Spot } from "../../tree/spot.js";
 import { readYarnOrder } from "./yarn-order.js";
 
@@ -8,18 +9,21 @@ import { readYarnOrder } from "./yarn-order.js";
 export type WeftOrders = ReadonlyMap<string, readonly string[]>;
 
 /**
- * The keys `weft` and `wefts` of a piece, a block or the section `colours`.
+ * The keys `weft` and `wefts` of a piece, a block or the section `colours`; an order that cannot be read is told.
  * @param known the yarns that there are
- * @throws {FileError} as `readYarnOrder`
  */
 export function readWeftOrders(section: Spot | undefined, known: readonly string[]): WeftOrders {
   const orders = new Map<string, readonly string[]>();
   if (section === undefined) return orders;
   const weft = at(section, "weft");
-  if (weft !== undefined) orders.set("weft", readYarnOrder(weft, known));
   const others = at(section, "wefts");
-  for (const [name, order] of others === undefined ? [] : entries(others)) {
-    orders.set(name, readYarnOrder(order, known));
+  const written = [
+    ...(weft === undefined ? [] : [["weft", weft] as const]),
+    ...(others === undefined ? [] : entries(others)),
+  ];
+  for (const [name, of] of written) {
+    const order = attempt(of.tree.problems, () => readYarnOrder(of, known));
+    if (order !== undefined) orders.set(name, order);
   }
   return orders;
 }
