@@ -1,7 +1,7 @@
 import { type Cause, type CausesOptions, findCauses, type Written } from "@drawcord/causes";
 import type { CheckOptions, Report } from "@drawcord/check";
-import { type Path, type Place, placesOf, type Recipe, type RecipePlaces } from "@drawcord/files";
-import type { Change } from "@drawcord/units";
+import type { Path, Place, Recipe, RecipePlaces } from "@drawcord/files";
+import type { Change, UnitDraft } from "@drawcord/units";
 
 /** A cause with its place in the text of the recipe. */
 export interface PlacedCause extends Cause {
@@ -15,6 +15,7 @@ export interface PlacedCause extends Cause {
 /** The causes of a recipe, each where it was written, and what was not tried. */
 export function recipeCauses(
   recipe: Recipe,
+  places: RecipePlaces,
   options: CheckOptions,
   report: Report,
   search: Pick<CausesOptions, "seconds" | "signal" | "progress">,
@@ -22,10 +23,8 @@ export function recipeCauses(
   const { causes, untried } = findCauses(recipe.draft, options, {
     ...search,
     report,
-    ...(recipe.text !== "" && { written: writtenRows(recipe) }),
+    written: writtenRows(recipe.draft, places),
   });
-  if (causes.length === 0) return { causes: [], untried };
-  const places = placesOf(recipe);
   return {
     causes: causes.map((cause) => {
       const place = placeOf(cause.changes[0], places);
@@ -36,32 +35,29 @@ export function recipeCauses(
 }
 
 /** The rows that each line of the lifts weaves, in the order in which the lines are first woven. */
-function writtenRows(recipe: Recipe): Written {
+function writtenRows(draft: UnitDraft, places: RecipePlaces): Written {
   const lines = new Map<string, number[]>();
-  placesOf(recipe)
-    .rows()
-    .forEach(({ column, line }, row) => {
-      // A block that is woven changed draws other shafts from the same line.
-      const key = `${line} ${column} ${recipe.draft.lifts[row]!.join()}`;
-      const rows = lines.get(key);
-      if (rows === undefined) lines.set(key, [row]);
-      else rows.push(row);
-    });
+  places.rows().forEach(({ column, line }, row) => {
+    // A block that is woven changed draws other shafts from the same line.
+    const key = `${line} ${column} ${draft.lifts[row]!.join()}`;
+    const rows = lines.get(key);
+    if (rows === undefined) lines.set(key, [row]);
+    else rows.push(row);
+  });
   return [...lines.values()];
 }
 
 /** Where what a change is about was written. */
-function placeOf(change: Change | undefined, places: RecipePlaces): Place | undefined {
+function placeOf(change: Change | undefined, { at, rows, units }: RecipePlaces): Place | undefined {
   if (change === undefined) return undefined;
-  const { at, rows, units } = places;
   const first = (...paths: Path[]) => paths.map(at).find((found) => found !== undefined);
   switch (change.change) {
     case "thread":
     case "remove-unit":
       return units()[change.unit - 1];
     case "insert-unit": {
-      const all = units();
-      return all[Math.min(change.unit, all.length) - 1];
+      const places = units();
+      return places[Math.min(change.unit, places.length) - 1];
     }
     case "swap-units":
       return units()[change.units[0] - 1];
@@ -71,8 +67,8 @@ function placeOf(change: Change | undefined, places: RecipePlaces): Place | unde
     case "remove-row":
       return rows()[change.row - 1];
     case "insert-row": {
-      const all = rows();
-      return all[Math.min(change.row, all.length) - 1];
+      const places = rows();
+      return places[Math.min(change.row, places.length) - 1];
     }
     case "swap-rows":
     case "shift":

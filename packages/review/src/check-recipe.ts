@@ -1,5 +1,5 @@
 import { check, type Report, type RuleName } from "@drawcord/check";
-import { type Place, type Recipe, recipeOfPiece } from "@drawcord/files";
+import { type Place, placesOf, type Recipe, recipeOfPiece } from "@drawcord/files";
 import { type PlacedCause, recipeCauses } from "./causes.js";
 import { optionsOf } from "./options.js";
 import { joinedReviews, type PieceNumbers } from "./pieces.js";
@@ -45,8 +45,9 @@ export function checkRecipe(recipe: Recipe, asked: ReviewOptions = {}): Review {
   const { rules, causes = rules === undefined, ...search } = asked;
   const options = optionsOf(recipe);
   const report = check(recipe.draft, { ...options, ...(rules && { only: rules }) });
-  const found = causes ? recipeCauses(recipe, options, report, search) : { causes: [], untried: [] };
-  return { ...report, places: recipePlaces(report.findings, recipe), ...found };
+  const places = placesOf(recipe);
+  const found = causes ? recipeCauses(recipe, places, options, report, search) : { causes: [], untried: [] };
+  return { ...report, places: recipePlaces(report.findings, places), ...found };
 }
 
 /** The report of a recipe with several pieces, each checked by itself. */

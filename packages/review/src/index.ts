@@ -3,3 +3,4 @@ export { checkRecipe, type Review, type ReviewOptions } from "./check-recipe.js"
 export { editorSchema } from "./editor-schema.js";
 export { optionsOf } from "./options.js";
 export type { PieceNumbers } from "./pieces.js";
+export { ruleProblems } from "./rule-names.js";

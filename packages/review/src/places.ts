@@ -1,10 +1,9 @@
 import { type Finding, type Part, partsOf } from "@drawcord/check";
-import { type Place, placesOf, type Recipe } from "@drawcord/files";
+import type { Place, RecipePlaces } from "@drawcord/files";
 
 /** Where in a recipe each finding can be mended: the nearest of its parts that the recipe has; null where it has none. */
-export function recipePlaces(findings: readonly Finding[], recipe: Recipe): readonly (Place | null)[] {
-  if (findings.length === 0) return [];
-  const placeOf = partPlaces(recipe);
+export function recipePlaces(findings: readonly Finding[], places: RecipePlaces): readonly (Place | null)[] {
+  const placeOf = partPlaces(places);
   return findings.map((finding) => {
     for (const part of partsOf(finding)) {
       const place = placeOf(part);
@@ -14,9 +13,8 @@ export function recipePlaces(findings: readonly Finding[], recipe: Recipe): read
   });
 }
 
-/** Finds the place of a part; each path is looked up in the text once, when the first finding asks for it. */
-function partPlaces(recipe: Recipe): (part: Part) => Place | undefined {
-  const places = placesOf(recipe);
+/** Finds the place of a part; each is looked up in the text once. */
+function partPlaces(places: RecipePlaces): (part: Part) => Place | undefined {
   const known = new Map<string, Place | undefined>();
   return (part) => {
     if ("row" in part) return places.rows()[part.row - 1];

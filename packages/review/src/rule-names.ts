@@ -1,28 +1,47 @@
 import { nearest } from "@drawcord/base";
-import { type CheckOptions, type RuleName, rules } from "@drawcord/check";
-import { FileError, type Path, placesOf, type Recipe } from "@drawcord/files";
+import { type CheckOptions, type RuleName, rules, type Waiver } from "@drawcord/check";
+import { FileError, type Problem, placesOf, type Recipe } from "@drawcord/files";
 
 /**
  * The levels and the waivers of a recipe, once its rules are known to be rules.
- * @throws {FileError} `unknown-key` or `bad-value` at the name that is none
+ * @throws {FileError} `unknown-key` or `bad-value` at the first name that is none, with all of them as its problems
  */
 export function namedRules(recipe: Recipe): Required<Pick<CheckOptions, "levels" | "waive">> {
-  const levels = Object.entries(recipe.levels).map(([name, level]) => {
-    if (isRule(name)) return [name, level] as const;
-    throw refusal(
-      recipe,
-      "unknown-key",
-      ["limits", "levels", name],
-      `unknown key "${name}" in limits.levels`,
+  const problems = ruleProblems(recipe);
+  const [first] = problems;
+  if (first !== undefined) throw new FileError(first.code, first.sentence, recipe.file, first, problems);
+  const { levels, waive } = recipe;
+  return { levels, waive: waive.filter((waiver): waiver is Waiver => isRule(waiver.rule)) };
+}
+
+/**
+ * The names in the levels and the waivers of a recipe that are no rule's, each as a problem at its place. The reader of
+ * recipes does not know the rules, so an editor asks this besides.
+ * @param recipe a recipe that was read
+ * @returns none when all are rules
+ * @example ruleProblems(recipe) // []
+ */
+export function ruleProblems(recipe: Recipe): readonly Problem[] {
+  const unknown = [
+    ...Object.keys(recipe.levels).map((name) => ({
       name,
-    );
+      path: ["limits", "levels", name],
+      code: "unknown-key" as const,
+      said: `unknown key "${name}" in limits.levels`,
+    })),
+    ...recipe.waive.map(({ rule }, i) => ({
+      name: rule,
+      path: ["waive", i, "rule"],
+      code: "bad-value" as const,
+      said: `waive, item ${i + 1}.rule is ${rule}`,
+    })),
+  ].filter(({ name }) => !isRule(name));
+  if (unknown.length === 0) return [];
+  const places = placesOf(recipe);
+  return unknown.map(({ code, name, path, said }) => {
+    const place = (code === "unknown-key" ? places.key(path) : places.at(path)) ?? places.at([])!;
+    return { ...place, code, sentence: `${said}${hint(name)}` };
   });
-  const waive = recipe.waive.map(({ rule, ...waiver }, i) => {
-    if (isRule(rule)) return { rule, ...waiver };
-    const said = `waive, item ${i + 1}.rule is ${rule}`;
-    throw refusal(recipe, "bad-value", ["waive", i, "rule"], said, rule);
-  });
-  return { levels: Object.fromEntries(levels), waive };
 }
 
 /** Whether there is a rule of this name. */
@@ -30,15 +49,8 @@ function isRule(name: string): name is RuleName {
   return rules.some((rule) => rule.name === name);
 }
 
-function refusal(
-  recipe: Recipe,
-  code: "unknown-key" | "bad-value",
-  path: Path,
-  said: string,
-  name: string,
-): FileError {
+function hint(name: string): string {
   const names = rules.map((rule) => rule.name);
   const near = nearest(name, names);
-  const hint = near === undefined ? `; expected one of ${names.join(", ")}` : `; did you mean "${near}"?`;
-  return new FileError(code, `${said}${hint}`, recipe.file, placesOf(recipe).at(path)!);
+  return near === undefined ? `; expected one of ${names.join(", ")}` : `; did you mean "${near}"?`;
 }

@@ -43,8 +43,9 @@ function planned(recipe: Recipe): Plan {
     return plan(projectOf(recipe));
   } catch (error) {
     if (!(error instanceof YarnError)) throw error;
-    // Only what was stated asks for the plan.
-    throw new FileError("bad-value", error.message, recipe.file, placesOf(recipe).at(["stated"])!);
+    const places = placesOf(recipe);
+    const place = places.at(["stated"]) ?? places.at([])!;
+    throw new FileError("bad-value", error.message, recipe.file, place);
   }
 }
 

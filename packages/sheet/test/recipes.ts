@@ -8,6 +8,7 @@ export function bareRecipe(draft: UnitDraft, more: Partial<Recipe> = {}): Recipe
   return {
     file: "test.recipe.yaml",
     text: "",
+    unread: [],
     version: 1,
     pieces: [
       {

@@ -1,5 +1,15 @@
 import { tell } from "../tree/problems.js";
-import { allItems, isLeftOut, isList, type Spot, scalar, textOf, wayTo, wrong } from "../tree/spot.js";
+import {
+  allItems,
+  isLeftOut,
+  isList,
+  type Spot,
+  scalar,
+  textOf,
+  wayTo,
+  wholeOf,
+  wrong,
+} from "../tree/spot.js";
 
 const most = 1_000_000;
 
@@ -36,4 +46,31 @@ export function readCounts(of: Spot): number | readonly number[] {
   if (counts.length === 0)
     throw wrong(of, "bad-notation", `${wayTo(of.path)} is empty; expected whole numbers`);
   return counts;
+}
+
+/**
+ * Numbers for as many things as there are. Where there are others, that is told, and they are cut short or go on with the
+ * last.
+ * @param ofThings the section that says how many things there are
+ */
+export function fittedCounts(
+  of: Spot,
+  counts: number | readonly number[],
+  wanted: number,
+  things: string,
+  ofThings: Spot,
+): number | readonly number[] {
+  if (typeof counts === "number" || counts.length === wanted) return counts;
+  // Where a word of either could not be read, their numbers say nothing.
+  if (!isTroubled(of) && !isTroubled(ofThings)) {
+    const sentence = `${wayTo(of.path)} gives ${counts.length} numbers; there are ${wanted} ${things}`;
+    tell(of.tree.problems, wrong(of, "bad-value", sentence));
+  }
+  return Array.from({ length: wanted }, (_, i) => counts[i] ?? counts.at(-1)!);
+}
+
+/** Whether a problem is told of anything in a value. */
+export function isTroubled(of: Spot): boolean {
+  const { end, offset } = wholeOf(of);
+  return of.tree.problems.found.some((one) => one.offset >= offset && one.offset < end.offset);
 }

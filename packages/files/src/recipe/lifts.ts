@@ -1,12 +1,13 @@
 import type { ShaftSet } from "@drawcord/ground";
 import { parseLifts, parseRows, UnitsError } from "@drawcord/units";
-import { attempt, Unread } from "../tree/problems.js";
+import { attempt } from "../tree/problems.js";
 import {
   allEntries,
   allItems,
   at,
   isLeftOut,
   isList,
+  leaveOut,
   need,
   type Spot,
   textOf,
@@ -50,10 +51,9 @@ export interface ReadLifts extends Pick<Woven, "lifts" | "over"> {
  * @throws {FileError} `too-large`; {Unread} where there is nothing to be read
  */
 export function readLifts(
-  section: Spot | undefined,
+  section: Spot,
   { patternShafts, shared = new Map(), rows }: LiftsOptions,
 ): ReadLifts {
-  if (section === undefined) throw new Unread();
   const order = at(section, "order");
   const own = at(section, "blocks");
   const blocks: Blocks = own === undefined ? shared : new Map([...shared, ...readBlocks(own)]);
@@ -151,8 +151,8 @@ export function readBlocks(blocks: Spot): Blocks {
     if (read.has(name)) continue;
     const rows = isLeftOut(block) ? undefined : attempt(blocks.tree.problems, () => readRows(block, left));
     read.set(name, rows);
-    if (rows === undefined) continue;
-    left = { rows: left.rows - rows.length, shafts: left.shafts - shaftsIn([...new Set(rows)]) };
+    if (rows === undefined) leaveOut(block);
+    else left = { rows: left.rows - rows.length, shafts: left.shafts - shaftsIn([...new Set(rows)]) };
   }
   return read;
 }

@@ -1,7 +1,7 @@
 import { type Limit, type Limits, limits } from "@drawcord/check";
 import type { Ground } from "@drawcord/ground";
 import { toMetric } from "@drawcord/yarn";
-import { attempt, tell } from "../tree/problems.js";
+import { attempt } from "../tree/problems.js";
 import { unknownKey } from "../tree/shape.js";
 import { at, entries, isSection, type Spot, textOf, wayTo, wrong } from "../tree/spot.js";
 import { quantityOf } from "./notation.js";
@@ -12,13 +12,13 @@ type Value = number | Readonly<Record<string, number>>;
 
 /**
  * The limits of the section `limits`, whose shape was checked, with the ground's own wefts by name; where the ground is
- * not known, any weft may be named. One that cannot be read is told and left out.
+ * not known, any weft may be named.
  */
 export function readLimits(section: Spot | undefined, ground: Ground | undefined): Limits {
   if (section === undefined) return {};
   const read = (limits as readonly Limit[]).flatMap((limit) => {
     const set = at(section, limit.key);
-    return set === undefined ? [] : readLimit(set, limit, ground);
+    return set === undefined ? [] : readLimit(set, limit, ground && weftsOf(ground));
   });
   return Object.fromEntries(read);
 }
@@ -27,29 +27,39 @@ export function readLimits(section: Spot | undefined, ground: Ground | undefined
 function readLimit(
   set: Spot,
   limit: Limit,
-  ground: Ground | undefined,
+  wefts: readonly string[] | undefined,
 ): readonly (readonly [name: string, value: Value | Readonly<Record<string, Value>>])[] {
   const { apart = {}, byWeft, name } = limit;
   const { problems } = set.tree;
-  const read = (as: string, of: Spot): readonly (readonly [string, Value])[] => {
-    const value = attempt(problems, () => readValue(of, limit));
-    return value === undefined ? [] : [[as, value]];
+  const read = (key: string, of: Spot, check: () => void = () => {}) => {
+    const value = attempt(problems, () => {
+      check();
+      return readValue(of, limit);
+    });
+    return value === undefined ? [] : [[key, value] as const];
   };
   if (!isSection(set)) return read(name, set);
   const parts = Object.entries(apart).flatMap(([key, part]) => {
     const value = at(set, key);
     return value === undefined ? [] : read(part, value);
   });
-  const named = entries(set).filter(([key]) => !Object.hasOwn(apart, key));
-  if (byWeft === undefined || named.length === 0) return parts;
-  const wefts = ground && weftsOf(ground);
-  const ofWefts = named.flatMap(([key, value]) => {
-    if (wefts === undefined || wefts.includes(key)) return read(key, value);
-    const sentence = unknownKey(key, [...Object.keys(apart), ...wefts], set.path);
-    tell(problems, wrong({ ...value, node: value.key ?? value.node }, "unknown-key", sentence));
-    return [];
-  });
-  return ofWefts.length === 0 ? parts : [...parts, [byWeft, Object.fromEntries(ofWefts)]];
+  const known = wefts && [...Object.keys(apart), ...wefts];
+  const named = entries(set).flatMap(([key, value]) =>
+    Object.hasOwn(apart, key) || byWeft === undefined
+      ? []
+      : read(key, value, () => checkKnown(key, value, known, set)),
+  );
+  return named.length === 0 ? parts : [...parts, [byWeft!, Object.fromEntries(named)]];
+}
+
+function checkKnown(
+  name: string,
+  { key, ...value }: Spot,
+  known: readonly string[] | undefined,
+  set: Spot,
+): void {
+  if (known === undefined || known.includes(name)) return;
+  throw wrong({ ...value, node: key ?? value.node }, "unknown-key", unknownKey(name, known, set.path));
 }
 
 function readValue(of: Spot, { kind, things = "" }: Limit): Value {

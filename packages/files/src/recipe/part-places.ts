@@ -1,18 +1,7 @@
 /** Where in the text of a recipe each row of its lift plan and each unit of its threading is written. */
 import type { Range } from "@drawcord/base";
 import { parseRows, threadingColumns, wovenRows } from "@drawcord/units";
-import { attempt } from "../tree/problems.js";
-import {
-  allItems,
-  at,
-  entries,
-  isList,
-  need,
-  placeOf,
-  placesInText,
-  type Spot,
-  textOf,
-} from "../tree/spot.js";
+import { at, entries, isList, items, need, placeOf, placesInText, type Spot, textOf } from "../tree/spot.js";
 import { linesOf, readableLines } from "./lifts.js";
 import { wordAt } from "./notation.js";
 import { pictureLines } from "./picture.js";
@@ -28,18 +17,18 @@ import type { RecipePiece } from "./types.js";
 export function rowPlaces(section: Spot, shared: Spot | undefined, piece: WovenPlan): readonly Range[] {
   const order = at(section, "order");
   if (order === undefined || piece.order === undefined) return placesOfLines(section);
-  const spots = allItems(order);
-  const blocks = [shared, section].flatMap((of) => {
-    const own = of && at(of, "blocks");
-    return own === undefined ? [] : entries(own);
-  });
-  const { problems } = section.tree;
-  const places = new Map(
-    blocks.map(([name, of]) => [name, attempt(problems, () => placesOfLines(of)) ?? []]),
+  const spots = items(order);
+  const blocks = new Map(
+    [shared, section].flatMap((of) => {
+      const own = of && at(of, "blocks");
+      return own === undefined ? [] : entries(own).map(([name, block]) => [name, block] as const);
+    }),
   );
-  return wovenRows(piece.order, (block) => places.get(block)?.length ?? 0).map(
-    ({ entry, blocks: [first] }) =>
-      first?.row === undefined ? placeOf(spots[entry]!) : places.get(first.block)![first.row]!,
+  const places = new Map(
+    Object.keys(piece.blocks ?? {}).map((name) => [name, placesOfLines(blocks.get(name)!)]),
+  );
+  return wovenRows(piece.order, (block) => places.get(block)!.length).map(({ entry, blocks: [first] }) =>
+    first?.row === undefined ? placeOf(spots[entry]!) : places.get(first.block)![first.row]!,
   );
 }
 

@@ -1,15 +1,25 @@
-import type { UnitDraft } from "@drawcord/units";
 import { isMap, type Node } from "yaml";
 import { FileError, type Problem } from "../error.js";
 import { recipeSchema, recipeVersion } from "../schema/recipe.js";
 import { readText } from "../text.js";
 import { attempt, inOrder, type Problems } from "../tree/problems.js";
 import { checkShape } from "../tree/shape.js";
-import { at, entries, items, need, numberAt, root, type Spot, scalar, textAt, wrong } from "../tree/spot.js";
+import {
+  allItems,
+  at,
+  entries,
+  isLeftOut,
+  need,
+  numberAt,
+  root,
+  type Spot,
+  scalar,
+  textAt,
+  wrong,
+} from "../tree/spot.js";
 import { readTree, type Tree } from "../tree/tree.js";
 import { readCloth } from "./cloth.js";
-import { readCounts } from "./counts.js";
-import { fitted } from "./fitted.js";
+import { fittedCounts, isTroubled, readCounts } from "./counts.js";
 import { readGround } from "./ground.js";
 import { readLimits } from "./limits.js";
 import { readPieces, type Warp } from "./pieces/read.js";
@@ -92,26 +102,31 @@ function recipeIn(tree: Tree): Recipe | undefined {
   const cloth = readCloth(at(top, "cloth"));
   const project = readProject(at(top, "project"));
   const named = at(top, "yarns");
-  const yarnNames = yarnsIn(named, warp.ground);
+  const known = warp.ground && knownYarns(warp.ground, named);
   const limits = readLimits(limitsSection, warp.ground);
-  const before = tree.problems.found.length;
-  const pieces = readPieces(top, { warp, cloth, project, limits, yarns: yarnNames, title });
+  const pieces = readPieces(top, { warp, cloth, project, limits, yarns: known, title });
   const weave = textAt(at(top, "ground"), "weave");
   const staticShaft = numberAt(at(top, "units"), "static");
   const notes = textAt(top, "notes");
-  const ends = endsIn(at(top, "colours"), yarnNames);
-  // An order or a piece that cannot be read may name any yarn.
-  const areYarnsKnown =
-    warp.ground !== undefined && pieces.length > 0 && tree.problems.found.length === before;
+  const colours = at(top, "colours");
+  const ofWarp = colours && at(colours, "warp");
+  const ends = (ofWarp && attempt(tree.problems, () => readYarnOrder(ofWarp, known))) ?? ["warp"];
+  // Where what names the yarns cannot be read, a yarn may be of use though nothing seems to name it.
+  const isKnown = ["ground", "lifts", "pieces", "colours"].every((key) => {
+    const section = at(top, key);
+    return section === undefined || !isTroubled(section);
+  });
+  const used = isKnown && pieces.length > 0 ? new Set([...ends, ...pieces.flatMap(namesOfWefts)]) : undefined;
   const rest = {
     file: tree.file,
     text: tree.text,
     version: recipeVersion,
     ...(title === undefined ? {} : { title }),
+    pieces,
     ...(weave === undefined ? {} : { weave }),
     ...(staticShaft === undefined ? {} : { staticShaft }),
     warp: ends,
-    yarns: readYarns(named, areYarnsKnown ? new Set([...ends, ...pieces.flatMap(namesOfWefts)]) : undefined),
+    yarns: readYarns(named, used),
     cloth,
     project,
     loom: readLoom(at(top, "loom")),
@@ -121,8 +136,8 @@ function recipeIn(tree: Tree): Recipe | undefined {
     stated: readStated(at(top, "stated")),
     ...(notes === undefined ? {} : { notes }),
   } as const;
-  const [first] = pieces;
-  return first === undefined ? undefined : { ...rest, pieces, draft: first.draft };
+  const unread = [...tree.problems.left.values()];
+  return pieces[0] === undefined ? undefined : { ...rest, unread, draft: pieces[0].draft };
 }
 
 /** A newer version is answered as such, before its unknown keys are. */
@@ -134,17 +149,10 @@ function checkVersion(top: Spot): void {
   throw wrong(version, "newer-version", sentence);
 }
 
-/** The names that an order of yarns may use. */
-function yarnsIn(named: Spot | undefined, ground: UnitDraft["ground"] | undefined): readonly string[] {
-  const listed = (named ? entries(named) : []).map(([name]) => name);
-  return [...new Set(["warp", "weft", ...(ground ? weftsOf(ground) : []), ...listed])];
-}
-
-/** The yarns of the ends, in their order. */
-function endsIn(colours: Spot | undefined, yarns: readonly string[]): readonly string[] {
-  const order = colours && at(colours, "warp");
-  if (order === undefined) return ["warp"];
-  return attempt(order.tree.problems, () => readYarnOrder(order, yarns)) ?? ["warp"];
+/** The yarns that an order may name: those of the section `yarns`, and those that need not stand there. */
+function knownYarns(ground: RecipePiece["draft"]["ground"], named: Spot | undefined): readonly string[] {
+  const own = named === undefined ? [] : entries(named).map(([name]) => name);
+  return [...new Set(["warp", "weft", ...weftsOf(ground), ...own])];
 }
 
 /** The names of the wefts of a piece: its yarns, and what its steps call them. */
@@ -152,7 +160,7 @@ function namesOfWefts({ draft, wefts }: RecipePiece): readonly string[] {
   return [...new Set([...wefts, ...weftsOf(draft.ground)])];
 }
 
-/** What belongs to the warp: the units, their threading, the ground and the selvedges; without what cannot be read. */
+/** What belongs to the warp, as far as it can be read: the units, their threading, the ground and the selvedges. */
 function readWarp(top: Spot): Warp {
   const { problems } = top.tree;
   const units = at(top, "units");
@@ -160,35 +168,27 @@ function readWarp(top: Spot): Warp {
   const threading = attempt(problems, () =>
     readThreading(need(units, "threading"), numberAt(units, "static")),
   );
-  const picks = picksOfFirst(top);
-  const ground = attempt(problems, () =>
-    readGround(at(top, "ground"), {
-      unitEnds: ends,
-      // What is wrong with them is told where the lifts are read.
-      picksPerRow: picks && quietly(picks),
-    }),
+  const picks = attempt(problems, () => readCounts(need(liftsWithPicks(top), "picks")));
+  const edged = attempt(problems, () =>
+    readGround(at(top, "ground"), { unitEnds: ends, picksPerRow: picks ?? 1 }),
   );
+  const unitEnds =
+    ends === undefined || threading === undefined || units === undefined
+      ? undefined
+      : fittedCounts(need(units, "ends"), ends, threading.length, "units", need(units, "threading"));
   return {
-    ...ground,
-    ...(threading && { threading }),
-    ...(ends && threading && { unitEnds: fitted(units, "ends", ends, threading.length, "units") }),
+    ...edged,
+    ...(unitEnds === undefined ? {} : { unitEnds }),
+    ...(threading === undefined ? {} : { threading }),
     patternShafts: highestShaft(threading ?? []),
   };
 }
 
-/** The picks per row of the first piece. */
-function picksOfFirst(top: Spot): Spot | undefined {
+/** The section of lifts whose picks a named weave is fitted to: that of all pieces, or of the first. */
+function liftsWithPicks(top: Spot): Spot | undefined {
   const lifts = at(top, "lifts");
-  const shared = lifts && at(lifts, "picks");
-  if (shared !== undefined) return shared;
+  if (lifts !== undefined && at(lifts, "picks") !== undefined) return lifts;
   const pieces = at(top, "pieces");
-  const first = pieces && items(pieces)[0];
-  const own = first && at(first, "lifts");
-  return own && at(own, "picks");
-}
-
-/** Counts that are read again where what is wrong with them is told. */
-function quietly(of: Spot): number | readonly number[] | undefined {
-  const apart: Problems = { found: [], left: of.tree.problems.left };
-  return attempt(apart, () => readCounts({ ...of, tree: { ...of.tree, problems: apart } }));
+  const first = pieces && allItems(pieces)[0];
+  return first === undefined || isLeftOut(first) ? lifts : at(first, "lifts");
 }

@@ -125,6 +125,8 @@ export interface Recipe {
   readonly file: string;
   /** The text it was read from, in which `placesOf` finds where everything stands. */
   readonly text: string;
+  /** The ways to the values of the text that could not be read and are left out; none in a sound recipe. */
+  readonly unread: readonly Path[];
   /** The version of the format. */
   readonly version: 1;
   readonly title?: string;

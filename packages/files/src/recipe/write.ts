@@ -10,7 +10,7 @@ import { printYarnOrder } from "./pieces/yarn-order.js";
 import type { Recipe, RecipeYarn } from "./types.js";
 
 /** What a recipe says, without the file that says it. */
-export type RecipeData = Omit<Recipe, "file" | "text" | "version" | "pieces" | "warp"> &
+export type RecipeData = Omit<Recipe, "file" | "text" | "version" | "unread" | "pieces" | "warp"> &
   Partial<Pick<Recipe, "pieces" | "warp">>;
 
 /**

@@ -9,7 +9,7 @@ import type { RecipeYarn } from "./types.js";
 /**
  * The section `yarns`, whose shape was checked. A yarn that is neither the warp nor a weft of the ground, and that no order
  * names, is told (`unknown-key`).
- * @param used the yarns that ends and picks are of, by their names; undefined where they are not known, and then any may stand
+ * @param used the yarns that ends and picks are of, by their names; undefined where they are not known, and any may be named
  */
 export function readYarns(
   section: Spot | undefined,

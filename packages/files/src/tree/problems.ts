@@ -7,30 +7,35 @@ const most = 200;
 /** The problems of a text, and the values that are left out for them. */
 export interface Problems {
   readonly found: Problem[];
-  /** The ways to the values left out, each as `wayKey` gives it. */
-  readonly left: Set<string>;
+  /** The ways to the values left out, by their keys. */
+  readonly left: Map<string, readonly (string | number)[]>;
 }
 
 /** No problems yet. */
 export function noProblems(): Problems {
-  return { found: [], left: new Set() };
+  return { found: [], left: new Map() };
 }
 
 /** A value that cannot be read because of a problem that is told already. */
 export class Unread extends Error {}
 
 /**
- * Takes down a problem.
+ * Takes down a problem, once however often it is met.
  * @throws {FileError} `too-many-problems` at the 201st
  */
 export function tell({ found }: Problems, { problems }: FileError): void {
   for (const problem of problems) {
+    if (found.some((one) => isSame(one, problem))) continue;
     if (found.length === most) {
       const sentence = `there is more that is wrong; the first ${most} problems found are told`;
       throw new FileError("too-many-problems", sentence, problem.file, problem);
     }
     found.push(problem);
   }
+}
+
+function isSame(one: Problem, other: Problem): boolean {
+  return one.offset === other.offset && one.sentence === other.sentence;
 }
 
 /** Problems after which no more is read. */

@@ -165,9 +165,8 @@ function checkChoice(
   isMissing: (key: string) => boolean,
 ): void {
   const some = schema.anyOf?.map(({ required }) => required[0]);
-  if (some?.every(isMissing) === true) {
+  if (some?.every(isMissing))
     report(value, "missing-key", `${subject(value.path)} needs the key "${some[0]}"`);
-  }
   if (schema.oneOf === undefined) return;
   const choices = schema.oneOf
     .filter(({ not }) => not === undefined || !seen.has(not.required[0]))

@@ -32,7 +32,7 @@ function spot(tree: Tree, path: Path, node: Node | null, key?: Node): Spot {
 
 /** Leaves a value out of what is read: `at`, `items` and `entries` know it no more. */
 export function leaveOut({ path, tree }: Spot): void {
-  tree.problems.left.add(wayKey(path));
+  tree.problems.left.set(wayKey(path), path);
 }
 
 function wayKey(path: Path): string {
@@ -52,10 +52,8 @@ export function isWhole(of: Spot, names?: readonly string[]): boolean {
 
 /** The keys of a section that can be read, each once, with their values; none when it is no section. */
 export function entries(of: Spot): readonly (readonly [key: string, value: Spot])[] {
-  const all = allEntries(of);
-  if (of.tree.problems.found.length === 0) return all;
   const seen = new Set<string>();
-  return all.filter(([name, value]) => {
+  return allEntries(of).filter(([name, value]) => {
     const again = seen.has(name);
     seen.add(name);
     return !again && !isLeftOut(value);

@@ -69,13 +69,7 @@ export function readTree(text: string, file: string): Tree {
   if (isEmpty && problems.found.length === 0) {
     throw new FileError("empty", "the file holds nothing but comments", file, top);
   }
-  const aliases = findAliases(document, source, refusal, (fault) => {
-    // Of some type marks the parser has told already.
-    const isTold = problems.found.some(
-      ({ offset, sentence }) => offset === fault.place.offset && sentence === fault.sentence,
-    );
-    if (!isTold) tell(problems, fault);
-  });
+  const aliases = findAliases(document, source, refusal, (fault) => tell(problems, fault));
   if (second !== undefined) tell(problems, second);
   return { file, text: source, document, starts, aliases, problems };
 }

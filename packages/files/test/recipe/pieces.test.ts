@@ -41,6 +41,11 @@ const refusal = (text: string): string => {
   return "none";
 };
 
+const linesOfRows = (recipe: Recipe) =>
+  placesOf(recipe)
+    .rows()
+    .map(({ line }) => line);
+
 describe("pieces on one warp", () => {
   const lines = fc.array(
     fc
@@ -61,11 +66,7 @@ describe("pieces on one warp", () => {
         );
         expect(piece.draft).toEqual(plain.draft);
         expect(piece.pieces[0]!.wefts).toEqual(plain.pieces[0]!.wefts);
-        const linesOf = (recipe: Recipe) =>
-          placesOf(recipe)
-            .rows()
-            .map(({ line }) => line);
-        expect(linesOf(piece)).toEqual(linesOf(plain));
+        expect(linesOfRows(piece)).toEqual(linesOfRows(plain));
       }),
       { numRuns: 40 },
     );

@@ -32,6 +32,7 @@ const faulty = whole(
   ["moth*3", "mothh*3"],
   ["stock: 1.2 kg", "stock: 1.2 sacks"],
   ["draw-in: 6 %", "draw-in: 96 %"],
+  ["idle-shaft: off", "idle-shaft: of"],
   ["rows: 3-5", "rows: 5-3"],
 );
 
@@ -45,6 +46,7 @@ describe("every problem of a text is told, from its first sign to its last", () 
       ["mothh*3", "unknown-block"],
       ["sacks", "bad-notation"],
       ["96 %", "bad-value"],
+      ["of", "bad-value"],
       ["5-3", "bad-notation"],
     ]);
   });
@@ -76,9 +78,9 @@ describe("every problem of a text is told, from its first sign to its last", () 
   it("of a fault in the YAML itself all such faults, and what is sure before the first", () => {
     const text = whole(
       ["recipe: 1", "recipe: one"],
-      ["draw-in: 6 %", "draw-in: 96 %"],
-      ["stock: 1.2 kg", "stock: 1.2 kg ]"],
+      ["count: 16/2 Ne", "count: !moth 16/2 Ne"],
       ["16/1 lea", '"16/1 lea'],
+      ["draw-in: 6 %", "draw-in: 96 %"],
     );
     const found = underlined(text);
     expect(found[0]).toEqual(["one", "wrong-type"]);

@@ -9,7 +9,5 @@ import type { Recipe } from "../types.js";
  */
 export function recipeOfPiece(recipe: Recipe, name: string): Recipe | undefined {
   const piece = recipe.pieces.find((one) => one.name === name);
-  if (piece === undefined) return undefined;
-  const { draft, limits } = piece;
-  return { ...recipe, pieces: [piece], draft, limits };
+  return piece && { ...recipe, pieces: [piece], draft: piece.draft, limits: piece.limits };
 }

@@ -14,7 +14,7 @@ import {
 import type { FileError } from "../../error.js";
 import { printable } from "../../printable.js";
 import { attempt, Unread } from "../../tree/problems.js";
-import { allItems, isLeftOut, type Spot, wayTo, wrong } from "../../tree/spot.js";
+import { items, leaveOut, type Spot, textOf, wayTo, wrong } from "../../tree/spot.js";
 import { notation, notationError } from "../notation.js";
 
 /** The rows of every block by its name; undefined of a block that cannot be read. */
@@ -23,7 +23,7 @@ export type Blocks = ReadonlyMap<string, readonly ShaftSet[] | undefined>;
 /** Blocks put together. */
 export interface Woven {
   readonly lifts: readonly ShaftSet[];
-  /** The lines of the order, each with its number of repeats; a line that cannot be read weaves nothing. */
+  /** The lines of the order, each with its number of repeats. */
   readonly order: readonly WovenBlock[];
   /** Rows that no whole repeat of a block that fills the piece had room in. */
   readonly over: number;
@@ -35,14 +35,12 @@ const mostRows = 1_000_000;
 /** The most that all changes of blocks together may work through: shafts, and rows. */
 const mostWork = 20_000_000;
 
-/** The most shafts that the lines of an order may name for their changes. */
-const mostNamed = 2_000_000;
-
 /**
- * The blocks in their order, each changed as its line says.
+ * The blocks in their order, each changed as its line says. A line that cannot be read is told (`bad-notation`,
+ * `unknown-block`) and left out.
  * @param patternShafts how many pattern shafts the units hang on, for changes that name none
  * @param rows the rows that the order is to come to, for a block that fills them; undefined where no length is known
- * @throws {FileError} `too-large`; {Unread} where no line weaves anything
+ * @throws {FileError} `bad-notation` for what cannot fill a length, `too-large`; {Unread} where no line can be read
  */
 export function putTogether(
   order: Spot,
@@ -51,40 +49,43 @@ export function putTogether(
   rows: number | undefined,
 ): Woven {
   const { problems } = order.tree;
-  const spots = allItems(order);
+  const known = new Map<string, WovenBlock>();
   let named = 0;
-  const written = spots.map((part) => {
-    const line = isLeftOut(part) ? undefined : attempt(problems, () => readLine(part, blocks));
-    // Told before the lines after it are taken apart: shafts of a change are many from few letters.
-    named += line === undefined ? 0 : shaftsNamed(line);
-    if (named > mostNamed) throw tooLarge(part, `the lines of the order name more than ${mostNamed} shafts`);
-    return line ?? nothing;
+  const written = readEach(order, (part) => {
+    const text = textOf(part);
+    const line = known.get(text) ?? notation(part, parseWovenBlock);
+    if (!known.has(text)) named += shaftsNamed(line);
+    if (named > mostWork) throw tooLarge(part, `the changes of blocks name more than ${mostWork} shafts`);
+    known.set(text, line);
+    for (const { block } of partsOf(line)) blockNamed(part, block, blocks);
+    return line;
   });
-  const { order: lines, over } = attempt(problems, () => filled(spots, written, blocks, rows)) ?? {
-    order: written,
-    over: 0,
-  };
+  const repeated = filled(written, blocks, rows);
   const lifts: ShaftSet[] = [];
   let work = 0;
-  lines.forEach((line, i) => {
-    const part = spots[i]!;
-    const together = () => {
+  const lines = written.flatMap(({ part }, i) => {
+    const line = repeated.order[i]!;
+    const woven = attempt(problems, () => {
       const parts = partsOf(line).map((one) => ({ name: one.block, lifts: changed(part, one) }));
       return parts.length === 1
         ? parts[0]!.lifts
         : notation(part, () => blocksTogether(parts, line.cutShort));
-    };
-    const woven = attempt(problems, together) ?? [];
+    });
+    if (woven === undefined) {
+      leaveOut(part);
+      return [];
+    }
     if (lifts.length + woven.length > mostRows) {
       throw tooLarge(part, `the lifts come to more than ${mostRows} rows`);
     }
     for (const row of woven) lifts.push(row);
+    return [line];
   });
   if (lifts.length === 0) throw new Unread();
-  return { lifts, order: lines, over };
+  return { lifts, order: lines, over: repeated.over };
 
   function changed(part: Spot, { block, changes }: ChangedBlock): readonly ShaftSet[] {
-    let now = blocks.get(block) ?? [];
+    let now = blocks.get(block)!;
     for (const change of changes) {
       work += workOf(now, change, patternShafts);
       if (work > mostWork) throw tooLarge(part, `the changes of blocks name more than ${mostWork} shafts`);
@@ -96,37 +97,30 @@ export function putTogether(
   }
 }
 
-/** How many shafts the changes of a line name. */
-function shaftsNamed(line: WovenBlock): number {
-  return partsOf(line).reduce(
-    (sum, { changes }) => sum + changes.reduce((own, change) => own + shaftsOf(change, 0), 0),
-    0,
-  );
+/** A line of an order, and where it stands. */
+interface Line {
+  readonly part: Spot;
+  readonly line: WovenBlock;
 }
 
-/** A line of the order that weaves nothing. */
-const nothing: WovenBlock = { block: "", changes: [] };
-
-/** A line of the order, all of whose blocks are there. */
-function readLine(part: Spot, blocks: Blocks): WovenBlock {
-  const line = notation(part, parseWovenBlock);
-  for (const { block } of partsOf(line)) checkBlock(part, block, blocks);
-  return line;
+/** What each entry of an order says; one that cannot be read is left out. */
+function readEach(order: Spot, read: (part: Spot) => WovenBlock): readonly Line[] {
+  return items(order).flatMap((part) => {
+    const line = attempt(order.tree.problems, () => read(part));
+    if (line === undefined) leaveOut(part);
+    return line === undefined ? [] : [{ part, line }];
+  });
 }
 
 /** The order with its filling block repeated; what keeps it from that is said at its line. */
-function filled(
-  spots: readonly Spot[],
-  lines: readonly WovenBlock[],
-  blocks: Blocks,
-  rows: number | undefined,
-) {
+function filled(lines: readonly Line[], blocks: Blocks, rows: number | undefined) {
   try {
-    return filledOrder(lines, (block) => blocks.get(block)?.length ?? 0, rows);
+    const order = lines.map(({ line }) => line);
+    return filledOrder(order, (block) => blocks.get(block)!.length, rows);
   } catch (error) {
     if (!(error instanceof UnitsError)) throw error;
-    const part = spots[Number(error.facts["entry"] ?? 1) - 1]!;
-    throw notationError(part, error) ?? error;
+    const line = lines[Number(error.facts["entry"] ?? 1) - 1];
+    throw line === undefined ? new Unread() : (notationError(line.part, error) ?? error);
   }
 }
 
@@ -134,9 +128,14 @@ function partsOf(line: WovenBlock): readonly ChangedBlock[] {
   return [line, ...(line.beside ?? [])];
 }
 
-function checkBlock(part: Spot, name: string, blocks: Blocks): void {
+/** How many shafts the changes of a line name. */
+function shaftsNamed(line: WovenBlock): number {
+  const changes = partsOf(line).flatMap((part) => part.changes);
+  return changes.reduce((sum, change) => sum + shaftsOf(change, 0), 0);
+}
+
+function blockNamed(part: Spot, name: string, blocks: Blocks): void {
   if (blocks.get(name) !== undefined) return;
-  // What is wrong with the block is told there.
   if (blocks.has(name)) throw new Unread();
   const known = [...blocks.keys()];
   const meant = nearest(name, known);

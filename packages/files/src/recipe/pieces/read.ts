@@ -1,14 +1,14 @@
 /** The pieces of a recipe: their lifts, wefts, lengths and limits over the one threading of the warp. */
 import type { Limits } from "@drawcord/check";
-import type { ShaftSet } from "@drawcord/ground";
+import type { Ground, ShaftSet } from "@drawcord/ground";
 import { checkDraft, exchangedLifts, parseShafts, type UnitDraft, type WovenBlock } from "@drawcord/units";
 import { calculate, type Quantity, toMetric, YarnError } from "@drawcord/yarn";
 import { attempt, tell, Unread } from "../../tree/problems.js";
 import {
-  allEntries,
   allItems,
   at,
-  isLeftOut,
+  entries,
+  isWhole,
   items,
   need,
   numberAt,
@@ -17,8 +17,7 @@ import {
   wayTo,
   wrong,
 } from "../../tree/spot.js";
-import { readCounts } from "../counts.js";
-import { fitted, isTroubled } from "../fitted.js";
+import { fittedCounts, readCounts } from "../counts.js";
 import { readEach } from "../ground.js";
 import { readBlocks, readLifts } from "../lifts.js";
 import { readLimits } from "../limits.js";
@@ -26,9 +25,15 @@ import { notation, notationError, quantityAt } from "../notation.js";
 import type { RecipeCloth, RecipePiece, RecipeProject } from "../types.js";
 import type { Blocks } from "./put-together.js";
 import { readWeftOrders, type WeftOrders, yarnsOfPicks } from "./wefts.js";
+import type { KnownYarns } from "./yarn-order.js";
 
-/** What all pieces share, without what cannot be read. */
-export interface Warp extends Partial<Pick<UnitDraft, "ground" | "selvedge" | "threading" | "unitEnds">> {
+/** What all pieces share, as far as it can be read. */
+export interface Warp
+  extends Partial<Pick<UnitDraft, "ground" | "selvedge" | "threading" | "unitEnds">>,
+    WarpShafts {}
+
+interface WarpShafts {
+  /** How many pattern shafts the units hang on. */
   readonly patternShafts: number;
 }
 
@@ -38,32 +43,30 @@ export interface PieceContext {
   readonly cloth: RecipeCloth;
   readonly project: RecipeProject;
   readonly limits: Limits;
-  /** The yarns that there are. */
-  readonly yarns: readonly string[];
+  readonly yarns: KnownYarns;
   /** The title of the recipe. */
   readonly title: string | undefined;
 }
 
 /**
- * The pieces, in weaving order: those of the section `pieces`, or the one of the section `lifts`. What cannot be read is
- * told, and a piece without lifts or on a warp that is not known is left out.
+ * The pieces, in weaving order: those of the section `pieces`, or the one of the section `lifts`; one that cannot be read is
+ * left out. What is wrong is told (as the sections' notations, `missing-key`, `bad-value`, `unknown-yarn`).
  * @throws {FileError} `too-large`
  */
 export function readPieces(top: Spot, context: PieceContext): readonly RecipePiece[] {
+  const { problems } = top.tree;
   const pieces = at(top, "pieces");
   const lifts = at(top, "lifts");
   const ofAll = readWeftOrders(at(top, "colours"), context.yarns);
-  const { problems } = top.tree;
-  const read = (make: () => RecipePiece): readonly RecipePiece[] => {
-    const piece = attempt(problems, make);
-    return piece === undefined ? [] : [piece];
-  };
   if (pieces === undefined) {
     const { title, project } = context;
     const whole = { name: title ?? "", count: project.pieces ?? 1, path: [] };
-    return read(() =>
-      pieceOf(undefined, planned(top), undefined, whole, { ...context, ofAll, shared: noBlocks }),
-    );
+    const only = attempt(problems, () => {
+      const plan = need(top, "lifts");
+      checkPlan(plan);
+      return pieceOf(undefined, plan, undefined, whole, { ...context, ofAll, shared: noBlocks });
+    });
+    return only === undefined ? [] : [only];
   }
   const stray = lifts && (at(lifts, "rows") ?? at(lifts, "picture") ?? at(lifts, "order"));
   if (stray !== undefined) {
@@ -71,17 +74,23 @@ export function readPieces(top: Spot, context: PieceContext): readonly RecipePie
     tell(problems, wrong(stray, "bad-value", sentence));
   }
   const blocks = lifts && at(lifts, "blocks");
-  const shared = blocks === undefined ? noBlocks : readBlocksOnce(blocks, context.yarns);
+  const shared =
+    (blocks &&
+      attempt(problems, () => ({ rows: readBlocks(blocks), wefts: weftsOf(blocks, context.yarns) }))) ??
+    noBlocks;
   const names = new Set<string>();
   return items(pieces).flatMap((piece) => {
     const name = textAt(piece, "name") ?? "";
-    if (name !== "" && names.has(name)) {
+    if (names.has(name)) {
       const sentence = `a piece before this one is called "${name}" too; each needs its own name`;
-      tell(problems, wrong(need(piece, "name"), "bad-value", sentence));
+      tell(problems, wrong(at(piece, "name") ?? piece, "bad-value", sentence));
     }
     names.add(name);
     const whole = { name, count: numberAt(piece, "count") ?? 1, path: piece.path };
-    return read(() => pieceOf(piece, need(piece, "lifts"), lifts, whole, { ...context, ofAll, shared }));
+    const read = attempt(problems, () =>
+      pieceOf(piece, need(piece, "lifts"), lifts, whole, { ...context, ofAll, shared }),
+    );
+    return read === undefined ? [] : [read];
   });
 }
 
@@ -93,29 +102,17 @@ interface ReadBlocks {
 
 const noBlocks: ReadBlocks = { rows: new Map(), wefts: new Map() };
 
-function readBlocksOnce(blocks: Spot, yarns: readonly string[]): ReadBlocks {
-  const rows = readBlocks(blocks);
-  return { rows, wefts: weftsOfBlocks(blocks, yarns) };
+/** The yarns of the wefts of blocks that have their own. */
+function weftsOf(blocks: Spot, yarns: KnownYarns): ReadonlyMap<string, WeftOrders> {
+  const wefts = entries(blocks).map(([name, block]) => [name, readWeftOrders(block, yarns)] as const);
+  return new Map(wefts.filter(([, orders]) => orders.size > 0));
 }
 
-/** The yarns of the wefts of each block that names any. */
-function weftsOfBlocks(blocks: Spot, yarns: readonly string[]): ReadonlyMap<string, WeftOrders> {
-  const wefts = new Map<string, WeftOrders>();
-  for (const [name, block] of allEntries(blocks)) {
-    const orders = isLeftOut(block) ? undefined : readWeftOrders(block, yarns);
-    if (orders !== undefined && orders.size > 0) wefts.set(name, orders);
-  }
-  return wefts;
-}
-
-/**
- * The lifts of a recipe that is a single piece.
- * @throws {FileError} `missing-key` where they hold blocks without an order, and no pieces put them together
- */
-function planned(top: Spot): Spot {
-  const lifts = need(top, "lifts");
-  if (["rows", "picture", "order"].some((key) => at(lifts, key) !== undefined)) return lifts;
-  if (isTroubled(lifts)) throw new Unread();
+/** Refuses lifts that hold blocks without an order, where no pieces put them together. */
+function checkPlan(lifts: Spot): void {
+  const keys = ["rows", "picture", "order"];
+  if (keys.some((key) => at(lifts, key) !== undefined)) return;
+  if (!isWhole(lifts, keys)) throw new Unread();
   throw wrong(lifts, "missing-key", `${wayTo(lifts.path)} needs the key "rows" or "picture" or "order"`);
 }
 
@@ -129,32 +126,34 @@ function pieceOf(
 ): RecipePiece {
   const { cloth, ofAll, project, shared, warp, yarns } = context;
   const { problems } = lifts.tree;
-  const picksIn = [lifts, sharedLifts].find((of) => of !== undefined && at(of, "picks") !== undefined);
-  if (picksIn === undefined && !isTroubled(lifts)) {
-    const sentence = `${wayTo(lifts.path)} needs the key "picks", here or in the lifts that all pieces share`;
-    tell(problems, wrong(lifts, "missing-key", sentence));
-  }
-  const picks = picksIn && attempt(problems, () => readCounts(need(picksIn, "picks")));
+  const picksAt = at(lifts, "picks") ?? (sharedLifts && at(sharedLifts, "picks"));
+  const picks = attempt(problems, () => readCounts(picksAt ?? missingPicks(lifts)));
   const length = quantityAt(section, "length", "length", "length").length ?? project.length;
-  const rows = picks === undefined ? undefined : rowsOf(length, picks, cloth, project);
+  const rows = picks && rowsOf(length, picks, cloth, project);
   const read = readLifts(lifts, {
     patternShafts: warp.patternShafts,
     shared: shared.rows,
     ...(rows === undefined ? {} : { rows }),
   });
   const own = at(lifts, "blocks");
-  const ofOwn = own === undefined ? noBlocks.wefts : weftsOfBlocks(own, yarns);
-  const orders = readWeftOrders(section, yarns);
-  if (picksIn === undefined || picks === undefined) throw new Unread();
-  const picksPerRow = fitted(picksIn, "picks", picks, read.lifts.length, "rows");
-  const draft = draftOf(section, need(picksIn, "picks"), { ...warp, picksPerRow, lifts: read.lifts });
+  const ofOwn = own === undefined ? noBlocks.wefts : weftsOf(own, yarns);
   const limits = section && at(section, "limits");
+  const ground = groundOf(section, warp.ground);
+  const ownLimits = limits && readLimits(limits, ground);
+  const orders = readWeftOrders(section, yarns);
+  if (picks === undefined || picksAt === undefined) throw new Unread();
+  const picksPerRow = fittedCounts(picksAt, picks, read.lifts.length, "rows", lifts);
+  const draft = draftOf(section, picksAt, {
+    ...warp,
+    ...(ground === undefined ? {} : { ground }),
+    picksPerRow,
+    lifts: read.lifts,
+  });
   return {
     ...whole,
     draft,
-    limits:
-      limits === undefined ? context.limits : { ...context.limits, ...readLimits(limits, draft.ground) },
-    wefts: yarnsOfPicks(draft, read.order, (block) => read.blocks.get(block)?.length ?? 0, {
+    limits: { ...context.limits, ...ownLimits },
+    wefts: yarnsOfPicks(draft, read.order, (block) => read.blocks.get(block)!.length, {
       ofBlocks: new Map([...shared.wefts, ...ofOwn]),
       ofPiece: [orders, ofAll],
     }),
@@ -165,48 +164,50 @@ function pieceOf(
   };
 }
 
+/** Where the picks are not told; nothing is said of picks that cannot be read, for that is told already. */
+function missingPicks(lifts: Spot): never {
+  if (!isWhole(lifts, ["picks"])) throw new Unread();
+  throw wrong(
+    lifts,
+    "missing-key",
+    `${wayTo(lifts.path)} needs the key "picks", here or in the lifts that all pieces share`,
+  );
+}
+
+/** The ground of a piece, with a treadling of its own where it has one. */
+function groundOf(section: Spot | undefined, ground: Ground | undefined): Ground | undefined {
+  const own = section && at(section, "ground");
+  if (own === undefined || ground === undefined) return ground;
+  return { ...ground, steps: readEach(allItems(need(own, "steps")), ground.shafts) };
+}
+
 /** The rows of the blocks that an order names. */
 function usedBlocks(
   order: readonly WovenBlock[],
   blocks: Blocks,
 ): Readonly<Record<string, readonly ShaftSet[]>> {
   const names = new Set(order.flatMap((line) => [line, ...(line.beside ?? [])].map(({ block }) => block)));
-  return Object.fromEntries(
-    [...names].flatMap((name) => {
-      const rows = blocks.get(name);
-      return rows === undefined ? [] : [[name, rows]];
-    }),
-  );
+  return Object.fromEntries([...names].map((name) => [name, blocks.get(name)!]));
 }
 
-/** The draft of a piece, with a treadling of its own and its figure counterchanged where it says so. */
+/** The draft of a piece, its figure counterchanged where it says so. */
 function draftOf(
   section: Spot | undefined,
   picksAt: Spot,
   {
-    ground: shared,
-    lifts,
-    picksPerRow,
-    selvedge,
+    patternShafts: _,
+    ground,
     threading,
     unitEnds,
+    ...plain
   }: Warp & Pick<UnitDraft, "lifts" | "picksPerRow">,
 ): UnitDraft {
-  if (!(shared && threading && unitEnds)) throw new Unread();
-  const plain = { ground: shared, unitEnds, threading, lifts, picksPerRow, ...(selvedge && { selvedge }) };
-  const ground = section && at(section, "ground");
   const exchanged = section && at(section, "counterchange");
-  const draft: UnitDraft = {
-    ...plain,
-    ...(ground === undefined
-      ? {}
-      : {
-          ground: { ...plain.ground, steps: readEach(allItems(need(ground, "steps")), plain.ground.shafts) },
-        }),
-    ...(exchanged === undefined
-      ? {}
-      : { lifts: exchangedLifts(plain.lifts, notation(exchanged, parseShafts)) }),
-  };
+  const shafts =
+    exchanged && attempt(exchanged.tree.problems, () => notation(exchanged, (text) => parseShafts(text)));
+  if (!(ground && threading && unitEnds)) throw new Unread();
+  const lifts = shafts === undefined ? plain.lifts : exchangedLifts(plain.lifts, shafts);
+  const draft: UnitDraft = { ...plain, ground, threading, unitEnds, lifts };
   try {
     checkDraft(draft);
   } catch (error) {

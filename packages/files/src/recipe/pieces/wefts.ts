@@ -3,29 +3,29 @@ import type { UnitDraft, WovenBlock } from "@drawcord/units";
 import { wovenRows } from "@drawcord/units";
 import { attempt } from "../../tree/problems.js";
 import { at, entries, type Spot } from "../../tree/spot.js";
-import { readYarnOrder } from "./yarn-order.js";
+import { type KnownYarns, readYarnOrder } from "./yarn-order.js";
 
 /** Yarns in their order over the picks of each weft, by the weft's name in the ground's steps; `weft` is the ground weft. */
 export type WeftOrders = ReadonlyMap<string, readonly string[]>;
 
 /**
- * The keys `weft` and `wefts` of a piece, a block or the section `colours`; an order that cannot be read is told.
+ * The keys `weft` and `wefts` of a piece, a block or the section `colours`. An order that cannot be read is told and left
+ * out.
  * @param known the yarns that there are
  */
-export function readWeftOrders(section: Spot | undefined, known: readonly string[]): WeftOrders {
-  const orders = new Map<string, readonly string[]>();
-  if (section === undefined) return orders;
-  const weft = at(section, "weft");
-  const others = at(section, "wefts");
-  const written = [
+export function readWeftOrders(section: Spot | undefined, known: KnownYarns): WeftOrders {
+  const weft = section && at(section, "weft");
+  const others = section && at(section, "wefts");
+  const named = [
     ...(weft === undefined ? [] : [["weft", weft] as const]),
     ...(others === undefined ? [] : entries(others)),
   ];
-  for (const [name, of] of written) {
-    const order = attempt(of.tree.problems, () => readYarnOrder(of, known));
-    if (order !== undefined) orders.set(name, order);
-  }
-  return orders;
+  return new Map(
+    named.flatMap(([name, of]) => {
+      const order = attempt(of.tree.problems, () => readYarnOrder(of, known));
+      return order === undefined ? [] : [[name, order] as const];
+    }),
+  );
 }
 
 /** What decides the yarn of a pick, the nearest first. */

@@ -3,7 +3,7 @@
  * begins again where it ends.
  */
 import { nearest } from "@drawcord/base";
-import { type Spot, textOf, wayTo, wrong } from "../../tree/spot.js";
+import { type Piece, type Spot, textOf, wayTo, wrong } from "../../tree/spot.js";
 
 /** The most threads of one order, written out. */
 const mostThreads = 1_000_000;
@@ -16,13 +16,16 @@ interface Word {
   readonly column: number;
 }
 
+/** The names of the yarns that there are; undefined where they are not known, and any may be named. */
+export type KnownYarns = readonly string[] | undefined;
+
 /**
  * Reads an order of yarns.
  * @param known the yarns that there are
  * @returns the yarn of each thread, by its name
  * @throws {FileError} `bad-notation`; `unknown-yarn` for a name that is no yarn's; `too-large` past a million threads
  */
-export function readYarnOrder(of: Spot, known: readonly string[]): readonly string[] {
+export function readYarnOrder(of: Spot, known: KnownYarns): readonly string[] {
   const words = [...textOf(of).matchAll(/\*\s*\d*|[()]|[^\s,()*]+/g)].map(
     ({ 0: text, index }): Word => ({ text, column: index + 1 }),
   );
@@ -67,20 +70,22 @@ export function readYarnOrder(of: Spot, known: readonly string[]): readonly stri
   }
 
   function yarn({ text, column }: Word): string {
-    if (known.includes(text)) return text;
     if (text.startsWith("*")) throw refused({ text, column }, "the name of a yarn");
+    if (known === undefined || known.includes(text)) return text;
     const meant = nearest(text, known);
     const hint = meant === undefined ? `the yarns are ${known.join(", ")}` : `did you mean "${meant}"?`;
-    throw wrong(
-      of,
-      "unknown-yarn",
-      `${wayTo(of.path)} names "${text}", which is no yarn of this recipe; ${hint}`,
-    );
+    const sentence = `${wayTo(of.path)} names "${text}", which is no yarn of this recipe; ${hint}`;
+    throw wrong(of, "unknown-yarn", sentence, pieceOf({ text, column }));
   }
 
   function refused(word: Word | undefined, expected: string) {
     const found = word === undefined ? "the end of the order" : `"${word.text}"`;
-    return wrong(of, "bad-notation", `${wayTo(of.path)}: ${found} was found; expected ${expected}`);
+    const sentence = `${wayTo(of.path)}: ${found} was found; expected ${expected}`;
+    return wrong(of, "bad-notation", sentence, word && pieceOf(word));
+  }
+
+  function pieceOf({ column, text }: Word): Piece {
+    return { from: column - 1, to: column - 1 + text.length };
   }
 }
 
