@@ -29,7 +29,6 @@ lifts: { picks: ${(i % 3) + 3}, rows: [none, 1, 2, 1-2, none*${(i % 11) + 1}] }
 const draft = `[WIF]
 Version=1.1
 Date=April 20, 1997
-Developers=wif@mhsoft.com
 Source Program=none
 [CONTENTS]
 WEAVING=true

@@ -5,7 +5,8 @@ import { isControl } from "../printable.js";
 
 /**
  * Writes a draft as WIF 1.1, every section that it needs and no private one. Lines end in CR LF, as the readers of the
- * format's time expect. The sections and keys are given from memory.
+ * format's time expect. The sections and keys are given from memory. The format's header has a key
+ * `Developers` for an electronic mail address; ours is without.
  * @example writeWif(draft).split("\r\n")[1] // "Version=1.1"
  */
 export function writeWif(draft: ShaftDraft): string {
@@ -36,7 +37,7 @@ export function writeWif(draft: ShaftDraft): string {
   const needed = ["WEAVING", "WARP", "WEFT", "THREADING", "TIEUP", "TREADLING", "LIFTPLAN"];
   const parts = body.filter(([name, lines]) => lines.length > 0 || needed.includes(name));
   const head: readonly Part[] = [
-    ["WIF", ["Version=1.1", "Date=April 20, 1997", "Developers=wif@mhsoft.com", "Source Program=Drawcord"]],
+    ["WIF", ["Version=1.1", "Date=April 20, 1997", "Source Program=Drawcord"]],
     ["CONTENTS", parts.map(([name]) => `${name}=true`)],
   ];
   return [...head, ...parts].map(([name, lines]) => [`[${name}]`, ...lines, "", ""].join("\r\n")).join("");

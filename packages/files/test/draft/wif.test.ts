@@ -451,7 +451,6 @@ describe("a draft written", () => {
         expect(file["WIF"]).toEqual({
           Version: "1.1",
           Date: "April 20, 1997",
-          Developers: expect.any(String),
           "Source Program": "Drawcord",
         });
         for (const [section, look] of [["WARP", draft.warp] as const, ["WEFT", draft.weft] as const]) {

@@ -69,6 +69,14 @@ describe("every problem of a text is told, from its first sign to its last", () 
     ]);
   });
 
+  it("the name of a yarn that there is not, by its own letters", () => {
+    const text = `${leastRecipe}colours: { warp: "weft*2 wept", weft: "weft )" }\n`;
+    expect(underlined(text)).toEqual([
+      ["wept", "unknown-yarn"],
+      [")", "bad-notation"],
+    ]);
+  });
+
   it("a key that is missing for its name is mistyped is told once", () => {
     expect(underlined(leastRecipe.replace("threading: 1 2 }", "thredding: 1 2 }"))).toEqual([
       ["thredding", "unknown-key"],
