@@ -18,7 +18,6 @@ export { type FollowOptions, followPlan } from "./plan/plan.js";
 export type {
   FollowBlock,
   FollowLift,
-  FollowPick,
   FollowPiece,
   FollowPlan,
   FollowTreadle,

@@ -10,7 +10,14 @@ export const anyRecipe: fc.Arbitrary<Recipe> = fc
   .map(({ count, draft: any, from }) => ({
     ...smallRecipe,
     draft: any,
-    pieces: [{ ...smallRecipe.pieces[0]!, draft: any, count }],
+    pieces: [
+      {
+        ...smallRecipe.pieces[0]!,
+        draft: any,
+        count,
+        wefts: any.ground.steps.map(({ weft }) => weft ?? "weft"),
+      },
+    ],
     cloth: { firstPickFrom: from as "left" | "right" },
   }));
 

@@ -1,3 +1,4 @@
+import { readRecipe } from "@drawcord/files";
 import { followPlan } from "@drawcord/follow";
 import { expand } from "@drawcord/units";
 import fc from "fast-check";
@@ -148,6 +149,48 @@ describe("the way through a warp", () => {
         expect(place.woven).toBeLessThanOrEqual(picks);
       }),
     ));
+});
+
+describe("pieces and blocks", () => {
+  it("every row of the runner stands in its block, by its name and its repeat", () => {
+    const { blocks, rows } = followPlan(exampleRecipe("runner")).pieces[0]!;
+    let next = 0;
+    for (const block of blocks) {
+      expect(block.start).toBe(next);
+      next += block.rows;
+    }
+    expect(next).toBe(rows.length);
+    // 6 rows of ground, a line, 2 of the edge, 12 moths of 29 rows, 2 of the edge, a line, 6 of ground: 366.
+    expect(next).toBe(366);
+    expect(blocks.filter(({ name }) => name === "moth").map(({ rows: each, time }) => [each, time])).toEqual(
+      Array.from({ length: 12 }, (_, i) => [29, i + 1]),
+    );
+  });
+
+  it("pieces unlike each other follow one another, each with its own weft", () => {
+    const recipe = readRecipe(
+      `recipe: 1
+ground: { weave: broken twill, ends: 4 }
+units: { ends: 4, threading: X 1-3 2 1 X }
+lifts: { picks: 4, blocks: { dot: { rows: [2] }, bar: { rows: [1-3, none] } } }
+yarns: { warp: { count: 16/2 Ne }, weft: { count: 16/2 Ne }, madder: { count: 16/2 Ne } }
+pieces:
+  - { name: dots, count: 2, lifts: { picks: 4, order: [dot*2] } }
+  - { name: bars, weft: madder, lifts: { picks: 4, order: [bar] } }
+`,
+      "mats",
+    );
+    const plan = followPlan(recipe);
+    expect(turnsOf(plan).map(({ piece, time, picks }) => [piece.name, time, picks])).toEqual([
+      ["dots", 1, 8],
+      ["dots", 2, 8],
+      ["bars", 1, 8],
+    ]);
+    const step = stepAt(plan, { turn: 2, woven: 0 })!;
+    expect(plan.wefts[step.weft]!.name).toBe("madder");
+    expect(step.block).toEqual({ name: "bar", start: 0, rows: 2, time: 1, times: 1 });
+    expect(step.draw).toEqual([1, 2, 3]);
+  });
 });
 
 describe("what is said", () => {

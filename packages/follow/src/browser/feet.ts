@@ -1,5 +1,5 @@
 /** The treadles as they hang, the one to tread marked, and the picks of the row one by one. */
-import type { Step } from "../place/step.js";
+import { type Step, treadleOf, weftOf } from "../place/step.js";
 import type { FollowPiece, FollowPlan } from "../plan/types.js";
 import { drawn, made } from "./dom.js";
 
@@ -29,7 +29,8 @@ export function treadlesPicture({ hanging }: FollowPlan, treadle: number): SVGEl
 export function picksOf(plan: FollowPlan, piece: FollowPiece, step: Step): readonly HTMLElement[] {
   const first = step.pickOfPiece - step.pickOfRow;
   return Array.from({ length: step.picksOfRow }, (_, i) => {
-    const { treadle, weft } = piece.treadling[(first + i) % piece.treadling.length]!;
+    const treadle = treadleOf(piece, first + i);
+    const weft = weftOf(piece, first + i);
     const done = step.out ? i > step.pickOfRow : i < step.pickOfRow;
     const when = i === step.pickOfRow ? "now" : done ? "done" : "to-come";
     const letter = plan.wefts.length > 1 ? ` ${plan.wefts[weft]!.letter}` : "";

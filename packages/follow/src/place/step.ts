@@ -41,7 +41,6 @@ export function stepAt(plan: FollowPlan, place: Place): Step | undefined {
   // Going back, a row begins with its last pick, and the hands come from the row after it.
   const begins = out ? pickOfRow === picksOfRow - 1 : pickOfRow === 0;
   const before = liftOf(piece, out ? row + 1 : row - 1).handles;
-  const { treadle, weft } = piece.treadling[pick % piece.treadling.length]!;
   const block = piece.blocks.find(({ start, rows }) => row >= start && row < start + rows);
   return {
     out,
@@ -52,8 +51,8 @@ export function stepAt(plan: FollowPlan, place: Place): Step | undefined {
     lift,
     draw: begins ? without(lift.handles, before) : [],
     letGo: begins ? without(before, lift.handles) : [],
-    treadle,
-    weft,
+    treadle: treadleOf(piece, pick),
+    weft: weftOf(piece, pick),
     from: sideOf(plan, piece, pick),
     ...(block === undefined ? {} : { block }),
   };
@@ -70,12 +69,22 @@ function without(these: ShaftSet, those: ShaftSet): ShaftSet {
   return these.filter((handle) => !gone.has(handle));
 }
 
+/** The treadle of a pick, from 1; 0 where none is trodden. */
+export function treadleOf({ treadling }: FollowPiece, pick: number): number {
+  return treadling[pick % treadling.length]!;
+}
+
+/** Which of the plan's wefts a pick is woven with. */
+export function weftOf({ thrown }: FollowPiece, pick: number): number {
+  return thrown[pick % thrown.length]!;
+}
+
 /** The side of a pick: each weft has a shuttle of its own, which lies where its last pick ended. */
-function sideOf({ firstFrom }: FollowPlan, { treadling }: FollowPiece, pick: number): "left" | "right" {
-  const { weft } = treadling[pick % treadling.length]!;
-  const places = treadling.flatMap((one, place) => (one.weft === weft ? [place] : []));
-  const rounds = Math.floor(pick / treadling.length) * places.length;
-  const before = rounds + places.filter((place) => place < pick % treadling.length).length;
+function sideOf({ firstFrom }: FollowPlan, piece: FollowPiece, pick: number): "left" | "right" {
+  const { thrown } = piece;
+  const weft = weftOf(piece, pick);
+  const ofWeft = (until: number) => thrown.slice(0, until).filter((one) => one === weft).length;
+  const before = Math.floor(pick / thrown.length) * ofWeft(thrown.length) + ofWeft(pick % thrown.length);
   const other = firstFrom === "left" ? "right" : "left";
   return before % 2 === 0 ? firstFrom : other;
 }

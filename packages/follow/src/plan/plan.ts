@@ -3,8 +3,9 @@ import { feetOf, type GroundStep } from "@drawcord/ground";
 import { type LoomNeeds, liftWork, loomNeeds } from "@drawcord/units";
 import { toMetric } from "@drawcord/yarn";
 import { FollowError } from "../error.js";
+import { blocksOf } from "./blocks.js";
 import { fingerprint } from "./fingerprint.js";
-import type { FollowLift, FollowPick, FollowPiece, FollowPlan, FollowTreadle, FollowWeft } from "./types.js";
+import type { FollowLift, FollowPiece, FollowPlan, FollowTreadle, FollowWeft } from "./types.js";
 
 /** The ground weft, in picks whose step names none. */
 const GROUND_WEFT = "weft";
@@ -87,9 +88,7 @@ function nameOf({ raise, sink }: Pick<GroundStep, "raise" | "sink">): string {
 }
 
 function weftsOf(sources: readonly RecipePiece[]): readonly string[] {
-  return [
-    ...new Set(sources.flatMap(({ draft }) => draft.ground.steps.map(({ weft }) => weft ?? GROUND_WEFT))),
-  ];
+  return [...new Set(sources.flatMap(({ wefts }) => wefts))];
 }
 
 function weftCalled(name: string, yarns: Recipe["yarns"]): FollowWeft {
@@ -103,12 +102,14 @@ function weftCalled(name: string, yarns: Recipe["yarns"]): FollowWeft {
 }
 
 function pieceOf(
-  { name, count, draft }: RecipePiece,
+  piece: RecipePiece,
   title: string,
   treadles: readonly FollowTreadle[],
   wefts: readonly string[],
   lingoGrams: number | undefined,
 ): FollowPiece {
+  const { count, draft, name } = piece;
+  const shafts = Math.max(0, ...draft.threading.map((unit) => unit.at(-1) ?? 0));
   const lifts: FollowLift[] = [];
   const told = new Map<string, number>();
   const work = liftWork(draft, lingoGrams === undefined ? {} : { lingoGrams });
@@ -119,25 +120,20 @@ function pieceOf(
     return lifts.push({ handles: drawn, units, ...(grams === undefined ? {} : { grams }) }) - 1;
   });
   const treadleNames = treadles.map(nameOf);
-  const treadling = draft.ground.steps.map(
-    (step): FollowPick => ({
-      treadle: treadleNames.indexOf(nameOf(step)) + 1,
-      weft: wefts.indexOf(step.weft ?? GROUND_WEFT),
-    }),
-  );
   return {
     name: name === title ? "" : name,
     count,
     lifts,
     rows,
     picks: work.rows.map(({ picks: [first, last] }) => last - first + 1),
-    treadling,
-    blocks: [],
+    treadling: draft.ground.steps.map((step) => treadleNames.indexOf(nameOf(step)) + 1),
+    thrown: piece.wefts.map((weft) => wefts.indexOf(weft)),
+    blocks: blocksOf(piece, shafts),
   };
 }
 
 /** The treadles as they hang: shared between the feet where one treadling allows it, else in their order. */
 function hangingOf(pieces: readonly FollowPiece[], treadles: number): readonly number[] {
-  const feet = feetOf(pieces.flatMap(({ treadling }) => treadling.map(({ treadle }) => treadle)));
+  const feet = feetOf(pieces.flatMap(({ treadling }) => treadling));
   return feet.alternate ? feet.hanging : Array.from({ length: treadles }, (_, i) => i + 1);
 }

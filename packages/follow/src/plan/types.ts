@@ -16,12 +16,6 @@ export interface FollowWeft {
   readonly colour?: string;
 }
 
-/** One pick of a treadling: the treadle (from 1; 0 where none is trodden and the figure alone has a say) and the weft (from 0). */
-export interface FollowPick {
-  readonly treadle: number;
-  readonly weft: number;
-}
-
 /** Rows that follow one another and bear the name of their block, woven once. */
 export interface FollowBlock {
   readonly name: string;
@@ -55,8 +49,10 @@ export interface FollowPiece {
   readonly rows: readonly number[];
   /** Picks in each row. */
   readonly picks: readonly number[];
-  /** The treadling, which repeats over the picks of the piece. */
-  readonly treadling: readonly FollowPick[];
+  /** The treadle of each pick, from 1; 0 where none is trodden and the figure alone has a say. Repeats over the picks. */
+  readonly treadling: readonly number[];
+  /** Which of the plan's wefts each pick is woven with, from 0. Repeats over the picks. */
+  readonly thrown: readonly number[];
   /** The blocks in weaving order; rows outside all blocks are in none. */
   readonly blocks: readonly FollowBlock[];
 }
