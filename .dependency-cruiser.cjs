@@ -13,6 +13,7 @@ const may = {
   page: ["base"],
   sheet: ["base", "grid", "yarn", "ground", "units", "check", "causes", "files", "review", "page"],
   follow: ["base", "grid", "yarn", "ground", "units", "check", "causes", "files", "review"],
+  lesson: ["base", "grid", "yarn", "ground", "units", "check", "causes", "files", "review", "page"],
   cli: [
     "base",
     "grid",
@@ -27,6 +28,7 @@ const may = {
     "page",
     "sheet",
     "follow",
+    "lesson",
   ],
 };
 
@@ -50,7 +52,7 @@ module.exports = {
       severity: "error",
       comment: "these packages run unchanged in a browser",
       from: {
-        path: "^packages/((base|grid|yarn|ground|units|chart|check|causes|files|review|sheet|follow)/src/|page/src/(?!print))",
+        path: "^packages/((base|grid|yarn|ground|units|chart|check|causes|files|review|sheet|follow|lesson)/src/|page/src/(?!print))",
       },
       to: { dependencyTypes: ["core"] },
     },

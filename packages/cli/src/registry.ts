@@ -13,6 +13,10 @@ export type Registry = Readonly<Record<string, Entry>>;
 export const registry: Registry = {
   init: { summary: "write a recipe to begin from", load: () => import("./commands/init.js") },
   check: { summary: "say whether the cloth of a recipe holds", load: () => import("./commands/check.js") },
+  exercise: {
+    summary: "set exercises for a class, with a key and worked answers",
+    load: () => import("./commands/exercise.js"),
+  },
   expand: {
     summary: "draw the cloth end by end and pick by pick",
     load: () => import("./commands/expand.js"),
@@ -49,6 +53,10 @@ export const registry: Registry = {
   sheet: {
     summary: "write a recipe out as a sheet to weave from",
     load: () => import("./commands/sheet.js"),
+  },
+  why: {
+    summary: "say how one crossing of a cloth comes about",
+    load: () => import("./commands/why.js"),
   },
   yarn: {
     summary: "print a yarn in every system, with its diameter and setts",

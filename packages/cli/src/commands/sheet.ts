@@ -1,5 +1,3 @@
-import { stat } from "node:fs/promises";
-import { resolve } from "node:path";
 import { type Recipe, soundRecipe } from "@drawcord/files";
 import { exercise, key } from "@drawcord/page";
 import {
@@ -17,12 +15,10 @@ import { chosenPiece, PIECE_OPTION } from "../chosen-piece.js";
 import { defineCommand } from "../command.js";
 import { CliError } from "../error.js";
 import { input } from "../inputs.js";
-import type { Io } from "../io.js";
 import { onlyRecipes } from "../only-recipes.js";
-import { oneLine } from "../printable.js";
 import { sayMissingLetters } from "../sheet/missing-letters.js";
-import { beside, endingOf, type SheetFile, sheetFiles } from "../sheet/sheet-files.js";
-import { writeWhole } from "../write-whole.js";
+import { beside, endingOf, sheetFiles } from "../sheet/sheet-files.js";
+import { writeAll } from "../sheet/write-all.js";
 
 export const command = defineCommand({
   operands: "FILE",
@@ -156,26 +152,4 @@ function withParts(sheet: Sheet, names: readonly string[], file: string): Sheet 
     );
   }
   return { ...sheet, parts: sheet.parts.filter(({ name }) => names.includes(name)) };
-}
-
-/** Writes every file whole. Files that are there already are found before the first is written. */
-async function writeAll(files: readonly SheetFile[], io: Io, force: boolean): Promise<void> {
-  if (!force && files.length > 1) {
-    for (const { name } of files) {
-      const there = await stat(resolve(io.cwd, name)).catch(() => undefined);
-      if (there !== undefined) {
-        throw new CliError(
-          "unwritable",
-          `${name} is there already; --force replaces it; nothing was written`,
-          {
-            file: name,
-          },
-        );
-      }
-    }
-  }
-  for (const { name, make } of files) {
-    await writeWhole(name, io.cwd, [await make()], { force });
-    await io.stdout.write(`${oneLine(name)} was written\n`);
-  }
 }

@@ -102,12 +102,17 @@ function inline(text: Text): string {
   return wordsOf(text)
     .map((words) => {
       const body = /^_+$/.test(words.text)
-        ? '<span class="blank"><span class="unseen">to fill in</span>&nbsp;</span>'
+        ? `<span class="blank"${roomOf(words.text.length)}><span class="unseen">to fill in</span>&nbsp;</span>`
         : escapeText(words.text).replace(RANGE, '<span class="whole">$&</span>');
       if (words.low) return `<sub>${body}</sub>`;
       return words.strong ? `<strong>${body}</strong>` : body;
     })
     .join("");
+}
+
+/** A blank longer than the usual is as wide as that many letters. */
+function roomOf(letters: number): string {
+  return letters <= 10 ? "" : ` style="min-width:min(${round(letters * 0.5)}em,100%)"`;
 }
 
 function table(from: Table): string {

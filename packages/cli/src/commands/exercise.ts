@@ -1,0 +1,87 @@
+import { readRecipe } from "@drawcord/files";
+import { exerciseOf, type Level, taskKinds, taskNames } from "@drawcord/lesson";
+import { defineCommand } from "../command.js";
+import { CliError } from "../error.js";
+import { input } from "../inputs.js";
+import { wholeNumber } from "../number-option.js";
+import { onlyRecipes } from "../only-recipes.js";
+import { beside, endingOf, sheetFiles } from "../sheet/sheet-files.js";
+import { writeAll } from "../sheet/write-all.js";
+
+export const command = defineCommand({
+  operands: "FILE",
+  help: `Sets exercises from a recipe: a sheet a student, each with numbers, starts and slips of its own, instructions, a line for the name, time and points; a key with what else counts and how far an answer may be off; and the worked answers as on the board. The same seed sets the same sheets.
+
+${taskNames.map((name) => `${name}: ${taskKinds[name].summary}.`).join("\n")}
+
+The ending of the file says the format: .html, .pdf, .md, .svg or .png. For FILE, - is standard input.`,
+  examples: [
+    [
+      "drawcord exercise runner.recipe.yaml -o class.pdf --level 2 --seed 7 --count 24",
+      "writes class-01.pdf to class-24.pdf, class-key.pdf and class-worked.pdf",
+    ],
+    ["drawcord exercise runner.recipe.yaml -o slips.pdf --task slip --task slip", "sets two slips to find"],
+  ],
+  options: {
+    output: {
+      type: "string",
+      short: "o",
+      value: "FILE",
+      help: "the file to write; its ending says the format",
+    },
+    level: {
+      type: "string",
+      value: "LEVEL",
+      choices: ["1", "2", "3"],
+      default: "1",
+      help: "1 for beginners, 3 for those who design",
+    },
+    seed: { type: "string", value: "N", help: "the same number sets the same sheets; 1 if left out" },
+    count: { type: "string", value: "N", help: "sheets for so many students; 1 if left out" },
+    task: {
+      type: "string",
+      value: "TASK",
+      choices: taskNames,
+      multiple: true,
+      help: "this kind of task instead of those of the level; may be given several times",
+    },
+    paper: {
+      type: "string",
+      value: "PAPER",
+      choices: ["a4", "letter"],
+      default: "a4",
+      help: "the paper of .pdf and of a printed .html",
+    },
+    force: { type: "boolean", help: "replace files that are there" },
+  },
+  async run({ operands, options }, io) {
+    const { force, level, output, paper, task } = options;
+    if (output === undefined) {
+      throw new CliError("missing-value", "drawcord exercise: name the file to write, as in -o class.pdf", {
+        option: "output",
+      });
+    }
+    endingOf(output);
+    const seed = wholeNumber("exercise", "seed", options.seed, 4_000_000_000);
+    const count = wholeNumber("exercise", "count", options.count, 200);
+    const source = input(operands[0]!, io);
+    const bytes = await source.read();
+    onlyRecipes(bytes, source.name, "exercises are set from recipes");
+    const { key, sheets, worked } = exerciseOf(readRecipe(bytes, source.name), {
+      level: Number(level) as Level,
+      ...(seed === undefined ? {} : { seed }),
+      ...(count === undefined ? {} : { count }),
+      ...(task.length === 0 ? {} : { tasks: task }),
+    });
+    const digits = `${sheets.length}`.length;
+    const nameOf = (number: number) =>
+      sheets.length === 1 ? output : beside(output, `${number}`.padStart(digits, "0"));
+    const files = [
+      ...sheets.flatMap(({ document, number }) => sheetFiles(document, nameOf(number), { paper })),
+      ...sheetFiles(key, beside(output, "key"), { paper }),
+      ...(worked.parts.length === 0 ? [] : sheetFiles(worked, beside(output, "worked"), { paper })),
+    ];
+    await writeAll(files, io, force);
+    return 0;
+  },
+});

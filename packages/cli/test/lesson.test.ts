@@ -1,0 +1,59 @@
+import { mkdtempSync, readdirSync, readFileSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { afterAll, describe, expect, it } from "vitest";
+import { run } from "./run.js";
+
+const root = join(import.meta.dirname, "../../..");
+const cwd = mkdtempSync(join(tmpdir(), "drawcord-lesson-"));
+afterAll(() => rmSync(cwd, { recursive: true }));
+
+const runner = join(root, "shared/recipes/runner.recipe.yaml");
+
+describe("drawcord exercise", () => {
+  it("writes a sheet a student, the key and the worked answers, the same for the same seed", async () => {
+    const set = (name: string, seed: string) =>
+      run(["exercise", runner, "-o", name, "--level", "2", "--count", "3", "--seed", seed], { cwd });
+    expect((await set("class.html", "7")).stdout).toBe(
+      ["class-1.html", "class-2.html", "class-3.html", "class-key.html", "class-worked.html"]
+        .map((name) => `${name} was written\n`)
+        .join(""),
+    );
+    await set("again.html", "7");
+    await set("other.html", "8");
+    const sheet = (name: string) => readFileSync(join(cwd, name), "utf8");
+    expect(sheet("again-2.html")).toBe(sheet("class-2.html"));
+    expect(sheet("again-key.html")).toBe(sheet("class-key.html"));
+    expect(sheet("other-2.html")).not.toBe(sheet("class-2.html"));
+    expect(sheet("class-1.html")).not.toBe(sheet("class-2.html"));
+  });
+
+  it("sets the tasks that are named, and writes nothing when one is unknown", async () => {
+    const before = readdirSync(cwd).length;
+    const { status, stderr } = await run(["exercise", runner, "-o", "x.html", "--task", "song"], { cwd });
+    expect(status).toBe(2);
+    expect(stderr).toContain("--task takes one of numbers, sett, plan, drawdown, back, float, slip, ground");
+    expect(readdirSync(cwd).length).toBe(before);
+    await run(["exercise", runner, "-o", "slips.md", "--task", "slip", "--task", "slip"], { cwd });
+    expect(readFileSync(join(cwd, "slips.md"), "utf8").match(/Spot the slip/g)?.length).toBe(2);
+  });
+});
+
+describe("drawcord why", () => {
+  it("says how a crossing comes about, as words, data and a page", async () => {
+    const crossing = ["why", runner, "--end", "41", "--pick", "77"];
+    expect((await run(crossing)).stdout).toContain("So end 41 lies over pick 77");
+    const { stdout } = await run([...crossing, "--format", "json"]);
+    expect(JSON.parse(stdout)).toMatchObject({ end: 41, pick: 77, raised: true, row: 20 });
+    await run([...crossing, "-o", "why.html"], { cwd });
+    expect(readFileSync(join(cwd, "why.html"), "utf8")).toContain("How this square comes about");
+  });
+
+  it("names the crossing that it needs, and the ends that there are", async () => {
+    const missing = await run(["why", runner, "--end", "41"]);
+    expect(missing.stderr).toContain("drawcord why: name the crossing, as in --end 41 --pick 77");
+    const outside = await run(["why", runner, "--end", "400", "--pick", "1"]);
+    expect(outside).toMatchObject({ status: 2, stdout: "" });
+    expect(outside.stderr).toContain("end 400 is asked for; the cloth has ends 1 to 324");
+  });
+});

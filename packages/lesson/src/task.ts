@@ -1,0 +1,68 @@
+/** What every kind of task is made of. */
+import type { Recipe } from "@drawcord/files";
+import type { Block, Drawing } from "@drawcord/page";
+import type { Dice } from "./random.js";
+
+/** 1 for beginners, 3 for those who design. */
+export type Level = 1 | 2 | 3;
+
+/** One line of a working as it is written on the board. A pocket calculator that is fed `sum` shows `result`. */
+export interface Step {
+  /** The formula in words. */
+  readonly words: string;
+  /** The numbers put in: `81 × 4`. */
+  readonly sum: string;
+  /** What comes out, to the digits shown. */
+  readonly result: string;
+  readonly unit: string;
+}
+
+/** A question and its answer. */
+export interface Answer {
+  readonly question: string;
+  readonly answer: string;
+  /** How far an answer may be off: `0.2 cm`; nothing where it may not. */
+  readonly within?: string;
+  /** Other answers that count. */
+  readonly also?: readonly string[];
+}
+
+/** A picture that is to be filled in. */
+export interface Filling {
+  readonly id: string;
+  readonly caption: string;
+  readonly blank: Drawing;
+  readonly filled: Drawing;
+}
+
+/** A task set for one student. */
+export interface Task {
+  readonly title: string;
+  readonly minutes: number;
+  readonly points: number;
+  /** What is given and asked. */
+  readonly ask: readonly Block[];
+  readonly answers: readonly Answer[];
+  /** What is to be filled in. */
+  readonly fill?: Filling;
+  /** The working as on the board. */
+  readonly steps: readonly Step[];
+  /** What is given, as data, for whoever works the answers out another way. */
+  readonly given: unknown;
+  /** Room for the working, in mm of the height of the page. */
+  readonly room: number;
+}
+
+/** A kind of task: makes one from a recipe, for the dice thrown. */
+export interface TaskKind {
+  /** One line for a teacher. */
+  readonly summary: string;
+  /** The levels at which it is set unasked. */
+  readonly levels: readonly Level[];
+  readonly make: (recipe: Recipe, dice: Dice, level: Level) => Task;
+}
+
+/** A paragraph of a task. */
+export function say(text: string): Block {
+  return { kind: "paragraph", text };
+}

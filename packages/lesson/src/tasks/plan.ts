@@ -1,0 +1,92 @@
+import { printShafts } from "@drawcord/units";
+import { squaresDrawing } from "../drawing/squares.js";
+import { type Answer, say, type TaskKind } from "../task.js";
+
+/** Rows of the plan that are shown, and the most handles. */
+const ROWS = 8;
+const HANDLES = 16;
+
+/** The lift plan read at the loom. */
+export const plan: TaskKind = {
+  summary: "read the lift plan: which handles, what to draw, what to let go",
+  levels: [1, 2],
+  make({ draft }, dice) {
+    const used = [...new Set(draft.lifts.flat())].sort((a, b) => a - b);
+    const from = dice.whole(0, Math.max(0, used.length - HANDLES));
+    const handles = used.slice(from, from + HANDLES);
+    const first = telling(draft.lifts, handles, dice.whole(0, Math.max(0, draft.lifts.length - ROWS)));
+    const lifts = draft.lifts
+      .slice(first, first + ROWS)
+      .map((lift) => lift.filter((one) => handles.includes(one)));
+    const asked = Math.min(dice.whole(1, ROWS - 2), lifts.length - 1);
+    const set = (one: readonly number[]) => (one.length === 0 ? "none" : printShafts(one));
+    const held = lifts[asked] ?? [];
+    const before = lifts[asked - 1] ?? [];
+    const pulled = held.filter((handle) => !before.includes(handle));
+    const released = before.filter((handle) => !held.includes(handle));
+    const row = first + asked + 1;
+    const answers: readonly Answer[] = [
+      { question: `Which handles are held in row ${row}?`, answer: set(held) },
+      { question: `Which are drawn when row ${row} begins?`, answer: set(pulled) },
+      { question: `Which are let go then?`, answer: set(released) },
+      {
+        question: `In which row below are most handles held?`,
+        answer: `${first + 1 + lifts.findIndex((lift) => lift.length === Math.max(...lifts.map((one) => one.length)))}`,
+        ...others(lifts, first),
+      },
+    ];
+    return {
+      title: "The lift plan at the loom",
+      minutes: 6,
+      points: 2 * answers.length,
+      ask: [
+        say(
+          "A filled square is a handle drawn. Rows are woven from the bottom upwards. Write handles that follow each other as 3-5, and none where there are none.",
+        ),
+        {
+          kind: "pictures",
+          pictures: [
+            {
+              id: "plan",
+              caption: "Some rows of the lift plan: handles under the columns, rows at the left",
+              alt: lifts.map((lift, i) => `row ${first + 1 + i}: ${set(lift)}`).join("; "),
+              drawing: squaresDrawing({
+                columns: handles.length,
+                rows: lifts.length,
+                filled: (column, at) => lifts[at]!.includes(handles[column]!),
+                under: (column) => `${handles[column]}`,
+                left: (at) => `${first + 1 + at}`,
+                cell: 4.5,
+              }),
+            },
+          ],
+        },
+      ],
+      answers,
+      steps: [],
+      given: { first, lifts, row },
+      room: 0,
+    };
+  },
+};
+
+/** A first row from which something changes, from a place on. */
+function telling(lifts: readonly (readonly number[])[], handles: readonly number[], from: number): number {
+  const last = Math.max(0, lifts.length - ROWS);
+  const unlike = (first: number) =>
+    new Set(
+      lifts.slice(first, first + ROWS).map((lift) => lift.filter((one) => handles.includes(one)).join(" ")),
+    ).size;
+  for (let step = 0; step <= last; step++) {
+    const first = (from + step) % (last + 1);
+    if (unlike(first) > ROWS / 2) return first;
+  }
+  return from;
+}
+
+/** Other rows with as many handles. */
+function others(lifts: readonly (readonly number[])[], first: number): { readonly also?: readonly string[] } {
+  const most = Math.max(...lifts.map((lift) => lift.length));
+  const rows = lifts.flatMap((lift, i) => (lift.length === most ? [`${first + 1 + i}`] : []));
+  return rows.length > 1 ? { also: rows.slice(1) } : {};
+}
