@@ -26,9 +26,8 @@ export function boardOf(): Board {
 /**
  * A number to so many decimals, halves away from nought as a calculator's user rounds them; the last digits of a binary
  * fraction do not turn a half downwards.
- * @example rounded(2.675, 2) // "2.68"
  */
-export function rounded(value: number, decimals: number): string {
+function rounded(value: number, decimals: number): string {
   const factor = 10 ** decimals;
   return (Math.round(value * factor * (1 + 1e-12)) / factor).toFixed(decimals);
 }

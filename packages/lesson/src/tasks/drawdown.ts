@@ -35,7 +35,7 @@ export const drawdown: TaskKind = {
 };
 
 /** `row 3: 5 6; row 4: none`. */
-export function drawnWords({ drawn }: Corner): string {
+function drawnWords({ drawn }: Corner): string {
   return drawn
     .map(({ row, units }) => `row ${row}: ${units.length === 0 ? "none" : units.join(" ")}`)
     .join("; ");
