@@ -1,4 +1,4 @@
-import { readRecipe } from "@drawcord/files";
+import { soundRecipe } from "@drawcord/files";
 import { followPlan } from "@drawcord/follow";
 import { expand } from "@drawcord/units";
 import fc from "fast-check";
@@ -168,7 +168,7 @@ describe("pieces and blocks", () => {
   });
 
   it("pieces unlike each other follow one another, each with its own weft", () => {
-    const recipe = readRecipe(
+    const recipe = soundRecipe(
       `recipe: 1
 ground: { weave: broken twill, ends: 4 }
 units: { ends: 4, threading: X 1-3 2 1 X }

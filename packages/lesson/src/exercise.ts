@@ -41,7 +41,7 @@ const MOST_SHEETS = 200;
 
 /**
  * Exercises for a class from a recipe: sheets with numbers, starts and slips of their own, a key and the worked answers.
- * @param recipe a recipe as `readRecipe` gives it
+ * @param recipe a recipe as `soundRecipe` gives it
  * @param options level, seed, how many, and which kinds of task
  * @throws {LessonError} `bad-seed`, `bad-count` past 200 sheets, `unknown-task`
  * @throws {UnitsError} for a draft that cannot be worked out

@@ -1,4 +1,4 @@
-import { readRecipe } from "@drawcord/files";
+import { soundRecipe } from "@drawcord/files";
 import { exerciseOf, type Level, taskKinds, taskNames } from "@drawcord/lesson";
 import { defineCommand } from "../command.js";
 import { CliError } from "../error.js";
@@ -67,7 +67,7 @@ The ending of the file says the format: .html, .pdf, .md, .svg or .png. For FILE
     const source = input(operands[0]!, io);
     const bytes = await source.read();
     onlyRecipes(bytes, source.name, "exercises are set from recipes");
-    const { key, sheets, worked } = exerciseOf(readRecipe(bytes, source.name), {
+    const { key, sheets, worked } = exerciseOf(soundRecipe(bytes, source.name), {
       level: Number(level) as Level,
       ...(seed === undefined ? {} : { seed }),
       ...(count === undefined ? {} : { count }),

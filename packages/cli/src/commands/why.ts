@@ -1,4 +1,4 @@
-import { readRecipe } from "@drawcord/files";
+import { soundRecipe } from "@drawcord/files";
 import { whyCrossing, whyDocument, whyInWords } from "@drawcord/lesson";
 import { defineCommand } from "../command.js";
 import { CliError } from "../error.js";
@@ -51,7 +51,7 @@ With -o the same is a page with the drawdown about the crossing and with cuts th
     const source = input(operands[0]!, io);
     const bytes = await source.read();
     onlyRecipes(bytes, source.name, "only recipes have two harnesses to ask about");
-    const { draft } = readRecipe(bytes, source.name);
+    const { draft } = soundRecipe(bytes, source.name);
     const crossing = whyCrossing(draft, end, pick);
     if (output !== undefined) {
       await writeAll(sheetFiles(whyDocument(draft, end, pick), output, { paper: "a4" }), io, force);
