@@ -27,6 +27,7 @@ export function toMarkdown(document: Document, options: MarkdownOptions = {}): s
 function written(block: Block, fileOf: (picture: Picture) => string): string[] {
   switch (block.kind) {
     case "paragraph":
+      if (block.tone === "heading") return [`### ${escaped(plainText(block.text))}`];
       return [block.tone === "caution" ? `> ${inline(block.text)}` : inline(block.text)];
     case "table":
       return table(block);

@@ -130,19 +130,39 @@ export function readColour(text: string): Rgb | undefined {
   return shaded(digits(named[name]!), Math.max(-0.7, Math.min(0.7, shade)));
 }
 
-/** Whether two colours are too near for the eye to tell their threads apart. */
-export function alike(a: Rgb, b: Rgb): boolean {
-  return Math.hypot(...a.map((part, i) => part - b[i]!)) < 40;
-}
-
 /** Whether a colour lies nearer to black than to white. */
 export function isDark(colour: Rgb): boolean {
   return colour.reduce((sum, part) => sum + part, 0) < 3 * 100;
 }
 
-/** A colour moved away from itself, to darkness or, where it is dark, to light, so that a thread of it shows beside it. */
-export function setOff(colour: Rgb): Rgb {
-  return shaded(colour, isDark(colour) ? 0.3 : -0.22);
+/** Colours are told apart in grey print where one is so many times as light as the other, as WCAG 2.2 reckons contrast. */
+const LEAST_CONTRAST = 1.5;
+
+/**
+ * A colour, or the nearest lighter or darker shade of it, that stands out from others in grey print: to a reader who sees
+ * no colours, and to a copier.
+ * Source of the contrast: WCAG 2.2, definition of contrast ratio.
+ * @param others the colours that are there already
+ * @returns the colour itself where it stands out as it is, or where no shade of it does
+ * @example hexOf(toldApart([255, 255, 255], [])) // "#ffffff"
+ */
+export function toldApart(colour: Rgb, others: readonly Rgb[]): Rgb {
+  for (let by = 0; by <= 0.85; by += 0.05) {
+    for (const shade of [shaded(colour, -by), shaded(colour, by)]) {
+      if (others.every((other) => contrast(shade, other) >= LEAST_CONTRAST)) return by === 0 ? colour : shade;
+    }
+  }
+  return colour;
+}
+
+/** How many times as light the lighter of two colours is. */
+function contrast(a: Rgb, b: Rgb): number {
+  const [dark, light] = [luminance(a), luminance(b)].sort((x, y) => x - y) as [number, number];
+  return (light + 0.05) / (dark + 0.05);
+}
+
+function luminance([red, green, blue]: Rgb): number {
+  return 0.2126 * decode(red) + 0.7152 * decode(green) + 0.0722 * decode(blue);
 }
 
 function digits(hex: string): Rgb {

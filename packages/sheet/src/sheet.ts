@@ -1,11 +1,13 @@
-import type { Recipe } from "@drawcord/files";
-import { draftSize } from "@drawcord/units";
+import { listed } from "@drawcord/base";
+import { type Recipe, recipeOfPiece } from "@drawcord/files";
+import type { Block } from "@drawcord/page";
+import { draftSize, type UnitDraft } from "@drawcord/units";
 import { SheetError } from "./error.js";
 import { type PartName, partNames, type Sheet, type SheetPart, shortParts } from "./part-names.js";
 import { cautionsPart } from "./parts/cautions.js";
 import { chartPart } from "./parts/chart.js";
 import { clothPart } from "./parts/cloth.js";
-import { type Context, contextOf, type SheetOptions } from "./parts/context.js";
+import { type Context, contextOf, type SheetOptions, warpOf } from "./parts/context.js";
 import { cornerPart } from "./parts/corner.js";
 import { findingsPart } from "./parts/findings.js";
 import { groundPart } from "./parts/ground.js";
@@ -15,7 +17,7 @@ import { projectPart } from "./parts/project.js";
 import { threadingPart } from "./parts/threading.js";
 import { warpingPart } from "./parts/warping.js";
 import { workingPart } from "./parts/working.js";
-import { weave } from "./woven.js";
+import { type Woven, weave } from "./woven.js";
 
 /** More rows or units than this fill more paper than a weaver can turn over. */
 const MOST_ROWS = 20_000;
@@ -33,22 +35,78 @@ const MOST_SLENDER = 200;
  */
 export function makeSheet(recipe: Recipe, options: SheetOptions = {}): Sheet {
   const { parts = shortParts } = options;
-  checkSize(recipe);
-  const woven = weave(recipe.draft);
-  const context = contextOf(recipe, woven, options);
-  const { ends, picks, unitSpans, rowSpans } = woven;
+  for (const { draft } of recipe.pieces) checkSize(draft);
+  const ofWarp = warpOf(recipe);
+  const contexts = piecesOf(recipe).map(({ piece, woven }) => contextOf(piece, woven, ofWarp, options));
   return {
     title: recipe.title ?? "A cloth without a name",
-    subtitle: [
-      counted(ends, "end"),
-      counted(picks, "pick"),
-      counted(unitSpans.length, "unit"),
-      counted(rowSpans.length, "row"),
-    ].join(", "),
+    subtitle: subtitleOf(recipe, contexts),
     parts: partNames
       .filter((name) => parts.includes(name))
-      .map((name) => builders[name](context))
+      .map((name) => partOf(name, contexts))
       .filter(({ blocks }) => blocks.length > 0),
+  };
+}
+
+/** Each piece as a recipe of its own, over the treadles and the wefts that all of them have. */
+function piecesOf(recipe: Recipe): { readonly piece: Recipe; readonly woven: Woven }[] {
+  const steps = recipe.pieces.flatMap(({ draft }) => draft.ground.steps);
+  const woven: { piece: Recipe; woven: Woven }[] = [];
+  for (const one of recipe.pieces) {
+    const piece = recipe.pieces.length === 1 ? recipe : recipeOfPiece(recipe, one.name)!;
+    const wefts = woven.at(-1)?.woven.wefts ?? [];
+    const weftOfPick = (pick: number) => one.wefts[pick % one.wefts.length]!;
+    woven.push({ piece, woven: weave(one.draft, { steps, wefts, weftOfPick }) });
+  }
+  return woven;
+}
+
+function subtitleOf({ pieces }: Recipe, contexts: readonly Context[]): string {
+  const [{ woven }] = contexts as [Context];
+  const warp = [counted(woven.ends, "end"), counted(woven.unitSpans.length, "unit")];
+  if (pieces.length > 1) {
+    const named = pieces.map(({ name, count }) => (count === 1 ? name : `${name} ${count} times`));
+    return [...warp, `woven one after another: ${listed(named)}`].join(", ");
+  }
+  return [
+    counted(woven.ends, "end"),
+    counted(woven.picks, "pick"),
+    counted(woven.unitSpans.length, "unit"),
+    counted(woven.rowSpans.length, "row"),
+  ].join(", ");
+}
+
+/** Parts that are of a piece; the others are of the warp. */
+const ofPieces: readonly PartName[] = ["cloth", "chart", "lifts", "corner"];
+
+/** A part of the sheet; one that is of a piece has all pieces one after another, each under its name. */
+function partOf(name: PartName, contexts: readonly Context[]): SheetPart {
+  const [first] = contexts as [Context];
+  if (contexts.length === 1 || !ofPieces.includes(name)) return builders[name](first);
+  const { title } = builders[name](first);
+  const blocks = contexts.flatMap((context, i): Block[] => {
+    const [piece] = context.recipe.pieces;
+    const times = piece!.count === 1 ? "woven once" : `woven ${piece!.count} times`;
+    const heading: Block = {
+      kind: "paragraph",
+      tone: "heading",
+      text: `Piece ${i + 1}, ${piece!.name}: ${times}`,
+    };
+    const told = builders[name](context).blocks;
+    // What a picture needs to be read is told once.
+    const own = i === 0 || name === "lifts" ? told : told.filter(({ kind }) => kind !== "paragraph");
+    return [heading, ...own.map((block) => withId(block, i + 1))];
+  });
+  return { name, title, blocks };
+}
+
+/** A block whose names are unlike those of the same block of another piece. */
+function withId(block: Block, piece: number): Block {
+  if (block.kind === "table") return { ...block, id: `${block.id}-piece-${piece}` };
+  if (block.kind !== "pictures") return block;
+  return {
+    ...block,
+    pictures: block.pictures.map((picture) => ({ ...picture, id: `${picture.id}-piece-${piece}` })),
   };
 }
 
@@ -67,7 +125,7 @@ const builders: Readonly<Record<PartName, (context: Context) => SheetPart>> = {
 };
 
 /** Before the cloth is worked out, so that a slip of a thousand is told and not drawn. */
-function checkSize({ draft }: Recipe): void {
+function checkSize(draft: UnitDraft): void {
   const rows = draft.lifts.length;
   const units = draft.threading.length;
   if (rows > MOST_ROWS || units > MOST_UNITS) {

@@ -27,10 +27,10 @@ export interface Woven {
   readonly treadles: readonly Treadle[];
   /** The treadle, from 0, of each step of the treadling; -1 where none is trodden and the figure alone has a say. */
   readonly treadleOfStep: readonly number[];
-  /** The names of the wefts, in the order of their first picks; "weft" where a step names none. */
+  /** The names of the wefts of all pieces, in the order of their first picks; "weft" where nothing else is said. */
   readonly wefts: readonly string[];
-  /** The weft, from 0, of each step of the treadling. */
-  readonly weftOfStep: readonly number[];
+  /** The weft of each pick, from 0. */
+  readonly weftOfPick: readonly number[];
   /** Whether every unit has a cord of its own. */
   readonly singleUnit: boolean;
   /** Pattern shafts, the highest in use or threaded. */
@@ -44,18 +44,33 @@ export interface Woven {
   };
 }
 
+/** What the pieces on a warp have together, and how the wefts of one of them go. */
+export interface Warp {
+  /** The ground steps of all pieces: their treadles hang at the loom together. */
+  readonly steps: readonly GroundStep[];
+  /** The wefts of the pieces before, so that a letter stands for the same weft in all. */
+  readonly wefts: readonly string[];
+  /** The weft of a pick, from 0; default by the steps of the ground. */
+  readonly weftOfPick?: (pick: number) => string;
+}
+
 /**
  * Works a draft out for drawing.
  * @throws {UnitsError} for a draft that cannot be expanded
  */
-export function weave(draft: UnitDraft): Woven {
+export function weave(draft: UnitDraft, warp: Warp = { steps: draft.ground.steps, wefts: [] }): Woven {
   const expansion = expand(draft);
   const { drawdown } = expansion;
   const left = draft.selvedge?.left ?? [];
   const unitSpans = spansOf(countsOf(draft.unitEnds, draft.threading.length), left.length);
   const rowSpans = spansOf(countsOf(draft.picksPerRow, draft.lifts.length), 0);
-  const { treadles, treadleOfStep } = treadlesOf(draft.ground.steps);
-  const wefts = [...new Set(draft.ground.steps.map(({ weft = "weft" }) => weft))];
+  const { treadles, treadleOfStep } = treadlesOf(draft.ground.steps, warp.steps);
+  const { steps } = draft.ground;
+  const names = Array.from(
+    expansion.stepOfPick,
+    (step, pick) => warp.weftOfPick?.(pick) ?? steps[step]!.weft ?? "weft",
+  );
+  const wefts = [...new Set([...warp.wefts, ...names])];
   return {
     draft,
     expansion,
@@ -67,7 +82,7 @@ export function weave(draft: UnitDraft): Woven {
     treadles,
     treadleOfStep,
     wefts,
-    weftOfStep: draft.ground.steps.map(({ weft = "weft" }) => wefts.indexOf(weft)),
+    weftOfPick: names.map((name) => wefts.indexOf(name)),
     singleUnit: loomNeeds(draft).singleUnitDraw,
     patternShafts: Math.max(0, ...highest(draft.threading), ...highest(draft.lifts)),
     repeat: repeatOf(draft, unitSpans, rowSpans),
@@ -96,18 +111,19 @@ function shaftsOfEnds({ ground, selvedge }: UnitDraft, ends: number): number[] {
   return [...left, ...middle, ...right];
 }
 
-function treadlesOf(steps: readonly GroundStep[]): { treadles: Treadle[]; treadleOfStep: number[] } {
+function treadlesOf(
+  own: readonly GroundStep[],
+  steps: readonly GroundStep[],
+): { treadles: Treadle[]; treadleOfStep: number[] } {
   const treadles: Treadle[] = [];
   const index = new Map<string, number>();
-  const treadleOfStep = steps.map(({ raise, sink }) => {
-    if (raise.length + sink.length === 0) return -1;
-    const key = `${raise.join(" ")}/${sink.join(" ")}`;
-    const known = index.get(key);
-    if (known !== undefined) return known;
-    index.set(key, treadles.length);
-    return treadles.push({ raise, sink }) - 1;
-  });
-  return { treadles, treadleOfStep };
+  const keyOf = ({ raise, sink }: GroundStep) => `${raise.join(" ")}/${sink.join(" ")}`;
+  for (const step of steps) {
+    const { raise, sink } = step;
+    if (raise.length + sink.length === 0 || index.has(keyOf(step))) continue;
+    index.set(keyOf(step), treadles.push({ raise, sink }) - 1);
+  }
+  return { treadles, treadleOfStep: own.map((step) => index.get(keyOf(step)) ?? -1) };
 }
 
 function* highest(sets: readonly ShaftSet[]): Iterable<number> {

@@ -239,7 +239,12 @@ describe("cloth whose threads run together", () => {
         { start: 2, end: 4 },
       ],
     };
-    const shapes = blocks(grid, { warp, weft: [weft, weft, weft, weft] }, cuts, { x: 0, y: 0, sx: 1, sy: 1 });
+    const shapes = blocks(grid, { warp: [warp, warp, warp, warp], weft: [weft, weft, weft, weft] }, cuts, {
+      x: 0,
+      y: 0,
+      sx: 1,
+      sy: 1,
+    });
     const colourAt = (x: number, y: number) =>
       shapes.find((shape) => shape.kind === "path" && shape.d.includes(`M${x} ${y}h`)) as
         | { fill: string }

@@ -94,7 +94,8 @@ interface WovenRow {
 /** The lifts and treadles of every row, by its number. Draw and let go must lead to what is then drawn. */
 function rowsOnCard(page: DefaultTreeAdapterTypes.Document): WovenRow[] {
   const rows = new Map<number, WovenRow & { draw: number[]; go: number[] }>();
-  let each: number[] = [];
+  const every = /Every row: treadles ([\d– ×]+),/.exec(textOf(page));
+  let each = every === null ? [] : treadlesIn(every[1]!);
   for (const cells of cardRowsOn(page)) {
     if (cells.length === 1) {
       const told = /treadles ([\d– ×]+),/.exec(cells[0]!);

@@ -22,8 +22,8 @@ export type Text = string | readonly Words[];
 export interface Paragraph {
   readonly kind: "paragraph";
   readonly text: Text;
-  /** `lead` opens a part, `note` is small, `caution` is set apart. Default: plain. */
-  readonly tone?: "lead" | "note" | "caution";
+  /** `lead` opens a part, `note` is small, `caution` is set apart, `heading` stands over what follows it. Default: plain. */
+  readonly tone?: "lead" | "note" | "caution" | "heading";
 }
 
 /** A column of a table. */

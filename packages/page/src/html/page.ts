@@ -83,6 +83,7 @@ ${blocks.map(block).join("\n")}
 function block(from: Block): string {
   switch (from.kind) {
     case "paragraph": {
+      if (from.tone === "heading") return `<h3 dir="auto">${inline(from.text)}</h3>`;
       const tone = from.tone === undefined || from.tone === "lead" ? "" : ` class="${from.tone}"`;
       return `<p${tone} dir="auto">${inline(from.text)}</p>`;
     }

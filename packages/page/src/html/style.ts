@@ -71,7 +71,7 @@ math{font-size:1.08rem}
  section{margin-top:2.2rem}h2,h3,caption,h2+p{break-after:avoid}figure,tr,.working,.caution,.short,p{break-inside:avoid}thead{break-inside:avoid}
  .table{margin:1rem 0}.narrow{columns:62mm;column-gap:8mm}.pictures{margin:1rem 0;gap:1rem 8mm}
  .scroll,figure .scroll{overflow:visible}a{color:inherit;text-decoration:none}
- .large table{font-size:13pt}.boxed input[type=checkbox]{display:none}.boxed label{min-height:0;padding:0 1mm}.rising{break-inside:avoid}
+ .large table{font-size:12pt}.boxed input[type=checkbox]{display:none}.boxed label{min-height:0;padding:0 1mm}.rising{break-inside:avoid}
  .boxes{gap:.25rem}input[type=checkbox]{width:.85rem;height:.85rem;margin:0}
 }
 `.trim();

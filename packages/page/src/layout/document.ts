@@ -1,5 +1,5 @@
 import { plainText } from "../document/text.js";
-import type { Block, Document, Paragraph, Part } from "../document/types.js";
+import type { Block, Document, Paragraph, Part, Text } from "../document/types.js";
 import { runsLeft } from "../drawing/direction.js";
 import { palette } from "../drawing/palette.js";
 import { round } from "../drawing/round.js";
@@ -99,7 +99,24 @@ function layBlock(block: Block, flow: Flow): void {
   else layWorking(block, flow);
 }
 
+/** Room that what follows a heading within a part must find on the page, in mm. */
+const UNDER_HEADING = 45;
+
+function layHeading(text: Text, flow: Flow): void {
+  const lines = wrap(plainText(text), flow.width, type.item);
+  const height = linesHeight(lines, type.item) + 1;
+  flow.space(6);
+  flow.put(
+    { height, shapes: [tagged({ role: "H3" }, setLines(lines, 0, 0, flow.width, type.item))] },
+    UNDER_HEADING,
+  );
+}
+
 function layParagraph({ text, tone }: Paragraph, flow: Flow): void {
+  if (tone === "heading") {
+    layHeading(text, flow);
+    return;
+  }
   const kind = tone === "note" ? type.note : type.body;
   const indent = tone === "caution" ? 5 : 0;
   const width = Math.min(MEASURE, flow.width) - indent;

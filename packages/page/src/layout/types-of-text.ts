@@ -17,7 +17,7 @@ export const type = {
   note: { size: 9 * PT, lead: 12.5 * PT, ...serif, fill: palette.muted },
   caption: { size: 8.5 * PT, lead: 11.5 * PT, ...sans, fill: palette.muted },
   cell: { size: 9 * PT, lead: 12 * PT, ...sans },
-  largeCell: { size: 13 * PT, lead: 16.5 * PT, ...sans },
+  largeCell: { size: 12 * PT, lead: 15.5 * PT, ...sans },
   heading: { size: 9 * PT, lead: 12 * PT, ...sans },
   largeHeading: { size: 12 * PT, lead: 15 * PT, ...sans },
   head: { size: 8.5 * PT, lead: 11 * PT, face: "sans-bold", strong: "sans-bold", fill: palette.muted },

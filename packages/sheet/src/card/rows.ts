@@ -31,7 +31,7 @@ export function cardRows(woven: Woven, first: Side): CardRow[] {
     const weftOfPick: number[] = [];
     for (let pick = rowSpans[i]!.start; pick < rowSpans[i]!.end; pick++) {
       const step = expansion.stepOfPick[pick]!;
-      const weft = woven.weftOfStep[step]!;
+      const weft = woven.weftOfPick[pick]!;
       sides[weft] ??= next[weft]!;
       next[weft] = next[weft] === "left" ? "right" : "left";
       treadles.push(treadleOfStep[step]! + 1);

@@ -1,15 +1,5 @@
+import type { PlanBlock } from "@drawcord/files";
 import { type Section, sectionsOf } from "../sections.js";
-
-/** A block of a lift plan as the recipe puts it together. */
-export interface PlanBlock {
-  /** Its name, with what is done to it. */
-  readonly name: string;
-  /** First and one past the last of all its rows, from 0. */
-  readonly start: number;
-  readonly end: number;
-  /** How many times running it is woven. */
-  readonly times: number;
-}
 
 /** Rows under one heading of the card. */
 export interface CardSection extends Section {

@@ -1,14 +1,12 @@
-import type { Report } from "@drawcord/check";
-import { projectOf, type Recipe } from "@drawcord/files";
-import { palette } from "@drawcord/page";
-import { checkRecipe } from "@drawcord/review";
+import { blocksOfPiece, projectOf, type Recipe } from "@drawcord/files";
+import { checkRecipe, type Review } from "@drawcord/review";
 import { type Plan, plan, toMetric, type UnitSystem } from "@drawcord/yarn";
 import { type CardRow, cardRows, keyOf } from "../card/rows.js";
 import { type CardSection, cardSections } from "../card/sections.js";
-import { alike, isDark, type Rgb, readColour, setOff } from "../colour.js";
 import { type Print, printIn } from "../numbers/say.js";
 import type { PartName } from "../part-names.js";
 import type { Closeness } from "../pictures/cloth.js";
+import { coloursOf } from "../pictures/colours-of.js";
 import type { ThreadColours } from "../pictures/threads.js";
 import type { Reading } from "../pictures/unit-threading.js";
 import type { Corner, Spot } from "../pictures/window.js";
@@ -30,7 +28,8 @@ export interface SheetOptions {
 export interface Context {
   readonly recipe: Recipe;
   readonly woven: Woven;
-  readonly report: Report;
+  /** What `drawcord check` says of the recipe, causes and all. */
+  readonly report: Review;
   readonly plan: Plan;
   readonly colours: ThreadColours;
   readonly closeness: Closeness;
@@ -45,20 +44,27 @@ export interface Context {
   readonly chosen: readonly string[];
 }
 
-/** The recipe looked at once for all parts. */
-export function contextOf(recipe: Recipe, woven: Woven, options: SheetOptions): Context {
+/** What is the same for all pieces on a warp. */
+export type OfWarp = Pick<Context, "report" | "plan">;
+
+/** What is known of all that is woven on the warp of a recipe. */
+export function warpOf(recipe: Recipe): OfWarp {
+  return { report: checkRecipe(recipe), plan: plan(projectOf(recipe)) };
+}
+
+/** A recipe that is a single piece, looked at once for all parts. */
+export function contextOf(recipe: Recipe, woven: Woven, ofWarp: OfWarp, options: SheetOptions): Context {
   const rows = cardRows(woven, recipe.cloth.firstPickFrom ?? "left");
   const { closeness, missing } = closenessOf(recipe);
   const { colours, unknown } = coloursOf(recipe, woven);
   return {
     recipe,
     woven,
-    report: checkRecipe(recipe, { causes: false }),
-    plan: plan(projectOf(recipe)),
+    ...ofWarp,
     colours,
     closeness,
     rows,
-    sections: cardSections(rows.map(keyOf)),
+    sections: cardSections(rows.map(keyOf), blocksOfPiece(recipe.pieces[0]!)),
     print: printIn(options.units ?? "metric"),
     options: {
       units: options.units ?? "metric",
@@ -89,38 +95,4 @@ function closenessOf({ cloth }: Recipe): { closeness: Closeness; missing: string
     },
     missing,
   };
-}
-
-function coloursOf({ yarns }: Recipe, woven: Woven): { colours: ThreadColours; unknown: string[] } {
-  const unknown: string[] = [];
-  const colourOf = (name: string, fallback: string): Rgb => {
-    const colour = yarns.find((yarn) => yarn.name === name)?.colour;
-    const read = colour === undefined ? undefined : readColour(colour);
-    if (read !== undefined) return read;
-    unknown.push(
-      colour === undefined
-        ? `The recipe names no colour for the ${threadName(name)}; the sheet drew one of its own.`
-        : `The sheet does not know the colour "${colour}" of the ${threadName(name)}; it drew one of its own.`,
-    );
-    return readColour(fallback)!;
-  };
-  const warp = colourOf("warp", "natural");
-  const wefts = new Map<string, Rgb>();
-  for (const { weft = "weft" } of woven.draft.ground.steps) {
-    if (!wefts.has(weft)) wefts.set(weft, colourOf(weft, weft === "weft" ? "blue" : palette.accent));
-  }
-  const { steps } = woven.draft.ground;
-  for (const [name, colour] of wefts) {
-    if (!alike(warp, colour)) continue;
-    wefts.set(name, setOff(colour));
-    unknown.push(
-      `Warp and ${threadName(name)} are of one colour; the pictures draw the ${threadName(name)} a little ${isDark(colour) ? "lighter" : "darker"}, so that the weave can be seen.`,
-    );
-  }
-  const weft = [...woven.expansion.stepOfPick].map((step) => wefts.get(steps[step]!.weft ?? "weft")!);
-  return { colours: { warp, weft }, unknown };
-}
-
-function threadName(name: string): string {
-  return name === "warp" || name === "weft" ? name : `${name} weft`;
 }

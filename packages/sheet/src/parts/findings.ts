@@ -1,8 +1,10 @@
 import type { Finding, Report } from "@drawcord/check";
 import type { Block, Text } from "@drawcord/page";
+import type { Review } from "@drawcord/review";
 import type { SheetPart } from "../part-names.js";
 import { faultsPicture, type NumberedFinding, severitySign } from "../pictures/faults.js";
 import { answer } from "./answer.js";
+import { causeText } from "./checked.js";
 import type { Context } from "./context.js";
 import { count, counted } from "./number.js";
 
@@ -21,6 +23,7 @@ export function findingsPart({ woven, report, closeness }: Context): SheetPart {
         findings.length === waived ? `A clean bill: ${ran}.` : `The checker found faults: ${ran}.`,
       ),
     },
+    ...causesTold(report),
     measured(report),
   ];
   if (picture !== undefined) blocks.push({ kind: "pictures", pictures: [picture] });
@@ -43,6 +46,13 @@ export function findingsPart({ woven, report, closeness }: Context): SheetPart {
     });
   }
   return { name: "findings", title: "Checked", blocks };
+}
+
+/** What was written wrong, told before what follows from it. */
+function causesTold({ causes }: Review): Block[] {
+  return causes.map(
+    (cause): Block => ({ kind: "paragraph", tone: "caution", text: answer(causeText(cause)) }),
+  );
 }
 
 /** Findings of one rule that are listed; past that a reader has seen what is wrong. */

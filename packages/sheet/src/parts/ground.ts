@@ -71,11 +71,16 @@ function tieTable({ treadles }: Woven, hanging: readonly number[], tie: TieUp | 
 }
 
 /** The treadling of the ground from pick 1 on. */
-function treadling({ draft, treadleOfStep, wefts, weftOfStep }: Woven) {
+function treadling({ draft, treadleOfStep, wefts, weftOfPick }: Woven) {
   const treads = treadleOfStep.map((treadle) => (treadle < 0 ? "none" : `${treadle + 1}`)).join(" ");
-  const several =
-    wefts.length < 2 ? "" : `, with the wefts ${weftOfStep.map((weft) => wefts[weft]!).join(", ")}`;
   const { length } = draft.ground.steps;
+  const several =
+    wefts.length < 2
+      ? ""
+      : `, with the wefts ${weftOfPick
+          .slice(0, length)
+          .map((weft) => wefts[weft]!)
+          .join(", ")}`;
   return [
     { text: "Treadling. ", strong: true },
     { text: `From pick 1 on: ${treads}${several}; begin again after ${counted(length, "pick")}. ` },

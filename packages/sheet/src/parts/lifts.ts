@@ -15,11 +15,11 @@ export function liftsPart(context: Context): SheetPart {
   return {
     name: "lifts",
     title: "Lift card",
-    blocks: [...intro(context, rows), card(context, rows, groups)],
+    blocks: [...intro(context), ...everyRow(context, groups), card(context, groups)],
   };
 }
 
-function intro({ woven, recipe }: Context, rows: readonly CardRow[]): Block[] {
+function intro({ woven, recipe, rows }: Context): Block[] {
   const { patternShafts, singleUnit, wefts } = woven;
   const what = singleUnit ? "cord" : "handle";
   const pulls = rows.reduce((sum, { pulled }) => sum + pulled.length, 0);
@@ -39,20 +39,26 @@ function intro({ woven, recipe }: Context, rows: readonly CardRow[]): Block[] {
   ];
 }
 
-function card(context: Context, rows: readonly CardRow[], groups: readonly CardGroup[]): Table {
-  const { woven } = context;
-  const treading = treadingOf(rows);
+/** What all rows have, told once. */
+function everyRow({ woven, rows }: Context, groups: readonly CardGroup[]): Block[] {
+  if (toldOf(rows, groups) !== "once") return [];
+  const text = `Every row: ${treadText(rows[0]!, woven)}.`;
+  return [{ kind: "paragraph", text: [{ text, strong: true }] }];
+}
+
+function card({ woven, rows }: Context, groups: readonly CardGroup[]): Table {
+  const told = toldOf(rows, groups);
   const table: Text[][] = [];
   const heads: TableHead[] = [];
   for (const group of groups) {
-    heads.push({ row: table.length, text: headText(group, woven, treading) });
+    heads.push({ row: table.length, text: headText(group, woven, told) });
     for (const { rows: numbers, what } of group.lines) {
       table.push([
         numbers.map((row) => row ?? "·").join(" "),
         handles(what.pulled, woven.singleUnit, "–"),
         handles(what.released, woven.singleUnit, "–"),
         [{ text: handles(what.drawn, woven.singleUnit, "none"), strong: true }],
-        ...(treading === undefined ? [treadlesText(what.treadles), throwText(what, woven)] : []),
+        ...(told === "by-row" ? [treadlesText(what.treadles), throwText(what, woven)] : []),
       ]);
     }
   }
@@ -65,7 +71,7 @@ function card(context: Context, rows: readonly CardRow[], groups: readonly CardG
       { title: "Draw" },
       { title: "Let go" },
       { title: "Then drawn" },
-      ...(treading === undefined
+      ...(told === "by-row"
         ? [{ title: "Treadles" }, { title: woven.wefts.length > 1 ? "Wefts, and from where" : "Weft from" }]
         : []),
     ],
@@ -78,15 +84,18 @@ function card(context: Context, rows: readonly CardRow[], groups: readonly CardG
   };
 }
 
-/** Picks, treadles and wefts where all rows have the same. */
-function treadingOf(rows: readonly CardRow[]): CardRow | undefined {
+/** Where picks, treadles and wefts are told: once where all rows have the same, under a heading, or row by row. */
+type Told = "once" | "by-heading" | "by-row";
+
+function toldOf(rows: readonly CardRow[], groups: readonly CardGroup[]): Told {
   const key = ({ treadles, wefts, sides }: CardRow) => `${treadles}|${wefts}|${sides}`;
-  const [first] = rows;
-  return rows.every((row) => key(row) === key(first!)) ? first : undefined;
+  const alike = (list: readonly CardRow[]) => list.every((row) => key(row) === key(list[0]!));
+  if (alike(rows)) return "once";
+  return groups.every(({ lines }) => alike(lines.map(({ what }) => what))) ? "by-heading" : "by-row";
 }
 
-/** `moth, times 1–6 of 12: rows 10–183. Each row: treadles 1 2 3 4, weft from the left` */
-function headText(group: CardGroup, woven: Woven, treading: CardRow | undefined): string {
+/** `moth, times 1–6 of 12: rows 10–183` */
+function headText(group: CardGroup, woven: Woven, told: Told): string {
   const { section, from, to, lines } = group;
   const numbers = lines.flatMap(({ rows }) => rows.filter((row) => row !== undefined));
   const rows = `${numbers.length === 1 ? "row" : "rows"} ${range(Math.min(...numbers), Math.max(...numbers))}`;
@@ -97,11 +106,13 @@ function headText(group: CardGroup, woven: Woven, treading: CardRow | undefined)
         ? `time ${from} of ${section.times}`
         : `times ${range(from, to)} of ${section.times}`;
   const named = [section.name, times].filter((word) => word !== undefined && word !== "").join(", ");
-  const each =
-    treading === undefined
-      ? ""
-      : `. Each row: treadles ${treadlesText(treading.treadles)}, ${weftWords(treading, woven)}`;
+  const each = told === "by-heading" ? `. Each row: ${treadText(lines[0]!.what, woven)}` : "";
   return `${named === "" ? rows.charAt(0).toUpperCase() + rows.slice(1) : `${named}: ${rows}`}${each}`;
+}
+
+/** `treadles 1 2 3 4, weft from the left` */
+function treadText(row: CardRow, woven: Woven): string {
+  return `treadles ${treadlesText(row.treadles)}, ${weftWords(row, woven)}`;
 }
 
 function weftWords(row: CardRow, woven: Woven): string {

@@ -47,28 +47,46 @@ function joined(bands: readonly Band[]): Band[] {
   return result;
 }
 
-/** The colour of a block. The same counts over the same wefts mix to the same colour, so each is worked out once. */
+/** The colour of a block. The same counts over the same colours mix to the same colour, so each is worked out once. */
 function mixer({ warp, weft }: ThreadColours): (grid: BitGrid, ends: Stretch, picks: Stretch) => string {
   const hexes = weft.map(hexOf);
+  const stripes = stripesOf(warp);
   const known = new Map<string, string>();
   return (grid, ends, picks) => {
     const shares = new Map<string, { readonly colour: Rgb; count: number }>();
-    let raised = 0;
+    const add = (hex: string, colour: Rgb, count: number) => {
+      const share = shares.get(hex);
+      if (share === undefined) shares.set(hex, { colour, count });
+      else share.count += count;
+    };
+    const within = stripes.filter(({ start, end }) => end > ends.start && start < ends.end);
     for (let pick = picks.start; pick < picks.end; pick++) {
-      const up = raisedIn(grid, pick, ends);
-      raised += up;
-      const share = shares.get(hexes[pick]!) ?? { colour: weft[pick]!, count: 0 };
-      share.count += ends.end - ends.start - up;
-      shares.set(hexes[pick]!, share);
+      for (const { start, end, hex, colour } of within) {
+        const part = { start: Math.max(start, ends.start), end: Math.min(end, ends.end) };
+        const up = raisedIn(grid, pick, part);
+        add(hex, colour, up);
+        add(hexes[pick]!, weft[pick]!, part.end - part.start - up);
+      }
     }
-    const key = `${raised} ${[...shares].map(([hex, { count }]) => `${hex}${count}`).join(" ")}`;
+    const key = [...shares].map(([hex, { count }]) => `${hex}${count}`).join(" ");
     const before = known.get(key);
     if (before !== undefined) return before;
-    const lowered = [...shares.values()].map(({ colour, count }) => [colour, count] as const);
-    const colour = hexOf(mixed([[warp, raised], ...lowered]));
+    const colour = hexOf(mixed([...shares.values()].map(({ colour: one, count }) => [one, count] as const)));
     known.set(key, colour);
     return colour;
   };
+}
+
+/** Neighbouring ends of one colour. */
+function stripesOf(warp: readonly Rgb[]): (Stretch & { readonly hex: string; readonly colour: Rgb })[] {
+  const stripes: { start: number; end: number; hex: string; colour: Rgb }[] = [];
+  for (const [end, colour] of warp.entries()) {
+    const hex = hexOf(colour);
+    const last = stripes.at(-1);
+    if (last?.hex === hex) last.end = end + 1;
+    else stripes.push({ start: end, end: end + 1, hex, colour });
+  }
+  return stripes;
 }
 
 /** Ends of a stretch that are raised on a pick, counted a word at a time. */

@@ -102,7 +102,11 @@ function clothPicture(
   scale?: number,
 ): Picture {
   const grid = seen(woven.expansion.drawdown, view);
-  const seenColours = { warp: colours.warp, weft: colours.weft.slice(view.picks.start, view.picks.end) };
+  const ends = colours.warp.slice(view.ends.start, view.ends.end);
+  const seenColours = {
+    warp: view.side === "back" ? ends.reverse() : ends,
+    weft: colours.weft.slice(view.picks.start, view.picks.end),
+  };
   const ruler = scale === undefined ? [] : rule(scale, grid.columns * sx, grid.rows * sy);
   const frame = { x: 0.2, y: 0.2, sx, sy };
   const fine = Math.min(sx, sy) < FINEST;

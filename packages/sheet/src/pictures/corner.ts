@@ -230,18 +230,13 @@ function spanLines(
 }
 
 /** The weft of each pick: a square of its colour with its letter. */
-function wefts(
-  { expansion, weftOfStep }: Woven,
-  picks: Stretch,
-  frame: Frame,
-  { weft }: ThreadColours,
-): Shape[] {
+function wefts({ weftOfPick }: Woven, picks: Stretch, frame: Frame, { weft }: ThreadColours): Shape[] {
   const { x, y, sx, sy } = frame;
   return Array.from({ length: picks.end - picks.start }, (_, i): Shape[] => {
     const pick = picks.start + i;
     const top = round(y + (picks.end - 1 - pick) * sy);
     const colour = weft[pick]!;
-    const letter = letterOf(weftOfStep[expansion.stepOfPick[pick]!]!);
+    const letter = letterOf(weftOfPick[pick]!);
     return [
       {
         kind: "rect",

@@ -5,7 +5,8 @@ import { squaresPath } from "../drawing/squares.js";
 
 /** The colours of a cloth's threads. */
 export interface ThreadColours {
-  readonly warp: Rgb;
+  /** The warp of each end. */
+  readonly warp: readonly Rgb[];
   /** The weft of each pick. */
   readonly weft: readonly Rgb[];
 }
@@ -16,10 +17,20 @@ export interface ThreadColours {
  * @param frame the cell of one interlacement
  */
 export function threads(grid: BitGrid, colours: ThreadColours, frame: Frame): Shape[] {
-  return [
-    ...bands(grid, colours.weft, frame),
-    { kind: "path", d: squaresPath(grid), fill: hexOf(colours.warp), frame, role: "raised" },
-  ];
+  return [...bands(grid, colours.weft, frame), ...raised(grid, colours.warp, frame)];
+}
+
+/** The ends on top, a path a colour. */
+function raised(grid: BitGrid, warp: readonly Rgb[], frame: Frame): Shape[] {
+  const ends = warp.map(hexOf);
+  const colours = [...new Set(ends)];
+  return colours.map((colour): Shape => {
+    const own =
+      colours.length === 1
+        ? grid
+        : fromCells(grid.rows, grid.columns, (row, end) => ends[end] === colour && grid.get(row, end));
+    return { kind: "path", d: squaresPath(own), fill: colour, frame, role: "raised" };
+  });
 }
 
 /** The first weft's colour all over, and every other weft's on its own picks. */
