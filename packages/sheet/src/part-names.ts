@@ -13,7 +13,7 @@ export const shortParts = [
 ] as const;
 
 /** All parts that a sheet may have, in their order; each is usable alone. Those that come last are there when asked for. */
-export const partNames = [...shortParts, "corner", "working", "findings"] as const;
+export const partNames = [...shortParts, "corner", "sticks", "pick-up", "working", "findings"] as const;
 
 /** What a part is called. */
 export type PartName = (typeof partNames)[number];

@@ -14,6 +14,7 @@ import { groundPart } from "./parts/ground.js";
 import { liftsPart } from "./parts/lifts.js";
 import { counted } from "./parts/number.js";
 import { projectPart } from "./parts/project.js";
+import { pickUpPart, sticksPart } from "./parts/sticks.js";
 import { threadingPart } from "./parts/threading.js";
 import { warpingPart } from "./parts/warping.js";
 import { workingPart } from "./parts/working.js";
@@ -77,7 +78,7 @@ function subtitleOf({ pieces }: Recipe, contexts: readonly Context[]): string {
 }
 
 /** Parts that are of a piece; the others are of the warp. */
-const ofPieces: readonly PartName[] = ["cloth", "chart", "lifts", "corner"];
+const ofPieces: readonly PartName[] = ["cloth", "chart", "lifts", "corner", "sticks", "pick-up"];
 
 /** A part of the sheet; one that is of a piece has all pieces one after another, each under its name. */
 function partOf(name: PartName, contexts: readonly Context[]): SheetPart {
@@ -120,6 +121,8 @@ const builders: Readonly<Record<PartName, (context: Context) => SheetPart>> = {
   lifts: liftsPart,
   cautions: cautionsPart,
   corner: cornerPart,
+  sticks: sticksPart,
+  "pick-up": pickUpPart,
   working: workingPart,
   findings: findingsPart,
 };
