@@ -6,6 +6,8 @@ export type CliErrorCode =
   | "unknown-option"
   | "unknown-choice"
   | "unknown-piece"
+  | "outside"
+  | "no-length"
   | "unknown-format"
   | "unknown-rule"
   | "missing-value"

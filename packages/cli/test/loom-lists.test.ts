@@ -67,6 +67,107 @@ describe("drawcord lifts", () => {
   });
 });
 
+writeFileSync(
+  join(cwd, "pair.yaml"),
+  `recipe: 1
+title: Pair
+ground: { weave: broken twill }
+units: { ends: 4, threading: X 9 1-4 3-1 9 X }
+cloth: { picks: 10 per cm, take-up: 10 % }
+project: { gaps: 2 cm, fringe: 0 cm }
+lifts: { picks: 4, blocks: { hem: { rows: [none] }, moth: { rows: [1, 2, 3] }, edge: { rows: [9] } } }
+pieces:
+  - { name: moths, count: 2, lifts: { order: [hem *2, moth *2 with edge, hem] } }
+  - { name: plain, weft: gold, lifts: { order: [hem *5, moth] } }
+yarns: { gold: { count: 16/2 Ne } }
+`,
+);
+
+describe("drawcord lifts of several pieces", () => {
+  it("lists each in weaving order, or the one that is named, with the block at the side of its rows", async () => {
+    const all = await call("lifts", "pair.yaml");
+    expect(all.split("\n").filter((line) => / pieces?$/.test(line))).toEqual([
+      "moths, 2 pieces",
+      "plain, 1 piece",
+    ]);
+    const moths = await call("lifts", "pair.yaml", "--piece", "moths");
+    const blocks = moths.split("\n").filter((line) => line.startsWith("[ ]"));
+    expect(blocks.map((line) => line.split(/ {2,}/).at(-1))).toEqual([
+      "hem",
+      "moth 2",
+      "moth 2",
+      "moth 2",
+      "moth 1",
+      "moth 1",
+      "moth 1",
+      "hem 1-2",
+    ]);
+    const rows = JSON.parse(await call("lifts", "pair.yaml", "--format", "json")) as {
+      pieces: { piece: string; count: number; rows: { block: string }[] }[];
+    };
+    expect(rows.pieces.map(({ piece, count, rows }) => [piece, count, rows.length])).toEqual([
+      ["moths", 2, 9],
+      ["plain", 1, 8],
+    ]);
+    const table = (await call("lifts", "pair.yaml", "--format", "csv")).split("\r\n");
+    expect(table[0]).toMatch(/^piece,row,/);
+    expect(table.filter((line) => line.startsWith("plain,"))).toHaveLength(8);
+  });
+
+  it("says where a row, a pick or a length is", async () => {
+    const at = async (place: string, ...more: string[]) =>
+      JSON.parse(await call("lifts", "pair.yaml", "--at", place, "--format", "json", ...more)) as object;
+    const row = await at("row 7");
+    expect(row).toMatchObject({
+      piece: "moths",
+      rows: 9,
+      pick: 25,
+      treadle: 1,
+      weft: "weft",
+      here: {
+        row: 7,
+        picks: [25, 28],
+        blocks: [
+          { block: "moth", repeat: 2, row: 2 },
+          { block: "edge", repeat: 5, row: 1 },
+        ],
+        drawn: [2, 9],
+        pulled: [2],
+        released: [1],
+      },
+      before: { row: 6, drawn: [1, 9] },
+      after: { row: 8, drawn: [3, 9], pulled: [3], released: [2] },
+      piecesDone: 0,
+      pieces: 3,
+    });
+    expect(await at("pick 25")).toEqual(row);
+    // 25 picks at 10 a centimetre lie on the first 2.5 cm.
+    expect(await at("2.5 cm")).toEqual(row);
+    const text = await call("lifts", "pair.yaml", "--at", "row 6", "--piece", "plain");
+    expect(text).toContain("block     moth, repeat 1, row 1\n");
+    expect(text).toContain("weft      gold\n");
+    // Two pieces of 36 picks and 21 picks of this one at 10 a centimetre, 10 % taken up; two gaps of 2 cm.
+    expect(text).toContain(`done      2 of 3 pieces before this one; ${(2 * 36 + 21) * 1.1 + 40} mm`);
+  });
+
+  it("is refused outside the piece, and where no length is known", async () => {
+    const refuse = async (...argv: string[]) => {
+      const { status, stderr } = await run(["lifts", ...argv], { cwd });
+      expect(status).toBe(2);
+      return stderr;
+    };
+    expect(await refuse("pair.yaml", "--at", "row 10")).toContain(
+      "moths has 9 rows and 36 picks; row 10 is not among them",
+    );
+    expect(await refuse("pair.yaml", "--at", "9 m")).toContain("9 m is not among them");
+    expect(await refuse("pair.yaml", "--at", "noon")).toContain("--at takes a row, a pick or a length");
+    expect(await refuse("pair.yaml", "--piece", "moth")).toContain(
+      `there is no piece "moth"; did you mean "moths"?`,
+    );
+    expect(await refuse("lantern.yaml", "--at", "3 cm")).toContain("not known without cloth.picks");
+  });
+});
+
 describe("drawcord threading", () => {
   it("begins at the right, as seen from the bench, in counted groups", async () => {
     const lines = (await call("threading", "lantern.yaml", "--group", "5")).split("\n");

@@ -24,7 +24,14 @@ export {
   turnedLifts,
   upsideDownLifts,
 } from "./lift-variation.js";
-export { type LiftWork, type LiftWorkOptions, liftWork, type RowWork, WEIGHT_CAUTION } from "./lift-work.js";
+export {
+  handleChanges,
+  type LiftWork,
+  type LiftWorkOptions,
+  liftWork,
+  type RowWork,
+  WEIGHT_CAUTION,
+} from "./lift-work.js";
 export { type ThreadingGroup, type ThreadingListOptions, threadingList } from "./loom-lists.js";
 export { type LoomNeeds, loomNeeds, type ShaftLoad } from "./loom-needs.js";
 export { gridFromLifts, liftsFromGrid } from "./picture.js";

@@ -83,7 +83,12 @@ export function liftWork(draft: UnitDraft, options: LiftWorkOptions = {}): LiftW
   return { rows, heaviest, pulls, changes: pulls + releases, picks: pick };
 }
 
-/** The handles pulled and let go between two lifts. */
+/**
+ * The handles pulled and let go between two lifts.
+ * @param before the shafts drawn before
+ * @param after the shafts drawn now
+ * @example handleChanges([1, 2], [2, 3]) // { pulled: [3], released: [1] }
+ */
 export function handleChanges(
   before: ShaftSet,
   after: ShaftSet,

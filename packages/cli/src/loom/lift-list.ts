@@ -1,5 +1,14 @@
 import { many } from "@drawcord/base";
-import { type HandleOrder, type LiftWork, printShafts, type RowWork, WEIGHT_CAUTION } from "@drawcord/units";
+import type { RecipePiece } from "@drawcord/files";
+import {
+  type HandleOrder,
+  type LiftWork,
+  printShafts,
+  type RowWork,
+  WEIGHT_CAUTION,
+  wovenRows,
+} from "@drawcord/units";
+import { oneLine } from "../printable.js";
 import { wrap } from "../text.js";
 import { csvLine } from "./csv.js";
 import { heading } from "./heading.js";
@@ -9,6 +18,9 @@ import { weight } from "./weight.js";
 export interface LiftList {
   readonly file: string;
   readonly title: string | undefined;
+  readonly piece: RecipePiece;
+  /** Whether nothing else is woven on the warp. */
+  readonly isOnly: boolean;
   readonly work: LiftWork;
   /** None where there are too many shafts to weigh their order. */
   readonly order: HandleOrder | undefined;
@@ -21,8 +33,10 @@ interface Stretch {
 }
 
 /** The list for people: the last row on top, so that it is woven from the bottom up; then what the rows come to. */
-export function* liftText({ file, title, work, order }: LiftList, width: number): Iterable<string> {
-  const stretches = stretchesOf(work.rows);
+export function* liftText(list: LiftList, width: number): Iterable<string> {
+  const { file, title, piece, isOnly, work, order } = list;
+  const { blockOf, lineOf } = blocksOf(piece);
+  const stretches = stretchesOf(work.rows, lineOf);
   const lines = stretches.map(({ first, last }) => [
     span(first.row + 1, last.row + 1),
     span(first.picks[0] + 1, last.picks[1] + 1),
@@ -30,6 +44,7 @@ export function* liftText({ file, title, work, order }: LiftList, width: number)
     changes(first),
     String(first.units),
     first.grams === undefined ? "" : weight(first.grams),
+    blockOf(first.row, last.row),
   ]);
   const heads = [
     "row",
@@ -38,6 +53,7 @@ export function* liftText({ file, title, work, order }: LiftList, width: number)
     "pull, let go",
     "units",
     work.heaviest.grams === undefined ? "" : "weight",
+    piece.order === undefined ? "" : "block",
   ];
   const widths = heads.map((head, i) =>
     lines.reduce((most, line) => Math.max(most, line[i]!.length), head.length),
@@ -49,6 +65,7 @@ export function* liftText({ file, title, work, order }: LiftList, width: number)
       .trimEnd();
 
   yield `${heading(file, title)}\n`;
+  if (!isOnly) yield `${oneLine(piece.name)}, ${many(piece.count, "piece")}\n`;
   yield `woven from the bottom up\n\n      ${row(heads)}\n`;
   for (const line of lines.toReversed()) yield `[ ]   ${row(line)}\n`;
 
@@ -63,10 +80,12 @@ export function* liftText({ file, title, work, order }: LiftList, width: number)
 }
 
 /** The list for a script; everything counts from 1, row 1 first. */
-export function liftJson({ file, title, work, order }: LiftList): object {
+export function liftJson({ file, title, piece, isOnly, work, order }: LiftList) {
+  const { blockOf } = blocksOf(piece);
   return {
     file,
     title,
+    ...(isOnly ? {} : { piece: piece.name, count: piece.count }),
     rows: work.rows.map(({ row, picks, drawn, pulled, released, units, grams }) => ({
       row: row + 1,
       picks: [picks[0] + 1, picks[1] + 1],
@@ -75,6 +94,7 @@ export function liftJson({ file, title, work, order }: LiftList): object {
       released,
       units,
       grams,
+      ...(piece.order === undefined ? {} : { block: blockOf(row, row) }),
     })),
     heaviest: { row: work.heaviest.row + 1, units: work.heaviest.units, grams: work.heaviest.grams },
     pulls: work.pulls,
@@ -86,19 +106,47 @@ export function liftJson({ file, title, work, order }: LiftList): object {
 }
 
 /** The list for a table, a line a row, row 1 first. */
-export function* liftCsv({ work }: LiftList): Iterable<string> {
-  yield csvLine(["row", "first pick", "last pick", "drawn", "pulled", "released", "units", "grams"]);
+export function* liftCsv({ isOnly, piece, work }: LiftList, withHead: boolean): Iterable<string> {
+  const names = isOnly ? [] : [piece.name];
+  if (withHead) {
+    const head = ["row", "first pick", "last pick", "drawn", "pulled", "released", "units", "grams"];
+    yield csvLine(isOnly ? head : ["piece", ...head]);
+  }
   for (const { row, picks, drawn, pulled, released, units, grams } of work.rows) {
     const sets = [drawn, pulled, released].map((set) => (set.length === 0 ? "" : printShafts(set)));
-    yield csvLine([row + 1, picks[0] + 1, picks[1] + 1, ...sets, units, grams]);
+    yield csvLine([...names, row + 1, picks[0] + 1, picks[1] + 1, ...sets, units, grams]);
   }
 }
 
-function stretchesOf(rows: readonly RowWork[]): readonly Stretch[] {
+/** What rows are called by their blocks, and the line of the order that each is of. */
+interface BlockNames {
+  /** The block of a stretch of rows in one line, with its repeats where it comes again; nothing where there are no blocks. */
+  readonly blockOf: (first: number, last: number) => string;
+  readonly lineOf: (row: number) => number;
+}
+
+function blocksOf({ order, blocks = {} }: RecipePiece): BlockNames {
+  if (order === undefined) return { blockOf: () => "", lineOf: () => 0 };
+  const woven = wovenRows(order, (block) => blocks[block]?.length ?? 1);
+  const repeatOf = (row: number) => (woven[row]!.blocks[0]?.again ?? 0) + 1;
+  const again = new Set(woven.flatMap(({ entry }, row) => (repeatOf(row) > 1 ? [entry] : [])));
+  return {
+    lineOf: (row) => woven[row]!.entry,
+    blockOf: (first, last) => {
+      const { entry } = woven[first]!;
+      const { block } = order[entry]!;
+      return again.has(entry) ? `${block} ${span(repeatOf(first), repeatOf(last))}` : block;
+    },
+  };
+}
+
+/** Rows alike that follow each other in one line of the order. */
+function stretchesOf(rows: readonly RowWork[], lineOf: (row: number) => number): readonly Stretch[] {
   const stretches: { first: RowWork; last: RowWork }[] = [];
   for (const row of rows) {
     const before = stretches.at(-1);
-    if (before !== undefined && row.pulled.length + row.released.length === 0) before.last = row;
+    const isAlike = row.pulled.length + row.released.length === 0;
+    if (before !== undefined && isAlike && lineOf(row.row) === lineOf(before.first.row)) before.last = row;
     else stretches.push({ first: row, last: row });
   }
   return stretches;
