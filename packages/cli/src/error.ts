@@ -6,6 +6,8 @@ export type CliErrorCode =
   | "unknown-option"
   | "unknown-choice"
   | "unknown-piece"
+  | "bad-mask"
+  | "several-pieces"
   | "outside"
   | "no-length"
   | "unknown-format"

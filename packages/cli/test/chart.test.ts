@@ -163,3 +163,55 @@ describe("a picture or means that cannot be used", () => {
     expect(readdirSync(cwd)).toEqual(before);
   });
 });
+
+describe("drawcord chart of a recipe", () => {
+  const lantern = `recipe: 1
+# as the course weaves it
+title: Lantern
+ground: { weave: broken twill }
+units: { ends: 4, threading: X 9 X 1-6 5-1 X 9 X }
+lifts: { picks: 4, rows: [1-6 9, 2-6 9, 3 5 6 9, 4-6 9, 1 4 6 9, 1-6 9] }
+`;
+  writeFileSync(join(cwd, "lantern.recipe.yaml"), lantern);
+  const columns = 17;
+
+  it("finds the nearest on fewer shafts, keeps the borders, and writes the recipe with its comments", async () => {
+    const found = await json("lantern.recipe.yaml", "--shafts", "4", "-o", "four.recipe.yaml");
+    expect(found.shafts).toBe(4);
+    expect(found.changes).toBeGreaterThan(0);
+    for (const row of found.picture) expect([row[1], row[columns - 2]]).toEqual(["#", "#"]);
+    const text = readFileSync(join(cwd, "four.recipe.yaml"), "utf8");
+    expect(text).toContain("# as the course weaves it");
+    const { draft } = readRecipe(text, "four");
+    const woven = toText(chartOf(draft)).replaceAll("#", "x");
+    const shown = found.picture.map((row) => row.replaceAll(/[#+]/g, "x").replaceAll("-", "."));
+    expect(woven.split("\n")).toEqual(shown.toReversed());
+  });
+
+  it("keeps the squares that a picture names, or says how many shafts they take", async () => {
+    const mask = Array.from({ length: 6 }, (_, row) => (row === 3 ? "#" : ".").repeat(columns));
+    writeFileSync(join(cwd, "mask.txt"), mask.join("\n"));
+    const { picture } = await json("lantern.recipe.yaml", "--shafts", "4", "--keep", "mask.txt");
+    // The lowest line of a picture is row 1.
+    expect(picture[2]).toMatch(/^[#.]+$/);
+    writeFileSync(join(cwd, "all.txt"), mask.map((row) => row.replaceAll(".", "#")).join("\n"));
+    const refuse = async (...argv: string[]) => (await run(["chart", ...argv], { cwd })).stderr;
+    expect(await refuse("lantern.recipe.yaml", "--shafts", "4", "--keep", "all.txt")).toContain(
+      "may not change take 6",
+    );
+    expect(await refuse("lantern.recipe.yaml", "--keep", "moth.txt")).toContain(
+      "the squares to keep are 5 rows x 7 units",
+    );
+    expect(await refuse("moth.txt", "--keep", "mask.txt")).toContain("--keep goes with a recipe");
+    expect(await refuse("lantern.recipe.yaml", "--single-unit")).toContain("of a recipe --shafts");
+  });
+
+  it("says where a symmetry saves shafts at no loss", async () => {
+    writeFileSync(
+      join(cwd, "wide.recipe.yaml"),
+      lantern.replace("1-6 5-1", "1-6 10-14").replaceAll(/\[.*\]/g, "[1 14, 2 13 6, 3 12 6, 4 11, 5 10, 6]"),
+    );
+    const { stdout } = await run(["chart", "wide.recipe.yaml"], { cwd });
+    expect(stdout).toContain("6 shafts for 12 weave the same squares: the right half mirrors the left");
+  });
+});

@@ -1,31 +1,39 @@
 import { basename, extname } from "node:path";
 import { MOST_CHART_SHAFTS, threadedChart, weavable } from "@drawcord/chart";
-import { soundRecipe } from "@drawcord/files";
+import { kindOf, soundRecipe } from "@drawcord/files";
 import { checkRecipe } from "@drawcord/review";
 import { parseThreading } from "@drawcord/units";
 import { chartRecipe } from "../chart/chart-recipe.js";
 import { chartJson, chartText } from "../chart/chart-report.js";
 import { readChart } from "../chart/read-chart.js";
+import { chartOfRecipe, looksLikeRecipe, type RecipeChart, recipeBy } from "../chart/recipe-chart.js";
 import { type ChartMeans, onUnits, shaftsOf, weaveChart } from "../chart/weave-chart.js";
 import { defineCommand } from "../command.js";
 import { CliError } from "../error.js";
 import { input } from "../inputs.js";
+import type { Io } from "../io.js";
 import { wholeNumber } from "../number-option.js";
 import { toJson } from "../printable.js";
 import { writeWhole } from "../write-whole.js";
 
 export const command = defineCommand({
-  operands: "PICTURE",
+  operands: "FILE",
   help: `Turns a chart into threading and lifts: a square across is a unit, a square up is a row, the lowest row is woven first. It is exact on as many pattern shafts as the chart has columns unlike each other; with fewer it finds the nearest picture and shows the squares that change.
 
-PICTURE is a text of # and ., a PBM or a PNG picture (a pixel a unit, or a square of --scale pixels), or - for standard input. A photographed grid is not read: redraw it, a pixel a square.
+FILE is a text of # and ., a PBM or a PNG picture (a pixel a unit, or a square of --scale pixels), or - for standard input. A photographed grid is not read: redraw it, a pixel a square.
 
-With -o it writes a recipe that drawcord check reads, whole or not at all.`,
+FILE may be a recipe too: its own squares are then asked again, with --shafts or --lifts. Its borders stay, and so do the squares that the picture of --keep draws: an outline, a letter. Where shafts can be saved without a change it says so.
+
+With -o it writes a recipe that drawcord check reads, whole or not at all; of a recipe the same with its new threading and lifts.`,
   examples: [
     ["drawcord chart moth.txt", "says how many shafts the chart takes, and how they are threaded"],
     [
       "drawcord chart moth.png --shafts 10 --unit-ends 4 -o runner.recipe.yaml",
       "weaves it on ten shafts, as near as can be, and writes the recipe",
+    ],
+    [
+      "drawcord chart runner.recipe.yaml --shafts 12 --keep outline.txt",
+      "shows the runner on twelve shafts, its borders and an outline kept",
     ],
     ["drawcord chart moth.txt --threading '(1-8 7-2)*4 1'", "finds the lifts for a threading on the loom"],
   ],
@@ -50,6 +58,11 @@ With -o it writes a recipe that drawcord check reads, whole or not at all.`,
     },
     "single-unit": { type: "boolean", help: "a cord for each unit" },
     units: { type: "string", value: "N", help: "the units of the loom; those beside the chart are static" },
+    keep: {
+      type: "string",
+      value: "PICTURE",
+      help: "a picture of the squares that may not change: # stays as it is (of a recipe)",
+    },
     scale: { type: "string", value: "N", default: "1", help: "pixels along the side of a square of a PNG" },
     ink: { type: "string", value: "COLOUR", help: "the colour of what is drawn in a PNG, such as #b02028" },
     threshold: {
@@ -95,7 +108,20 @@ With -o it writes a recipe that drawcord check reads, whole or not at all.`,
     const scale = wholeNumber("chart", "scale", options.scale, 256)!;
     const threshold = wholeNumber("chart", "threshold", options.threshold, 99);
 
-    const drawn = await readChart(source, { scale, ink: options.ink, threshold });
+    const ink = { scale, ink: options.ink, threshold };
+    const bytes = await source.read();
+    const asRead = { ...source, read: () => Promise.resolve(bytes) };
+    const isRecipe = kindOf(bytes) === "recipe" && looksLikeRecipe(bytes);
+    if (!isRecipe && options.keep !== undefined) {
+      throw new CliError("unwanted-option", "drawcord chart: --keep goes with a recipe", { option: "keep" });
+    }
+    if (isRecipe) {
+      const keep = options.keep === undefined ? undefined : await readChart(input(options.keep, io), ink);
+      const asked = chartOfRecipe(bytes, source.name, keep);
+      await writeAsked(asked, bytes, { means, ...options }, io);
+      return 0;
+    }
+    const drawn = await readChart(asRead, ink);
     const wanted = units === undefined ? drawn : onUnits(drawn, units, source.name);
     const cloth = weaveChart(wanted, means);
     const recipe = chartRecipe(cloth, ground);
@@ -125,6 +151,49 @@ With -o it writes a recipe that drawcord check reads, whole or not at all.`,
     return 0;
   },
 });
+
+/** The squares of a recipe by other means: told, and written where that is asked for. */
+async function writeAsked(
+  asked: RecipeChart,
+  bytes: Uint8Array,
+  options: {
+    readonly means: ChartMeans;
+    readonly format: "text" | "json";
+    readonly output: string | undefined;
+    readonly force: boolean;
+  },
+  io: Io,
+): Promise<void> {
+  const { means, format, output, force } = options;
+  const { fixed, recipe, saving, wanted } = asked;
+  if (means.threading !== undefined || means.singleUnit) {
+    const sentence = "drawcord chart: of a recipe --shafts, --lifts and --symmetry may be asked";
+    throw new CliError("unwanted-option", sentence);
+  }
+  const keeps = means.symmetry === undefined || means.symmetry === "none";
+  const cloth = weaveChart(wanted, keeps ? { ...means, fixed } : means);
+  const result = {
+    file: recipe.file,
+    wanted,
+    cloth,
+    shaftsTaken: shaftsOf(threadedChart(wanted)),
+    quarrels: [],
+  };
+  const text = output === undefined ? undefined : recipeBy(bytes, asked, cloth);
+  if (output !== undefined) await writeWhole(output, io.cwd, [text!], { force });
+  if (format === "json") {
+    await io.stdout.write(`${toJson({ ...chartJson(result), saving }, 2)}\n`);
+    return;
+  }
+  for (const line of chartText(result, io.width)) await io.stdout.write(line);
+  if (saving !== undefined) await io.stdout.write(`\n${saving}\n`);
+  if (output === undefined) await io.stdout.write("\nNo recipe was written; -o FILE writes one.\n");
+  else {
+    const faults = faultsOf(text!);
+    const next = faults === 0 ? "finds nothing that would spoil the cloth" : `finds ${faults} to look at`;
+    await io.stdout.write(`\n${output} was written; drawcord check ${next}.\n`);
+  }
+}
 
 function meansOf(options: {
   readonly shafts: string | undefined;
