@@ -182,7 +182,7 @@ lifts: { picks: 4, rows: [1-6 9, 2-6 9, 3 5 6 9, 4-6 9, 1 4 6 9, 1-6 9] }
     for (const row of found.picture) expect([row[1], row[columns - 2]]).toEqual(["#", "#"]);
     const text = readFileSync(join(cwd, "four.recipe.yaml"), "utf8");
     expect(text).toContain("# as the course weaves it");
-    const { draft } = readRecipe(text, "four");
+    const { draft } = soundRecipe(text, "four");
     const woven = toText(chartOf(draft)).replaceAll("#", "x");
     const shown = found.picture.map((row) => row.replaceAll(/[#+]/g, "x").replaceAll("-", "."));
     expect(woven.split("\n")).toEqual(shown.toReversed());
@@ -214,4 +214,13 @@ lifts: { picks: 4, rows: [1-6 9, 2-6 9, 3 5 6 9, 4-6 9, 1 4 6 9, 1-6 9] }
     const { stdout } = await run(["chart", "wide.recipe.yaml"], { cwd });
     expect(stdout).toContain("6 shafts for 12 weave the same squares: the right half mirrors the left");
   });
+});
+
+it("drawcord chart frames a picture in a border that turns its corners", async () => {
+  writeFileSync(join(cwd, "line.txt"), "##\n#.");
+  const { picture } = await json("moth.txt", "--border", "line.txt");
+  expect(picture).toHaveLength(5 + 4);
+  expect(picture[0]).toBe(picture.at(-1));
+  const { stderr } = await run(["chart", "lantern.recipe.yaml", "--border", "line.txt"], { cwd });
+  expect(stderr).toContain("--border goes with a picture");
 });

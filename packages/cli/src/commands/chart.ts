@@ -1,5 +1,5 @@
 import { basename, extname } from "node:path";
-import { MOST_CHART_SHAFTS, threadedChart, weavable } from "@drawcord/chart";
+import { framedChart, MOST_CHART_SHAFTS, threadedChart, weavable } from "@drawcord/chart";
 import { kindOf, soundRecipe } from "@drawcord/files";
 import { checkRecipe } from "@drawcord/review";
 import { parseThreading } from "@drawcord/units";
@@ -35,6 +35,10 @@ With -o it writes a recipe that drawcord check reads, whole or not at all; of a 
       "drawcord chart runner.recipe.yaml --shafts 12 --keep outline.txt",
       "shows the runner on twelve shafts, its borders and an outline kept",
     ],
+    [
+      "drawcord chart moth.txt --border vine.txt --corner mitred",
+      "frames it in a vine that turns its corners",
+    ],
     ["drawcord chart moth.txt --threading '(1-8 7-2)*4 1'", "finds the lifts for a threading on the loom"],
   ],
   options: {
@@ -62,6 +66,17 @@ With -o it writes a recipe that drawcord check reads, whole or not at all; of a 
       type: "string",
       value: "PICTURE",
       help: "a picture of the squares that may not change: # stays as it is (of a recipe)",
+    },
+    border: {
+      type: "string",
+      value: "PICTURE",
+      help: "frame the picture in this strip, its lowest line outermost, turned at the corners",
+    },
+    corner: {
+      type: "string",
+      value: "KIND",
+      choices: ["mitred", "meeting"],
+      help: "how the border turns: each side to the diagonal (mitred, when not given), or the level ones to the edge",
     },
     scale: { type: "string", value: "N", default: "1", help: "pixels along the side of a square of a PNG" },
     ink: { type: "string", value: "COLOUR", help: "the colour of what is drawn in a PNG, such as #b02028" },
@@ -115,13 +130,22 @@ With -o it writes a recipe that drawcord check reads, whole or not at all; of a 
     if (!isRecipe && options.keep !== undefined) {
       throw new CliError("unwanted-option", "drawcord chart: --keep goes with a recipe", { option: "keep" });
     }
+    if (isRecipe && options.border !== undefined) {
+      throw new CliError("unwanted-option", "drawcord chart: --border goes with a picture", {
+        option: "border",
+      });
+    }
     if (isRecipe) {
       const keep = options.keep === undefined ? undefined : await readChart(input(options.keep, io), ink);
       const asked = chartOfRecipe(bytes, source.name, keep);
       await writeAsked(asked, bytes, { means, ...options }, io);
       return 0;
     }
-    const drawn = await readChart(asRead, ink);
+    const bare = await readChart(asRead, ink);
+    const drawn =
+      options.border === undefined
+        ? bare
+        : framedChart(bare, await readChart(input(options.border, io), ink), options.corner ?? "mitred");
     const wanted = units === undefined ? drawn : onUnits(drawn, units, source.name);
     const cloth = weaveChart(wanted, means);
     const recipe = chartRecipe(cloth, ground);
