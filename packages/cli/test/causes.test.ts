@@ -34,11 +34,11 @@ describe("the faulty runner is read by its causes", () => {
     ]);
     expect(said).toContainEqual([
       "rows 3, 35 draw shaft 14, which only stands for static units",
-      "line: { rows: [1-14] }",
+      "line: { rows: [ 1-14 ] }",
     ]);
     expect(said).toContainEqual([
       "rows 4, 34 draw shaft 15, on which no unit hangs",
-      "edge: { rows: [13 15] }",
+      "edge: { rows: [ 13 15 ] }",
     ]);
     expect(said).toContainEqual(["ends is stated as 320 ends and comes out as 324", "ends: 320"]);
     expect(report.untried).toEqual([]);
@@ -59,10 +59,10 @@ describe("the faulty runner is read by its causes", () => {
 
   it("is in Markdown and beside the lines of a recipe too", async () => {
     expect(await told("--format", "markdown")).toContain(
-      "### error: cause (line 15)\n\nstep 7 of the ground sinks nothing",
+      "### error: cause (line 16)\n\nstep 7 of the ground sinks nothing",
     );
     expect(await told("--format", "github")).toMatch(
-      /^::error file=[^\n]*,line=15,col=\d+,title=cause::step 7/,
+      /^::error file=[^\n]*,line=16,col=\d+,title=cause::step 7/,
     );
   });
 

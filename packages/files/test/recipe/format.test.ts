@@ -1,3 +1,4 @@
+import { readdirSync, readFileSync } from "node:fs";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { parse, stringify } from "yaml";
@@ -141,4 +142,11 @@ notes: |-
   it("is refused where it cannot be read", () => {
     expect(() => formatRecipe("recipe: 1\n", "moth")).toThrow('moth:1:1: a recipe needs the key "ground"');
   });
+});
+
+const shipped = new URL("../../../../shared/recipes/", import.meta.url);
+
+it.each(readdirSync(shipped))("the shipped %s is laid out as every recipe is to be", (name) => {
+  const text = readFileSync(new URL(name, shipped), "utf8");
+  expect(formatRecipe(text, name)).toBe(text);
 });
