@@ -19,10 +19,12 @@ export function checkLimits(set: Limits): void {
 
 function checkValue(name: string, value: unknown, { kind }: Limit): void {
   if (value === undefined) return;
-  if (kind === "share") {
+  if (kind === "share" || kind === "percent") {
     const share = value as number;
-    if (share >= 0 && share <= 100) return;
-    throw new CheckError("bad-limit", `${name} is ${share}; expected percent from 0 to 100`, {
+    const most = kind === "share" ? 100 : Number.MAX_VALUE;
+    if (share >= 0 && share <= most) return;
+    const range = kind === "share" ? "percent from 0 to 100" : "percent from 0";
+    throw new CheckError("bad-limit", `${name} is ${share}; expected ${range}`, {
       name,
       found: share,
     });

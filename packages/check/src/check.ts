@@ -3,6 +3,7 @@ import { expand, type UnitDraft } from "@drawcord/units";
 import { checkOptions } from "./check-options.js";
 import type { CheckOptions, Report } from "./finding.js";
 import { measureDraft, measurePlain } from "./measure/measure.js";
+import { numbersOf } from "./numbers/numbers.js";
 import { reportOf } from "./report-of.js";
 import { rules } from "./rules.js";
 import { drawdownOf } from "./shaft-draft/drawdown.js";
@@ -17,7 +18,9 @@ import type { ShaftDraft } from "./shaft-draft/types.js";
  */
 export function check(draft: UnitDraft, options: CheckOptions = {}): Report {
   checkOptions(options);
-  return reportOf(measureDraft(draft, expand(draft), options), rules);
+  const cloth = measureDraft(draft, expand(draft), options);
+  const { project } = options;
+  return reportOf(project === undefined ? cloth : { ...cloth, numbers: numbersOf(cloth, project) }, rules);
 }
 
 /**

@@ -1,11 +1,12 @@
 import type { BitGrid } from "@drawcord/grid";
 import type { ShaftUse, UnitDraft } from "@drawcord/units";
+import type { Plan as WorkedPlan } from "@drawcord/yarn";
 import type { Inference } from "./measure/infer.js";
 import type { Integrity } from "./measure/integrity.js";
 import type { Kinds } from "./measure/kinds.js";
 import type { Patches } from "./measure/patches.js";
 import type { Threads } from "./measure/threads.js";
-import type { Options } from "./options.js";
+import type { Options, ProjectFacts } from "./options.js";
 import type { CutTally } from "./report.js";
 import type { ShaftDraft } from "./shaft-draft/types.js";
 
@@ -85,6 +86,8 @@ export interface Cloth {
   readonly integrity: Integrity;
   /** The plain draft that the cloth is woven by; left out for any other. */
   readonly shaftDraft?: ShaftDraft;
+  /** The numbers of the project, or why they cannot be; left out where nothing is said of one. */
+  readonly numbers?: () => Numbers | string;
 }
 
 /** A cloth whose units and rows are known, and so its figure. */
@@ -97,3 +100,12 @@ export interface Planned extends Cloth {
 export interface Drafted extends Cloth {
   readonly shaftDraft: ShaftDraft;
 }
+
+/** The project of a cloth and every number that follows from it. */
+export interface Numbers {
+  readonly project: ProjectFacts;
+  readonly worked: WorkedPlan;
+}
+
+/** A cloth whose project can be worked out. */
+export interface Calculated extends Planned, Numbers {}

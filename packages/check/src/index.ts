@@ -8,7 +8,7 @@ export { allowedFloat } from "./float-limit.js";
 export type { Limit } from "./limits/limit.js";
 export { type Limits, limits } from "./limits.js";
 export type { AllowedLength } from "./measured-length.js";
-export type { LoomOptions, Repeat, Sett, StatedNumber } from "./options.js";
+export type { LoomOptions, ProjectFacts, Repeat, Sett, StatedNumber } from "./options.js";
 export { partsOf } from "./parts-of.js";
 export type { CutTally, FloatTally, Severity, Span, Spread, Where } from "./report.js";
 export { examplePicture } from "./rules/example-picture.js";

@@ -1,8 +1,11 @@
 import { area } from "./limits/area.js";
+import { closeSett } from "./limits/close-sett.js";
 import { faceShare } from "./limits/face-share.js";
 import { float } from "./limits/float.js";
 import type { Limit, LimitValue } from "./limits/limit.js";
+import { off } from "./limits/off.js";
 import { openCuts } from "./limits/open-cuts.js";
+import { openSett } from "./limits/open-sett.js";
 import { stretch } from "./limits/stretch.js";
 import { takeUp } from "./limits/take-up.js";
 import { thinArea } from "./limits/thin-area.js";
@@ -18,6 +21,9 @@ export const limits = [
   faceShare,
   thinArea,
   unlikeSides,
+  closeSett,
+  openSett,
+  off,
 ] as const satisfies readonly Limit[];
 
 type Any = (typeof limits)[number];

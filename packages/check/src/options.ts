@@ -1,4 +1,6 @@
+import type { Project, Quantity } from "@drawcord/yarn";
 import type { Limits } from "./limits.js";
+import type { Slip } from "./numbers/likely-reason.js";
 import type { Severity, Span } from "./report.js";
 
 /** Threads in a centimetre, as the cloth lies on the loom. */
@@ -18,6 +20,8 @@ export interface StatedNumber {
   readonly found?: number;
   /** How far the two may differ, because the claim was rounded where it was printed; default 0. */
   readonly within?: number;
+  /** What known slips would have made of it, in the same unit. */
+  readonly slips?: readonly Slip[];
   /** The line of the recipe, from 1. */
   readonly line?: number;
 }
@@ -35,8 +39,18 @@ export interface Waiver<Name extends string = string> {
   readonly rows?: Span;
 }
 
+/** What a project of `@drawcord/yarn` says, and the ways of writing it that rules judge. */
+export interface ProjectFacts extends Project {
+  /** How much one lingo weighs. */
+  readonly lingoWeight?: Quantity;
+}
+
 /** What the loom has; what is left out is not checked. */
 export interface LoomOptions {
+  /** How wide a warp the reed takes, in mm. */
+  readonly reedWidth?: number;
+  /** How wide a cloth the loom weaves, in mm. */
+  readonly weavingWidth?: number;
   readonly patternShafts?: number;
   readonly groundShafts?: number;
   readonly treadles?: number;
@@ -59,6 +73,11 @@ export interface Options<Name extends string = string> {
   readonly firstPickFrom?: "left" | "right";
   /** Default: none are stated. */
   readonly stated?: readonly StatedNumber[];
+  /**
+   * What is said of the project, for the rules of numbers that agree; what follows from the draft (ends, picks, units,
+   * lingos, picks of each weft) is counted anew. Default: nothing.
+   */
+  readonly project?: ProjectFacts;
   /** The level of a rule's findings by the rule's name, or `off`; default: each rule's own. */
   readonly levels?: { readonly [name in Name]?: Severity | "off" };
   /** The rules that are to look, by their names; default: all. A waiver of another rule is then left alone. */

@@ -1,18 +1,26 @@
+import { closeSett } from "./rules/close-sett.js";
 import { edgeFloat } from "./rules/edge-float.js";
 import { endWithoutShaft } from "./rules/end-without-shaft.js";
 import { faceShare } from "./rules/face-share.js";
 import { floatLength } from "./rules/float-length.js";
 import { idleShaft } from "./rules/idle-shaft.js";
+import { impossibleNumber } from "./rules/impossible-number.js";
 import { largeArea } from "./rules/large-area.js";
 import { layers } from "./rules/layers.js";
+import { lengthRows } from "./rules/length-rows.js";
 import { liftSlip } from "./rules/lift-slip.js";
 import { longStretch } from "./rules/long-stretch.js";
 import { loomCapacity } from "./rules/loom-capacity.js";
 import { looseThread } from "./rules/loose-thread.js";
 import { openCut } from "./rules/open-cut.js";
+import { openSett } from "./rules/open-sett.js";
 import { pickWithoutShed } from "./rules/pick-without-shed.js";
+import { reedWidth } from "./rules/reed-width.js";
 import { repeatedRow } from "./rules/repeated-row.js";
 import type { AnyRule } from "./rules/rule.js";
+import { shortStock } from "./rules/short-stock.js";
+import { shortWarp } from "./rules/short-warp.js";
+import { sleySett } from "./rules/sley-sett.js";
 import { statedNumber } from "./rules/stated-number.js";
 import { staticDrawn } from "./rules/static-drawn.js";
 import { thinArea } from "./rules/thin-area.js";
@@ -22,6 +30,8 @@ import { unevenTakeUp } from "./rules/uneven-take-up.js";
 import { unknownShaft } from "./rules/unknown-shaft.js";
 import { unlikeSides } from "./rules/unlike-sides.js";
 import { unusedWaiver } from "./rules/unused-waiver.js";
+import { unusualNumber } from "./rules/unusual-number.js";
+import { widthUnits } from "./rules/width-units.js";
 
 /** Every rule, in the order in which they look and in which findings of equal weight are told. */
 export const rules = [
@@ -38,6 +48,16 @@ export const rules = [
   idleShaft,
   loomCapacity,
   statedNumber,
+  impossibleNumber,
+  unusualNumber,
+  lengthRows,
+  widthUnits,
+  closeSett,
+  openSett,
+  sleySett,
+  reedWidth,
+  shortWarp,
+  shortStock,
   threadingSlip,
   liftSlip,
   repeatedRow,

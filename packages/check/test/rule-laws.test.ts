@@ -273,7 +273,7 @@ describe("stated-number", () => {
     expect(told(14.1, 0.05)).toEqual([]);
     expect(told(14.13, 0.05)).toEqual([]);
     expect(told(14.2, 0.05)).toEqual([
-      "line 9 states 14.2 in as width in reed, and it comes out as 14.08 in, 0.12 in less",
+      "line 9 states 14.2 in as width in reed; worked out, 14.08 in, 0.12 in less",
     ]);
   });
 

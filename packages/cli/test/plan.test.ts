@@ -176,13 +176,15 @@ it("a chart alone has no project", async () => {
 });
 
 describe("drawcord check", () => {
-  it("names the file whose numbers cannot be", async () => {
-    const stdin = `${towels.replace("16/2 Ne", "10000 Ne")}stated: { warp-yarn: 100 g }\n`;
-    const { status, stderr } = await run(["check", "-"], { stdin });
-    expect([status, stderr]).toEqual([
-      2,
-      expect.stringMatching(/^standard input:\d+:1: .*expected 0\.5 to 5000 tex\n$/),
-    ]);
+  it("finds numbers that cannot be, whether or not one is stated", async () => {
+    for (const stated of ["stated: { warp-yarn: 100 g }\n", ""]) {
+      const stdin = `${towels.replace("16/2 Ne", "10000 Ne")}${stated}`;
+      const { status, stdout } = await run(["check", "-"], { stdin });
+      expect([status, stdout]).toEqual([
+        1,
+        expect.stringMatching(/error {2}impossible-number.*\n.*expected 0\.5 to 5000/),
+      ]);
+    }
   });
 
   it("compares the numbers that a recipe states with those of its plan", async () => {
@@ -194,7 +196,7 @@ describe("drawcord check", () => {
     };
     expect(await check("ends: 564, units: 141, lingos: 141, width-in-reed: 14.1 in, pieces: 8")).toEqual([]);
     expect(await check("width-in-reed: 15 in")).toEqual([
-      "line 17 states 15 in as width in reed, and it comes out as 14.1 in, 0.9 in less",
+      "line 17 states 15 in as width in reed; worked out, 14.1 in, 0.9 in less; it looks as if the draw-in was added twice",
     ]);
   });
 });

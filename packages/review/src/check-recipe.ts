@@ -37,7 +37,7 @@ export interface Review extends Report {
  * @param recipe a recipe as `soundRecipe` gives it
  * @param options which rules look
  * @throws {CheckError} `unknown-rule` for a rule that there is none of
- * @throws {FileError} `bad-value` when the project's numbers cannot be, such as a shrinkage of 100 %
+ * @throws {FileError} `unknown-key`, `bad-value` for a rule that there is none of, at its place
  * @example checkRecipe(recipe).ok // true
  */
 export function checkRecipe(recipe: Recipe, asked: ReviewOptions = {}): Review {

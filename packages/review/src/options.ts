@@ -1,31 +1,34 @@
 import type { CheckOptions, LoomOptions, Sett } from "@drawcord/check";
-import type { Recipe } from "@drawcord/files";
+import { projectOf, type Recipe } from "@drawcord/files";
 import { type Quantity, toMetric } from "@drawcord/yarn";
 import { namedRules } from "./rule-names.js";
 import { statedNumbers } from "./stated.js";
 
 /**
  * How the checker is to look at the cloth of a recipe: its sett, limits, repeat, first pick, static shaft, loom, levels,
- * waivers and stated numbers.
- * @throws {FileError} `bad-value` when the project's numbers cannot be
+ * waivers, project and stated numbers.
+ * @throws {FileError} `unknown-key`, `bad-value` for a rule that there is none of
  * @example optionsOf(recipe).sett // {}
  */
 export function optionsOf(recipe: Recipe): CheckOptions {
   const { cloth, limits, staticShaft } = recipe;
   const sett: Sett = { ...perCm("endsPerCm", cloth.sett), ...perCm("picksPerCm", cloth.picks) };
   const stated = statedNumbers(recipe);
-  const { patternShafts, groundShafts, treadles, lingos } = recipe.loom;
+  const { patternShafts, groundShafts, treadles, lingos, lingoWeight, weavingWidth } = recipe.loom;
   const loom: LoomOptions = {
     ...(patternShafts === undefined ? {} : { patternShafts }),
     ...(groundShafts === undefined ? {} : { groundShafts }),
     ...(treadles === undefined ? {} : { treadles }),
     ...(lingos === undefined ? {} : { lingos }),
+    ...(cloth.reedWidth === undefined ? {} : { reedWidth: toMetric(cloth.reedWidth).value }),
+    ...(weavingWidth === undefined ? {} : { weavingWidth: toMetric(weavingWidth).value }),
   };
   return {
     sett,
     limits,
     loom,
     ...namedRules(recipe),
+    project: { ...projectOf(recipe), ...(lingoWeight === undefined ? {} : { lingoWeight }) },
     ...(stated.length === 0 ? {} : { stated }),
     ...(cloth.firstPickFrom === undefined ? {} : { firstPickFrom: cloth.firstPickFrom }),
     ...(cloth.repeat === undefined ? {} : { repeat: cloth.repeat }),

@@ -1,6 +1,8 @@
 import type { StatedNumber } from "@drawcord/check";
-import { FileError, placesOf, projectOf, type Recipe, type Stated, type StatedName } from "@drawcord/files";
+import { projectOf, type Recipe, type Stated, type StatedName } from "@drawcord/files";
+import { draftSize } from "@drawcord/units";
 import { convert, type Plan, type PlanYarn, plan, type Quantity, quantity, YarnError } from "@drawcord/yarn";
+import { slipsOf } from "./slips.js";
 
 /** The stated numbers that the cloth tells itself, with their units. */
 const ofCloth: Readonly<Partial<Record<StatedName, string>>> = {
@@ -11,60 +13,51 @@ const ofCloth: Readonly<Partial<Record<StatedName, string>>> = {
   "longest-float": "threads",
 };
 
-/** All numbers stated in a recipe, those of the project (widths, lengths, pieces, yarn, weight) worked out beside them. */
+/**
+ * All numbers stated in a recipe, those of the project (widths, lengths, pieces, yarn, weight) worked out beside them, with
+ * what known slips would have made of them.
+ */
 export function statedNumbers(recipe: Recipe): readonly StatedNumber[] {
-  const counted = new Map([...statedOfCloth(recipe), ...statedLingos(recipe)].map((one) => [one.name, one]));
-  const project = recipe.stated.every(({ name }) => counted.has(name)) ? undefined : planned(recipe);
+  if (recipe.stated.length === 0) return [];
+  const project = planned(recipe);
+  const { units } = draftSize(recipe.draft);
   return recipe.stated.flatMap((one) => {
-    const told = counted.get(one.name);
-    if (told !== undefined) return [told];
-    const found = project && numberOf(project, one);
-    return found === undefined ? [] : [comparison(one, found)];
-  });
-}
-
-/** The stated numbers that the cloth tells by itself: ends, picks, units, rows and the longest float. */
-function statedOfCloth({ stated }: Recipe): StatedNumber[] {
-  return stated.flatMap(({ claim, line, name }) => {
+    const { claim, line, name } = one;
+    const slips = slipsOf(recipe, project, one);
     const unit = ofCloth[name];
-    return unit === undefined ? [] : [{ name, claim: claim.value, unit, line }];
+    if (unit !== undefined) return [{ name, claim: claim.value, unit, line, slips }];
+    // Lingos are counted without a formula: one for each unit.
+    const found = name === "lingos" ? quantity(units, "lingos") : project && numberOf(project, one);
+    return found === undefined ? [] : [{ ...comparison(one, found), slips }];
   });
 }
 
-/** Lingos are counted without a formula: one for each unit. */
-function statedLingos({ draft, stated }: Recipe): readonly StatedNumber[] {
-  const lingos = quantity(draft.threading.length, "lingos");
-  return stated.flatMap((one) => (one.name === "lingos" ? [comparison(one, lingos)] : []));
-}
-
-/** The plan of a recipe's project; where a number of it cannot be, the stated numbers are what asked for it. */
-function planned(recipe: Recipe): Plan {
+/** The plan of a recipe's project; none where a number of it cannot be, which has a rule of its own. */
+function planned(recipe: Recipe): Plan | undefined {
   try {
     return plan(projectOf(recipe));
   } catch (error) {
-    if (!(error instanceof YarnError)) throw error;
-    const places = placesOf(recipe);
-    const place = places.at(["stated"]) ?? places.at([])!;
-    throw new FileError("bad-value", error.message, recipe.file, place);
+    if (error instanceof YarnError) return undefined;
+    throw error;
   }
 }
 
 /** A claim beside the number that it is about, both in the unit of the claim. */
-function comparison({ claim, line, name }: Stated, found: Quantity): StatedNumber {
+function comparison({ claim, line, name, text }: Stated, found: Quantity): StatedNumber {
   const counted = found.kind === "number";
   return {
     name,
     claim: claim.value,
     unit: counted ? name : claim.unit,
     found: counted ? found.value : convert(found, claim.unit).value,
-    within: counted ? 0 : rounding(claim.value),
+    within: counted ? 0 : rounding(text),
     line,
   };
 }
 
-/** Half of the last digit in which a number is printed: 0.05 for 14.1. */
-function rounding(value: number): number {
-  const decimals = `${value}`.split(".")[1]?.length ?? 0;
+/** Half of the last digit in which a number is printed: 0.05 for 14.1, 0.005 for 3.00. */
+function rounding(text: string): number {
+  const decimals = /[.,](\d+)/.exec(text)?.[1]?.length ?? 0;
   return 0.5 * 10 ** -decimals;
 }
 

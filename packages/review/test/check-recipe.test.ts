@@ -1,5 +1,5 @@
 import { allowedFloat, check, findingsOf } from "@drawcord/check";
-import { soundRecipe, starterRecipe } from "@drawcord/files";
+import { projectOf, soundRecipe, starterRecipe } from "@drawcord/files";
 import { describe, expect, it } from "vitest";
 import { leastRecipe, wholeRecipe } from "../../files/test/samples.js";
 import { checkRecipe } from "../src/check-recipe.js";
@@ -42,10 +42,11 @@ describe("a recipe is checked", () => {
 
   it("with nothing but its draft, where it says no more", () => {
     const recipe = soundRecipe(leastRecipe, "least");
-    expect(optionsOf(recipe)).toEqual({ sett: {}, limits: {}, loom: {}, levels: {}, waive: [] });
+    const options = { sett: {}, limits: {}, loom: {}, levels: {}, waive: [], project: projectOf(recipe) };
+    expect(optionsOf(recipe)).toMatchObject({ ...options, project: { ends: 4, picks: 4 } });
     const { causes, places, untried, ...report } = checkRecipe(recipe);
     expect([causes, untried]).toEqual([[], []]);
-    expect(report).toEqual(check(recipe.draft));
+    expect(report).toEqual(check(recipe.draft, options));
     expect(places).toHaveLength(report.findings.length);
   });
 

@@ -1,3 +1,4 @@
+import { findingsOf } from "@drawcord/check";
 import { projectOf, soundRecipe } from "@drawcord/files";
 import { plan } from "@drawcord/yarn";
 import { describe, expect, it } from "vitest";
@@ -47,22 +48,32 @@ describe("stated numbers", () => {
     expect(new Set(findings("ends: 900, width-in-reed: 20 in, pieces: 9"))).toEqual(
       new Set([
         `line ${line} states 900 ends, and there are ${project.ends}, ${900 - project.ends} fewer`,
-        `line ${line} states 20 in as width in reed, and it comes out as ${round(width)} in, ${round(20 - width)} in less`,
+        `line ${line} states 20 in as width in reed; worked out, ${round(width)} in, ${round(20 - width)} in less`,
         `line ${line} states 9 pieces, and there are 4, 5 fewer`,
       ]),
     );
   });
 
-  it("cannot be compared with a plan that cannot be", () => {
+  it("are left alone where the plan cannot be, which a rule of its own tells", () => {
     const text = wholeRecipe.replace(/count: [^,}]+/, "count: 10000 Ne ");
-    expect(() => statedNumbers(soundRecipe(text, "thin"))).toThrow(
-      new RegExp(`^thin:${line}:1: .*expected 0\\.5 to 5000 tex$`),
-    );
+    const recipe = soundRecipe(text, "thin");
+    expect(statedNumbers(recipe).map(({ name }) => name)).toEqual(["ends", "longest-float"]);
+    expect(findingsOf(checkRecipe(recipe), "impossible-number")).toMatchObject([
+      { trouble: expect.stringMatching(/expected 0\.5 to 5000 tex$/) },
+    ]);
+  });
+
+  it("are rounded as they are written: 3.00 m to the centimetre", () => {
+    const metres = plan(projectOf(stating("ends: 1"))).warpLength!.value / 1000;
+    const claim = (digits: number) => `warp-length: ${(metres + 0.02).toFixed(digits)} m`;
+    expect(findings(claim(2))).toHaveLength(1);
+    expect(findings(`warp-length: ${Math.floor(metres)}.00 m`)).toHaveLength(1);
+    expect(findings(claim(0))).toEqual([]);
   });
 
   it("are left out where the recipe does not say enough to work them out", () => {
     const recipe = soundRecipe(`${leastRecipe}stated: { width-in-reed: 12 in, units: 2 }`, "bare");
-    expect(statedNumbers(recipe)).toEqual([{ name: "units", claim: 2, unit: "units", line: 5 }]);
+    expect(statedNumbers(recipe)).toMatchObject([{ name: "units", claim: 2, unit: "units", line: 5 }]);
   });
 });
 

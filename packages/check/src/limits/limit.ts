@@ -5,10 +5,10 @@ export interface Limit {
   /** Its name in the options of a check. */
   readonly name: string;
   /**
-   * `size`: a number of things from 1, or a length; `share`: percent from 0 to 100; `count`: a whole number from 1;
-   * `times`: a number from 1.
+   * `size`: a number of things from 1, or a length; `share`: percent from 0 to 100; `percent`: percent from 0 without an
+   * upper end; `count`: a whole number from 1; `times`: a number from 1.
    */
-  readonly kind: "size" | "share" | "count" | "times";
+  readonly kind: "size" | "share" | "percent" | "count" | "times";
   /** What a size without a unit counts, such as `threads`. */
   readonly things?: string;
   /** The parts that may have a limit of their own, each with its name in the options. */

@@ -1,5 +1,5 @@
 /** What rules need of a cloth before they can look. */
-import type { Cloth, Drafted, Planned } from "../cloth.js";
+import type { Calculated, Cloth, Drafted, Planned } from "../cloth.js";
 
 /** Why a rule of units and lifts does not look at a cloth that has none. */
 const NO_PLAN = "a plain draft has no units and no lift plan";
@@ -28,4 +28,13 @@ export function drafted(cloth: Cloth): Drafted | string {
 
 function isDrafted(cloth: Cloth): cloth is Drafted {
   return cloth.shaftDraft !== undefined;
+}
+
+/** A cloth whose project can be worked out. */
+export function calculated(cloth: Cloth): Calculated | string {
+  const on = planned(cloth);
+  if (typeof on === "string") return on;
+  const numbers = cloth.numbers?.();
+  if (numbers === undefined) return "nothing is said of the project";
+  return typeof numbers === "string" ? "the numbers of the project cannot be" : { ...on, ...numbers };
 }

@@ -45,6 +45,8 @@ export interface Rule<Name extends string, F extends Fact, On extends Cloth = Cl
   readonly changes: readonly Change["change"][];
   /** That it is a rule for plain drafts, and of no other cloth is said that it did not look; default false. */
   readonly plainOnly?: true;
+  /** That it compares the numbers of the project, which a plan goes by too; default false. */
+  readonly ofNumbers?: true;
   /** Where its sentence names the place itself; default false, and the place is added to it. */
   readonly saysPlace?: boolean;
   /** What the rule looks at, of a cloth; a clause that says why it cannot, where the cloth has not what it needs. */

@@ -1,5 +1,6 @@
 import type { Cloth } from "../cloth.js";
 import { longestOf } from "../measure/threads.js";
+import { because, likelyReason } from "../numbers/likely-reason.js";
 import type { StatedNumber } from "../options.js";
 import { onTabby } from "./examples.js";
 import { anyCloth } from "./needs.js";
@@ -15,6 +16,8 @@ export interface StatedNumberFact extends Fact {
   readonly unit: string;
   /** The stated number, by its name in the recipe. */
   readonly stated: string;
+  /** The slip that would explain it exactly. */
+  readonly likely?: string;
 }
 
 /** A number that the printed recipe claims and that comes out otherwise. */
@@ -67,26 +70,30 @@ export const statedNumber: Rule<"stated-number", StatedNumberFact> = {
   },
   of: anyCloth,
   *find(cloth) {
-    for (const { claim, found, name, unit, within = 0 } of cloth.options.stated ?? []) {
+    for (const { claim, found, name, slips = [], unit, within = 0 } of cloth.options.stated ?? []) {
       const measured = found ?? numberOf(cloth, name);
       // A claim of just the allowed rounding passes, whatever the last binary digit says.
       if (measured === undefined || Math.abs(measured - claim) <= within + 1e-9 * Math.abs(claim)) continue;
-      yield { measured, limit: claim, unit, stated: name };
+      const likely = likelyReason(claim, measured, slips, within);
+      yield { measured, limit: claim, unit, stated: name, ...(likely !== undefined && { likely }) };
     }
   },
   say: (fact, { options }) => sentence(fact, options.stated?.find(({ name }) => name === fact.stated)?.line),
   parts: ({ stated }) => [["stated", stated], ["stated"]],
 };
 
-function sentence({ limit, measured, stated, unit }: StatedNumberFact, line: number | undefined): string {
+function sentence(
+  { likely, limit, measured, stated, unit }: StatedNumberFact,
+  line: number | undefined,
+): string {
   const who = line === undefined ? "the recipe states" : `line ${line} states`;
   const off = figure(Math.abs(measured - limit));
   if (unit === stated) {
-    return `${who} ${limit} ${unit}, and there are ${figure(measured)}, ${off} ${measured < limit ? "fewer" : "more"}`;
+    return `${who} ${limit} ${unit}, and there are ${figure(measured)}, ${off} ${measured < limit ? "fewer" : "more"}${because(likely)}`;
   }
   const than = measured < limit ? "less" : "more";
   const name = stated.replaceAll("-", " ");
-  return `${who} ${limit} ${unit} as ${name}, and it comes out as ${figure(measured)} ${unit}, ${off} ${unit} ${than}`;
+  return `${who} ${limit} ${unit} as ${name}; worked out, ${figure(measured)} ${unit}, ${off} ${unit} ${than}${because(likely)}`;
 }
 
 /** As close as a weaver measures. */

@@ -19,6 +19,7 @@ export function readCloth(section: Spot | undefined): RecipeCloth {
     ...quantityAt(section, "picks", "picks", "sett"),
     ...partAt(section, "reed", "reed", (of) => placed(of, readReed)),
     ...partAt(section, "sley", "sley", (of) => placed(of, readSley)),
+    ...quantityAt(section, "reed-width", "reedWidth", "length"),
     ...shareAt(section, "draw-in", "drawIn", MOST_LOST),
     ...shareAt(section, "take-up", "takeUp", MOST_TAKEN_UP),
     ...partAt(section, "shrinkage", "shrinkage", readShrinkage),

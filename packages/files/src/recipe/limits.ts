@@ -63,7 +63,7 @@ function checkKnown(
 }
 
 function readValue(of: Spot, { kind, things = "" }: Limit): Value {
-  if (kind === "share") return readShare(of);
+  if (kind === "share" || kind === "percent") return readShare(of, kind);
   return kind === "size" ? readSize(of, things) : Number(textOf(of));
 }
 
@@ -78,8 +78,8 @@ function readSize(of: Spot, things: string): Readonly<Record<string, number>> {
   throw wrong(of, "bad-value", sentence);
 }
 
-function readShare(of: Spot): number {
+function readShare(of: Spot, kind: "share" | "percent"): number {
   const { value } = quantityOf(of, ["share"]);
-  if (value <= 100) return value;
+  if (kind === "percent" || value <= 100) return value;
   throw wrong(of, "bad-value", `${wayTo(of.path)} is ${textOf(of)}; a share goes up to 100 %`);
 }

@@ -1,6 +1,6 @@
 import type { Kind } from "@drawcord/yarn";
 import { attempt } from "../tree/problems.js";
-import { entries, numberAt, placeOf, type Spot, textAt } from "../tree/spot.js";
+import { entries, numberAt, placeOf, type Spot, textAt, textOf } from "../tree/spot.js";
 import { quantityAt, quantityOf } from "./notation.js";
 import type { RecipeLoom, RecipeProject, Stated, StatedName } from "./types.js";
 
@@ -28,6 +28,7 @@ export function readLoom(section: Spot | undefined): RecipeLoom {
     ...numberNamed(section, "treadles", "treadles"),
     ...numberNamed(section, "lingos", "lingos"),
     ...quantityAt(section, "lingo-weight", "lingoWeight", "mass"),
+    ...quantityAt(section, "weaving-width", "weavingWidth", "length"),
     ...(action === undefined ? {} : { action: action as NonNullable<RecipeLoom["action"]> }),
   };
 }
@@ -61,6 +62,6 @@ export function readStated(section: Spot | undefined): readonly Stated[] {
     const kinds = measures[name] ?? ["number"];
     const claim = attempt(value.tree.problems, () => quantityOf(value, kinds));
     const { column, line } = placeOf(value);
-    return claim === undefined ? [] : [{ name, claim, line, column }];
+    return claim === undefined ? [] : [{ name, text: textOf(value), claim, line, column }];
   });
 }

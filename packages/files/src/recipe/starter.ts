@@ -54,17 +54,17 @@ yarns:
   weft: { count: 16/2 Ne, fibre: cotton }
 
 cloth:
-  sett: 24 per inch
-  picks: 24 per inch
+  sett: 36 per inch
+  picks: 36 per inch
   reed: 12 per inch
+  sley: 3
   draw-in: 6 %
   take-up: 10 %
   shrinkage: 8 %
 
 project:
-  pieces: 2
-  length: 60 cm
-  hems: 6 cm
+  pieces: 6 # a piece is as long as its rows make it
+  hems: 2 cm
   sampling: 20 cm
   waste: 70 cm
 

@@ -33,6 +33,8 @@ export interface RecipeCloth {
   readonly reed?: Placed<Reed>;
   /** Ends in the dents, such as `1-2-2`. */
   readonly sley?: Placed<Sley>;
+  /** How wide a warp the reed takes. */
+  readonly reedWidth?: Quantity;
   readonly drawIn?: Quantity;
   /** On the length of the cloth (crimp). */
   readonly takeUp?: Quantity;
@@ -66,6 +68,8 @@ export interface RecipeLoom {
   readonly lingos?: number;
   /** A mass. */
   readonly lingoWeight?: Quantity;
+  /** How wide a cloth the loom weaves: a length. */
+  readonly weavingWidth?: Quantity;
   readonly action?: Action;
 }
 
@@ -90,6 +94,8 @@ export type StatedName =
 /** A number that the printed recipe claims, and where it does. */
 export interface Stated extends Place {
   readonly name: StatedName;
+  /** As it is written, for how far it was rounded. */
+  readonly text: string;
   readonly claim: Quantity;
 }
 

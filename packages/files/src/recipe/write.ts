@@ -44,6 +44,7 @@ export function writeRecipe(recipe: RecipeData): string {
       picks: text(cloth.picks),
       reed: cloth.reed?.text,
       sley: cloth.sley?.text,
+      "reed-width": text(cloth.reedWidth),
       "draw-in": text(cloth.drawIn),
       "take-up": text(cloth.takeUp),
       shrinkage: { width: text(cloth.shrinkage?.width), length: text(cloth.shrinkage?.length) },
@@ -59,6 +60,7 @@ export function writeRecipe(recipe: RecipeData): string {
       treadles: loom.treadles,
       lingos: loom.lingos,
       "lingo-weight": text(loom.lingoWeight),
+      "weaving-width": text(loom.weavingWidth),
       action: loom.action,
     },
     limits: { ...limitsOf(limits), levels },
@@ -167,7 +169,7 @@ function limitsOf(set: Limits): Readonly<Record<string, unknown>> {
 
 function limitText(value: unknown, { kind, things = "" }: Limit): number | string | undefined {
   if (value === undefined) return undefined;
-  if (kind === "share") return `${value as number} %`;
+  if (kind === "share" || kind === "percent") return `${value as number} %`;
   if (kind !== "size") return value as number;
   const { mm, [things]: count } = value as Readonly<Record<string, number | undefined>>;
   return count ?? (mm === undefined ? undefined : `${mm} mm`);

@@ -64,6 +64,7 @@ export const clothSchema: Schema = {
       examples: [2, "1-2-2"],
       type: ["string", "integer"],
     },
+    "reed-width": measure("How wide a warp the reed takes.", "70 cm"),
     "draw-in": measure("How much narrower the cloth is than its width in the reed.", "6 %"),
     "take-up": measure("How much longer the warp is than the cloth, on the cloth's length.", "10 %"),
     shrinkage: {
@@ -126,6 +127,7 @@ export const loomSchema: Schema = {
     treadles: whole("Treadles.", 10),
     lingos: whole("Lingos at hand.", 150, 0),
     "lingo-weight": measure("Weight of one lingo.", "30 g"),
+    "weaving-width": measure("How wide a warp the loom weaves.", "120 cm"),
     action: {
       description: "How the ground shafts are moved, by its name in `drawcord ground --action`.",
       examples: ["countermarch"],

@@ -5,6 +5,7 @@ import type { Schema } from "../tree/json-schema.js";
 const shapes: Readonly<Record<Limit["kind"], Schema>> = {
   size: { type: ["integer", "string"], minimum: 1, maximum: 1_000_000, pattern: "\\S" },
   share: { type: "string", pattern: "\\S" },
+  percent: { type: "string", pattern: "\\S" },
   count: { type: "integer", minimum: 1, maximum: 1_000_000 },
   times: { type: "number", minimum: 1, maximum: 1_000_000 },
 };

@@ -1,0 +1,77 @@
+import type { Calculated } from "../cloth.js";
+import { closeSett as closeSettLimit } from "../limits/close-sett.js";
+import { openSett } from "../limits/open-sett.js";
+import { type Closeness, warpCloseness, weftCloseness } from "../numbers/closeness.js";
+import { facts, tenByTen } from "../numbers/example.js";
+import { figure } from "../words.js";
+import { calculated } from "./needs.js";
+import type { Fact, Rule } from "./rule.js";
+
+/** What the rule finds. */
+export interface CloseSettFact extends Fact {
+  /** Share of the closest sett, in percent. */
+  readonly measured: number;
+  readonly limit: number;
+  readonly unit: "percent";
+  readonly system: "warp" | "weft";
+}
+
+const cotton = { yarn: "16/2 Ne", fibre: "cotton" };
+
+/** A sett closer than the yarn allows. */
+export const closeSett: Rule<"close-sett", CloseSettFact, Calculated> = {
+  name: "close-sett",
+  severity: "warning",
+  summary: "ends or picks set closer than will beat in",
+  meaning:
+    "The ends, or the picks of the ground weft, lie closer than the closest sett of their yarn in the ground weave, by the root rule. Where the other system is set so openly that the cloth is faced with this one, as in a rep or a tapestry weave, its threads may lie side by side.",
+  reason: "The weft will not beat in, or the ends stick in the shed and fray in the reed.",
+  mend: "Choose a more open sett or a finer yarn, or look whether ends were written for inches or a count in another system.",
+  limit: "`close-sett: 110 %` in `limits`: the share of the closest sett that is allowed. Usual: 100 %.",
+  source: "J. T. Taylor, Cotton Weaving and Designing, 6th ed. 1909, p. 338; the limit is Drawcord's own",
+  changes: ["number"],
+  examples: {
+    passes: [
+      {
+        title: "cotton 16/2 at 18 a cm, where 19.4 is the closest",
+        cloth: tenByTen,
+        options: { project: { ...facts({ sett: "18 per cm" }), warp: cotton } },
+      },
+    ],
+    fails: [
+      {
+        title: "cotton 16/2 at 30 a cm",
+        cloth: tenByTen,
+        options: { project: { ...facts({ sett: "30 per cm" }), warp: cotton } },
+      },
+    ],
+  },
+  ofNumbers: true,
+  of: calculated,
+  *find({ options, project }) {
+    const limit = options.limits?.closeSett ?? closeSettLimit.usual;
+    const open = options.limits?.openSett ?? openSett.usual;
+    const warp = warpCloseness(project);
+    const weft = weftCloseness(project);
+    for (const [system, own, other] of [
+      ["warp", warp, weft],
+      ["weft", weft, warp],
+    ] as const) {
+      if (own === undefined) continue;
+      const allowed = other !== undefined && other.share < open ? faced(own, limit) : limit;
+      if (own.share > allowed + 1e-9) yield { measured: own.share, limit: allowed, unit: "percent", system };
+    }
+  },
+  say({ limit, measured, system }, { project }) {
+    const own = system === "warp" ? warpCloseness(project) : weftCloseness(project);
+    const threads = system === "warp" ? "ends" : "picks";
+    const at = own === undefined ? "" : ` of ${figure(own.perCm)} ${threads} a cm`;
+    return `the sett${at} is ${figure(measured)} % of the closest that the yarn allows in the ground weave, where ${figure(limit)} % is allowed`;
+  },
+  parts: ({ system }) => [["cloth", system === "warp" ? "sett" : "picks"], ["cloth"]],
+};
+
+/** What is allowed where the cloth is faced with these threads: side by side. */
+function faced({ closest, sideBySide }: Closeness, limit: number): number {
+  return (limit * sideBySide) / closest;
+}

@@ -1,0 +1,47 @@
+import type { Planned } from "../cloth.js";
+import { facts, tenByTen } from "../numbers/example.js";
+import { planned } from "./needs.js";
+import type { Fact, Rule } from "./rule.js";
+
+/** What the rule finds. */
+export interface ImpossibleNumberFact extends Fact {
+  /** Why the numbers cannot be. */
+  readonly trouble: string;
+}
+
+/** Numbers of the project that cannot be. */
+export const impossibleNumber: Rule<"impossible-number", ImpossibleNumberFact, Planned> = {
+  name: "impossible-number",
+  severity: "error",
+  summary: "numbers of the project that cannot be",
+  meaning:
+    "The project cannot be worked out, because one of its numbers leaves nothing over, such as hems longer than the piece, or a yarn finer than any.",
+  reason: "No warp can be planned from it, and none of its other numbers can be trusted.",
+  mend: "Look at the number that the sentence names: a digit, a unit or a system of counts is another than was meant.",
+  source: "Drawcord's own",
+  changes: ["number"],
+  examples: {
+    passes: [
+      {
+        title: "hems shorter than the cloth that is woven",
+        cloth: tenByTen,
+        options: { project: facts({ pickSett: "4 per cm", hems: "4 cm" }) },
+      },
+    ],
+    fails: [
+      {
+        title: "hems of 40 cm on 10 cm of cloth",
+        cloth: tenByTen,
+        options: { project: facts({ pickSett: "4 per cm", hems: "40 cm" }) },
+      },
+    ],
+  },
+  ofNumbers: true,
+  of: planned,
+  *find({ numbers }) {
+    const found = numbers?.();
+    if (typeof found === "string") yield { trouble: found };
+  },
+  say: ({ trouble }) => `the numbers of the project cannot be: ${trouble}`,
+  parts: () => [["project"], ["cloth"], ["yarns"]],
+};

@@ -1,0 +1,89 @@
+import type { Calculated } from "../cloth.js";
+import { openSett as openSettLimit } from "../limits/open-sett.js";
+import { warpCloseness, weftCloseness } from "../numbers/closeness.js";
+import { facts, tenByTen } from "../numbers/example.js";
+import { figure } from "../words.js";
+import { calculated } from "./needs.js";
+import type { Fact, Rule } from "./rule.js";
+
+/** What the rule finds. */
+export interface OpenSettFact extends Fact {
+  /** Share of the closest sett, in percent. */
+  readonly measured: number;
+  readonly limit: number;
+  readonly unit: "percent";
+  readonly system: "warp" | "weft";
+}
+
+/** From this share of its closest sett on, one system covers the other: the cloth is faced with it (Drawcord's own). */
+const FACED = 85;
+
+const cotton = { yarn: "16/2 Ne", fibre: "cotton" };
+
+/** A sett too open to hold. */
+export const openSett: Rule<"open-sett", OpenSettFact, Calculated> = {
+  name: "open-sett",
+  severity: "warning",
+  summary: "ends or picks set too openly to hold",
+  meaning:
+    "The ends, or the picks of the ground weft, lie further apart than half of the closest sett of their yarn in the ground weave. Where the other system lies so close that the cloth is faced with it, as in a rag rug or a tapestry weave, an open sett is right and not told.",
+  reason: "The threads slip out of place, and the cloth is flimsy and does not keep its shape.",
+  mend: "Choose a closer sett or a thicker yarn, or look whether ends an inch were written for ends a cm. For a veil, set the limit lower.",
+  limit: "`open-sett: 30 %` in `limits`: the share of the closest sett that is the least. Usual: 50 %.",
+  source: "common practice, around a working sett of 80 %; the limit is Drawcord's own",
+  changes: ["number"],
+  examples: {
+    passes: [
+      {
+        title: "cotton 16/2 at 14 a cm, where 19.4 is the closest",
+        cloth: tenByTen,
+        options: { project: { ...facts({ sett: "14 per cm" }), warp: cotton } },
+      },
+      {
+        title: "a veil at 7 a cm, where 30 % are allowed",
+        cloth: tenByTen,
+        options: { limits: { openSett: 30 }, project: { ...facts({ sett: "7 per cm" }), warp: cotton } },
+      },
+      {
+        title: "a rug whose thick weft covers its open warp",
+        cloth: tenByTen,
+        options: {
+          project: {
+            ...facts({ sett: "4 per cm", pickSett: "5 per cm" }),
+            warp: cotton,
+            wefts: [{ name: "weft", picks: 40, yarn: "2000 tex" }],
+          },
+        },
+      },
+    ],
+    fails: [
+      {
+        title: "cotton 16/2 at 6 a cm",
+        cloth: tenByTen,
+        options: { project: { ...facts({ sett: "6 per cm" }), warp: cotton } },
+      },
+    ],
+  },
+  ofNumbers: true,
+  of: calculated,
+  *find({ options, project }) {
+    const limit = options.limits?.openSett ?? openSettLimit.usual;
+    const warp = warpCloseness(project);
+    const weft = weftCloseness(project);
+    for (const [system, own, other] of [
+      ["warp", warp, weft],
+      ["weft", weft, warp],
+    ] as const) {
+      if (own === undefined || own.share >= limit - 1e-9) continue;
+      if (other !== undefined && other.share >= FACED) continue;
+      yield { measured: own.share, limit, unit: "percent", system };
+    }
+  },
+  say({ limit, measured, system }, { project }) {
+    const own = system === "warp" ? warpCloseness(project) : weftCloseness(project);
+    const threads = system === "warp" ? "ends" : "picks";
+    const at = own === undefined ? "" : ` of ${figure(own.perCm)} ${threads} a cm`;
+    return `the sett${at} is ${figure(measured)} % of the closest that the yarn allows in the ground weave, where ${figure(limit)} % is the least that holds`;
+  },
+  parts: ({ system }) => [["cloth", system === "warp" ? "sett" : "picks"], ["cloth"]],
+};

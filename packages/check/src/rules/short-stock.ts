@@ -1,0 +1,81 @@
+import { convert, type ProjectYarn, type Quantity, quantity, writeQuantity } from "@drawcord/yarn";
+import type { Calculated } from "../cloth.js";
+import { facts, tenByTen } from "../numbers/example.js";
+import { calculated } from "./needs.js";
+import type { Fact, Rule } from "./rule.js";
+
+/** What the rule finds. */
+export interface ShortStockFact extends Fact {
+  /** What there is. */
+  readonly measured: number;
+  /** What is needed. */
+  readonly limit: number;
+  readonly unit: Quantity["unit"];
+  /** The yarn, by its name in the recipe. */
+  readonly yarn: string;
+}
+
+const cotton = { yarn: "16/2 Ne", fibre: "cotton" };
+
+/** A stock of yarn that is not enough. */
+export const shortStock: Rule<"short-stock", ShortStockFact, Calculated> = {
+  name: "short-stock",
+  severity: "warning",
+  summary: "the stock of a yarn is not enough",
+  meaning: "The recipe says how much there is of a yarn, and its warp or its weft takes more.",
+  reason: "The yarn gives out on the loom, and another dye lot shows as a stripe.",
+  mend: "Buy more before the warp is wound: `drawcord plan` tells how much. Or weave fewer or shorter pieces.",
+  source: "Drawcord's own",
+  changes: ["number"],
+  examples: {
+    passes: [
+      {
+        title: "100 m for 40 ends of about a metre",
+        cloth: tenByTen,
+        options: {
+          project: {
+            ...facts({ sett: "14 per cm", pickSett: "14 per cm", waste: "1 m" }),
+            warp: { ...cotton, stock: quantity(100, "m") },
+          },
+        },
+      },
+    ],
+    fails: [
+      {
+        title: "10 m for 40 ends of about a metre",
+        cloth: tenByTen,
+        options: {
+          project: {
+            ...facts({ sett: "14 per cm", pickSett: "14 per cm", waste: "1 m" }),
+            warp: { ...cotton, stock: quantity(10, "m") },
+          },
+        },
+      },
+    ],
+  },
+  ofNumbers: true,
+  of: calculated,
+  *find({ project, worked }) {
+    for (const used of [worked.warpYarn, ...worked.weftYarn]) {
+      if (used?.enough !== false) continue;
+      const { stock } = stocked(project, used.name) ?? {};
+      const needed = stock?.kind === "mass" ? used.mass : used.length;
+      if (stock === undefined || needed === undefined) continue;
+      const { unit } = stock;
+      yield { measured: stock.value, limit: convert(needed, unit).value, unit, yarn: used.name };
+    }
+  },
+  say({ limit, measured, unit, yarn }) {
+    const said = (value: number) => writeQuantity(quantity(value, unit), { decimals: 1 });
+    const called = yarn === "warp" || yarn === "weft" ? yarn : `weft ${yarn}`;
+    return `there is ${said(measured)} of the yarn of the ${called}, and ${said(limit)} is needed`;
+  },
+  parts: ({ yarn }) => [
+    ["yarns", yarn, "stock"],
+    ["yarns", yarn],
+  ],
+};
+
+function stocked({ warp, wefts = [] }: Calculated["project"], name: string): ProjectYarn | undefined {
+  return name === "warp" ? warp : wefts.find((weft) => weft.name === name);
+}

@@ -1,0 +1,62 @@
+import { many } from "@drawcord/base";
+import { writeQuantity } from "@drawcord/yarn";
+import type { Calculated } from "../cloth.js";
+import { facts, tenByTen } from "../numbers/example.js";
+import { calculated } from "./needs.js";
+import type { Fact, Rule } from "./rule.js";
+
+/** What the rule finds. */
+export interface ShortWarpFact extends Fact {
+  /** Pieces that the warp gives. */
+  readonly measured: number;
+  /** Pieces that are wanted. */
+  readonly limit: number;
+  readonly unit: "pieces";
+}
+
+/** A warp too short for the pieces. */
+export const shortWarp: Rule<"short-warp", ShortWarpFact, Calculated> = {
+  name: "short-warp",
+  severity: "warning",
+  summary: "the warp is too short for the pieces",
+  meaning:
+    "The recipe gives the length of the warp and the number of pieces, and the warp, less sampling and waste, gives fewer.",
+  reason: "The last pieces cannot be woven, and it shows when the warp comes to its end.",
+  mend: "Wind a longer warp, or weave fewer or shorter pieces. Leave the warp out, and its length follows from the pieces.",
+  source: "Drawcord's own",
+  changes: ["number"],
+  examples: {
+    passes: [
+      {
+        title: "two pieces of 10 cm from a metre",
+        cloth: tenByTen,
+        options: {
+          project: { ...facts({ pickSett: "4 per cm", warpLength: "1 m", waste: "50 cm" }), pieces: 2 },
+        },
+      },
+    ],
+    fails: [
+      {
+        title: "twenty pieces of 10 cm from a metre",
+        cloth: tenByTen,
+        options: {
+          project: { ...facts({ pickSett: "4 per cm", warpLength: "1 m", waste: "50 cm" }), pieces: 20 },
+        },
+      },
+    ],
+  },
+  ofNumbers: true,
+  of: calculated,
+  *find({ project: { pieces, warpLength }, worked }) {
+    if (pieces === undefined || warpLength === undefined) return;
+    if (worked.pieces.value < pieces) yield { measured: worked.pieces.value, limit: pieces, unit: "pieces" };
+  },
+  say({ limit, measured }, { project: { warpLength } }) {
+    const warp = warpLength === undefined ? "the warp" : `the warp of ${writeQuantity(warpLength)}`;
+    return `${warp} gives ${many(measured, "piece")}, and ${limit} are wanted`;
+  },
+  parts: () => [
+    ["project", "pieces"],
+    ["project", "warp"],
+  ],
+};

@@ -1,0 +1,78 @@
+import { convert, toMetric, writeQuantity, writeSley } from "@drawcord/yarn";
+import type { Calculated } from "../cloth.js";
+import { off } from "../limits/off.js";
+import { facts, tenByTen } from "../numbers/example.js";
+import { because, likelyReason } from "../numbers/likely-reason.js";
+import { figure } from "../words.js";
+import { calculated } from "./needs.js";
+import type { Fact, Rule } from "./rule.js";
+
+/** What the rule finds. */
+export interface SleySettFact extends Fact {
+  /** Ends a cm that the sleyed reed makes. */
+  readonly measured: number;
+  /** Ends a cm of the sett. */
+  readonly limit: number;
+  readonly unit: "per cm";
+  /** The slip that would explain it exactly. */
+  readonly likely?: string;
+}
+
+/** A sley that does not give the sett. */
+export const sleySett: Rule<"sley-sett", SleySettFact, Calculated> = {
+  name: "sley-sett",
+  severity: "warning",
+  summary: "the sleyed reed does not give the sett",
+  meaning:
+    "The recipe gives a reed, a sley and a sett, and so many ends in the dents of this reed make another sett; or it gives a reed and a sett that no sley of a few ends in a dent comes near. Widths are worked out from the sett.",
+  reason:
+    "The warp is sleyed by the reed and comes out wider or narrower than everything that was planned by the sett.",
+  mend: "Correct the sett, the sley or the reed: `drawcord yarn` tells what each reed makes.",
+  limit: "`off: 5 %` in `limits`: how far the two may lie apart. Usual: 3 %.",
+  source: "Drawcord's own",
+  changes: ["number"],
+  examples: {
+    passes: [
+      {
+        title: "2 in a dent of 6 a cm are 12 a cm",
+        cloth: tenByTen,
+        options: { project: facts({ reed: "60 per 10 cm", sley: "2", sett: "12 per cm" }) },
+      },
+    ],
+    fails: [
+      {
+        title: "3 in a dent of 6 a cm for 12 a cm",
+        cloth: tenByTen,
+        options: { project: facts({ reed: "60 per 10 cm", sley: "3", sett: "12 per cm" }) },
+      },
+    ],
+  },
+  ofNumbers: true,
+  of: calculated,
+  *find({ options, project, worked }) {
+    const { reed } = worked;
+    if (reed === undefined || project.sett === undefined) return;
+    const sett = toMetric(project.sett).value;
+    const made = toMetric(reed.sett).value;
+    if (Math.abs(made / sett - 1) * 100 <= (options.limits?.off ?? off.usual) + 1e-9) return;
+    const likely = likelyReason(
+      sett,
+      made,
+      [{ value: toMetric(reed.dents).value, reason: "the dents of the reed were taken for ends" }],
+      0.005 * sett,
+    );
+    yield { measured: made, limit: sett, unit: "per cm", ...(likely !== undefined && { likely }) };
+  },
+  say({ likely, limit, measured }, { project, worked }) {
+    const { reed } = worked;
+    const { sett } = project;
+    const sley = reed === undefined ? "" : writeSley(reed.sley);
+    const made =
+      reed === undefined || sett === undefined
+        ? `${figure(measured)} per cm`
+        : writeQuantity(convert(reed.sett, sett.unit), { decimals: 2 });
+    const wanted = sett === undefined ? `${figure(limit)} per cm` : writeQuantity(sett);
+    return `sleyed ${sley}, the reed makes ${made}, and the sett is ${wanted}${because(likely)}`;
+  },
+  parts: () => [["cloth", "sley"], ["cloth", "reed"], ["cloth"]],
+};

@@ -1,0 +1,104 @@
+import { many } from "@drawcord/base";
+import { convert, endsForWidth, toMetric, writeQuantity } from "@drawcord/yarn";
+import type { Calculated } from "../cloth.js";
+import { off } from "../limits/off.js";
+import { facts, tenByTen } from "../numbers/example.js";
+import { because, likelyReason } from "../numbers/likely-reason.js";
+import { calculated } from "./needs.js";
+import type { Fact, Rule } from "./rule.js";
+
+/** What the rule finds. */
+export interface WidthUnitsFact extends Fact {
+  /** Ends that the cloth has. */
+  readonly measured: number;
+  /** Ends that the width takes. */
+  readonly limit: number;
+  readonly unit: "ends";
+  /** The slip that would explain it exactly. */
+  readonly likely?: string;
+}
+
+/** A width that the units do not make. */
+export const widthUnits: Rule<"width-units", WidthUnitsFact, Calculated> = {
+  name: "width-units",
+  severity: "warning",
+  summary: "the units do not make the finished width",
+  meaning:
+    "The recipe gives the finished width and the sett; the ends that this takes, with draw-in and shrinkage, are more or fewer than the units and selvedges have. Less than a unit is never told. Where the cloth repeats over the ends, any whole number of repeats is right.",
+  reason:
+    "The cloth comes off the loom narrower or wider than it is promised, with the last units too many or missing.",
+  mend: "Add or leave out units, as a rule in both borders, or correct the width, the sett, the draw-in or the shrinkage. Leave the width out, and it follows from the units.",
+  limit: "`off: 5 %` in `limits`: how far they may lie apart. Usual: 3 %.",
+  source: "Drawcord's own",
+  changes: ["number", "insert-unit", "remove-unit"],
+  examples: {
+    passes: [
+      {
+        title: "40 ends at 4 a cm for 10 cm",
+        cloth: tenByTen,
+        options: { project: facts({ width: "10 cm", sett: "4 per cm", drawIn: "0 %", shrinkage: "0 %" }) },
+      },
+    ],
+    fails: [
+      {
+        title: "40 ends at 4 a cm for 12 cm",
+        cloth: tenByTen,
+        options: { project: facts({ width: "12 cm", sett: "4 per cm", drawIn: "0 %", shrinkage: "0 %" }) },
+      },
+      {
+        title: "40 ends at 4 a cm, 10 cm in the reed, promised as 10 cm finished",
+        cloth: tenByTen,
+        options: { project: facts({ width: "10 cm", sett: "4 per cm", drawIn: "6 %", shrinkage: "10 %" }) },
+      },
+    ],
+  },
+  ofNumbers: true,
+  of: calculated,
+  *find({ options, plan, project, warp, worked }) {
+    const { drawIn, shrinkage, width } = project;
+    const { clothWidth, sett, widthInReed } = worked;
+    if (width === undefined || sett === undefined || clothWidth === undefined || widthInReed === undefined)
+      return;
+    const { ends } = endsForWidth(width, sett, { drawIn, shrinkage: shrinkage?.width });
+    const needed = ends.value;
+    const repeated = options.repeat === "ends" || options.repeat === "both";
+    const made = (repeated ? Math.max(1, Math.round(needed / warp.count)) : 1) * warp.count;
+    const unit = warp.count / Math.max(1, plan.draft.threading.length);
+    const allowed = Math.max((needed * (options.limits?.off ?? off.usual)) / 100, unit - 1);
+    if (Math.abs(made - needed) <= allowed + 1e-9) return;
+    const perMm = toMetric(sett).value / 10;
+    const likely = likelyReason(
+      warp.count,
+      needed,
+      [
+        {
+          value: toMetric(width).value * perMm,
+          reason: "the finished width was taken for the width in the reed",
+        },
+        {
+          value: (toMetric(width).value * perMm * widthInReed.value) / clothWidth.value,
+          reason: "the wash was forgotten",
+        },
+        { value: needed / unit, reason: "units were taken for ends" },
+      ],
+      1,
+    );
+    yield { measured: warp.count, limit: needed, unit: "ends", ...(likely !== undefined && { likely }) };
+  },
+  say({ likely, limit, measured }, { plan, project, warp, worked }) {
+    const { finishedWidth } = worked;
+    const apart = Math.abs(measured - limit);
+    const units = Math.round(apart / (warp.count / plan.draft.threading.length));
+    const how = measured < limit ? "fewer" : "more";
+    const wanted = project.width === undefined ? "" : writeQuantity(project.width);
+    const comes =
+      project.width === undefined || finishedWidth === undefined
+        ? ""
+        : `, which finish ${writeQuantity(convert(finishedWidth, project.width.unit), { decimals: 1 })} wide`;
+    return `a width of ${wanted} takes ${limit} ends, and there are ${measured}${comes}: ${apart} ${how} (${many(units, "unit")})${because(likely)}`;
+  },
+  parts: () => [
+    ["project", "width"],
+    ["units", "threading"],
+  ],
+};
