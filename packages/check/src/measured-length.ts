@@ -59,6 +59,6 @@ export function lengthInWords(measured: number, unit: string | undefined, allowe
 /** The words for a finding's limit: `where 12 are allowed`, and where it comes from when the sett is assumed. */
 export function limitInWords(limit: number, unit: string | undefined, allowed: AllowedLength): string {
   const most = unit === "mm" ? `${figure(limit)} mm` : `${limit}`;
-  const assumed = allowed.assumed ? ` as ${allowed.perCm} ${allowed.passed}s a cm are assumed` : "";
+  const assumed = allowed.assumed ? ` as ${figure(allowed.perCm)} ${allowed.passed}s a cm are assumed` : "";
   return `where ${most} ${most === "1" ? "is" : "are"} allowed${assumed}`;
 }

@@ -89,3 +89,18 @@ function slipOf(
   const alone = second - first === period && keys[first] === keys[second + period];
   return alone ? { ...slip, at: second, other: first } : undefined;
 }
+
+/**
+ * Whether a sequence that goes on from its last entry to its first is its own mirror round some place: a point threading
+ * whose turning unit stands once, at the seam.
+ * @example mirrorsRound([1, 2, 3, 4, 3, 2]) // true
+ */
+export function mirrorsRound(keys: readonly (string | number)[]): boolean {
+  const known = new Map<string | number, number>();
+  const letters = keys.map((key) => {
+    if (!known.has(key)) known.set(key, known.size);
+    return String.fromCodePoint(0x10000 + known.get(key)!);
+  });
+  const round = [...letters, ...letters].join("");
+  return round.includes(letters.toReversed().join(""));
+}

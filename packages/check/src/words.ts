@@ -1,23 +1,28 @@
 /** The words for places and measures that sentences are made of. */
-import type { Span } from "./report.js";
+import { listed } from "@drawcord/base";
+import type { Span, Where } from "./report.js";
 
 /** A stretch of threads, units or rows: `ends 4-7`. */
 function span(one: string, [first, last]: Span): string {
   return first === last ? `${one} ${first}` : `${one}s ${first}-${last}`;
 }
 
+/** A stretch, or several where there are holes between them: `rows 4 and 34`, `units 3-5, 9 and 12`. */
+function spans(one: string, whole: Span, runs: readonly Span[] = [whole]): string {
+  if (runs.length < 2) return span(one, whole);
+  return `${one}s ${listed(runs.map(([first, last]) => (first === last ? `${first}` : `${first}-${last}`)))}`;
+}
+
 /**
  * Where a finding lies, in ends and picks and in units and rows.
  * @example place({ ends: [41, 41], picks: [17, 31], units: [11, 11], rows: [5, 8] }) // "end 41, picks 17-31 (unit 11, rows 5-8)"
  */
-export function place(at: {
-  readonly ends?: Span;
-  readonly picks?: Span;
-  readonly units?: Span;
-  readonly rows?: Span;
-}): string {
+export function place(at: Where): string {
   const threads = [at.ends && span("end", at.ends), at.picks && span("pick", at.picks)].filter(isText);
-  const squares = [at.units && span("unit", at.units), at.rows && span("row", at.rows)].filter(isText);
+  const squares = [
+    at.units && spans("unit", at.units, at.runs?.units),
+    at.rows && spans("row", at.rows, at.runs?.rows),
+  ].filter(isText);
   if (threads.length === 0) return squares.join(", ");
   return threads.join(", ") + (squares.length === 0 ? "" : ` (${squares.join(", ")})`);
 }

@@ -33,10 +33,16 @@ describe("a plan of units and rows", () => {
       {
         rule: "unknown-shaft",
         severity: "error",
-        message: "2 lifts draw pattern shaft 5, on which no unit hangs: picks 5-16 (rows 2-4)",
+        message: "2 lifts draw pattern shaft 5, on which no unit hangs: picks 5-16 (rows 2 and 4)",
         harness: "pattern",
         shaft: 5,
         rows: [2, 4],
+        runs: {
+          rows: [
+            [2, 2],
+            [4, 4],
+          ],
+        },
         picks: [5, 16],
         count: 2,
       },
@@ -55,7 +61,7 @@ describe("a plan of units and rows", () => {
 
   it("is told of a pattern shaft that no lift draws, with its units", () => {
     expect(found({ threading: [[], [1], [2], [3], [3]] }).map(({ message }) => message)).toContain(
-      "no lift draws pattern shaft 3, on which 2 units (4-5) hang: units 4-5",
+      "no lift draws pattern shaft 3, on which 2 units hang: units 4-5",
     );
   });
 

@@ -1,5 +1,6 @@
-import { many, runsOf } from "@drawcord/base";
+import { many } from "@drawcord/base";
 import type { Plan, Planned } from "../cloth.js";
+import { placeOf } from "../runs-of.js";
 import { onTabby } from "./examples.js";
 import { planned } from "./needs.js";
 import { atUnit, GROUND } from "./parts.js";
@@ -83,14 +84,14 @@ export const idleShaft: Rule<"idle-shaft", IdleShaftFact, Planned> = {
   *find({ plan, options }) {
     for (const { shaft, units, rows } of plan.shafts.values()) {
       if (rows > 0 || shaft === options.staticShaft) continue;
-      yield { harness: "pattern", shaft, units: [units[0]!, units.at(-1)!] };
+      yield { harness: "pattern", shaft, ...placeOf("units", units) };
     }
     for (const shaft of bareGroundShafts(plan)) yield { harness: "ground", shaft };
   },
   say({ harness, shaft }, { plan }) {
     if (harness === "ground") return `ground shaft ${shaft} carries no ends`;
     const units = plan.shafts.get(shaft)?.units ?? [];
-    return `no lift draws pattern shaft ${shaft}, on which ${many(units.length, "unit")} (${runsOf(units)}) ${units.length === 1 ? "hangs" : "hang"}`;
+    return `no lift draws pattern shaft ${shaft}, on which ${many(units.length, "unit")} ${units.length === 1 ? "hangs" : "hang"}`;
   },
   parts: (fact) => (fact.harness === "ground" ? [["ground", "threading"], ...GROUND] : atUnit(fact)),
 };

@@ -3,7 +3,7 @@ import { mirror } from "@drawcord/grid";
 import type { Figure, Planned } from "../cloth.js";
 import { rowEdges } from "../measure/squares.js";
 import type { Span } from "../report.js";
-import { findSlip, type Slip } from "../symmetry.js";
+import { findSlip, mirrorsRound, type Slip } from "../symmetry.js";
 import { onTabby } from "./examples.js";
 import { planned } from "./needs.js";
 import { atRow } from "./parts.js";
@@ -81,9 +81,11 @@ export const liftSlip: Rule<"lift-slip", LiftSlipFact, Planned> = {
   },
   of: planned,
   *find(cloth) {
-    const { plan, figure } = cloth;
+    const { options, plan, figure } = cloth;
     const { first, last } = rowEdges(plan);
     const slip = slipOfLifts(figure);
+    const repeated = options.repeat === "picks" || options.repeat === "both";
+    if (slip !== undefined && repeated && mirrorsRound([...figure.rowKinds.kindOf])) return;
     const rows = slip === undefined ? lopsided(figure) : [slip.at];
     for (const row of rows) {
       yield {

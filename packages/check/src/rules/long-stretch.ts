@@ -116,15 +116,28 @@ function allowedStretch({ options }: Cloth): AllowedLength {
   return allowedLength(options, "pick", { threads, mm });
 }
 
-function eachStretch({ plan, figure }: Planned, drawn: boolean, allowed: number, visit: VisitFault): void {
+function eachStretch(
+  { plan, figure, warp: { joined } }: Planned,
+  drawn: boolean,
+  allowed: number,
+  visit: VisitFault,
+): void {
   const units = unitEdges(plan);
   const rows = rowEdges(plan);
   plan.draft.threading.forEach((shafts, unit) => {
     if (shafts.length === 0) return;
+    const height = plan.draft.lifts.length;
+    const seam = joined && figure.columns.get(unit, 0) === figure.columns.get(unit, height - 1);
+    let beyond = 0;
     eachRun(figure.columns, unit, (start, end, state) => {
       const first = rows.first[start]!;
       const last = rows.last[end - 1]!;
-      const picks = last + 1 - first;
+      // What goes on over the seam of a repeat is told where it begins, as far as the seam.
+      if (seam && start === 0 && end < height) {
+        beyond = last + 1 - first;
+        return;
+      }
+      const picks = last + 1 - first + (end === height ? beyond : 0);
       if ((state === 1) === drawn && picks > allowed)
         visit(units.first[unit]!, units.last[unit]!, first, last, picks);
     });

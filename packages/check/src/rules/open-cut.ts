@@ -87,7 +87,12 @@ export const openCut: Rule<"open-cut", OpenCutFact, Planned> = {
   *find(cloth) {
     const { figure, options } = cloth;
     const allowed = options.limits?.openCuts ?? openCuts.usual;
-    for (const border of openSides(cloth, figure, allowed)) yield factOf(cloth, border, allowed, "weft");
+    const { unitOfEnd } = cloth.plan;
+    for (const border of openSides(cloth, figure, allowed)) {
+      // A selvedge weaves as it must to hold the edge; the border to it is no edge of the figure.
+      if (border.ends.some((end) => unitOfEnd[end] === -1)) continue;
+      yield factOf(cloth, border, allowed, "weft");
+    }
     for (const border of openAcross(cloth, figure, allowed)) yield factOf(cloth, border, allowed, "warp");
   },
   say({ system, side, measured, limit, count = 1 }) {

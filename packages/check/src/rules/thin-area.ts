@@ -1,6 +1,6 @@
 import { many } from "@drawcord/base";
 import type { BitGrid } from "@drawcord/grid";
-import type { Planned } from "../cloth.js";
+import type { Figure, Planned } from "../cloth.js";
 import { companyOf } from "../company.js";
 import { thinArea as thinAreaLimit } from "../limits/thin-area.js";
 import { rowEdges, unitEdges } from "../measure/squares.js";
@@ -16,7 +16,7 @@ export const thinArea: Rule<"thin-area", Fact, Planned> = {
   severity: "note",
   summary: "a single unit or row standing alone",
   meaning:
-    "An area of the figure, or a gap in it, of a few squares is one unit wide or one row high, and stands alone between areas of the other kind. What comes again between the same rows and the same units is left out: it is the manner of the figure.",
+    "An area of the figure, or a gap in it, of a few squares is one unit wide or one row high, and stands alone between areas of the other kind. What comes again between the same rows and the same units is left out, and so are areas of one shape in more than six rows: they are the manner of the figure.",
   reason:
     "So thin an area is bound so little in its own weave that it breaks up, and a square standing alone most often was missed or set by mistake. What touches its own kind by a corner, as in a diagonal line, does not stand alone.",
   mend: "Draw its neighbour too, or leave it out.",
@@ -78,13 +78,14 @@ export const thinArea: Rule<"thin-area", Fact, Planned> = {
     const unitsComeAgain = companyOf(figure.columnKinds.kindOf);
     const units = unitEdges(plan);
     const rows = rowEdges(plan);
+    const rare = rareAreas(figure, most);
     const regions = joinFaults(cloth, (visit) => {
       for (let area = 0; area < count; area++) {
         const [bottom, top] = [firstRow[area]!, lastRow[area]!];
         const [left, right] = [firstColumn[area]!, lastColumn[area]!];
         if (squares[area]! > most || (top > bottom && right > left)) continue;
         if (!standsAlone(figure.squares, left, right, bottom, top)) continue;
-        if (rowsComeAgain(bottom, top) && unitsComeAgain(left, right)) continue;
+        if (!rare(area) || (rowsComeAgain(bottom, top) && unitsComeAgain(left, right))) continue;
         visit(units.first[left]!, units.last[right]!, rows.first[bottom]!, rows.last[top]!, 1);
       }
     });
@@ -104,4 +105,24 @@ function standsAlone(squares: BitGrid, left: number, right: number, bottom: numb
   return [bottom - 1, top + 1].every((row) =>
     [left - 1, right + 1].every((unit) => squares.get(row, unit) !== own),
   );
+}
+
+/** In more rows than this, areas of one shape are a texture, and the manner of the figure (Drawcord's own). */
+const MOST_ROWS = 6;
+
+/** Tells whether small areas of the shape and state of one stand alone in few rows only. */
+function rareAreas({ areas, squares: grid }: Figure, most: number): (area: number) => boolean {
+  const { count, firstColumn, firstRow, lastColumn, lastRow, squares, state } = areas;
+  const shape = (area: number) =>
+    `${state[area]} ${lastColumn[area]! - firstColumn[area]!} ${lastRow[area]! - firstRow[area]!}`;
+  const rows = new Map<string, Set<number>>();
+  for (let area = 0; area < count; area++) {
+    const [left, right] = [firstColumn[area]!, lastColumn[area]!];
+    const [bottom, top] = [firstRow[area]!, lastRow[area]!];
+    if (squares[area]! > most || (left !== right && bottom !== top)) continue;
+    if (!standsAlone(grid, left, right, bottom, top)) continue;
+    const known = rows.get(shape(area)) ?? new Set();
+    rows.set(shape(area), known.add(bottom));
+  }
+  return (area) => (rows.get(shape(area))?.size ?? 0) <= MOST_ROWS;
 }

@@ -2,7 +2,7 @@ import type { UnitDraft } from "@drawcord/units";
 import type { Planned } from "../cloth.js";
 import { unitEdges } from "../measure/squares.js";
 import type { Span } from "../report.js";
-import { findSlip, type Slip } from "../symmetry.js";
+import { findSlip, mirrorsRound, type Slip } from "../symmetry.js";
 import { onTabby } from "./examples.js";
 import { planned } from "./needs.js";
 import { atUnit } from "./parts.js";
@@ -91,7 +91,8 @@ export const threadingSlip: Rule<"threading-slip", ThreadingSlipFact, Planned> =
   of: planned,
   *find(cloth) {
     const slip = slipOfThreading(cloth.plan.draft);
-    if (slip === undefined) return;
+    const repeated = cloth.options.repeat === "ends" || cloth.options.repeat === "both";
+    if (slip === undefined || (repeated && mirrorsRound(keysOf(cloth.plan.draft)))) return;
     const { first, last } = unitEdges(cloth.plan);
     yield {
       units: [slip.at + 1, slip.at + 1],
@@ -121,7 +122,11 @@ export const threadingSlip: Rule<"threading-slip", ThreadingSlipFact, Planned> =
  * @example slipOfThreading(draft) // undefined
  */
 export function slipOfThreading({ threading }: UnitDraft): Slip | undefined {
-  return findSlip(threading.map((shafts) => shafts.join("+")));
+  return findSlip(keysOf({ threading }));
+}
+
+function keysOf({ threading }: Pick<UnitDraft, "threading">): string[] {
+  return threading.map((shafts) => shafts.join("+"));
 }
 
 function shaftsInWords(shafts: readonly number[]): string {

@@ -1,6 +1,7 @@
 import { many } from "@drawcord/base";
 import type { Planned } from "../cloth.js";
 import { picksOfRows } from "../regions.js";
+import { placeOf, rowsDrawing } from "../runs-of.js";
 import { onTabby } from "./examples.js";
 import { planned } from "./needs.js";
 import { atRow } from "./parts.js";
@@ -53,7 +54,7 @@ export const unknownShaft: Rule<"unknown-shaft", UnknownShaftFact, Planned> = {
       yield {
         harness: "pattern",
         shaft,
-        rows: [firstRow, lastRow],
+        ...placeOf("rows", rowsDrawing(plan.draft.lifts, shaft)),
         picks: picksOfRows(plan, [firstRow, lastRow]),
         ...(rows > 1 && { count: rows }),
       };

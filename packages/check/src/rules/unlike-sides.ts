@@ -1,5 +1,9 @@
+import type { Cloth } from "../cloth.js";
 import { unlikeSides as unlikeSidesLimit } from "../limits/unlike-sides.js";
+import { eachLongRun } from "../measure/long-runs.js";
 import { longestOf } from "../measure/threads.js";
+import { unitsAndRows } from "../regions.js";
+import type { Span, Where } from "../report.js";
 import { figure } from "../words.js";
 import { anyCloth } from "./needs.js";
 import { GROUND } from "./parts.js";
@@ -39,7 +43,8 @@ export const unlikeSides: Rule<"unlike-sides", UnlikeSidesFact> = {
     ],
   },
   of: anyCloth,
-  *find({ warp, weft, options }) {
+  *find(cloth) {
+    const { warp, weft, options } = cloth;
     const times = options.limits?.unlikeSides ?? unlikeSidesLimit.usual;
     for (const [system, threads] of [
       ["warp", warp.threads],
@@ -49,11 +54,13 @@ export const unlikeSides: Rule<"unlike-sides", UnlikeSidesFact> = {
       const lowered = longestOf(threads.lowered);
       if (Math.min(raised, lowered) <= 0 || Math.max(raised, lowered) <= times * Math.min(raised, lowered))
         continue;
+      const onRaised = raised > lowered;
       const onFace = system === "warp" ? raised > lowered : lowered > raised;
       yield {
         measured: Math.max(raised, lowered),
         limit: times * Math.min(raised, lowered),
         unit: "threads",
+        ...longestPlace(cloth, system, onRaised ? 1 : 0, Math.max(raised, lowered)),
         face: onFace ? "face" : "back",
         system,
       };
@@ -66,3 +73,19 @@ export const unlikeSides: Rule<"unlike-sides", UnlikeSidesFact> = {
   },
   parts: () => GROUND,
 };
+
+/** Where the first of the longest floats of a system lies. */
+function longestPlace(cloth: Cloth, system: "warp" | "weft", state: 0 | 1, longest: number): Where {
+  let place: Where | undefined;
+  eachLongRun(
+    cloth[system],
+    state,
+    () => (place === undefined ? longest - 1 : Number.POSITIVE_INFINITY),
+    (thread, first, last) => {
+      const own: Span = [thread + 1, thread + 1];
+      const passed: Span = [first + 1, last + 1];
+      place ??= system === "warp" ? { ends: own, picks: passed } : { ends: passed, picks: own };
+    },
+  );
+  return place === undefined ? {} : { ...place, ...unitsAndRows(cloth, place.ends, place.picks) };
+}

@@ -1,0 +1,78 @@
+/** Sound plans that a rule once took for faulty. */
+import { fromText } from "@drawcord/grid";
+import type { UnitDraft } from "@drawcord/units";
+import { describe, expect, it } from "vitest";
+import { type CheckOptions, check, checkGrid, findingsOf } from "../src/index.js";
+import { cleanTwill, onTabby } from "../src/rules/examples.js";
+import { mirrorsRound } from "../src/symmetry.js";
+
+const point = [[1], [2], [3], [4], [5], [6], [5], [4], [3], [2]];
+const lifts = [[1], [1, 2], [2, 3], [3, 4], [4, 5], [5, 6], [4, 5], [3, 4], [2, 3], [1, 2]];
+const rulesOf = (draft: UnitDraft, options?: CheckOptions) =>
+  new Set(check(draft, options).findings.map(({ rule }) => rule));
+
+describe("a plan that mirrors round its seam", () => {
+  const draft: UnitDraft = { ...onTabby, threading: point, lifts };
+
+  it("is sound where the cloth repeats: its turning unit and row stand once", () => {
+    const found = rulesOf(draft, { repeat: "both" });
+    expect(found.has("threading-slip") || found.has("lift-slip")).toBe(false);
+  });
+
+  it("is still told of a unit that breaks it", () => {
+    const wrong = { ...draft, threading: point.with(3, [5]) };
+    expect(mirrorsRound(wrong.threading.map(String))).toBe(false);
+    expect(mirrorsRound(point.map(String))).toBe(true);
+  });
+});
+
+it("a texture of single squares is the manner of the figure, a square that stands alone is not", () => {
+  const threading = Array.from({ length: 16 }, (_, unit) => [unit + 1]);
+  // Every row of dots unlike every other, so that none comes again in the same company.
+  const dots = Array.from({ length: 18 }, (_, row) =>
+    row % 2 === 0 || row > 16 ? [] : [3 + ((row * 5) % 11), 5 + ((row * 5) % 11)],
+  );
+  const plan = { ground: cleanTwill, unitEnds: 4, picksPerRow: 4, threading };
+  expect(findingsOf(check({ ...plan, lifts: dots }), "thin-area")).toEqual([]);
+  expect(
+    findingsOf(check({ ...plan, lifts: dots.map((row, i) => (i === 5 ? row : [])) }), "thin-area"),
+  ).not.toEqual([]);
+});
+
+it("the outermost unit beside a selvedge has no edge of the figure there", () => {
+  const draft: UnitDraft = {
+    ground: cleanTwill,
+    unitEnds: 4,
+    picksPerRow: 4,
+    threading: [[1], []],
+    lifts: [[1], [1]],
+    selvedge: { left: [2, 2] },
+  };
+  const sides = findingsOf(check(draft), "open-cut").filter(({ system }) => system === "weft");
+  expect(sides.filter(({ ends }) => ends![0] <= 2)).toEqual([]);
+});
+
+describe("over the seam where the cloth repeats", () => {
+  it("a stretch goes on", () => {
+    const draft: UnitDraft = { ...onTabby, threading: [[1], [2]], lifts: [[1], [2], [2], [1, 2], [1]] };
+    const stretch = { picks: 4 };
+    expect(findingsOf(check(draft, { limits: { stretch } }), "long-stretch")).toMatchObject([
+      { measured: 6 },
+    ]);
+    const seam = findingsOf(check(draft, { limits: { stretch }, repeat: "picks" }), "long-stretch");
+    expect(seam.reduce((sum, { count = 1 }) => sum + count, 0)).toBe(2);
+  });
+});
+
+it("unlike-sides names the place of the longest float", () => {
+  const twill = fromText("...#\n..#.\n.#..\n#...");
+  const found = findingsOf(checkGrid(twill, { repeat: "both" }), "unlike-sides");
+  const places = found.map(({ ends, measured, picks, system }) => {
+    const [threads, passed] = system === "warp" ? [ends!, picks!] : [picks!, ends!];
+    expect(threads[0]).toBe(threads[1]);
+    // As far as the seam, where the float goes on over it.
+    expect(passed[1] - passed[0] + 1).toBeLessThanOrEqual(measured);
+    return system;
+  });
+  expect(places.sort()).toEqual(["warp", "weft"]);
+});
