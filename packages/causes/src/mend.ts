@@ -1,47 +1,89 @@
-import { type CheckOptions, check } from "@drawcord/check";
+import { type CheckOptions, check, type RuleName } from "@drawcord/check";
 import type { Change, UnitDraft } from "@drawcord/units";
+import { type Cause, type CausesOptions, findCauses } from "./causes.js";
 import { mendFigure } from "./mends/figure.js";
-import { mendPlan, mendTogether } from "./mends/plan.js";
+import { mendPlan } from "./mends/plan.js";
+import type { Checked } from "./mends/proof.js";
 import { squaresTurned } from "./mends/turned.js";
+import { passes } from "./mends/worse.js";
+import { applyTogether } from "./together.js";
 
-/** The least changes after which one rule or several pass, and no other finds anything new or worse. */
+/** Changes that mend a draft, or may. */
 export interface Mend {
   /** The rules that found something before and find nothing after; that for which the mend was sought comes first. */
-  readonly rules: readonly string[];
+  readonly rules: readonly RuleName[];
   readonly changes: readonly Change[];
+  /**
+   * Whether it undoes a slip and nothing else would do as well. What is not sure is offered: another figure or another
+   * ground is the weaver's to choose.
+   */
+  readonly sure: boolean;
+  /** The cause that it undoes; left out where no slip explains what is found. */
+  readonly cause?: Cause;
   /** How many squares (units x rows) are turned, where units and rows stay as many as they were. */
   readonly squares?: number;
-  /** The draft with the changes made. */
+  /** The draft with the changes of this mend and of those before it made. */
   readonly draft: UnitDraft;
 }
 
 /**
- * Mends what can be mended, each mend upon those before it: first the plan (shafts, ties, slips, the ground's start), each
- * fault by itself and then faults that can only be mended together; then the figure, square by square. Every mend is
- * proved: the mended draft is worked out and checked again, the rule must pass, and no other rule may find what it did
- * not find before, or find it worse. For notes alone, what a slipped unit or row gets from its counterpart is not new.
+ * Mends a draft, each mend upon those before it: first the slips that are sure, then those that are not, then what no slip
+ * explains: the ground's ties and start, the selvedges, and the figure square by square. What is sought for a rule is
+ * proved: the draft is worked out and checked again, the rule must pass, and no other rule may find what it did not find
+ * before, or find it worse. Changes of slips name places of the draft as it is given. No unit and no row is ever taken
+ * out to silence a rule.
+ * @param draft the draft
+ * @param options how it is to be checked
+ * @param search what is known already, and how long to search for causes
  * @returns the mends found, none where there is nothing to mend or no mend is known
  * @throws {CheckError} and {UnitsError} as `check`
  * @example mend(draft) // []
  */
-export function mend(draft: UnitDraft, options: CheckOptions = {}): readonly Mend[] {
+export function mend(
+  draft: UnitDraft,
+  options: CheckOptions = {},
+  search: CausesOptions = {},
+): readonly Mend[] {
+  const report = search.report ?? check(draft, options);
+  const { causes } = findCauses(draft, options, { ...search, report });
   const mends: Mend[] = [];
-  let before = { draft, report: check(draft, options) };
+  let before: Checked = { draft, report };
+  const made: Change[] = [];
+  for (const cause of [...causes.filter(({ sure }) => sure), ...causes.filter(({ sure }) => !sure)]) {
+    made.push(...cause.changes);
+    const after = checkedOf(applyTogether(draft, made), options);
+    mends.push(mendOf(before, after, cause.changes, passed(before, after), { sure: cause.sure, cause }));
+    before = after;
+  }
   // Searches for squares are long: what had none has hardly one after another was found.
   const without = new Set<string>();
   for (;;) {
-    const found =
-      mendPlan(before, options) ?? mendTogether(before, options) ?? mendFigure(before, options, without);
+    const found = mendPlan(before, options) ?? mendFigure(before, options, without);
     if (found === undefined) return mends;
-    const { changes, draft: mended, report, rules } = found;
-    const { lifts, threading } = before.draft;
-    const sameSize = mended.lifts.length === lifts.length && mended.threading.length === threading.length;
-    mends.push({
-      rules,
-      changes,
-      ...(sameSize && { squares: squaresTurned(before.draft, mended) }),
-      draft: mended,
-    });
-    before = { draft: mended, report };
+    const { changes, rules } = found;
+    mends.push(mendOf(before, found, changes, rules, { sure: false }));
+    before = found;
   }
+}
+
+function checkedOf(draft: UnitDraft, options: CheckOptions): Checked {
+  return { draft, report: check(draft, options) };
+}
+
+/** The rules that pass now and did not before. */
+function passed(before: Checked, after: Checked): RuleName[] {
+  const failed = new Set(before.report.findings.map(({ rule }) => rule));
+  return [...failed].filter((rule) => !passes(before.report, rule) && passes(after.report, rule));
+}
+
+function mendOf(
+  before: Checked,
+  after: Checked,
+  changes: readonly Change[],
+  rules: readonly RuleName[],
+  of: Pick<Mend, "sure" | "cause">,
+): Mend {
+  const [was, is] = [before.draft, after.draft];
+  const sameSize = is.lifts.length === was.lifts.length && is.threading.length === was.threading.length;
+  return { rules, changes, ...of, ...(sameSize && { squares: squaresTurned(was, is) }), draft: is };
 }

@@ -92,11 +92,14 @@ describe("a mend", () => {
           fc.pre(check(one, options).findings.some((finding) => finding.rule === rule));
           const found = mend(one, options);
           // Where the ground or another rule was mended first, it is another draft.
-          fc.pre(found[0] === undefined || (found[0].rules[0] === rule && found[0].changes.every(turns)));
+          fc.pre(
+            found[0] === undefined ||
+              (found[0].cause === undefined && found[0].rules[0] === rule && found[0].changes.every(turns)),
+          );
           if (found[0] !== undefined) mended++;
           expect(found[0]?.squares).toBe(fewestTurned(one, options, rule));
         }),
-        { numRuns: 25 },
+        { numRuns: 25, maxSkipsPerRun: 400 },
       );
       expect(mended).toBeGreaterThan(0);
     },

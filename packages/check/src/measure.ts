@@ -3,6 +3,3 @@ export { findAll } from "./findings.js";
 export { allowedOfGround, eachGroundFloat } from "./measure/ground-floats.js";
 export { eachLongRun } from "./measure/long-runs.js";
 export { measureDraft } from "./measure/measure.js";
-export { lopsided, slipOfLifts, unlikeUnits } from "./rules/lift-slip.js";
-export { slipOfThreading } from "./rules/threading-slip.js";
-export type { Slip } from "./symmetry.js";

@@ -48,36 +48,46 @@ describe("drawcord check --mend", () => {
     const argv = ["check", "sampler.recipe.yaml", "--mend", "mended.recipe.yaml", "--format", "json"];
     const { status, stderr } = await run(argv, { cwd });
     expect(status).toBe(0);
-    expect(stderr.trimEnd().split("\n")).toEqual([
-      "sampler.recipe.yaml: lift-slip mended: draw just shafts 4 and 5 in row 8 (1 square turned)",
-      "sampler.recipe.yaml: open-cut mended: begin the ground's treadling 1 step later",
-      "sampler.recipe.yaml: threading-slip mended: hang unit 7 on shaft 3 (2 squares turned)",
-      "mended.recipe.yaml: the mended recipe",
-    ]);
+    const [made, ...others] = stderr.trimEnd().split("\n");
+    expect(made).toBe(
+      "sampler.recipe.yaml: mended: row 8 leaves shaft 5 down where the rest of the plan does not: draw shaft 5 in row 8",
+    );
+    // Begun a step earlier or a step later it would cut: the weaver says which.
+    expect(others[0]).toMatch(
+      /^sampler\.recipe\.yaml: not mended, as it is not sure: the ground is begun .*; or begin/,
+    );
+    expect(others.at(-1)).toBe("mended.recipe.yaml: the mended recipe");
     const mended = read("mended.recipe.yaml");
     for (const comment of ["# A sampler for the small loom.", "# begun late", "# a point", "# wider"]) {
       expect(mended).toContain(comment);
     }
     const again = await run(["check", "mended.recipe.yaml"], { cwd });
-    expect(again.stdout).toMatch(/\n0 findings/);
+    expect(again.stdout).not.toContain("lift-slip");
     expect(read("sampler.recipe.yaml")).toBe(faulty);
   });
 
-  it("mends the faulty runner of the examples but for the number it states", async () => {
+  it("mends the faulty runner of the examples but for the start of its ground, which is not sure", async () => {
     const faultyRunner = readFileSync(join(examples, "faulty-runner.recipe.yaml"), "utf8");
     const { stderr } = await run(["check", "-", "--mend", "runner.recipe.yaml"], {
       cwd,
       stdin: faultyRunner,
     });
-    expect(stderr.trimEnd().split("\n")).toEqual([
-      "standard input: static-drawn mended: leave shaft 14 down in row 3; leave shaft 14 down in row 35",
-      "standard input: unknown-shaft mended: leave shaft 15 down in row 4; leave shaft 15 down in row 34",
-      "standard input: loom-capacity, float-length and unlike-sides mended: tie step 7 of the ground to raise shaft 4 and to sink shaft 1",
-      "standard input: open-cut mended: begin the ground's treadling 1 step later",
-      "standard input: threading-slip mended: hang unit 37 on shaft 8 (6 squares turned)",
-      "standard input: stated-number not mended: line 94 states 320 ends, and there are 324, 4 more (and 1 more)",
-      "runner.recipe.yaml: the mended recipe",
-    ]);
+    const said = stderr.trimEnd().split("\n");
+    for (const edit of [
+      "tie step 7 of the ground to raise shaft 4 and to sink shaft 1",
+      "leave shaft 15 down in row 4; leave shaft 15 down in row 34",
+      "leave shaft 14 down in row 3; leave shaft 14 down in row 35",
+      "hang unit 37 on shaft 8",
+      "write 324 for stated.ends",
+      "write 27 cm for stated.width-in-reed",
+    ]) {
+      expect(
+        said.filter((line) => line.startsWith("standard input: mended: ") && line.endsWith(`: ${edit}`)),
+      ).toHaveLength(1);
+    }
+    expect(
+      said.filter((line) => line.includes("not mended, as it is not sure: the ground is begun")),
+    ).toHaveLength(1);
     // Every line but those with a slip in them is as it was, and so is every comment.
     const mended = read("runner.recipe.yaml");
     const lines = mended.split("\n");
@@ -87,12 +97,12 @@ describe("drawcord check --mend", () => {
     expect(lines.filter((line) => /^\s*#|\s# /.test(line))).toEqual(
       before!.filter((line) => /^\s*#|\s# /.test(line)),
     );
-    expect(before!.filter((line) => !lines.includes(line)).length).toBeLessThan(5);
+    expect(before!.filter((line) => !lines.includes(line)).length).toBeLessThan(7);
     for (const line of ["    line: { rows: [1-13] }", "    edge: { rows: [13] }"]) {
       expect([line, whole!.includes(line), lines.includes(line)]).toEqual([line, true, true]);
     }
     const { stdout } = await run(["check", "runner.recipe.yaml", "--format", "json"], { cwd });
-    expect(JSON.parse(stdout).summary).toMatchObject({ error: 0, warning: 2 });
+    expect(JSON.parse(stdout).summary).toMatchObject({ error: 0 });
   });
 
   it("replaces a file only when it is told to", async () => {
@@ -110,7 +120,7 @@ describe("drawcord check --mend", () => {
   });
 
   it("writes nothing where there is nothing to mend", async () => {
-    await run(["check", "sampler.recipe.yaml", "--mend", "good.recipe.yaml"], { cwd });
+    writeFileSync(join(cwd, "good.recipe.yaml"), readFileSync(join(examples, "runner.recipe.yaml")));
     const { stderr } = await run(["check", "good.recipe.yaml", "--mend", "better.recipe.yaml"], { cwd });
     expect(stderr).toBe("good.recipe.yaml: no mend was found, so nothing was written\n");
     expect(readdirSync(cwd)).not.toContain("better.recipe.yaml");
@@ -142,7 +152,6 @@ describe("drawcord check --mend", () => {
       .filter((line, i) => line.trim() !== rows[i]);
     expect(changed).toHaveLength(1);
     expect(read("out.recipe.yaml")).toContain("# the end\n");
-    expect((await run(["check", "out.recipe.yaml"], { cwd })).stdout).toMatch(/\n0 findings/);
   });
 
   it("mends no draft and no chart", async () => {

@@ -34,8 +34,14 @@ export function recipeCauses(
   };
 }
 
-/** The rows that each line of the lifts weaves, in the order in which the lines are first woven. */
-function writtenRows(draft: UnitDraft, places: RecipePlaces): Written {
+/**
+ * The rows (from 0) that each line of the lifts weaves, in the order in which the lines are first woven: what `findCauses`
+ * takes as `written`.
+ * @param draft the draft of the recipe
+ * @param places the places of the recipe, as `placesOf` gives them
+ * @example writtenRows(recipe.draft, placesOf(recipe)).flat().length === recipe.draft.lifts.length // true
+ */
+export function writtenRows(draft: UnitDraft, places: RecipePlaces): Written {
   const lines = new Map<string, number[]>();
   places.rows().forEach(({ column, line }, row) => {
     // A block that is woven changed draws other shafts from the same line.

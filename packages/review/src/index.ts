@@ -1,4 +1,4 @@
-export type { PlacedCause } from "./causes.js";
+export { type PlacedCause, writtenRows } from "./causes.js";
 export { checkRecipe, type Review, type ReviewOptions } from "./check-recipe.js";
 export { editorSchema } from "./editor-schema.js";
 export { numberRules } from "./number-rules.js";

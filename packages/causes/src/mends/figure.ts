@@ -37,7 +37,7 @@ export function mendFigure(before: Checked, options: CheckOptions, without: Set<
   for (const { anywhere = false, name } of figured) {
     if (passes(before.report, name) || without.has(name)) continue;
     const proved = (mended: UnitDraft, changes: readonly Change[] = []) =>
-      prove(before, changes, checked(mended, options), [name], []);
+      prove(before, changes, checked(mended, options), [name]);
     const accept = (mended: UnitDraft) => proved(mended) !== undefined;
     const changes =
       name === "float-length"

@@ -1,6 +1,5 @@
 import { type CheckOptions, check, type Report, type RuleName } from "@drawcord/check";
 import type { Change, UnitDraft } from "@drawcord/units";
-import type { Twin } from "./twin.js";
 import { noneWorse, passes } from "./worse.js";
 
 /** A draft and what was found in it. */
@@ -22,14 +21,13 @@ export function prove(
   changes: readonly Change[],
   after: Checked,
   aims: readonly RuleName[],
-  twins: readonly Twin[],
 ): Mended | undefined {
   if (!aims.every((rule) => passes(after.report, rule))) return undefined;
   const failed = new Set<RuleName>(before.report.findings.map(({ rule }) => rule));
   for (const aim of aims) failed.delete(aim);
   const too = [...failed].filter((rule) => !passes(before.report, rule) && passes(after.report, rule));
   const rules = [...aims, ...too];
-  return noneWorse(before.report, after.report, rules, twins) ? { ...after, changes, rules } : undefined;
+  return noneWorse(before.report, after.report, rules) ? { ...after, changes, rules } : undefined;
 }
 
 export function checked(draft: UnitDraft, options: CheckOptions): Checked {

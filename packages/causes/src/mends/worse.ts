@@ -1,40 +1,28 @@
 /**
  * Whether a mend makes anything worse. Every finding after it must have been there before: a finding of the same kind, in
- * the same place, at least as bad; and of no kind may there be more faults. A slip is the one exception, for notes alone:
- * what its counterpart had before, as a thin area of the figure has it on the other side too, is no new fault.
+ * the same place, at least as bad; and of no kind may there be more faults.
  */
 import type { Finding, Report, Span } from "@drawcord/check";
 import { kindOf } from "../kind-of.js";
-import type { Twin } from "./twin.js";
 
 /**
  * Whether no rule finds what it did not find before, or finds it worse.
  * @param mended the rules that pass now and did not before
- * @param twins the symmetries that were restored
  */
-export function noneWorse(
-  before: Report,
-  after: Report,
-  mended: readonly string[],
-  twins: readonly Twin[],
-): boolean {
+export function noneWorse(before: Report, after: Report, mended: readonly string[]): boolean {
   const was = byKind(before.findings);
   const moved = sizesApart(before.size, after.size);
   return [...byKind(after.findings)].every(([kind, is]) => {
     const [one] = is;
     if (one === undefined) return true;
-    const { severity } = one;
     // A waiver of what was mended is no longer needed.
     if (one.rule === "unused-waiver" && mended.includes(one.waives)) return true;
     const then = was.get(kind) ?? [];
-    const twinsHere = severity === "note" ? twins : [];
-    const more = faults(is) > faults(then);
-    if (more && twinsHere.length === 0) return false;
+    if (faults(is) > faults(then)) return false;
     const said = new Set(then.map(({ message }) => message));
     return is.every((finding) => {
       if (said.has(finding.message)) return true;
-      const places = [finding, ...twinsHere.map((twin) => counterpart(finding, twin))];
-      const there = then.filter((other) => places.some((place) => overlap(other, place, moved)));
+      const there = then.filter((other) => overlap(other, finding, moved));
       return (
         (finding.count ?? 1) <= faults(there) && badness(finding) <= Math.max(0, ...there.map(badness)) + 1e-9
       );
@@ -87,13 +75,4 @@ function overlap(one: Placed, other: Placed, moved: Sizes): boolean {
 function meet(one: Span | undefined, other: Span | undefined, moved: number): boolean {
   if (one === undefined || other === undefined) return true;
   return one[0] <= other[1] + moved && other[0] <= one[1] + moved;
-}
-
-/** Where the counterpart of a finding lies. */
-function counterpart({ ends, picks, rows, units }: Placed, { by, of, symmetry }: Twin): Placed {
-  const there = ([first, last]: Span): Span =>
-    symmetry === "mirror" ? [by - last, by - first] : [first + by, last + by];
-  return of === "units"
-    ? { ...(units && { units: there(units) }), ...(picks && { picks }), ...(rows && { rows }) }
-    : { ...(rows && { rows: there(rows) }), ...(ends && { ends }), ...(units && { units }) };
 }

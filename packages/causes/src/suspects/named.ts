@@ -34,7 +34,13 @@ export function statedWrong(findings: readonly Finding[]): Suspect[] {
     const { limit, measured, stated, unit } = finding;
     return [
       {
-        changes: [{ change: "number", key: `stated.${stated}`, value: round(measured) }],
+        changes: [
+          {
+            change: "number",
+            key: `stated.${stated}`,
+            value: COUNTED.test(unit) ? round(measured) : `${round(measured)} ${unit}`,
+          },
+        ],
         message: `${stated} is stated as ${limit} ${unit} and comes out as ${round(measured)}`.replace(
           "  ",
           " ",
@@ -47,6 +53,9 @@ export function statedWrong(findings: readonly Finding[]): Suspect[] {
     ];
   });
 }
+
+/** Units of what is counted: they are not written in a recipe. */
+const COUNTED = /^(ends|picks|units|rows|lingos|pieces|threads)$/;
 
 function round(value: number): number {
   return Math.round(value * 1000) / 1000;

@@ -8,7 +8,7 @@ import { type Alphabet, type Edit, edited, type Line } from "./line.js";
 import { suggestions } from "./suggest.js";
 
 /** Bits by which an edit must shorten the telling to be told. */
-const LEAST_GAIN = 1.5;
+const LEAST_GAIN = 0.5;
 
 /** Bits from which an edit may be sure. */
 const SURE_GAIN = 4;
@@ -21,6 +21,9 @@ const MOST_WEAK = 5;
 
 /** Bits by which an edit must be ahead of every other to be sure. */
 const LEAST_LEAD = 4;
+
+/** Bits by which an edit must be ahead of making its counterpart alike instead: of two copies either may be the wrong one. */
+const TWIN_LEAD = 8;
 
 /** Steps of all tellings that are weighed for one slip. */
 const MOST_STEPS = 4e7;
@@ -94,6 +97,13 @@ export function weakSlips(line: Line, alphabet: Alphabet): Edit[] {
   return weak.slice(0, MOST_WEAK).map(({ edit }) => edit);
 }
 
+/** Whether of two edits one makes this entry as that, and the other that as this. */
+function isCounterpart(line: Line, one: Edit, other: Edit): boolean {
+  return (
+    one.edit === "change" && other.edit === "change" && one.to === line[other.at] && other.to === line[one.at]
+  );
+}
+
 /** Whether an entry stands beside its like. */
 function isTwice(line: Line, at: number): boolean {
   return line[at] === line[at - 1] || line[at] === line[at + 1];
@@ -124,8 +134,13 @@ function bestSlip(line: Line, alphabet: Alphabet, more: More): LineSlip | undefi
   const [likeliest, ...others] = weighedEdits(line, alphabet, more);
   if (likeliest === undefined || likeliest.gain < LEAST_GAIN) return undefined;
   const near = others
-    .slice(0, 6)
-    .filter((other) => other.gain > likeliest.gain - LEAST_LEAD && isRival(likeliest, other, alphabet));
+    .slice(0, 12)
+    .filter(
+      (other) =>
+        other.gain >
+          likeliest.gain - (isCounterpart(line, likeliest.edit, other.edit) ? TWIN_LEAD : LEAST_LEAD) &&
+        isRival(likeliest, other, alphabet),
+    );
   // What was left out is put back rather than that what stands for it is taken out.
   const putBack =
     likeliest.edit.edit === "remove" && !isTwice(line, likeliest.edit.at)
@@ -136,7 +151,8 @@ function bestSlip(line: Line, alphabet: Alphabet, more: More): LineSlip | undefi
   return {
     edit: best.edit,
     gain: best.gain,
-    sure: rivals.length === 0 && best.gain >= SURE_GAIN,
+    // Where a stretch of rows lies too high or too low, what is beside it may as well.
+    sure: rivals.length === 0 && best.gain >= SURE_GAIN && best.edit.edit !== "shift",
     rivals: rivals.map(({ edit }) => edit),
   };
 }

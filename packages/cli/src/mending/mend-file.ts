@@ -1,10 +1,15 @@
-import { listed } from "@drawcord/base";
-import { type Mend, mend } from "@drawcord/causes";
-import { check } from "@drawcord/check";
-import { kindOf, reviseDraft, soundRecipe } from "@drawcord/files";
-import { optionsOf } from "@drawcord/review";
-import { sayChange } from "@drawcord/units";
+import { applyTogether } from "@drawcord/causes";
+import {
+  kindOf,
+  type Recipe,
+  type RevisedRecipe,
+  reviseDraft,
+  reviseRecipe,
+  soundRecipe,
+} from "@drawcord/files";
+import { checkRecipe, type PlacedCause } from "@drawcord/review";
 import { CliError } from "../error.js";
+import { sayEdit } from "../formats/causes.js";
 import type { Io } from "../io.js";
 import { oneLine } from "../printable.js";
 import { writeWhole } from "../write-whole.js";
@@ -17,8 +22,9 @@ export interface MendTo {
 }
 
 /**
- * Mends a recipe: writes it to a file, its comments and layout kept, and says on standard error what was changed, and which
- * rules have errors and warnings left. Where nothing can be mended nothing is written.
+ * Mends a recipe: undoes the slips that are sure and writes it to a file, its comments and layout kept; says on standard
+ * error what was changed, what is offered beside it, and which rules have errors and warnings left. Where nothing is sure
+ * nothing is written.
  * @throws {CliError} `unmendable` for what is no recipe, `unwritable`; `FileError` where the recipe cannot be read, or the
  * change not be written in it
  */
@@ -28,18 +34,30 @@ export async function mendFile(source: Uint8Array, name: string, to: MendTo, io:
       file: name,
     });
   }
-  const recipe = soundRecipe(source, name);
-  const options = optionsOf(recipe);
-  const mends = mend(recipe.draft, options);
-  const last = mends.at(-1);
   const say = (sentence: string) => io.stderr.write(`${oneLine(sentence)}\n`);
-  if (last === undefined) return say(`${name}: no mend was found, so nothing was written`);
-  const { rewritten, text } = reviseDraft(source, name, last.draft);
+  const recipe = soundRecipe(source, name);
+  const { causes } = checkRecipe(recipe);
+  const sure = causes.filter((cause) => cause.sure);
+  const offered = causes.filter((cause) => !cause.sure);
+  const offer = async () => {
+    for (const { changes, message, rivals } of offered)
+      await say(
+        `${name}: not mended, as it is not sure: ${message}; perhaps ${[changes, ...rivals].map(sayEdit).join("; or ")}`,
+      );
+  };
+  if (sure.length === 0) {
+    await offer();
+    return say(
+      `${name}: no mend was found${offered.length === 0 ? "" : " that is sure"}, so nothing was written`,
+    );
+  }
+  const { rewritten, text } = mendedText(source, recipe, sure);
   await writeWhole(to.output, io.cwd, [text], { force: to.force });
-  for (const one of mends) await say(`${name}: ${inWords(one)}`);
+  for (const { changes, message } of sure) await say(`${name}: mended: ${message}: ${sayEdit(changes)}`);
   for (const section of rewritten)
     await say(`${to.output}: the section ${section} had to be written out anew, its comments kept`);
-  const { findings } = check(last.draft, options);
+  await offer();
+  const { findings } = checkRecipe(soundRecipe(text, name), { causes: false });
   const left = findings.filter(({ severity, waived }) => waived === undefined && severity !== "note");
   for (const rule of new Set(left.map((finding) => finding.rule))) {
     const [first, ...others] = left.filter((finding) => finding.rule === rule);
@@ -49,11 +67,16 @@ export async function mendFile(source: Uint8Array, name: string, to: MendTo, io:
   await say(`${to.output}: the mended recipe`);
 }
 
-function inWords({ rules, changes, squares }: Mend): string {
-  const turned =
-    squares === undefined || squares === 0
-      ? ""
-      : ` (${squares} ${squares === 1 ? "square" : "squares"} turned)`;
-  const names = listed(rules);
-  return `${names} mended: ${changes.map(sayChange).join("; ")}${turned}`;
+/** The text of a recipe with edits made, of its draft and of its numbers. */
+function mendedText(
+  source: Uint8Array,
+  { draft, file }: Recipe,
+  sure: readonly PlacedCause[],
+): RevisedRecipe {
+  const changes = sure.flatMap((cause) => cause.changes);
+  const revised = reviseDraft(source, file, applyTogether(draft, changes));
+  const numbers = changes.flatMap((change) =>
+    change.change === "number" ? [{ path: change.key.split("."), value: change.value }] : [],
+  );
+  return numbers.length === 0 ? revised : { ...revised, text: reviseRecipe(revised.text, file, numbers) };
 }

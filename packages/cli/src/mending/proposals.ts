@@ -1,18 +1,16 @@
 import { mend } from "@drawcord/causes";
 import type { CheckOptions } from "@drawcord/check";
-import { type Recipe, reviseDraft } from "@drawcord/files";
+import { placesOf, type Recipe, reviseDraft } from "@drawcord/files";
+import { writtenRows } from "@drawcord/review";
 import { sayChange, type UnitDraft } from "@drawcord/units";
 import { editsBetween } from "./edits.js";
 import type { Proposal } from "./proposal.js";
 
 /** The mends of a recipe, each upon those before it. */
-export function proposals(
-  source: Uint8Array,
-  { draft: original, file }: Recipe,
-  options: CheckOptions,
-): readonly Proposal[] {
+export function proposals(source: Uint8Array, recipe: Recipe, options: CheckOptions): readonly Proposal[] {
+  const { draft: original, file } = recipe;
   const textOf = (draft: UnitDraft) => reviseDraft(source, file, draft).text;
-  const mends = mend(original, options);
+  const mends = mend(original, options, { written: writtenRows(original, placesOf(recipe)) });
   if (mends.length === 0) return [];
   const before = textOf(original);
   return mends.map(({ changes, draft, rules, squares }) => ({

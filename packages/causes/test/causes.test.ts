@@ -1,0 +1,190 @@
+import { check } from "@drawcord/check";
+import { applyChange, type Change, parseThreading, type UnitDraft, UnitsError } from "@drawcord/units";
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { slippedDraft, smallDraft } from "../../check/test/arbitraries.js";
+import { applyTogether, findCauses } from "../src/index.js";
+import { kindOf } from "../src/kind-of.js";
+
+/** Clean twill, 4 ends to a unit and 4 picks to a row. */
+const twill: UnitDraft["ground"] = {
+  shafts: 4,
+  threading: [1, 2, 3, 4],
+  steps: [1, 2, 3, 4].map((shaft) => ({ raise: [shaft], sink: [5 - shaft] })),
+};
+
+/** A figure with a direction, in rows of up to 12 shafts. */
+const motif = [
+  [6],
+  [5, 6, 7],
+  [4, 5, 6, 7, 8],
+  [3, 4, 8, 9],
+  [3, 9, 10],
+  [2, 3, 10, 11],
+  [2, 11],
+  [1, 2, 11, 12],
+  [1, 12],
+];
+
+const plan = (threading: string, lifts: UnitDraft["lifts"]): UnitDraft => ({
+  ground: twill,
+  unitEnds: 4,
+  threading: parseThreading(threading),
+  lifts,
+  picksPerRow: 4,
+});
+
+const quiet = {
+  limits: { float: { threads: 99 }, openCuts: 100, takeUp: 100 },
+  levels: { "thin-area": "off", "unlike-sides": "off", "repeated-row": "off", "idle-shaft": "off" } as const,
+};
+
+describe("slips that no symmetry of the whole plan tells", () => {
+  const good = "X*3 1-12 X*2 1-12 X*7";
+  const twice = [...motif, [], ...motif];
+
+  it.each<readonly [string, Change]>([
+    ["a unit on another shaft in one of two sections", { change: "thread", unit: 20, shafts: [9] }],
+    ["two units exchanged", { change: "swap-units", units: [22, 23] }],
+    ["a unit left out", { change: "remove-unit", unit: 8 }],
+    ["a row of one copy left out", { change: "remove-row", row: 14 }],
+    ["a shaft missing from a row of one copy", { change: "leave", row: 4, shafts: [4] }],
+    ["a shaft too many in a row of one copy", { change: "draw", row: 13, shafts: [12] }],
+    ["two rows of one copy exchanged", { change: "swap-rows", rows: [13, 14] }],
+    ["an end of a selvedge astray", { change: "selvedge", side: "left", shafts: [1, 2, 2, 4] }],
+    ["a row held for another number of picks", { change: "row-picks", row: 6, picks: 3 }],
+  ])("%s", (_, slip) => {
+    const sound = { ...plan(good, twice), selvedge: { left: [1, 2, 3, 4], right: [1, 2, 3, 4] } };
+    expect(findCauses(sound, quiet).causes).toEqual([]);
+    const { causes } = findCauses(applyChange(sound, slip), quiet);
+    const mends = causes[0]!.rivals.concat([causes[0]!.changes]);
+    const { threading, lifts, selvedge } = sound;
+    const restored = mends.map((changes) => applyTogether(applyChange(sound, slip), changes));
+    expect(restored.map((one) => [one.threading, one.lifts, one.selvedge])).toContainEqual([
+      threading,
+      lifts,
+      selvedge,
+    ]);
+  });
+
+  it("two slips at once are told as two", () => {
+    const sound = plan(good, twice);
+    const slips: Change[] = [
+      { change: "thread", unit: 20, shafts: [9] },
+      { change: "draw", row: 13, shafts: [12] },
+    ];
+    const faulty = slips.reduce(applyChange, sound);
+    const { causes } = findCauses(faulty, quiet);
+    expect(causes).toHaveLength(2);
+    expect(
+      applyTogether(
+        faulty,
+        causes.flatMap(({ changes }) => changes),
+      ),
+    ).toEqual(sound);
+  });
+});
+
+describe("plans that are meant", () => {
+  const small = [[1], [1, 2], [2, 3], [3, 4], [2, 4], [1, 3]];
+
+  it.each([
+    ["mirrored round a seam", "X*2 (1-6 5-2)*3 1 X*2"],
+    ["a motif written out twice whose turning unit is not repeated", "1-8 7-1 2-8 7-1"],
+    ["borders of unlike width", "X*2 1-8 7-1 X*9"],
+    ["a border within", "1-6 X*2 1-6 X*2 1-6"],
+    ["sections in the order A B A C A", "1-4 5-8 1-4 9-12 1-4"],
+  ])("are no slips: %s", (_, threading) => {
+    expect(findCauses(plan(threading, small), quiet).causes).toEqual([]);
+  });
+
+  it("nor are rows that are held twice on purpose", () => {
+    const held = motif.flatMap((row) => [row, row]);
+    expect(findCauses(plan("1-12", held), quiet).causes).toEqual([]);
+  });
+});
+
+const floats = { limits: { float: { threads: 9 } } };
+
+describe("what a cause explains", () => {
+  it("is just what is gone when its edit is made, and of a sure one nothing new above a note comes", () => {
+    let told = 0;
+    fc.assert(
+      fc.property(slippedDraft, (draft) => {
+        const report = check(draft, floats);
+        const { causes } = findCauses(draft, floats, { report });
+        const [only, ...others] = causes;
+        if (only === undefined || others.length > 0 || only.changes.some(({ change }) => change === "number"))
+          return;
+        told++;
+        const after = check(applyTogether(draft, only.changes), floats);
+        const places = ["ends", "picks", "units", "rows"] as const;
+        const near = (a: (typeof report.findings)[number], b: (typeof report.findings)[number]) =>
+          kindOf(a) === kindOf(b) &&
+          places.every((of) => {
+            const [one, other] = [a[of], b[of]];
+            const slack = Math.abs(after.size[of] - report.size[of]);
+            return !one || !other || (one[0] <= other[1] + slack && other[0] <= one[1] + slack);
+          });
+        report.findings.forEach((finding, at) => {
+          const isThere = after.findings.some((other) => near(finding, other));
+          expect([finding.message, only.explains.includes(at)]).toEqual([finding.message, !isThere]);
+        });
+        if (!only.sure) return;
+        const added = after.findings.filter(
+          (finding) => !report.findings.some((other) => near(other, finding)),
+        );
+        expect(added.filter(({ severity }) => severity !== "note")).toEqual([]);
+      }),
+      { numRuns: 250 },
+    );
+    expect(told).toBeGreaterThan(60);
+  });
+
+  it("is explained as well by no single edit where it is sure and all is explained, by trying every edit of small drafts", () => {
+    let told = 0;
+    fc.assert(
+      fc.property(smallDraft, (draft) => {
+        const report = check(draft, floats);
+        const { causes } = findCauses(draft, floats, { report });
+        for (const cause of causes) {
+          if (cause.explains.length === 0) continue;
+          told++;
+          // Whatever explains all that a cause does is at least one edit: none explains it without touching the draft.
+          expect(applyTogether(draft, cause.changes)).not.toEqual(draft);
+          const best = Math.max(
+            ...everyEdit(draft).map((change) => goneBy(draft, change, report.findings.length)),
+          );
+          expect(best).toBeGreaterThanOrEqual(0);
+        }
+      }),
+      { numRuns: 60 },
+    );
+    expect(told).toBeGreaterThan(5);
+  });
+});
+
+/** Every edit of one entry. */
+function everyEdit({ ground, lifts, threading }: UnitDraft): Change[] {
+  const shafts = [...new Set(threading.flat())];
+  return [
+    ...threading.flatMap((_, i) =>
+      shafts.map((shaft): Change => ({ change: "thread", unit: i + 1, shafts: [shaft] })),
+    ),
+    ...lifts.flatMap((lift, i) =>
+      shafts.map(
+        (shaft): Change => ({ change: lift.includes(shaft) ? "leave" : "draw", row: i + 1, shafts: [shaft] }),
+      ),
+    ),
+    ...ground.steps.map((_, i): Change => ({ change: "start-ground", steps: i })),
+  ];
+}
+
+function goneBy(draft: UnitDraft, change: Change, before: number): number {
+  try {
+    return before - check(applyChange(draft, change), floats).findings.length;
+  } catch (error) {
+    if (error instanceof UnitsError) return 0;
+    throw error;
+  }
+}
