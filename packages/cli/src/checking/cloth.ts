@@ -1,7 +1,7 @@
 import type { Report } from "@drawcord/check";
 import type { Place } from "@drawcord/files";
 import type { BitGrid } from "@drawcord/grid";
-import type { PlacedCause } from "@drawcord/review";
+import type { PlacedCause, Review } from "@drawcord/review";
 import type { Change } from "@drawcord/units";
 import type { Proposal } from "../mending/proposal.js";
 
@@ -10,7 +10,7 @@ export interface Cloth {
   /** The name the file was asked for by. */
   readonly file: string;
   readonly title: string | undefined;
-  readonly report: Report;
+  readonly report: Report & Pick<Review, "pieces">;
   /** Where in the file each finding can be mended, in the order of `report.findings`; null where no place is known. */
   readonly places: readonly (Place | null)[];
   /** What was written wrong, the first to be looked at before all others. */

@@ -1,12 +1,12 @@
 import type { Report } from "@drawcord/check";
 import type { Place } from "@drawcord/files";
-import type { PlacedCause } from "@drawcord/review";
+import type { PlacedCause, Review } from "@drawcord/review";
 import type { Proposal } from "../mending/proposal.js";
 
 /** What is kept of a checked file: all that follows from its content and the rules asked for. */
 export interface Kept {
   readonly title: string | null;
-  readonly report: Report;
+  readonly report: Report & Pick<Review, "pieces">;
   readonly places: readonly (Place | null)[];
   /** What was written wrong in a recipe, and what was not tried; left out for what is no recipe. */
   readonly causes?: readonly PlacedCause[];

@@ -18,9 +18,15 @@ export function reportText(cloth: Cloth, look: Look, paint: Paint): string {
       .map((cause) => causeText(cause, cloth, look.width, paint)),
     ...(cloth.untried.length === 0 ? [] : [`not tried: ${cloth.untried.map(oneLine).join("; ")}`]),
     ...worstOfEach(cloth, look).flatMap((group) => groupText(group, cloth, look, paint)),
-    ...(look.least === undefined ? [numbers(cloth.report).join("\n")] : []),
+    ...(look.least === undefined ? numbersOfAll(cloth.report) : []),
   ];
   return `${parts.join("\n\n")}\n`;
+}
+
+/** The numbers of the cloth, of several pieces those of each under its name. */
+function numbersOfAll(report: Cloth["report"]): readonly string[] {
+  if (report.pieces === undefined) return [numbers(report).join("\n")];
+  return report.pieces.map((piece) => [oneLine(piece.name), ...numbers({ ...report, ...piece })].join("\n"));
 }
 
 function groupText(group: RuleFindings, cloth: Cloth, look: Look, paint: Paint): readonly string[] {
@@ -39,7 +45,9 @@ function findingText({ finding, place }: Placed, cloth: Cloth, { all, width }: L
   }
   const mend = mendWords(cloth.mends, finding);
   // Beside causes, notes are told and not drawn.
-  const isDrawn = all || severity !== "note" || cloth.causes.length === 0;
+  // The drawing at hand is of the first piece.
+  const isAtHand = finding.piece === undefined || finding.piece === cloth.report.pieces?.[0]?.name;
+  const isDrawn = isAtHand && (all || severity !== "note" || cloth.causes.length === 0);
   const drawn = isDrawn && isSeen(finding) ? picture(cloth.drawdown(), finding, width - 2, paint) : [];
   return [
     `${paint[severity](severity)}  ${rule}${line}`,

@@ -7,6 +7,7 @@ import { readTree } from "../tree/tree.js";
 import { carryComments } from "./carry-comments.js";
 import { liftCells } from "./lift-cells.js";
 import { withOwnBlock } from "./own-block.js";
+import { standsInPieces } from "./pieces/write.js";
 import { soundRecipe } from "./read.js";
 import { type Revision, reviseRecipe } from "./revise.js";
 import { highestShaft } from "./threading.js";
@@ -38,7 +39,10 @@ export function reviseDraft(source: Uint8Array | string, file: string, draft: Un
       (one) => of(soundRecipe(one, file).draft) === of(draft),
     );
     if (revised !== undefined) text = revised;
-    else {
+    else if (name === "lifts" && standsInPieces(recipe.pieces)) {
+      const sentence = `the lifts of a recipe with "pieces" are changed row by row in their blocks; these cannot be`;
+      throw new FileError("bad-value", sentence, file, top);
+    } else {
       text = withSection(text, name, writeRecipe({ ...recipe, draft }));
       rewritten.push(name);
     }

@@ -13,6 +13,7 @@ import {
   placesOf,
   type Recipe,
   readWif,
+  reviseDraft,
   soundRecipe,
   writeRecipe,
   writeWif,
@@ -184,6 +185,19 @@ pieces:
   expect(meaning(writeRecipe(read(text)))).toEqual(found);
   const single = `${head}${yarns}colours: { warp: gold warp, weft: madder*2 gold }\nlifts: { picks: 4, rows: [1, 9] }\n`;
   expect(meaning(writeRecipe(read(single)))).toEqual(meaning(single));
+});
+
+it("a row of a block that pieces share is changed where it stands, and lifts are never written over it", () => {
+  const text = `${head}lifts: { picks: 4, blocks: { moth: { rows: [1, 2] } } } # for all
+pieces: [{ name: a, lifts: { order: [moth] } }, { name: b, lifts: { order: [moth *2] } }]
+`;
+  const { draft } = read(text);
+  const { rewritten, text: revised } = reviseDraft(text, "test", { ...draft, lifts: [[1], [3]] });
+  expect(rewritten).toEqual([]);
+  expect(revised).toBe(text.replace("rows: [1, 2]", "rows: [1, 3]"));
+  expect(() => reviseDraft(text, "test", { ...draft, lifts: [[1], [2], [3]] })).toThrow(
+    `the lifts of a recipe with "pieces" are changed row by row in their blocks; these cannot be`,
+  );
 });
 
 it("a recipe of pieces that is laid out keeps its comments and what it says", () => {
