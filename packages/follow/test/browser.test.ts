@@ -137,6 +137,12 @@ describe("at the loom", () => {
     return page;
   }
 
+  /** Closes the page as a hand does: a moment after the last press, by when the browser has written down what it keeps. */
+  async function leave(page: Page): Promise<void> {
+    await page.waitForTimeout(300);
+    await page.close();
+  }
+
   async function atLoom(act: (context: BrowserContext) => Promise<void>, options = {}): Promise<void> {
     const context = await browser.newContext({ viewport: { width: 820, height: 1180 }, ...options });
     try {
@@ -166,7 +172,7 @@ describe("at the loom", () => {
         const weaver = new Weaver(recipe.draft, await tiesOn(page));
         const half = Math.floor(drawdown.rows / 2) + 3;
         for (const seen of await page.evaluate<readonly Seen[]>(weaveOn(half))) weaver.weave(seen);
-        await page.close();
+        await leave(page);
         page = await opened(context, recipe);
         const rest = drawdown.rows - half;
         for (const seen of await page.evaluate<readonly Seen[]>(weaveOn(rest))) weaver.weave(seen);
@@ -188,7 +194,7 @@ describe("at the loom", () => {
         weaver.sitDown();
         for (let pick = 0; pick < drawdown.rows; pick++) {
           if (pick % 5 === 4) {
-            await page.close();
+            await leave(page);
             page = await opened(context);
           }
           weaver.weave(await read(page));
@@ -278,7 +284,7 @@ describe("at the loom", () => {
         await page.click("#weavers .main");
         await page.keyboard.press("Space");
       }
-      await page.close();
+      await leave(page);
       page = await opened(context);
       expect(await page.textContent("#weaver")).toBe("Bo");
       await page.click("[data-do=weavers]");
@@ -298,13 +304,13 @@ describe("at the loom", () => {
       const [piece] = smallRecipe.pieces;
       let page = await opened(context);
       await page.keyboard.press("Space");
-      await page.close();
+      await leave(page);
       const draft = { ...piece!.draft, lifts: [[2], [2], [3]] };
       page = await opened(context, { ...smallRecipe, pieces: [{ ...piece!, draft }] });
       expect(await page.textContent("#warning")).toContain("The recipe has changed");
       expect(await page.textContent("#far-text")).toContain("1 of 12 picks");
       expect(await page.textContent("#kept")).toContain("on this device alone");
-      await page.close();
+      await leave(page);
       await context.addInitScript(
         `Object.defineProperty(window, "localStorage", { get() { throw new Error("shut off"); } })`,
       );
