@@ -1,4 +1,4 @@
-export type { Colour, PictureOptions } from "./charts/colours.js";
+export type { PictureOptions } from "./charts/colours.js";
 export { type PbmOptions, readPbm, writePbm } from "./charts/pbm.js";
 export { type InkOptions, readInkedPng } from "./charts/png/ink.js";
 export { readPng } from "./charts/png/read.js";

@@ -1,8 +1,8 @@
 import type { ShaftDraft, Shedding, ThreadLook, ThreadUnit } from "@drawcord/check";
+import type { Colour } from "@drawcord/draw";
 import { type BitGrid, fromBooleans } from "@drawcord/grid";
 import type { UnitDraft } from "@drawcord/units";
 import fc from "fast-check";
-import type { Colour } from "../src/index.js";
 
 /** A plain value as JSON has them. */
 export type Json = null | boolean | number | string | readonly Json[] | { readonly [key: string]: Json };

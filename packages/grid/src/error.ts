@@ -3,6 +3,7 @@ import { DrawcordError } from "@drawcord/base";
 /** Why a grid cannot be made or read. */
 export type GridErrorCode =
   | "bad-size"
+  | "not-a-grid"
   | "outside"
   | "wrong-length"
   | "uneven-rows"

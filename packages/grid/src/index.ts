@@ -4,6 +4,7 @@ export { withCell } from "./change.js";
 export { and, andNot, complement, or, xor } from "./combine.js";
 export { columnCounts, onesIn, rowCounts } from "./counts.js";
 export { crop, paste, type Rectangle } from "./crop.js";
+export { fromData, type GridData, toData } from "./data.js";
 export { GridError, type GridErrorCode } from "./error.js";
 export { type RunVisitor, scanColumnRuns, scanRowRuns } from "./runs.js";
 export { setBits } from "./set-bits.js";

@@ -47,12 +47,24 @@ export function fromText(text: string): BitGrid {
  * A grid without columns has nothing to draw and does not come back from its text.
  * @example toText(fromText("##\n#.")) // "##\n#."
  */
-export function toText(grid: BitGrid): string {
+export function toText({ rows, columns, stride, words }: BitGrid): string {
+  // The drawings of eight squares that were met so far, by their bits.
+  const eights: string[] = [];
   const lines: string[] = [];
-  for (let row = grid.rows - 1; row >= 0; row--) {
+  for (let row = rows - 1; row >= 0; row--) {
     let line = "";
-    for (let column = 0; column < grid.columns; column++) line += grid.get(row, column) ? RAISED : LOWERED;
-    lines.push(line);
+    for (let column = 0; column < columns; column += 8) {
+      const bits = (words[row * stride + (column >>> 5)]! >>> (column & 31)) & 255;
+      eights[bits] ??= drawnBits(bits);
+      line += eights[bits];
+    }
+    lines.push(line.slice(0, columns));
   }
   return lines.join("\n");
+}
+
+function drawnBits(bits: number): string {
+  let text = "";
+  for (let at = 0; at < 8; at++) text += (bits >>> at) & 1 ? RAISED : LOWERED;
+  return text;
 }

@@ -261,6 +261,8 @@ describe("equality", () => {
   it("size counts, even where there is nothing in it", () => {
     expect(blank(0, 3).equals(blank(3, 0))).toBe(false);
     expect(blank(2, 1).equals(blank(1, 2))).toBe(false);
+    expect(blank(1, 3).equals(blank(2, 3))).toBe(false);
+    expect(blank(1, 3).equals(blank(1, 2))).toBe(false);
   });
 });
 
@@ -269,8 +271,10 @@ describe("what cannot be is refused with a sentence", () => {
     try {
       make();
     } catch (error) {
-      if (error instanceof GridError) return `${error.code}: ${error.message}`;
-      throw error;
+      expect(error).toBeInstanceOf(GridError);
+      const { code, message, facts } = error as GridError;
+      expect(Object.keys(facts), `facts of ${code}`).not.toEqual([]);
+      return `${code}: ${message}`;
     }
     throw new Error("nothing was refused");
   };
@@ -331,6 +335,26 @@ describe("what cannot be is refused with a sentence", () => {
       "outside: 2 rows and 1 columns from row 1, column 0 do not lie inside a grid of 2 rows and 2 columns",
     ],
     [
+      "crop below",
+      () => crop(blank(2, 2), { row: -1, column: 0, rows: 1, columns: 1 }),
+      "outside: 1 rows and 1 columns from row -1, column 0 do not lie inside a grid of 2 rows and 2 columns",
+    ],
+    [
+      "crop to the left",
+      () => crop(blank(2, 2), { row: 0, column: -1, rows: 1, columns: 1 }),
+      "outside: 1 rows and 1 columns from row 0, column -1 do not lie inside a grid of 2 rows and 2 columns",
+    ],
+    [
+      "crop at half an end",
+      () => crop(blank(2, 2), { row: 0, column: 0.5, rows: 1, columns: 1 }),
+      "outside: 1 rows and 1 columns from row 0, column 0.5 do not lie inside a grid of 2 rows and 2 columns",
+    ],
+    [
+      "crop at half a pick",
+      () => crop(blank(2, 2), { row: 0.5, column: 0, rows: 1, columns: 1 }),
+      "outside: 1 rows and 1 columns from row 0.5, column 0 do not lie inside a grid of 2 rows and 2 columns",
+    ],
+    [
       "paste",
       () => paste(blank(2, 2), blank(1, 2), 0, 1),
       "outside: 1 rows and 2 columns from row 0, column 1 do not lie inside a grid of 2 rows and 2 columns",
@@ -339,6 +363,16 @@ describe("what cannot be is refused with a sentence", () => {
       "sizes",
       () => and(blank(1, 2), blank(2, 1)),
       "unlike-size: grids of 1 x 2 and 2 x 1 cannot be combined; they need the same rows and columns",
+    ],
+    [
+      "columns",
+      () => xor(blank(1, 2), blank(1, 3)),
+      "unlike-size: grids of 1 x 2 and 1 x 3 cannot be combined; they need the same rows and columns",
+    ],
+    [
+      "rows",
+      () => or(blank(1, 2), blank(2, 2)),
+      "unlike-size: grids of 1 x 2 and 2 x 2 cannot be combined; they need the same rows and columns",
     ],
     [
       "nothing to repeat",

@@ -29,7 +29,8 @@ const MOST_SLENDER = 200;
 
 /**
  * The sheet of a recipe as data, all of it that a weaver needs or the parts asked for; every format is a rendering of it.
- * @throws {SheetError} `too-long` for a piece that no paper holds, `unknown-colour` for a colour that cannot be read
+ * @throws {SheetError} `too-long` for a piece that no paper holds
+ * @throws {DrawError} `bad-colour` for a colour that cannot be read
  * @throws {UnitsError} for a draft that cannot be worked out
  * @throws {YarnError} for a project whose numbers cannot be
  * @example makeSheet(recipe).parts[0].name // "cloth"

@@ -1,3 +1,4 @@
+import { colourOf, mixed, type Rgb, readColour } from "@drawcord/draw";
 import { fromText } from "@drawcord/grid";
 import { exercise, key, partToSvg, pictureToSvg, toHtml, toMarkdown } from "@drawcord/page";
 import fc from "fast-check";
@@ -10,7 +11,6 @@ import { toSvg } from "../../page/src/drawing/svg.js";
 import { setLines, wrap } from "../../page/src/layout/wrap.js";
 import { toPng } from "../../page/src/print.js";
 import { draft } from "../../units/test/arbitraries.js";
-import { hexOf, mixed, type Rgb, readColour } from "../src/colour.js";
 import type { Sheet } from "../src/index.js";
 import { partNames } from "../src/index.js";
 import { blocks } from "../src/pictures/blocks.js";
@@ -174,7 +174,7 @@ describe("a PNG", () => {
     const { width, data } = PNG.sync.read(Buffer.from(first));
     expect(width).toBe(Math.round((200 * 150) / 25.4));
     const seen = new Set<string>();
-    for (let i = 0; i < data.length; i += 4) seen.add(hexOf([data[i]!, data[i + 1]!, data[i + 2]!]));
+    for (let i = 0; i < data.length; i += 4) seen.add(colourOf([data[i]!, data[i + 1]!, data[i + 2]!]));
     expect(seen).toContain("#efe6d2");
     expect(seen).toContain("#b07d2b");
   });
@@ -250,7 +250,7 @@ describe("cloth whose threads run together", () => {
         | { fill: string }
         | undefined;
     const share = (raised: number) =>
-      hexOf(
+      colourOf(
         mixed([
           [warp, raised],
           [weft, 4 - raised],

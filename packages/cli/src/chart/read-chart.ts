@@ -1,4 +1,5 @@
-import { type Colour, FileError, kindOf, readInkedPng, readPbm, readTextChart } from "@drawcord/files";
+import type { Colour } from "@drawcord/draw";
+import { FileError, kindOf, readInkedPng, readPbm, readTextChart } from "@drawcord/files";
 import { type BitGrid, rowCounts } from "@drawcord/grid";
 import { CliError } from "../error.js";
 import type { Input } from "../inputs.js";

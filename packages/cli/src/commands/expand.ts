@@ -1,12 +1,5 @@
-import {
-  type ClothPictureOptions,
-  type Colour,
-  FileError,
-  type Reading,
-  read,
-  writePbm,
-  writePng,
-} from "@drawcord/files";
+import type { Colour } from "@drawcord/draw";
+import { type ClothPictureOptions, FileError, type Reading, read, writePbm, writePng } from "@drawcord/files";
 import { chosenPiece, PIECE_OPTION } from "../chosen-piece.js";
 import { defineCommand } from "../command.js";
 import { textDrawing } from "../drawing.js";

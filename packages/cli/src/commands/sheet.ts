@@ -1,3 +1,4 @@
+import { DrawError } from "@drawcord/draw";
 import { type Recipe, soundRecipe } from "@drawcord/files";
 import { exercise, key } from "@drawcord/page";
 import {
@@ -132,7 +133,7 @@ function sheetOf(recipe: Recipe, options: SheetOptions): Sheet {
   try {
     return makeSheet(recipe, options);
   } catch (error) {
-    const isKnown = error instanceof SheetError || error instanceof YarnError;
+    const isKnown = error instanceof SheetError || error instanceof YarnError || error instanceof DrawError;
     if (!isKnown) throw error;
     throw new CliError("no-sheet", `${recipe.file}: ${error.message}`, { file: recipe.file });
   }

@@ -1,8 +1,8 @@
 import type { ShaftDraft, ThreadLook } from "@drawcord/check";
+import type { Colour } from "@drawcord/draw";
 import { BitGrid } from "@drawcord/grid";
 import { draftSize, expand } from "@drawcord/units";
 import { convert, type Quantity } from "@drawcord/yarn";
-import type { Colour } from "../charts/colours.js";
 import type { Recipe } from "../recipe/types.js";
 import { type ShaftDraftOptions, shaftDraftOfCloth } from "./from-units.js";
 

@@ -1,4 +1,4 @@
-import { type Colour, colourOf } from "../charts/colours.js";
+import { type Colour, colourOf } from "@drawcord/draw";
 import { printable } from "../printable.js";
 import type { Ini } from "./ini.js";
 import { badValue, bare, numbered, numberList } from "./values.js";

@@ -1,5 +1,5 @@
 import type { ThreadLook, ThreadMeasure, ThreadUnit } from "@drawcord/check";
-import type { Colour } from "../charts/colours.js";
+import type { Colour } from "@drawcord/draw";
 import { printable } from "../printable.js";
 import type { Entry, Ini } from "./ini.js";
 import { badValue, bare, decimal, numbered, numberList } from "./values.js";

@@ -1,6 +1,6 @@
 import type { ShaftDraft, ThreadLook, ThreadMeasure } from "@drawcord/check";
+import { type Colour, rgbOf } from "@drawcord/draw";
 import type { ShaftSet } from "@drawcord/ground";
-import type { Colour } from "../charts/colours.js";
 import { isControl } from "../printable.js";
 
 /**
@@ -57,7 +57,7 @@ function oneLine(value: string): string {
 }
 
 function rgb(colour: Colour): string {
-  return [1, 3, 5].map((i) => Number.parseInt(colour.slice(i, i + 2), 16)).join(",");
+  return rgbOf(colour).join(",");
 }
 
 /** A line for each thread, pick or treadle that has anything; the others have nothing. */

@@ -1,4 +1,5 @@
 import { deflateSync } from "node:zlib";
+import type { Colour } from "@drawcord/draw";
 import { type BitGrid, fromText, toBooleans, toText } from "@drawcord/grid";
 import fc from "fast-check";
 import { decode, encode } from "fast-png";
@@ -6,13 +7,7 @@ import { zlibSync } from "fflate";
 import { PNG } from "pngjs";
 import { describe, expect, it } from "vitest";
 import { writeChunks } from "../../src/charts/png/chunks.js";
-import {
-  type ClothPictureOptions,
-  type Colour,
-  type PictureOptions,
-  readPng,
-  writePng,
-} from "../../src/index.js";
+import { type ClothPictureOptions, type PictureOptions, readPng, writePng } from "../../src/index.js";
 import { grids } from "../arbitraries.js";
 import { refusal } from "../refusals.js";
 

@@ -1,6 +1,6 @@
+import { colourOf, readColour } from "@drawcord/draw";
 import type { Block, Text } from "@drawcord/page";
 import type { PlanYarn, Quantity } from "@drawcord/yarn";
-import { hexOf, readColour } from "../colour.js";
 import { type Print, reedWords } from "../numbers/say.js";
 import type { SheetPart } from "../part-names.js";
 import { answer } from "./answer.js";
@@ -87,7 +87,7 @@ function materials({ plan, recipe, print }: Context): Block | undefined {
 /** The code of a colour that the sheet knows. */
 function patchOf(colour: string | undefined): string {
   const known = colour === undefined ? undefined : readColour(colour);
-  return known === undefined ? "" : hexOf(known);
+  return known === undefined ? "" : colourOf(known);
 }
 
 function packages(use: PlanYarn | undefined, size: Quantity | undefined, print: Print): string {

@@ -1,6 +1,6 @@
+import { colourOf, mixed, type Rgb } from "@drawcord/draw";
 import { type BitGrid, onesIn } from "@drawcord/grid";
 import type { Frame, Shape } from "@drawcord/page";
-import { hexOf, mixed, type Rgb } from "../colour.js";
 import type { Stretch } from "../woven.js";
 import type { ThreadColours } from "./threads.js";
 
@@ -49,7 +49,7 @@ function joined(bands: readonly Band[]): Band[] {
 
 /** The colour of a block. The same counts over the same colours mix to the same colour, so each is worked out once. */
 function mixer({ warp, weft }: ThreadColours): (grid: BitGrid, ends: Stretch, picks: Stretch) => string {
-  const hexes = weft.map(hexOf);
+  const hexes = weft.map(colourOf);
   const stripes = stripesOf(warp);
   const known = new Map<string, string>();
   return (grid, ends, picks) => {
@@ -71,7 +71,9 @@ function mixer({ warp, weft }: ThreadColours): (grid: BitGrid, ends: Stretch, pi
     const key = [...shares].map(([hex, { count }]) => `${hex}${count}`).join(" ");
     const before = known.get(key);
     if (before !== undefined) return before;
-    const colour = hexOf(mixed([...shares.values()].map(({ colour: one, count }) => [one, count] as const)));
+    const colour = colourOf(
+      mixed([...shares.values()].map(({ colour: one, count }) => [one, count] as const)),
+    );
     known.set(key, colour);
     return colour;
   };
@@ -81,7 +83,7 @@ function mixer({ warp, weft }: ThreadColours): (grid: BitGrid, ends: Stretch, pi
 function stripesOf(warp: readonly Rgb[]): (Stretch & { readonly hex: string; readonly colour: Rgb })[] {
   const stripes: { start: number; end: number; hex: string; colour: Rgb }[] = [];
   for (const [end, colour] of warp.entries()) {
-    const hex = hexOf(colour);
+    const hex = colourOf(colour);
     const last = stripes.at(-1);
     if (last?.hex === hex) last.end = end + 1;
     else stripes.push({ start: end, end: end + 1, hex, colour });

@@ -1,3 +1,4 @@
+import { squaresPath } from "@drawcord/draw";
 import { fromCells } from "@drawcord/grid";
 import {
   type Drawing,
@@ -11,7 +12,6 @@ import {
 } from "@drawcord/page";
 import type { CardSection } from "../card/sections.js";
 import { ruling } from "../drawing/ruling.js";
-import { squaresPath } from "../drawing/squares.js";
 import type { Stretch, Woven } from "../woven.js";
 import { type ChartWindow, keyMap } from "./chart-key.js";
 import { label, numbersEvery } from "./label.js";

@@ -1,6 +1,6 @@
+import { isDark, type Rgb, readColour, toldApart } from "@drawcord/draw";
 import type { Recipe } from "@drawcord/files";
 import { palette } from "@drawcord/page";
-import { isDark, type Rgb, readColour, toldApart } from "../colour.js";
 import type { Woven } from "../woven.js";
 import type { ThreadColours } from "./threads.js";
 

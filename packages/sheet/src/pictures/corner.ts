@@ -1,9 +1,8 @@
+import { colourOf, isDark, squaresPath } from "@drawcord/draw";
 import { crop, fromCells } from "@drawcord/grid";
 import { type Frame, type Picture, palette, roomWide, round, type Shape } from "@drawcord/page";
 import { letterOf } from "../card/letters.js";
-import { hexOf, isDark } from "../colour.js";
 import { ruling } from "../drawing/ruling.js";
-import { squaresPath } from "../drawing/squares.js";
 import type { Stretch, Woven } from "../woven.js";
 import { label } from "./label.js";
 import type { ThreadColours } from "./threads.js";
@@ -244,7 +243,7 @@ function wefts({ weftOfPick }: Woven, picks: Stretch, frame: Frame, { weft }: Th
         y: top,
         width: sx,
         height: sy,
-        fill: hexOf(colour),
+        fill: colourOf(colour),
         stroke: palette.muted,
         strokeWidth: 0.12,
       },

@@ -1,7 +1,7 @@
 import type { Finding, Severity, Span } from "@drawcord/check";
+import { squaresPath } from "@drawcord/draw";
 import { fromCells } from "@drawcord/grid";
 import { type Frame, type Picture, palette, roomHigh, round, type Shape, textWidth } from "@drawcord/page";
-import { squaresPath } from "../drawing/squares.js";
 import type { Stretch, Woven } from "../woven.js";
 import type { Closeness } from "./cloth.js";
 import { label } from "./label.js";

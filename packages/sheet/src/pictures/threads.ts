@@ -1,7 +1,6 @@
+import { colourOf, type Rgb, squaresPath } from "@drawcord/draw";
 import { type BitGrid, fromCells } from "@drawcord/grid";
 import { type Frame, round, type Shape } from "@drawcord/page";
-import { hexOf, type Rgb } from "../colour.js";
-import { squaresPath } from "../drawing/squares.js";
 
 /** The colours of a cloth's threads. */
 export interface ThreadColours {
@@ -22,7 +21,7 @@ export function threads(grid: BitGrid, colours: ThreadColours, frame: Frame): Sh
 
 /** The ends on top, a path a colour. */
 function raised(grid: BitGrid, warp: readonly Rgb[], frame: Frame): Shape[] {
-  const ends = warp.map(hexOf);
+  const ends = warp.map(colourOf);
   const colours = [...new Set(ends)];
   return colours.map((colour): Shape => {
     const own =
@@ -35,7 +34,7 @@ function raised(grid: BitGrid, warp: readonly Rgb[], frame: Frame): Shape[] {
 
 /** The first weft's colour all over, and every other weft's on its own picks. */
 function bands(grid: BitGrid, weft: readonly Rgb[], frame: Frame): Shape[] {
-  const colours = weft.map(hexOf);
+  const colours = weft.map(colourOf);
   const [main] = colours;
   const { x, y, sx, sy } = frame;
   const width = round(grid.columns * sx);

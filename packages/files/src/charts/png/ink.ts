@@ -1,8 +1,9 @@
 /** A chart drawn in ink, in a picture of any colours. */
+import { type Colour, colourDistance, colourOf, type Rgb } from "@drawcord/draw";
 import { type BitGrid, fromCells } from "@drawcord/grid";
 import { FileError } from "../../error.js";
 import { top } from "../../place.js";
-import { type Colour, colourDistance, colourOf, type Rgb, readColour } from "../colours.js";
+import { readColour } from "../colours.js";
 import { shownColour, squaresOf } from "./read.js";
 
 /** How the ink of a picture is told from its paper. */

@@ -1,6 +1,6 @@
 /** The lines of a picture that is written: how its pixels are stored, and each row of a grid painted in them. */
+import type { Rgb } from "@drawcord/draw";
 import type { BitGrid } from "@drawcord/grid";
-import type { Rgb } from "../colours.js";
 import { packedLength, packRow } from "../pack.js";
 
 /** A grid as lines of pixels, the filter byte not among them. */

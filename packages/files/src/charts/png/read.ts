@@ -1,6 +1,7 @@
+import { colourDistance, type Rgb } from "@drawcord/draw";
 import { BitGrid } from "@drawcord/grid";
 import { checkFileSize } from "../../text.js";
-import { colourDistance, type Picture, type PictureOptions, pictureOf, type Rgb } from "../colours.js";
+import { type Picture, type PictureOptions, pictureOf } from "../colours.js";
 import { badPng } from "./chunks.js";
 import { type PngParts, readParts } from "./header.js";
 import { inflate } from "./inflate.js";

@@ -1,8 +1,9 @@
+import { type Colour, colourOf, isSameColour, type Rgb } from "@drawcord/draw";
 import type { BitGrid } from "@drawcord/grid";
 import { zlibSync } from "fflate";
 import { FileError } from "../../error.js";
 import { top } from "../../place.js";
-import { type Colour, checkScale, colourOf, isSameColour, type Rgb, readColour } from "../colours.js";
+import { checkScale, readColour } from "../colours.js";
 import { writeChunks } from "./chunks.js";
 import { type PaintedLines, threadColours, twoColours } from "./painted.js";
 
