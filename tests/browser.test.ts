@@ -1,5 +1,3 @@
-import { existsSync } from "node:fs";
-import process from "node:process";
 import { fileURLToPath } from "node:url";
 import {
   draftOfRecipe,
@@ -15,11 +13,9 @@ import { fromText } from "@drawcord/grid";
 import { type Browser, chromium, type Page } from "playwright-core";
 import { build, type Rollup } from "vite";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { browserForTests } from "./scripts/find-browser.mjs";
 
-const executablePath = process.env["DRAWCORD_BROWSER"] ?? "/usr/bin/chromium";
-if (!existsSync(executablePath)) {
-  throw new Error(`no browser at ${executablePath}: run "npm run browser", or name one in DRAWCORD_BROWSER`);
-}
+const executablePath = browserForTests();
 
 const latin = (text: string) => Uint8Array.from(text, (char) => char.charCodeAt(0));
 const moth = fromText("#..#\n.##.\n####");

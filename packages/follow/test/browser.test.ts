@@ -1,4 +1,4 @@
-import { existsSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
@@ -8,12 +8,10 @@ import { expand, parseShafts, type UnitDraft } from "@drawcord/units";
 import axe from "axe-core";
 import { type Browser, type BrowserContext, chromium, type Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { browserForTests } from "../../../tests/scripts/find-browser.mjs";
 import { exampleRecipe, smallRecipe } from "./recipes.js";
 
-const executablePath = process.env["DRAWCORD_BROWSER"] ?? "/usr/bin/chromium";
-if (!existsSync(executablePath)) {
-  throw new Error(`no browser at ${executablePath}: run "npm run browser", or name one in DRAWCORD_BROWSER`);
-}
+const executablePath = browserForTests();
 
 /** What stands on the page, as its reader has it; run on the page, so written as text. */
 const READ = `(() => {

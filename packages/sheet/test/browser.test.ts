@@ -1,4 +1,4 @@
-import { existsSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
@@ -6,15 +6,13 @@ import { exercise, partToSvg, toHtml } from "@drawcord/page";
 import axe from "axe-core";
 import { type Browser, chromium, type Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { browserForTests } from "../../../tests/scripts/find-browser.mjs";
 import { toSvg } from "../../page/src/drawing/svg.js";
 import { makeSheet } from "../src/index.js";
 import { bareRecipe, exampleRecipe, smallDraft } from "./recipes.js";
 import { titles } from "./titles.js";
 
-const executablePath = process.env["DRAWCORD_BROWSER"] ?? "/usr/bin/chromium";
-if (!existsSync(executablePath)) {
-  throw new Error(`no browser at ${executablePath}: run "npm run browser", or name one in DRAWCORD_BROWSER`);
-}
+const executablePath = browserForTests();
 
 const widths = { phone: 360, desktop: 1280 } as const;
 
