@@ -113,19 +113,13 @@ export const liftSlip: Rule<"lift-slip", LiftSlipFact, Planned> = {
   parts: atRow,
 };
 
-/**
- * The slip in the lift plan of a figure.
- * @example slipOfLifts(measureDraft(draft, expand(draft), {}).figure!) // undefined
- */
-export function slipOfLifts({ rowKinds }: Figure): Slip | undefined {
+/** The slip in the lift plan of a figure. */
+function slipOfLifts({ rowKinds }: Figure): Slip | undefined {
   return findSlip([...rowKinds.kindOf]);
 }
 
-/**
- * The rows that are not the same from both sides, when they are few and the others, of several kinds, all are.
- * @example lopsided(measureDraft(draft, expand(draft), {}).figure!) // []
- */
-export function lopsided({ squares, rowKinds }: Figure): number[] {
+/** The rows that are not the same from both sides, when they are few and the others, of several kinds, all are. */
+function lopsided({ squares, rowKinds }: Figure): number[] {
   const back = mirror(squares);
   const rows: number[] = [];
   const even = new Set<number>();
@@ -141,11 +135,8 @@ function sameRow(a: Figure["squares"], b: Figure["squares"], row: number): boole
   return true;
 }
 
-/**
- * The units (from 0) in which a row differs from another, or from its own mirror.
- * @example unlikeUnits(measureDraft(draft, expand(draft), {}).figure!, 0, 1) // [0, 1]
- */
-export function unlikeUnits({ squares }: Figure, row: number, other?: number): number[] {
+/** The units (from 0) in which a row differs from another, or from its own mirror. */
+function unlikeUnits({ squares }: Figure, row: number, other?: number): number[] {
   const last = squares.columns - 1;
   return Array.from({ length: squares.columns }, (_, unit) => unit).filter(
     (unit) =>

@@ -117,11 +117,8 @@ export const threadingSlip: Rule<"threading-slip", ThreadingSlipFact, Planned> =
   parts: atUnit,
 };
 
-/**
- * The slip in the threading of a draft.
- * @example slipOfThreading(draft) // undefined
- */
-export function slipOfThreading({ threading }: UnitDraft): Slip | undefined {
+/** The slip in the threading of a draft. */
+function slipOfThreading({ threading }: UnitDraft): Slip | undefined {
   return findSlip(keysOf({ threading }));
 }
 
