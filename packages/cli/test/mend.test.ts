@@ -98,8 +98,13 @@ describe("drawcord check --mend", () => {
       before!.filter((line) => /^\s*#|\s# /.test(line)),
     );
     expect(before!.filter((line) => !lines.includes(line)).length).toBeLessThan(7);
-    for (const line of ["    line: { rows: [1-13] }", "    edge: { rows: [13] }"]) {
-      expect([line, whole!.includes(line), lines.includes(line)]).toEqual([line, true, true]);
+    const squeezed = (all: readonly string[]) => all.map((line) => line.replaceAll(" ", ""));
+    for (const line of ["line:{rows:[1-13]}", "edge:{rows:[13]}"]) {
+      expect([line, squeezed(whole!).includes(line), squeezed(lines).includes(line)]).toEqual([
+        line,
+        true,
+        true,
+      ]);
     }
     const { stdout } = await run(["check", "runner.recipe.yaml", "--format", "json"], { cwd });
     expect(JSON.parse(stdout).summary).toMatchObject({ error: 0 });
