@@ -20,6 +20,8 @@ export type CliErrorCode =
   | "missing-operand"
   | "unwanted-operand"
   | "nothing-matches"
+  | "bad-change"
+  | "no-fit"
   | "no-plan"
   | "no-sheet"
   | "no-rule"

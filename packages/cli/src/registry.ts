@@ -50,6 +50,10 @@ export const registry: Registry = {
     load: () => import("./commands/plan.js"),
   },
   rules: { summary: "explain what is checked, and why", load: () => import("./commands/rules.js") },
+  fit: {
+    summary: "find what to change for a length, a width, a warp or a number of pieces",
+    load: () => import("./commands/fit.js"),
+  },
   sheet: {
     summary: "write a recipe out as a sheet to weave from",
     load: () => import("./commands/sheet.js"),

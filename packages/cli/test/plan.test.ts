@@ -62,15 +62,14 @@ describe("drawcord plan", () => {
     expect(plan.warpYarn).toEqual({
       length: { value: 3094, unit: "m" },
       mass: { value: 228.4, unit: "g" },
-      packages: 1,
     });
     expect(plan.weftYarn).toHaveLength(1);
     expect(plan.weftYarn[0]).toMatchObject({
       name: "weft",
-      packages: 1,
-      enough: false,
       picks: { unit: "picks" },
     });
+    expect(plan.buy[1]).toMatchObject({ yarns: ["weft"], packages: 1 });
+    expect(plan.woven).toHaveLength(1);
     expect(plan.clothWeight.unit).toBe("g/m2");
     // 40 an inch of 49.2 at k 0.90 in a broken twill.
     expect(plan.firmness.share.value).toBeCloseTo(81.3, 1);

@@ -18,7 +18,7 @@ export { blocksOfPiece, type PlanBlock } from "./recipe/pieces/blocks.js";
 export { recipeOfPiece } from "./recipe/pieces/of-piece.js";
 export { placesOf, type RecipePlaces } from "./recipe/places.js";
 export { type RecipeReading, readRecipe, soundRecipe } from "./recipe/read.js";
-export { type RecipeValue, type Revision, reviseRecipe } from "./recipe/revise.js";
+export { type RecipeValue, type Revision, reviseRecipe, valueIn } from "./recipe/revise.js";
 export { type RevisedRecipe, reviseDraft } from "./recipe/revise-draft.js";
 export { starterRecipe } from "./recipe/starter.js";
 export type {

@@ -62,7 +62,7 @@ function rounding(text: string): number {
 }
 
 /** The number of a plan that a claim is about; undefined where it cannot be worked out. */
-function numberOf(plan: Plan, { claim, name }: Stated): Quantity | undefined {
+export function numberOf(plan: Plan, { claim, name }: Pick<Stated, "claim" | "name">): Quantity | undefined {
   switch (name) {
     case "pieces":
       return plan.pieces;

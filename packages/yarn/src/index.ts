@@ -30,9 +30,13 @@ export { plan } from "./project/plan.js";
 export type {
   Plan,
   PlanFirmness,
+  PlanPiece,
+  PlanPurchase,
   PlanReed,
   PlanYarn,
   Project,
+  ProjectPiece,
+  ProjectWarp,
   ProjectWeft,
   ProjectYarn,
 } from "./project/types.js";

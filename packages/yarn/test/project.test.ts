@@ -120,13 +120,16 @@ describe("a plan", () => {
   });
 
   it("gives packages to buy by length or by weight, and says when the stock is too little", () => {
-    const { warpYarn, weftYarn } = plan(towels);
+    const { buy, warpYarn, weftYarn } = plan(towels);
     // 564 ends of 6 yards are 3384 yards: one cone of 8400.
     near(convert(warpYarn!.length, "yd").value, 3384);
-    expect(warpYarn!.packages!.value).toBe(1);
+    expect(buy[0]!.packages!.value).toBe(1);
+    near(convert(buy[0]!.need, "yd").value, 3384 * 1.05);
     expect(weftYarn.map(({ name }) => name)).toEqual(["weft", "gold"]);
-    expect(weftYarn[1]!.enough).toBe(false);
-    expect(weftYarn[1]!.packages!.value).toBe(Math.ceil(weftYarn[1]!.mass!.value / 50));
+    expect(buy.map(({ yarns }) => yarns)).toEqual([["warp"], ["weft"], ["gold"]]);
+    const { packages, toBuy } = buy[2]!;
+    near(toBuy.value, weftYarn[1]!.mass!.value * 1.05 - 20);
+    expect(packages!.value).toBe(Math.ceil(toBuy.value / 50));
   });
 
   it("shares the weft by the picks really woven", () => {
@@ -172,6 +175,7 @@ describe("a plan", () => {
       "0 mm no gaps",
       "0 mm no samples",
       "36 in a floor loom, common practice",
+      "5 % common practice",
     ]);
   });
 
@@ -194,10 +198,10 @@ describe("a plan", () => {
   });
 
   it("says when numbers do not go together", () => {
-    const { notes } = plan({ ...towels, sley: [1, 2], width: readQuantity("16 in"), pieces: 20 });
+    const { notes } = plan({ ...towels, sley: [1, 2], width: readQuantity("12 in"), pieces: 20 });
     expect(notes).toEqual([
-      "sleyed 1-2, the reed makes 30 per inch; the sett is 40 per inch",
-      "564 ends finish 12.1 in wide; 16 in takes 749 ends",
+      "sleyed 1-2, the reed makes 30 per inch; the sett is 40 per inch; the widths are those of the sley",
+      "564 ends finish 16.1 in wide; 12 in takes 421 ends",
       "the warp of 6 yd gives 8 pieces; 20 are wanted",
     ]);
   });
@@ -355,4 +359,156 @@ describe("a yarn card", () => {
     expect(card.diameters.packing).toBeDefined();
     expect(yarnCard("16/2 Ne").diameters.packing).toBeUndefined();
   });
+});
+
+describe("yarn to buy", () => {
+  const samples = { ...towels, sampling: readQuantity("50 cm") };
+
+  it("counts the weft of the samples", () => {
+    const [ground, gold] = plan(samples).weftYarn;
+    // 50 cm of warp are 45.5 cm of cloth, at 30 an inch 537 picks, three of four in the ground weft.
+    near(ground!.samples!.value, 537 * 0.75 * convert(quantity(14.1, "in"), "m").value);
+    const pieces = plan({ ...towels, pieces: plan(samples).pieces.value }).weftYarn[0]!;
+    near(ground!.length.value, pieces.length.value + ground!.samples!.value);
+    near(ground!.length.value, 3 * gold!.length.value);
+  });
+
+  it("adds what is spared, 5 % where nothing is said, and none where the recipe says none", () => {
+    const [warp] = plan(towels).buy;
+    near(warp!.need.value, 1.05 * warp!.used.value);
+    const bare = plan({ ...towels, spare: readQuantity("0 %") }).buy[0]!;
+    near(bare.need.value, bare.used.value);
+  });
+
+  it("buys yarns alike together, and takes the stock off once", () => {
+    const yarn = {
+      yarn: "16/2 Ne",
+      fibre: "cotton",
+      package: readQuantity("100 g"),
+      stock: readQuantity("80 g"),
+    };
+    const found = plan({ ...towels, warp: yarn, wefts: [{ name: "weft", picks: 680, ...yarn }] });
+    expect(found.buy.map(({ yarns }) => yarns)).toEqual([["warp", "weft"]]);
+    const [{ need, packages, toBuy }] = found.buy as [(typeof found.buy)[0]];
+    near(need.value, 1.05 * masses(found));
+    near(toBuy.value, need.value - 80);
+    expect(packages!.value).toBe(Math.ceil(toBuy.value / 100));
+  });
+
+  it("is nothing where the stock is enough, whichever way it is given", () => {
+    const stock = readQuantity("5 km");
+    const found = plan({ ...towels, warp: { yarn: "16/2 Ne", package: readQuantity("100 g"), stock } });
+    expect(found.buy[0]!.toBuy.value).toBe(0);
+    expect(found.buy[0]!.packages!.value).toBe(0);
+  });
+});
+
+describe("several designs on one warp", () => {
+  /** The same picks in both designs, in other wefts. */
+  const designs = (first: number, second: number): Project => {
+    const { picks: _, ...rest } = towels;
+    const { warpLength: __, ...free } = rest;
+    return {
+      ...free,
+      picks: 680,
+      woven: [
+        { name: "moth", count: first, rows: 170, picks: 680, wefts: [{ name: "weft", picks: 680 }] },
+        { name: "lantern", count: second, rows: 100, picks: 400, wefts: [{ name: "gold", picks: 400 }] },
+      ],
+    };
+  };
+
+  it("one design written so gives what it gave without", () => {
+    const { warpLength: _, length: __, ...one } = towels;
+    const alone = plan({ ...one, pieces: 3 });
+    const woven = [{ name: "towel", count: 3, picks: 680, wefts: towels.wefts! }];
+    const { woven: found, ...same } = plan({ ...one, woven });
+    const { woven: before, ...rest } = alone;
+    expect(planNumbers({ ...same, woven: before }).map(({ name, value }) => [name, value.value])).toEqual(
+      planNumbers({ ...rest, woven: before }).map(({ name, value }) => [name, value.value]),
+    );
+    expect(found[0]!.name).toBe("towel");
+  });
+
+  it("yarn by colour sums to the whole", () =>
+    fc.assert(
+      fc.property(fc.integer({ min: 1, max: 9 }), fc.integer({ min: 1, max: 9 }), (first, second) => {
+        const found = plan({ ...designs(first, second), sampling: readQuantity("30 cm") });
+        const width = found.widthInReed!.value / 1000;
+        const picks = 680 * first + 400 * second;
+        const samples = found.weftYarn.reduce((sum, weft) => sum + weft.samples!.value, 0);
+        near(
+          found.weftYarn.reduce((sum, weft) => sum + weft.length.value, 0),
+          picks * width + samples,
+          1e-9,
+        );
+        const parts = found.woven.flatMap((piece) => piece.wefts.map((weft) => weft.length.value));
+        near(
+          parts.reduce((sum, one) => sum + one, 0),
+          picks * width,
+          1e-9,
+        );
+      }),
+      { numRuns: 40 },
+    ));
+
+  it("doubling the pieces doubles their yarn but not the waste", () => {
+    const [one, two] = [plan(designs(2, 3)), plan(designs(4, 6))];
+    for (const [i, weft] of two.weftYarn.entries())
+      near(weft.length.value, 2 * one.weftYarn[i]!.length.value);
+    const waste = convert(quantity(36, "in"), "mm").value;
+    near(two.warpLength!.value - waste, 2 * (one.warpLength!.value - waste));
+  });
+
+  it("says what the warp left over would still give", () => {
+    const found = plan({ ...designs(2, 3), warpLength: readQuantity("6 m") });
+    const { leftOver, woven } = found;
+    for (const { more, warpOfPiece } of woven)
+      expect(more!.value).toBe(Math.floor(leftOver!.value / warpOfPiece!.value));
+  });
+
+  it("says by how much a warp is too short for them", () => {
+    const found = plan({ ...designs(9, 9), warpLength: readQuantity("2 m") });
+    expect(found.leftOver).toBeUndefined();
+    expect(found.notes.join()).toMatch(/the warp of 2 m is too short: 18 pieces take \d+ mm/);
+  });
+
+  it("a warp of several yarns is as long as one, and each yarn has its ends", () => {
+    const warps = [
+      { name: "warp", ends: 500, yarn: "16/2 Ne" },
+      { name: "madder", ends: 64, yarn: "16/2 Ne", colour: "madder" },
+    ];
+    const found = plan({ ...towels, warps });
+    near(found.warpYarn!.length.value, plan(towels).warpYarn!.length.value);
+    near(found.warpYarn!.mass!.value, plan(towels).warpYarn!.mass!.value);
+    expect(found.buy.map(({ yarns }) => yarns)).toEqual(
+      [["warp"], ["madder"], ["weft"], ["gold"]].slice(0, 4),
+    );
+  });
+});
+
+describe("hems", () => {
+  it("that leave nothing of a piece are told, and no finished length is", () => {
+    const { length: _, ...one } = towels;
+    const found = plan({ ...one, hems: readQuantity("90 cm") });
+    expect(found.finishedLength).toBeUndefined();
+    expect(found.notes.join()).toMatch(/hems of 90 cm leave nothing of a piece, which is \d+ mm long/);
+  });
+});
+
+it("a rug is firm where its weft is, though its warp is open", () => {
+  const plain = { rows: 2, columns: 2, get: (row: number, column: number) => (row + column) % 2 === 0 };
+  const rug: Project = {
+    ends: 100,
+    picks: 100,
+    ground: plain,
+    warp: { yarn: "12/6 Ne" },
+    wefts: [{ name: "weft", picks: 100, yarn: "12/6 Ne" }],
+    sett: readQuantity("3 per cm"),
+    pickSett: readQuantity("10 per cm"),
+  };
+  const { firmness } = plan(rug);
+  expect(firmness!.share.value).toBeLessThan(50);
+  expect(firmness!.words).not.toContain("slip");
+  expect(plan({ ...rug, pickSett: readQuantity("2 per cm") }).firmness!.words).toContain("slip");
 });

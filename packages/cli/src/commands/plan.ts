@@ -6,9 +6,11 @@ import { input } from "../inputs.js";
 import { loomJson, loomPlanOf, loomText } from "../loom/loom-needs.js";
 import { paintFor } from "../paint.js";
 import { sayIgnored } from "../plain/ignored.js";
+import { fillStated } from "../plan/fill-stated.js";
 import { planJson } from "../plan/json.js";
 import { plainNeeds, plainText } from "../plan/plain.js";
 import { planText } from "../plan/text.js";
+import { whatIf } from "../plan/what-if.js";
 import { windingNumbers, windingOf } from "../plan/winding.js";
 import { workingJson, workingText } from "../plan/working.js";
 import { oneLine, toJson } from "../printable.js";
@@ -23,6 +25,10 @@ For FILE, - is standard input.`,
   examples: [
     ["drawcord plan runner.recipe.yaml", "prints the project"],
     ["drawcord plan runner.recipe.yaml --explain", "shows how each number was found, with its source"],
+    [
+      "drawcord plan runner.recipe.yaml --with 'cloth.sett: 14 per cm' --with 'project.pieces: 12'",
+      "prints the numbers that another sett and more pieces change, side by side",
+    ],
     ["drawcord plan runner.recipe.yaml --format json", "gives a script metric numbers"],
   ],
   options: {
@@ -33,11 +39,32 @@ For FILE, - is standard input.`,
       default: "text",
       help: "how to print the plan",
     },
+    with: {
+      type: "string",
+      value: "CHANGE",
+      multiple: true,
+      help: "plan it with a change, such as 'cloth.sett: 14 per cm', and print what differs",
+    },
+    "fill-stated": {
+      type: "boolean",
+      help: "write the recipe, with the numbers worked out as its stated ones, to the file of -o",
+    },
+    output: { type: "string", short: "o", value: "FILE", help: "the file that --fill-stated writes" },
+    force: { type: "boolean", help: "replace the file if there is one" },
     explain: { type: "boolean", help: "add the working of each number: formula, values, result, source" },
   },
   async run({ operands, options }, io) {
     const source = input(operands[0]!, io);
-    const reading = read(await source.read(), source.name);
+    const bytes = await source.read();
+    if (options.with.length > 0) {
+      await io.stdout.write(whatIf(bytes, source.name, options.with, options.format));
+      return 0;
+    }
+    if (options["fill-stated"]) {
+      await fillStated(bytes, source.name, options, io);
+      return 0;
+    }
+    const reading = read(bytes, source.name);
     await sayIgnored(reading, source.name, io);
     const { loom, project, title } = subjectOf(reading, source.name);
     const found = planned(project, source.name);

@@ -1,6 +1,8 @@
 import {
   assumptions,
   countIn,
+  fibres,
+  type Given,
   type Result,
   readCountSystem,
   readYarn,
@@ -102,7 +104,18 @@ function cardText({ counts, diameters, setts, yarn }: YarnCard): string {
     ]),
     "\nsett, the closest and to weave at\n",
     rows(setts.map(({ closest, weave, working }) => [weave, `${both(closest)}, ${both(working)}`])),
+    constantText(sideBySide),
   ].join("");
+}
+
+/** With what fibre constant the setts were found: with another, the same yarn has other setts. */
+function constantText(sideBySide: Result): string {
+  const k = sideBySide.given["k"] as Given;
+  const least = Math.min(...Object.values(fibres).map((one) => one.k));
+  const most = Math.max(...Object.values(fibres).map((one) => one.k));
+  return k.assumed === undefined
+    ? `with a fibre constant of ${k.value}; without a fibre it is that of a firm yarn, and the setts are others\n`
+    : `with a fibre constant of ${k.value}, ${k.assumed}; a fibre named with --fibre has its own, ${least} to ${most}, and the setts go with it\n`;
 }
 
 /** What was taken because nothing was given. */

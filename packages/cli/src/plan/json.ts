@@ -1,7 +1,10 @@
 import {
   assumptions,
+  metric,
   type Plan,
   type PlanFirmness,
+  type PlanPiece,
+  type PlanPurchase,
   type PlanReed,
   type PlanYarn,
   writeReed,
@@ -23,7 +26,12 @@ export function planJson(plan: Plan): Record<string, unknown> {
     ...measures(plan, ["warpLength", "pieces", "leftOver"]),
     ...(winding === undefined ? {} : { winding: windingJson(winding) }),
     ...(warpYarn === undefined ? {} : { warpYarn: yarnJson(warpYarn) }),
+    ...(plan.warpYarns.length < 2
+      ? {}
+      : { warpYarns: plan.warpYarns.map((yarn) => ({ name: yarn.name, ...yarnJson(yarn) })) }),
     weftYarn: weftYarn.map((yarn) => ({ name: yarn.name, ...yarnJson(yarn) })),
+    buy: plan.buy.map(purchaseJson),
+    woven: plan.woven.map(pieceJson),
     ...measures(plan, ["clothWeight"]),
     assumed: assumptions(plan).map(({ meaning, value, why }) => ({ meaning, ...measure(value), why })),
     missing: plan.missing,
@@ -31,7 +39,10 @@ export function planJson(plan: Plan): Record<string, unknown> {
   };
 }
 
-type Name = Exclude<keyof Plan, "firmness" | "reed" | "warpYarn" | "weftYarn" | "missing" | "notes">;
+type Name = Exclude<
+  keyof Plan,
+  "firmness" | "reed" | "warpYarn" | "warpYarns" | "weftYarn" | "buy" | "woven" | "missing" | "notes"
+>;
 
 function measures(plan: Plan, names: readonly Name[]): Record<string, Measure> {
   return Object.fromEntries(
@@ -42,8 +53,14 @@ function measures(plan: Plan, names: readonly Name[]): Record<string, Measure> {
   );
 }
 
-function firmnessJson({ closest, share, words }: PlanFirmness) {
-  return { closest: measure(closest), share: measure(share), words };
+function firmnessJson({ closest, share, together, weft, words }: PlanFirmness) {
+  return {
+    closest: measure(closest),
+    share: measure(share),
+    ...(weft === undefined ? {} : { picks: { closest: measure(weft.closest), share: measure(weft.share) } }),
+    ...(together === undefined ? {} : { together: measure(together) }),
+    words,
+  };
 }
 
 function reedJson({ dents, dentsUsed, error, others, printed, reed, sett, sley, width }: PlanReed) {
@@ -64,14 +81,48 @@ function reedJson({ dents, dentsUsed, error, others, printed, reed, sett, sley, 
   };
 }
 
-function yarnJson({ colour, enough, length, mass, packages, picks }: PlanYarn) {
+/** One yarn to have. */
+function purchaseJson(purchase: PlanPurchase) {
+  const { colour, count, fibre, need, package: one, packages, stock, toBuy, used, yarns } = purchase;
+  return {
+    yarns,
+    ...(count === undefined ? {} : { count }),
+    ...(fibre === undefined ? {} : { fibre }),
+    ...(colour === undefined ? {} : { colour }),
+    used: measure(used),
+    need: measure(need),
+    ...(stock === undefined ? {} : { stock: measure(stock) }),
+    toBuy: measure(toBuy),
+    ...(one === undefined ? {} : { package: measure(one) }),
+    ...(packages === undefined ? {} : { packages: packages.value }),
+  };
+}
+
+/** One design of those on the warp. */
+function pieceJson({ clothLength, count, finishedLength, more, name, picks, rows, wefts }: PlanPiece) {
+  return {
+    name,
+    count: count.value,
+    ...(rows === undefined ? {} : { rows }),
+    picks: metric(picks).value,
+    ...(clothLength === undefined ? {} : { cloth: measure(clothLength) }),
+    ...(finishedLength === undefined ? {} : { length: measure(finishedLength) }),
+    ...(more === undefined ? {} : { more: more.value }),
+    wefts: wefts.map(({ length, mass, name: weft }) => ({
+      name: weft,
+      length: measure(length),
+      ...(mass === undefined ? {} : { mass: measure(mass) }),
+    })),
+  };
+}
+
+function yarnJson({ colour, length, mass, picks, samples }: PlanYarn) {
   return {
     ...(colour === undefined ? {} : { colour }),
     ...(picks === undefined ? {} : { picks: measure(picks) }),
     length: measure(length),
     ...(mass === undefined ? {} : { mass: measure(mass) }),
-    ...(packages === undefined ? {} : { packages: packages.value }),
-    ...(enough === undefined ? {} : { enough }),
+    ...(samples === undefined ? {} : { samples: measure(samples) }),
   };
 }
 

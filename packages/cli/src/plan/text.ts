@@ -1,7 +1,9 @@
+import { listed, many } from "@drawcord/base";
 import {
   assumptions,
   metric,
   type Plan,
+  type PlanPurchase,
   type PlanReed,
   type PlanYarn,
   writeQuantity,
@@ -30,11 +32,9 @@ export function planText(plan: Plan, width: number, paint: Paint): string {
     ["length", lengths(plan)],
     ["warp", named(plan, { warpOfPiece: "a piece", warpLength: "in all", leftOver: "left over" })],
     ["winding", windingText(plan)],
-    ["pieces", [`${plan.pieces.value}`]],
-    [
-      "yarn",
-      [plan.warpYarn, ...plan.weftYarn].flatMap((yarn) => (yarn === undefined ? [] : [yarnLine(yarn)])),
-    ],
+    ["pieces", piecesLines(plan)],
+    ["yarn", [...plan.warpYarns, ...plan.weftYarn].map(yarnLine)],
+    ["buy", plan.buy.map(purchaseLine)],
     ["cloth", plan.clothWeight === undefined ? [] : [both(plan.clothWeight)]],
     [
       "assumed",
@@ -99,7 +99,9 @@ function settLines({ firmness, sett }: Plan): string[] {
   const ends = `${both(sett)} ends`;
   if (firmness === undefined) return [ends];
   const share = writeQuantity(metric(firmness.share));
-  return [`${ends}, ${share} of the closest in the ground weave: ${firmness.words}`];
+  const { weft } = firmness;
+  const picks = weft === undefined ? "" : `, the picks ${writeQuantity(metric(weft.share))} of theirs`;
+  return [`${ends}, ${share} of the closest in the ground weave${picks}: ${firmness.words}`];
 }
 
 function reedLines({
@@ -128,15 +130,67 @@ function signed(error: number): string {
   return `${Math.abs(error).toFixed(1)} % ${error > 0 ? "above that" : "below that"}`;
 }
 
-function yarnLine({ colour, enough, length, mass, name, packages, picks }: PlanYarn): string {
+/** How many pieces, and of several designs how many of each; what is left would still give some. */
+function piecesLines({ leftOver, pieces, woven }: Plan): string[] {
+  const more = woven.filter((piece) => (piece.more?.value ?? 0) > 0);
+  const still =
+    leftOver === undefined || more.length === 0
+      ? []
+      : [
+          `${both(leftOver)} left: ${listed(
+            more.map(
+              ({ more: some, name }) =>
+                `${some!.value} more${name === "" || woven.length === 1 ? "" : ` of ${name}`}`,
+            ),
+            "or",
+          )}`,
+        ];
+  const each =
+    woven.length < 2
+      ? []
+      : woven.map(({ clothLength, count, finishedLength, name, picks }) =>
+          [
+            `${count.value} of ${name}: ${metric(picks).value} picks`,
+            ...(clothLength === undefined ? [] : [`${both(clothLength)} woven`]),
+            ...(finishedLength === undefined ? [] : [`${both(finishedLength)} finished`]),
+          ].join(", "),
+        );
+  return [`${pieces.value}`, ...each, ...still];
+}
+
+/** One yarn to buy: what it is for, what to have of it, what to buy beside the stock, in packages. */
+function purchaseLine({
+  colour,
+  count,
+  need,
+  package: one,
+  packages,
+  stock,
+  toBuy,
+  yarns,
+}: PlanPurchase): string {
+  const what = [count, colour].filter((word) => word !== undefined).join(" ");
+  const buy =
+    stock === undefined
+      ? []
+      : [
+          toBuy.value === 0
+            ? `the stock of ${both(stock)} is enough`
+            : `${both(toBuy)} beside the stock of ${both(stock)}`,
+        ];
+  const packed =
+    packages === undefined || packages.value === 0
+      ? []
+      : [`${many(packages.value, "package")} of ${writeQuantity(one!)}`];
+  return `${listed(yarns)}${what === "" ? "" : ` (${what})`}: ${[`${both(need)} to have`, ...buy, ...packed].join(", ")}`;
+}
+
+function yarnLine({ colour, length, mass, name, picks, samples }: PlanYarn): string {
   const parts = [
     ...(picks === undefined ? [] : [`${metric(picks).value} picks a piece`]),
     both(length),
     ...(mass === undefined ? [] : [both(mass)]),
-    ...(packages === undefined
-      ? []
-      : [`${packages.value} ${packages.value === 1 ? "package" : "packages"} to buy`]),
-    ...(enough === undefined ? [] : [enough ? "the stock is enough" : "the stock is not enough"]),
+    ...(samples === undefined ? [] : [`${both(samples)} of it in samples`]),
   ];
   // The wefts of a shaft draft are named by their colours.
   const shown = colour === undefined || colour === name ? "" : ` (${colour})`;

@@ -16,6 +16,7 @@ export function readProject(section: Spot | undefined): RecipeProject {
     ...quantityAt(section, "gaps", "gaps", "length"),
     ...quantityAt(section, "sampling", "sampling", "length"),
     ...quantityAt(section, "waste", "waste", "length"),
+    ...quantityAt(section, "spare", "spare", "share"),
   };
 }
 

@@ -1,7 +1,7 @@
 /** Changes values of a recipe in its text, and leaves every other character of it alone. */
 import { isMap, isScalar, isSeq, type Node, parse, stringify } from "yaml";
 import { readText } from "../text.js";
-import { at, isSection, items, type Path, root, type Spot, wayTo, wrong } from "../tree/spot.js";
+import { at, isSection, items, type Path, root, type Spot, scalar, wayTo, wrong } from "../tree/spot.js";
 import { readTree, type Tree } from "../tree/tree.js";
 import { soundRecipe } from "./read.js";
 
@@ -34,6 +34,22 @@ export function reviseRecipe(
   );
   soundRecipe(revised, file);
   return revised;
+}
+
+/**
+ * A plain value of a recipe as it is written, without its notation read; undefined where there is none.
+ * @param path keys and list positions (from 0) to the value
+ * @throws {FileError} where the text is no YAML
+ * @example valueIn(text, "least", ["units", "ends"]) // 2
+ */
+export function valueIn(source: Uint8Array | string, file: string, path: Path): string | number | undefined {
+  let here: Spot | undefined = root(readTree(readText(source, file), file));
+  for (const step of path) {
+    if (here === undefined) return undefined;
+    here = typeof step === "string" ? at(here, step) : items(here)[step];
+  }
+  const value = here === undefined ? undefined : scalar(here);
+  return typeof value === "string" || typeof value === "number" ? value : undefined;
 }
 
 function revise(tree: Tree, { path, value }: Revision): string {

@@ -31,6 +31,15 @@ lifts:
     # A picture: the last line is row 1, the columns are shafts 1 to 9.
     lozenge:
       picture: |
+        .......##
+        ......###
+        .....##.#
+        ....##..#
+        ...##...#
+        ..##....#
+        .##.....#
+        ##......#
+        #.......#
         #.......#
         ##......#
         .##.....#
@@ -43,30 +52,29 @@ lifts:
   # Woven from first to last; upside-down, mirrored on 1-8 and exchanged on 1-8 change a block.
   order:
     - border
-    - lozenge
-    - lozenge upside-down
-    - lozenge
-    - lozenge upside-down
-    - border
+    - lozenge*8
+    - border upside-down
 
 yarns:
-  warp: { count: 16/2 Ne, fibre: cotton }
-  weft: { count: 16/2 Ne, fibre: cotton }
+  warp: { count: 8/2 Ne, fibre: cotton, package: 250 g }
+  weft: { count: 8/2 Ne, fibre: cotton, package: 250 g }
 
 cloth:
-  sett: 36 per inch
-  picks: 36 per inch
-  reed: 12 per inch
-  sley: 3
+  sett: 12 per cm
+  picks: 12 per cm
+  reed: 60 per 10 cm
   draw-in: 6 %
   take-up: 10 %
-  shrinkage: 8 %
+  shrinkage: 10 %
 
+# The lifts make 50 cm on the loom: 45 cm washed, and 5 cm of that are hems.
 project:
-  pieces: 6 # a piece is as long as its rows make it
-  hems: 2 cm
+  pieces: 2
+  length: 40 cm
+  hems: 5 cm
   sampling: 20 cm
   waste: 70 cm
+  spare: 5 %
 
 # The longest float that may be.
 limits:

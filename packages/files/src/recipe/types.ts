@@ -44,7 +44,7 @@ export interface RecipeCloth {
   readonly repeat?: Repeat;
 }
 
-/** What is to be woven on the warp. Lengths, but for `pieces`. */
+/** What is to be woven on the warp. Lengths, but for `pieces` and `spare`. */
 export interface RecipeProject {
   readonly pieces?: number;
   /** The warp, where it is wound already: it then says how many pieces there are. */
@@ -58,6 +58,8 @@ export interface RecipeProject {
   readonly gaps?: Quantity;
   readonly sampling?: Quantity;
   readonly waste?: Quantity;
+  /** Yarn to have over what is woven, in percent. */
+  readonly spare?: Quantity;
 }
 
 /** What the loom has. */

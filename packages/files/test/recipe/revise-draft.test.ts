@@ -124,7 +124,7 @@ describe("a recipe brought to another draft", () => {
     const listed = recipe.replace(/order:\n( {4}- .*\n)+/, order);
     const middle = draftIn(listed);
     // The fifth row of the second of three.
-    const row = 3 + 9 + 4;
+    const row = 3 + 18 + 4;
     const turned = { ...middle, lifts: middle.lifts.with(row, [5]) };
     const split = reviseDraft(listed, "r", turned);
     expect(split.rewritten).toEqual([]);

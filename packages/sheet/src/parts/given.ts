@@ -25,6 +25,7 @@ export function given({ recipe, print }: Context): Block {
   add("Gaps between pieces", project.gaps);
   add("Warp for samples", project.sampling);
   add("Loom waste", project.waste);
+  add("Yarn spared for mistakes", project.spare);
   if (rows.length > 0) return pairs("given", "What the recipe gives", rows);
   return {
     kind: "paragraph",

@@ -1,6 +1,7 @@
+import { listed } from "@drawcord/base";
 import { colourOf, readColour } from "@drawcord/draw";
 import type { Block, Text } from "@drawcord/page";
-import type { PlanYarn, Quantity } from "@drawcord/yarn";
+import type { PlanPurchase, Quantity } from "@drawcord/yarn";
 import { type Print, reedWords } from "../numbers/say.js";
 import type { SheetPart } from "../part-names.js";
 import { answer } from "./answer.js";
@@ -51,7 +52,7 @@ function sizes({ plan, recipe, print, options, woven }: Context): Block {
 
 /** The yarns with what to buy of each; none where the recipe names no yarn and nothing is known of its length. */
 function materials({ plan, recipe, print }: Context): Block | undefined {
-  const used = [plan.warpYarn, ...plan.weftYarn].filter((yarn) => yarn !== undefined);
+  const used = [...plan.warpYarns, ...plan.weftYarn];
   const names = [...new Set([...used.map(({ name }) => name), ...recipe.yarns.map(({ name }) => name)])];
   if (names.length === 0) return undefined;
   return {
@@ -65,7 +66,7 @@ function materials({ plan, recipe, print }: Context): Block | undefined {
       { title: "Patch", kind: "swatch" },
       { title: "Length", kind: "number" },
       { title: "Weight", kind: "number" },
-      { title: "Packages" },
+      { title: "To buy" },
     ],
     rows: names.map((name): Text[] => {
       const yarn = recipe.yarns.find((one) => one.name === name);
@@ -78,7 +79,7 @@ function materials({ plan, recipe, print }: Context): Block | undefined {
         patchOf(yarn?.colour),
         answer(use === undefined ? "not known" : print(use.length)),
         answer(use?.mass === undefined ? "not known" : print(use.mass)),
-        answer(packages(use, yarn?.package, print)),
+        answer(toBuy(name, plan.buy, print)),
       ];
     }),
   };
@@ -90,9 +91,15 @@ function patchOf(colour: string | undefined): string {
   return known === undefined ? "" : colourOf(known);
 }
 
-function packages(use: PlanYarn | undefined, size: Quantity | undefined, print: Print): string {
-  const stock =
-    use?.enough === undefined ? "" : use.enough ? "; the stock is enough" : "; the stock is not enough";
-  if (use?.packages === undefined || size === undefined) return `not known${stock}`;
-  return `${count(use.packages.value)} of ${print(size)}${stock}`;
+/** What to buy of a yarn, spares with it and the stock taken off; of yarns alike the first says it. */
+function toBuy(name: string, buy: readonly PlanPurchase[], print: Print): string {
+  const one = buy.find(({ yarns }) => yarns.includes(name));
+  if (one === undefined) return "not known";
+  const [first, ...others] = one.yarns;
+  if (first !== name) return `with the ${first}`;
+  const along = others.length === 0 ? "" : `, ${listed(others)} with it`;
+  if (one.toBuy.value === 0) return `the stock is enough${along}`;
+  const amount =
+    one.packages === undefined ? "" : `${count(one.packages.value)} of ${print(one.package!)}, for `;
+  return `${amount}${print(one.toBuy)}${along}`;
 }

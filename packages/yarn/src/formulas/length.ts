@@ -16,6 +16,11 @@ const warpOfPiece = {
   kind: "length",
   positive: true,
 } as const satisfies SymbolSpec;
+const warpOfDesigns = {
+  meaning: "warp of all pieces of each design",
+  kind: "length",
+  list: true,
+} as const satisfies SymbolSpec;
 const warp = { meaning: "length of the warp", kind: "length", positive: true } as const satisfies SymbolSpec;
 const gap = {
   meaning: "warp left unwoven between two pieces",
@@ -75,6 +80,34 @@ export const lengthFormulas = {
     result: { symbol: "L", kind: "length", decimals: 0 },
     source: COMMON,
   },
+  "warp-of-like-pieces": {
+    title: "warp of all pieces of one design",
+    expression: "N p",
+    symbols: { N: pieces, p: warpOfPiece },
+    result: { symbol: "P", kind: "length", decimals: 0 },
+    source: BY_DEFINITION,
+  },
+  "warp-of-designs": {
+    title: "length of a warp for several designs",
+    expression: "sum(P_i) + (N - 1) g + q + w",
+    symbols: { P_i: warpOfDesigns, N: pieces, g: gap, q: sampling, w: waste },
+    result: { symbol: "L", kind: "length", decimals: 0 },
+    source: COMMON,
+  },
+  "warp-left-of-designs": {
+    title: "warp left over after several designs",
+    expression: "L - sum(P_i) - (N - 1) g - q - w",
+    symbols: { L: warp, P_i: warpOfDesigns, N: pieces, g: gap, q: sampling, w: waste },
+    result: { symbol: "o", kind: "length", decimals: 0, least: 0 },
+    source: COMMON,
+  },
+  "more-pieces": {
+    title: "pieces that the warp left over would give",
+    expression: "floor(o / (p + g))",
+    symbols: { o: { meaning: "warp left over", kind: "length" }, p: warpOfPiece, g: gap },
+    result: { symbol: "M", kind: "number", unit: "pieces", decimals: 0 },
+    source: COMMON,
+  },
   "pieces-of-warp": {
     title: "pieces from a warp",
     expression: "max(0, floor((L - q - w + g) / (p + g)))",
@@ -102,6 +135,20 @@ export const lengthFormulas = {
     symbols: { n: ends, L: warp },
     result: { symbol: "Y", kind: "length", unit: "m", decimals: 0 },
     source: `${TAYLOR}, p. 312; ${BROOKS}`,
+  },
+  "yarns-together": {
+    title: "yarn of several parts",
+    expression: "sum(Y_i)",
+    symbols: { Y_i: { meaning: "yarn of each part", kind: "length", list: true } },
+    result: { symbol: "Y", kind: "length", unit: "m", decimals: 0 },
+    source: BY_DEFINITION,
+  },
+  "cloth-of-samples": {
+    title: "cloth woven on the warp for samples",
+    expression: "q / (1 + k)",
+    symbols: { q: { ...sampling, usual: none("no samples") }, k: crimpSymbol },
+    result: { symbol: "c", kind: "length", decimals: 0 },
+    source: COMMON,
   },
   "picks-in-length": {
     title: "picks woven in a length of cloth",

@@ -137,6 +137,17 @@ export const settFormulas = {
     result: { symbol: "p", kind: "share", decimals: 1 },
     source: BY_DEFINITION,
   },
+  "share-of-both-setts": {
+    title: "firmness of the cloth: mean of the shares of warp and weft",
+    expression: "(p_1 + p_2) / 2",
+    symbols: {
+      p_1: { meaning: "share that the sett of the warp is of its closest", kind: "share" },
+      p_2: { meaning: "share that the picks are of their closest", kind: "share" },
+    },
+    result: { symbol: "p", kind: "share", decimals: 1 },
+    source: "Drawcord's own",
+    validity: "a rough guide: what one system leaves open the other may fill, as in a rug",
+  },
   "cover-factor": {
     title: "cover factor",
     expression: "S / sqrt(N)",

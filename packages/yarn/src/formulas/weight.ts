@@ -10,16 +10,58 @@ const sett = {
 const crimp = { meaning: "crimp", kind: "share", most: 300 } as const satisfies SymbolSpec;
 const size = { kind: "length", positive: true } as const;
 
+/** What is spared for mistakes. */
+const spare = {
+  meaning: "yarn spared for mistakes, knots and the weaver's hand",
+  kind: "share",
+  most: 100,
+  usual: { value: 5, unit: "%", kind: "share", assumed: "common practice" },
+} as const satisfies SymbolSpec;
+
 export const weightFormulas = {
   "yarn-with-waste": {
     title: "yarn to have, waste allowed for",
     expression: "m * (1 + a)",
     symbols: {
       m: { meaning: "weight of yarn used", kind: "mass" },
-      a: { meaning: "allowance for waste", kind: "share", most: 100 },
+      a: spare,
     },
     result: { symbol: "b", kind: "mass", decimals: 1 },
     source: `${WOLFENSBERGER}, pp. 76-77`,
+  },
+  "length-with-waste": {
+    title: "length of yarn to have, waste allowed for",
+    expression: "l * (1 + a)",
+    symbols: { l: { meaning: "length of yarn used", kind: "length" }, a: spare },
+    result: { symbol: "b", kind: "length", unit: "m", decimals: 0 },
+    source: `${WOLFENSBERGER}, pp. 76-77`,
+  },
+  "yarn-to-buy": {
+    title: "yarn to buy beside the stock",
+    expression: "m - min(m, s)",
+    symbols: {
+      m: { meaning: "weight of yarn to have", kind: "mass" },
+      s: { meaning: "weight of the stock", kind: "mass" },
+    },
+    result: { symbol: "b", kind: "mass", decimals: 1 },
+    source: BY_DEFINITION,
+  },
+  "length-to-buy": {
+    title: "length of yarn to buy beside the stock",
+    expression: "l - min(l, s)",
+    symbols: {
+      l: { meaning: "length of yarn to have", kind: "length" },
+      s: { meaning: "length of the stock", kind: "length" },
+    },
+    result: { symbol: "b", kind: "length", unit: "m", decimals: 0 },
+    source: BY_DEFINITION,
+  },
+  "weights-together": {
+    title: "weight of several yarns alike",
+    expression: "sum(m_i)",
+    symbols: { m_i: { meaning: "weight of each", kind: "mass", list: true } },
+    result: { symbol: "m", kind: "mass", decimals: 1 },
+    source: BY_DEFINITION,
   },
   "packages-by-mass": {
     title: "packages to buy, by weight",

@@ -1,8 +1,9 @@
 import { calculate } from "../formula/calculate.js";
 import type { Given } from "../formula/input.js";
+import { toMetric } from "../quantity/convert.js";
 import { quantity } from "../quantity/units.js";
 import { writeQuantity } from "../quantity/write.js";
-import type { Plan, Project } from "./types.js";
+import type { Plan, PlanPiece, Project, ProjectPiece } from "./types.js";
 
 /** The part of a plan that lies along the cloth. */
 type Length = Pick<
@@ -16,73 +17,145 @@ type Length = Pick<
   | "leftOver"
   | "missing"
   | "notes"
->;
+> & { readonly designs: readonly Design[] };
 
-/** Picks, lengths and pieces of a project. */
-export function planLength(project: Project): Length {
-  const { length, hems, pickSett, picks: draftPicks, shrinkage } = project;
-  const s = shrinkage?.length;
-  const drawn = quantity(draftPicks, "picks");
-  const wanted: Given = project.pieces === undefined ? onePiece : quantity(project.pieces, "pieces");
-  const clothLength =
-    length !== undefined
-      ? calculate("cloth-of-a-piece", { f: length, h: hems, s })
-      : pickSett !== undefined && draftPicks > 0
-        ? calculate("length-of-picks", { p: draftPicks, P: pickSett })
-        : undefined;
-  if (clothLength === undefined) {
-    return {
-      picks: drawn,
-      pieces: wanted,
-      missing: ["lengths need the length of a piece, or the picks of the cloth"],
-      notes: [],
-    };
-  }
-  const picks =
-    length !== undefined && pickSett !== undefined
-      ? calculate("picks-in-length", { P: pickSett, c: clothLength })
-      : drawn;
-  const finishedLength = length ?? calculate("finished-length", { c: clothLength, s, h: hems });
-  const warpOfPiece = calculate("warp-of-a-piece", { c: clothLength, k: project.takeUp, r: project.fringe });
-  return {
-    picks,
-    clothLength,
-    finishedLength,
-    warpOfPiece,
-    ...planWarp(project, warpOfPiece, wanted),
-    missing: [],
-  };
+/** A design along the cloth; its wefts are worked out with the widths. */
+export type Design = Omit<PlanPiece, "wefts"> & { readonly of: ProjectPiece };
+
+/**
+ * The designs of a project: those it names, or its own picks as the only one.
+ */
+function piecesOf({ length, picks, pieces = 1, wefts = [], woven = [] }: Project): readonly ProjectPiece[] {
+  if (woven.length > 0) return woven;
+  return [{ name: "", count: pieces, picks, wefts, ...(length === undefined ? {} : { length }) }];
 }
 
 const onePiece: Given = { value: 1, unit: "pieces", kind: "number", assumed: "one piece" };
 
-/** The warp for the pieces, or the pieces from the warp. */
+/** Picks, lengths and pieces of a project. */
+export function planLength(project: Project): Length {
+  const designs = piecesOf(project).map((piece) => planPiece(project, piece));
+  const [first] = designs as [Design];
+  const { clothLength, finishedLength, picks, warpOfPiece } = first;
+  const warp = planWarp(project, designs);
+  return {
+    picks,
+    ...(clothLength === undefined ? {} : { clothLength }),
+    ...(finishedLength === undefined ? {} : { finishedLength }),
+    ...(warpOfPiece === undefined ? {} : { warpOfPiece }),
+    ...warp,
+    missing: designs.every((design) => design.warpOfPiece !== undefined)
+      ? []
+      : ["lengths need the length of a piece, or the picks of the cloth"],
+    notes: [...designs.flatMap((design) => longHems(project, design)), ...warp.notes],
+  };
+}
+
+/** Picks and lengths of one design. */
+function planPiece(project: Project, of: ProjectPiece): Design {
+  const { hems, pickSett, shrinkage } = project;
+  const s = shrinkage?.length;
+  const assumed = project.woven === undefined && project.pieces === undefined;
+  const known = {
+    of,
+    name: of.name,
+    count: assumed ? onePiece : quantity(of.count, "pieces"),
+    ...(of.rows === undefined ? {} : { rows: of.rows }),
+  };
+  const clothLength =
+    of.length !== undefined
+      ? calculate("cloth-of-a-piece", { f: of.length, h: hems, s })
+      : pickSett !== undefined && of.picks > 0
+        ? calculate("length-of-picks", { p: of.picks, P: pickSett })
+        : undefined;
+  const drawn = quantity(of.picks, "picks");
+  if (clothLength === undefined) return { ...known, picks: drawn };
+  const washed = calculate("size-after-shrinkage", { b: clothLength, s });
+  const open = hems === undefined || toMetric(hems).value < washed.value;
+  const finishedLength =
+    of.length ?? (open ? calculate("finished-length", { c: clothLength, s, h: hems }) : undefined);
+  return {
+    ...known,
+    picks:
+      of.length !== undefined && pickSett !== undefined
+        ? calculate("picks-in-length", { P: pickSett, c: clothLength })
+        : drawn,
+    clothLength,
+    ...(finishedLength === undefined ? {} : { finishedLength }),
+    warpOfPiece: calculate("warp-of-a-piece", { c: clothLength, k: project.takeUp, r: project.fringe }),
+  };
+}
+
+/** What to say of hems that leave nothing of a piece between them. */
+function longHems({ hems, shrinkage }: Project, { clothLength, finishedLength, name }: Design): string[] {
+  if (hems === undefined || clothLength === undefined || finishedLength !== undefined) return [];
+  const washed = calculate("size-after-shrinkage", { b: clothLength, s: shrinkage?.length });
+  const whole = writeQuantity(washed, { decimals: 0 });
+  return [
+    `hems of ${writeQuantity(hems)} leave nothing of ${name || "a piece"}, which is ${whole} long with them`,
+  ];
+}
+
+/** The warp for the pieces, or the pieces from the warp, and what is left. */
 function planWarp(
   project: Project,
-  p: Given,
-  wanted: Given,
-): Pick<Length, "warpLength" | "pieces" | "leftOver" | "notes"> {
+  designs: readonly Design[],
+): Pick<Length, "warpLength" | "pieces" | "leftOver" | "notes" | "designs"> {
+  const [only] = designs as [Design];
+  const total = designs.reduce((sum, { count }) => sum + count.value, 0);
+  const wanted: Given = designs.length === 1 ? only.count : quantity(total, "pieces");
+  if (designs.some(({ warpOfPiece }) => warpOfPiece === undefined)) {
+    return { pieces: wanted, notes: [], designs };
+  }
   const allowances = { g: project.gaps, q: project.sampling, w: project.waste };
+  const P_i = designs.map(({ count, warpOfPiece }) =>
+    calculate("warp-of-like-pieces", { N: count, p: warpOfPiece! }),
+  );
+  const p = only.warpOfPiece!;
+  const several = designs.length > 1;
+  const need = several
+    ? calculate("warp-of-designs", { P_i, N: wanted, ...allowances })
+    : calculate("warp-length", { N: wanted, p, ...allowances });
   const { warpLength: wound } = project;
-  if (wound === undefined) {
-    const L = calculate("warp-length", { N: wanted, p, ...allowances });
+  const L = wound ?? need;
+  const short = wound !== undefined && need.value > toMetric(wound).value * (1 + 1e-12);
+  if (several) {
+    const notes = short ? [shortOf(L, need, `${total} pieces take`)] : [];
+    if (short) return { warpLength: L, pieces: wanted, notes, designs };
+    const leftOver = calculate("warp-left-of-designs", { L, P_i, N: wanted, ...allowances });
     return {
       warpLength: L,
       pieces: wanted,
-      leftOver: calculate("warp-left-over", { L, N: wanted, p, ...allowances }),
-      notes: [],
+      leftOver,
+      notes,
+      designs: designs.map(withMore(project, leftOver)),
     };
   }
-  const possible = calculate("pieces-of-warp", { L: wound, p, ...allowances });
-  const short = project.pieces !== undefined && possible.value < project.pieces;
-  const pieces = project.pieces === undefined || short ? possible : wanted;
-  const notes = short
-    ? [`the warp of ${writeQuantity(wound)} gives ${writeQuantity(possible)}; ${project.pieces} are wanted`]
-    : [];
+  const possible = wound === undefined ? wanted : calculate("pieces-of-warp", { L: wound, p, ...allowances });
+  const pieces = wound === undefined || (project.pieces !== undefined && !short) ? wanted : possible;
+  const leftOver = calculate("warp-left-over", { L, N: pieces, p, ...allowances });
+  const notes =
+    short && project.pieces !== undefined
+      ? [`the warp of ${writeQuantity(L)} gives ${writeQuantity(possible)}; ${project.pieces} are wanted`]
+      : [];
   return {
-    warpLength: wound,
+    warpLength: L,
     pieces,
-    leftOver: calculate("warp-left-over", { L: wound, N: pieces, p, ...allowances }),
+    leftOver,
     notes,
+    designs: [withMore(project, leftOver)({ ...only, count: pieces })],
   };
+}
+
+function shortOf(wound: Given, need: Given, lead: string): string {
+  const meant = writeQuantity(toMetric(need), { decimals: 0 });
+  return `the warp of ${writeQuantity(wound)} is too short: ${lead} ${meant}`;
+}
+
+/** How many more of a design the warp left over would give. */
+function withMore({ gaps }: Project, leftOver: Given): (design: Design) => Design {
+  return (design) => ({
+    ...design,
+    more: calculate("more-pieces", { o: leftOver, p: design.warpOfPiece!, g: gaps }),
+  });
 }

@@ -1,3 +1,4 @@
+import { listed } from "@drawcord/base";
 import { formulaOf, isResult } from "../formula/calculate.js";
 import { steps } from "../formula/explain.js";
 import type { Given } from "../formula/input.js";
@@ -25,6 +26,9 @@ export function planNumbers(plan: Plan): PlanNumber[] {
     ["sett", "sett", plan.sett],
     ["closest-sett", "closest sett in the ground weave", plan.firmness?.closest],
     ["share-of-closest-sett", "share of the closest sett", plan.firmness?.share],
+    ["closest-picks", "closest picks in the ground weave", plan.firmness?.weft?.closest],
+    ["share-of-closest-picks", "share of the closest picks", plan.firmness?.weft?.share],
+    ["firmness", "firmness of the cloth", plan.firmness?.together],
     ["reed", "reed", plan.reed?.dents],
     ["width-in-reed", "width in the reed", plan.widthInReed],
     ["cloth-width", "width of the cloth on the loom", plan.clothWidth],
@@ -36,15 +40,34 @@ export function planNumbers(plan: Plan): PlanNumber[] {
     ["warp-length", "length of the warp", plan.warpLength],
     ["pieces", "pieces", plan.pieces],
     ["left-over", "warp left over", plan.leftOver],
-    ...[plan.warpYarn, ...plan.weftYarn].flatMap((yarn) =>
-      yarn === undefined
-        ? []
-        : ([
-            [`${yarn.name}-yarn-length`, `yarn of the ${calledYarn(yarn.name)}`, yarn.length],
-            [`${yarn.name}-yarn-mass`, `weight of the ${calledYarn(yarn.name)}`, yarn.mass],
-            [`${yarn.name}-packages`, `packages of the ${calledYarn(yarn.name)}`, yarn.packages],
-          ] as const),
+    ...[plan.warpYarn, ...(plan.warpYarns.length > 1 ? plan.warpYarns : []), ...plan.weftYarn].flatMap(
+      (yarn) =>
+        yarn === undefined
+          ? []
+          : ([
+              [`${yarn.name}-yarn-length`, `yarn of the ${calledYarn(yarn.name)}`, yarn.length],
+              [`${yarn.name}-yarn-mass`, `weight of the ${calledYarn(yarn.name)}`, yarn.mass],
+            ] as const),
     ),
+    ...plan.buy.flatMap(({ packages, toBuy, yarns }) => {
+      const name = yarns.join("-and-");
+      const called = listed(yarns.map(calledYarn));
+      return [
+        [`${name}-to-buy`, `${called} to buy`, toBuy],
+        [`${name}-packages`, `packages of ${called} to buy`, packages],
+      ] as const;
+    }),
+    ...(plan.woven.length < 2
+      ? []
+      : plan.woven.flatMap(
+          ({ clothLength, finishedLength, name, picks, warpOfPiece }) =>
+            [
+              [`${name}-picks`, `picks in a piece of ${name}`, picks],
+              [`${name}-cloth-length`, `cloth woven for a piece of ${name}`, clothLength],
+              [`${name}-finished-length`, `finished length of ${name}`, finishedLength],
+              [`${name}-warp-of-piece`, `warp of a piece of ${name}`, warpOfPiece],
+            ] as const,
+        )),
     ["cloth-weight", "weight of the finished cloth", plan.clothWeight],
   ];
   return list.flatMap(([name, title, value]) => (value === undefined ? [] : [{ name, title, value }]));

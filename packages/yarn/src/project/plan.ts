@@ -1,4 +1,5 @@
 import { quantity } from "../quantity/units.js";
+import { planPurchases } from "./buy.js";
 import { planFirmness } from "./firmness.js";
 import { planLength } from "./length.js";
 import type { Plan, Project } from "./types.js";
@@ -13,9 +14,9 @@ import { planClothWeight, planYarns } from "./yarns.js";
  */
 export function plan(project: Project): Plan {
   const width = planWidth(project);
-  const length = planLength(project);
-  const yarns = planYarns(project, { ...width, ...length });
-  const clothWeight = planClothWeight(project, { ...width, ...length });
+  const { designs, ...length } = planLength(project);
+  const yarns = planYarns(project, { ...width, ...length, designs });
+  const clothWeight = planClothWeight(project, { ...width, designs });
   const firmness = planFirmness(project, width.sett);
   const { units, lingos } = project;
   return {
@@ -26,6 +27,7 @@ export function plan(project: Project): Plan {
     ...(firmness === undefined ? {} : { firmness }),
     ...length,
     ...yarns,
+    buy: planPurchases(project, yarns),
     ...(clothWeight === undefined ? {} : { clothWeight }),
     missing: [...width.missing, ...length.missing, ...yarns.missing],
     notes: [...width.notes, ...length.notes],

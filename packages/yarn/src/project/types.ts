@@ -20,6 +20,28 @@ export interface ProjectYarn {
   readonly stock?: Quantity;
 }
 
+/** One design of those woven on the warp, one after another. */
+export interface ProjectPiece {
+  /** What it is called; nothing where there is one design alone. */
+  readonly name: string;
+  /** How many are woven. */
+  readonly count: number;
+  /** Rows of its lift plan. */
+  readonly rows?: number;
+  /** Picks of its draft, all wefts together. */
+  readonly picks: number;
+  /** Picks of its draft by weft, by the names in `wefts` of the project. */
+  readonly wefts: readonly { readonly name: string; readonly picks: number }[];
+  /** Finished length; left out, its picks make it. */
+  readonly length?: Quantity;
+}
+
+/** One yarn of a warp of several, and how many ends are of it. */
+export interface ProjectWarp extends ProjectYarn {
+  readonly name: string;
+  readonly ends: number;
+}
+
 /** A weft, and how much of the draft is woven with it. */
 export interface ProjectWeft extends ProjectYarn {
   readonly name: string;
@@ -37,6 +59,8 @@ export interface Project {
   /** One repeat of the ground weave, for how firm the sett is. */
   readonly ground?: Drawdown;
   readonly warp?: ProjectYarn;
+  /** The yarns of a warp of several; their ends make up `ends`. */
+  readonly warps?: readonly ProjectWarp[];
   readonly wefts?: readonly ProjectWeft[];
   /** Ends side by side in the reed. */
   readonly sett?: Quantity;
@@ -63,6 +87,10 @@ export interface Project {
   readonly gaps?: Quantity;
   readonly sampling?: Quantity;
   readonly waste?: Quantity;
+  /** Yarn to have over what is woven, for mistakes, knots and the weaver's hand. Default: 5 %, shown as assumed. */
+  readonly spare?: Quantity;
+  /** The designs on the warp, where there are several: they then say pieces, picks and lengths. */
+  readonly woven?: readonly ProjectPiece[];
 }
 
 /** How the reed is sleyed. */
@@ -81,12 +109,17 @@ export interface PlanReed {
   readonly printed: string;
 }
 
-/** How firm the sett is. */
+/** How firm the setts are. */
 export interface PlanFirmness {
   /** Closest sett of the warp yarn in the ground weave, by the root rule. */
   readonly closest: Result;
   /** Share that the sett is of it. */
   readonly share: Result;
+  /** The same of the picks, where they and the ground weft are known. */
+  readonly weft?: { readonly closest: Result; readonly share: Result };
+  /** Mean of both shares: a cloth whose weft covers its warp is set open one way and close the other. */
+  readonly together?: Result;
+  /** The whole in words. */
   readonly words: string;
 }
 
@@ -94,14 +127,52 @@ export interface PlanFirmness {
 export interface PlanYarn {
   readonly name: string;
   readonly colour?: string;
+  /** All of it, samples too. */
   readonly length: Result;
   /** Left out where the yarn is not known. */
   readonly mass?: Result;
-  readonly packages?: Result;
-  /** Whether the stock is enough. */
-  readonly enough?: boolean;
-  /** Picks in a piece, for a weft. */
+  /** What of the length goes into samples, for a weft. */
+  readonly samples?: Result;
+  /** Picks in a piece, for a weft where there is one design. */
   readonly picks?: Quantity;
+}
+
+/** One yarn to have: what is alike in count, fibre and colour is bought together. */
+export interface PlanPurchase {
+  /** The warp and wefts that it is for. */
+  readonly yarns: readonly string[];
+  /** As its trade writes it, where it is known. */
+  readonly count?: string;
+  readonly fibre?: string;
+  readonly colour?: string;
+  /** Used on the loom: by weight where the yarn is known and is not packed by length, else by length. */
+  readonly used: Result;
+  /** That, and what is spared for mistakes. */
+  readonly need: Result;
+  readonly stock?: Quantity;
+  /** What the stock leaves to buy; 0 where it is enough. */
+  readonly toBuy: Result;
+  readonly package?: Quantity;
+  readonly packages?: Result;
+}
+
+/** One design of the plan. */
+export interface PlanPiece {
+  readonly name: string;
+  /** How many are woven. */
+  readonly count: Given;
+  readonly rows?: number;
+  /** Picks in one. */
+  readonly picks: Quantity;
+  /** Cloth woven for one. */
+  readonly clothLength?: Result;
+  readonly finishedLength?: Quantity;
+  /** Warp of one. */
+  readonly warpOfPiece?: Result;
+  /** How many more the warp left over would give. */
+  readonly more?: Result;
+  /** Weft of all of them, by weft. */
+  readonly wefts: readonly { readonly name: string; readonly length: Result; readonly mass?: Result }[];
 }
 
 /** Every number of the project that can be worked out from what is known. */
@@ -126,8 +197,15 @@ export interface Plan {
   readonly warpLength?: Quantity;
   readonly pieces: Given;
   readonly leftOver?: Result;
+  /** The warp as a whole. */
   readonly warpYarn?: PlanYarn;
+  /** Each yarn of the warp; the whole where it is of one. */
+  readonly warpYarns: readonly PlanYarn[];
   readonly weftYarn: readonly PlanYarn[];
+  /** The yarns to have, each once. */
+  readonly buy: readonly PlanPurchase[];
+  /** The designs in weaving order; one or more. */
+  readonly woven: readonly PlanPiece[];
   readonly clothWeight?: Result;
   /** What cannot be worked out, and what is missing for it: a sentence each. */
   readonly missing: readonly string[];

@@ -47,7 +47,8 @@ export function planWidth(project: Project): Width {
   const found = given === undefined ? undefined : sleyed(project, given);
   const missing =
     given !== undefined && found === undefined ? ["how to sley the reed needs a sett or a sley"] : [];
-  const sett = project.sett ?? found?.sett;
+  // What a reed is sleyed to is what comes out of it: the sley rules, a sett beside it is compared.
+  const sett = (project.sley === undefined ? project.sett : undefined) ?? found?.sett ?? project.sett;
   if (sett === undefined) {
     return { missing: [...missing, "widths and weft need a sett, or a reed with its sley"], notes: [] };
   }
@@ -61,15 +62,18 @@ export function planWidth(project: Project): Width {
     clothWidth,
     finishedWidth,
     missing,
-    notes: [...otherSett(found, sett), ...wantedWidth(project, sett, finishedWidth)],
+    notes: [...otherSett(project, found), ...wantedWidth(project, sett, finishedWidth)],
   };
 }
 
-/** What to say where the sleyed reed makes another sett than the one that is wanted. */
-function otherSett(reed: Sleyed | undefined, sett: Quantity): string[] {
-  if (reed?.error === undefined || Math.abs(reed.error) < 0.5) return [];
+/** What to say where the sleyed reed makes another sett than the one that is wanted, and which of the two rules. */
+function otherSett({ sett, sley }: Project, reed: Sleyed | undefined): string[] {
+  if (reed?.error === undefined || sett === undefined || Math.abs(reed.error) < 0.5) return [];
   const made = writeQuantity(convert(reed.sett, sett.unit), { decimals: 2 });
-  return [`sleyed ${writeSley(reed.sley)}, the reed makes ${made}; the sett is ${writeQuantity(sett)}`];
+  const rules = sley === undefined ? "the widths are those of the sett" : "the widths are those of the sley";
+  return [
+    `sleyed ${writeSley(reed.sley)}, the reed makes ${made}; the sett is ${writeQuantity(sett)}; ${rules}`,
+  ];
 }
 
 /** What to say where the width that comes out is not the one that is wanted. */
@@ -97,9 +101,15 @@ function sleyed({ sett, sley }: Project, reed: Reed): Sleyed | undefined {
     dents: dentsOf(reed),
     sley: pattern,
     sett: made,
-    ...(sett === undefined ? {} : { error: (made.value / toMetric(sett).value - 1) * 100 }),
+    ...(sett === undefined ? {} : { error: percentOff(made.value, toMetric(sett).value) }),
     others: found.slice(1),
   };
+}
+
+/** How far one value is from another, in percent; 0 where only rounding parts them. */
+function percentOff(value: number, wanted: number): number {
+  const off = (value / wanted - 1) * 100;
+  return Math.abs(off) < 1e-9 ? 0 : off;
 }
 
 function inDents(ends: number, { reed, sley }: Sleyed): InDents {

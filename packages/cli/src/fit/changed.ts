@@ -1,0 +1,21 @@
+import { projectOf, type Recipe, type Revision, soundRecipe, reviseRecipe } from "@drawcord/files";
+import { type Plan, type Project, plan } from "@drawcord/yarn";
+
+/** A recipe with some values changed, and what comes of it. */
+export interface Changed {
+  readonly text: string;
+  readonly recipe: Recipe;
+  readonly project: Project;
+  readonly plan: Plan;
+}
+
+/**
+ * A recipe with values changed in its text, comments kept, read and planned anew.
+ * @throws {FileError} where the recipe cannot be read with the changes; {YarnError} where it cannot be planned
+ */
+export function changed(source: Uint8Array | string, file: string, revisions: readonly Revision[]): Changed {
+  const text = reviseRecipe(source, file, revisions);
+  const recipe = soundRecipe(text, file);
+  const project = projectOf(recipe);
+  return { text, recipe, project, plan: plan(project) };
+}

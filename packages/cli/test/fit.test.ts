@@ -1,0 +1,155 @@
+import { mkdtempSync, readFileSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { starterRecipe } from "@drawcord/files";
+import { describe, expect, it } from "vitest";
+import { nearestFits } from "../src/fit/fit.js";
+import { parseChange } from "../src/fit/what-if.js";
+import { run } from "./run.js";
+
+const cwd = mkdtempSync(join(tmpdir(), "drawcord-fit-"));
+writeFileSync(join(cwd, "a.recipe.yaml"), `${starterRecipe()}# the last word\n`);
+
+const json = async (argv: readonly string[]) => {
+  const { status, stdout, stderr } = await run([...argv, "--format", "json"], { cwd });
+  expect({ status, stderr }).toEqual({ status: 0, stderr: "" });
+  return JSON.parse(stdout);
+};
+
+let written = 0;
+/** What a fit writes, and whether the check of it is clean. */
+const writes = async (...argv: string[]) => {
+  const name = `fitted-${++written}.recipe.yaml`;
+  const { status, stderr } = await run(["fit", "a.recipe.yaml", ...argv, "-o", name], { cwd });
+  expect({ status, stderr }).toEqual({ status: 0, stderr: "" });
+  const check = await run(["check", name], { cwd });
+  expect(check).toMatchObject({ status: 0, stderr: "" });
+  expect(check.stdout).toMatch(/^0 findings/m);
+  const text = readFileSync(join(cwd, name), "utf8");
+  expect(text).toContain("# the last word");
+  return { text, plan: await json(["plan", name]) };
+};
+
+describe("drawcord fit", () => {
+  it("finds the repeats of a block for a length, below and above", async () => {
+    const found = await json(["fit", "a.recipe.yaml", "--length", "45cm"]);
+    expect(found.below.comes).toEqual({ value: 40, unit: "cm" });
+    expect(found.above.comes).toEqual({ value: 45.4, unit: "cm" });
+    expect(found.above.change).toContain("lozenge*9 in place of lozenge*8");
+  });
+
+  it.each(["30cm", "45cm", "24 in", "0.9 m"])("what it writes for a length of %s passes", async (length) => {
+    const { plan, text } = await writes("--length", length);
+    expect(text).not.toContain("lozenge*8");
+    expect(plan.picks.value).toBe(plan.woven[0].picks);
+  });
+
+  it.each(["20cm", "40cm", "12 in"])(
+    "what it writes for a width of %s passes, and is near",
+    async (width) => {
+      const { plan } = await writes("--width", width);
+      const [value, unit] = /([\d.]+) ?(\w+)/.exec(width)!.slice(1) as [string, string];
+      const wanted = Number(value) * (unit === "in" ? 25.4 : 10);
+      // A border unit more on both sides: eight ends at 12 a cm.
+      expect(Math.abs(plan.finishedWidth.value - wanted)).toBeLessThan(7);
+    },
+  );
+
+  it("says how many pieces a warp gives, and what one more takes; what it writes passes", async () => {
+    const found = await json(["fit", "a.recipe.yaml", "--warp", "4m"]);
+    expect(found.below.change).toMatch(/^5 pieces, [\d.]+ m left$/);
+    expect(found.above.change).toMatch(/^6 pieces take a warp of 4\.2 m$/);
+    const { plan } = await writes("--warp", "4m");
+    expect(plan.pieces.value).toBeGreaterThanOrEqual(5);
+  });
+
+  it("says what warp a number of pieces takes", async () => {
+    const found = await json(["fit", "a.recipe.yaml", "--pieces", "6"]);
+    expect(found.below.change).toBe("a warp of 4.2 m");
+    expect((await writes("--pieces", "6")).plan.pieces.value).toBe(6);
+  });
+
+  it("refuses in one sentence what it cannot fit", async () => {
+    const none = await run(["fit", "a.recipe.yaml"], { cwd });
+    expect(none.status).toBe(2);
+    expect(none.stderr).toContain("needs one of --length, --width, --warp and --pieces");
+    writeFileSync(
+      join(cwd, "rows.recipe.yaml"),
+      "recipe: 1\nground: { weave: plain }\nunits: { ends: 2, threading: 1 X }\nlifts: { picks: 2, rows: [1, none] }\n",
+    );
+    const rows = await run(["fit", "rows.recipe.yaml", "--length", "4 cm"], { cwd });
+    expect(rows.stderr).toContain("its lifts are rows and not blocks");
+    const width = await run(["fit", "rows.recipe.yaml", "--width", "4 cm"], { cwd });
+    expect(width.stderr).toContain("it needs a sett");
+  });
+
+  it("takes the smaller change of two that come as near", () => {
+    const one = (what: string, value: number, change: number) =>
+      ({ what, comes: { value, unit: "cm", kind: "length" }, change, revisions: [] }) as const;
+    const wanted = { value: 10, unit: "cm", kind: "length" } as const;
+    const { above, below } = nearestFits(
+      [one("a", 9, 4), one("b", 9, 1), one("c", 12, 1), one("d", 11, 5)],
+      wanted,
+    );
+    expect(below!.what).toBe("b");
+    expect(above!.what).toBe("d");
+  });
+});
+
+describe("drawcord plan --with", () => {
+  it("prints the numbers that differ side by side, and leaves the file alone", async () => {
+    const before = readFileSync(join(cwd, "a.recipe.yaml"), "utf8");
+    const { changes } = await json([
+      "plan",
+      "a.recipe.yaml",
+      "--with",
+      "project.pieces: 4",
+      "--with",
+      "project.waste: 80 cm",
+    ]);
+    const names = changes.map(({ name }: { name: string }) => name);
+    expect(names).toContain("pieces");
+    expect(names).toContain("warp-length");
+    expect(names).not.toContain("width-in-reed");
+    const { stdout } = await run(["plan", "a.recipe.yaml", "--with", "project.pieces: 4"], { cwd });
+    expect(stdout).toMatch(/^pieces +2 pieces +4 pieces$/m);
+    expect(readFileSync(join(cwd, "a.recipe.yaml"), "utf8")).toBe(before);
+  });
+
+  it("says when no number differs, and refuses what is no change", async () => {
+    const same = await run(["plan", "a.recipe.yaml", "--with", "project.pieces: 2"], { cwd });
+    expect(same.stdout).toContain("no number of the plan differs");
+    const bad = await run(["plan", "a.recipe.yaml", "--with", "pieces"], { cwd });
+    expect(bad).toMatchObject({ status: 2 });
+    expect(bad.stderr).toContain("is no change; expected one such as 'cloth.sett: 14 per cm'");
+  });
+
+  it("reads a change by its keys and its value", () => {
+    expect(parseChange("cloth.sett: 14 per cm")).toEqual({ path: ["cloth", "sett"], value: "14 per cm" });
+    expect(parseChange("lifts.order.2: lozenge*3")).toEqual({
+      path: ["lifts", "order", 1],
+      value: "lozenge*3",
+    });
+    expect(parseChange("project.pieces: 12")).toEqual({ path: ["project", "pieces"], value: 12 });
+  });
+});
+
+describe("drawcord plan --fill-stated", () => {
+  it.each(["runner", "napkin", "band"])("what it fills in %s always passes", async (name) => {
+    const file = join(import.meta.dirname, `../../../shared/recipes/${name}.recipe.yaml`);
+    const out = `filled-${name}.recipe.yaml`;
+    const { status, stderr } = await run(["plan", file, "--fill-stated", "-o", out], { cwd });
+    expect({ status, stderr }).toEqual({ status: 0, stderr: "" });
+    const { findings } = (await run(["check", out, "--format", "json"], { cwd })).stdout.startsWith("{")
+      ? JSON.parse((await run(["check", out, "--format", "json"], { cwd })).stdout)
+      : { findings: ["unreadable"] };
+    expect(findings.filter(({ rule }: { rule: string }) => rule === "stated-number")).toEqual([]);
+    expect(readFileSync(join(cwd, out), "utf8")).toMatch(/warp-length: \d+ mm/);
+  });
+
+  it("needs a file to write", async () => {
+    const { status, stderr } = await run(["plan", "a.recipe.yaml", "--fill-stated"], { cwd });
+    expect(status).toBe(2);
+    expect(stderr).toContain("needs -o FILE");
+  });
+});
