@@ -1,4 +1,4 @@
-import { projectOf, type Recipe, type Revision, soundRecipe, reviseRecipe } from "@drawcord/files";
+import { projectOf, type Recipe, type Revision, reviseRecipe, soundRecipe } from "@drawcord/files";
 import { type Plan, type Project, plan } from "@drawcord/yarn";
 
 /** A recipe with some values changed, and what comes of it. */

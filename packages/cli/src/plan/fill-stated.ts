@@ -1,4 +1,4 @@
-import { type Revision, soundRecipe, reviseRecipe } from "@drawcord/files";
+import { type Revision, reviseRecipe, soundRecipe } from "@drawcord/files";
 import { statedValues } from "@drawcord/review";
 import { YarnError } from "@drawcord/yarn";
 import { CliError } from "../error.js";
