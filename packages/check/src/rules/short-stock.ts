@@ -1,4 +1,4 @@
-import { convert, type ProjectYarn, type Quantity, quantity, writeQuantity } from "@drawcord/yarn";
+import { convert, type Quantity, quantity, writeQuantity } from "@drawcord/yarn";
 import type { Calculated } from "../cloth.js";
 import { facts, tenByTen } from "../numbers/example.js";
 import { calculated } from "./needs.js";
@@ -55,14 +55,19 @@ export const shortStock: Rule<"short-stock", ShortStockFact, Calculated> = {
   },
   ofNumbers: true,
   of: calculated,
-  *find({ project, worked }) {
-    for (const used of [worked.warpYarn, ...worked.weftYarn]) {
-      if (used?.enough !== false) continue;
-      const { stock } = stocked(project, used.name) ?? {};
-      const needed = stock?.kind === "mass" ? used.mass : used.length;
-      if (stock === undefined || needed === undefined) continue;
-      const { unit } = stock;
-      yield { measured: stock.value, limit: convert(needed, unit).value, unit, yarn: used.name };
+  *find({ worked }) {
+    const uses = [...worked.warpYarns, ...worked.weftYarn];
+    for (const { stock, yarns } of worked.buy) {
+      if (stock === undefined) continue;
+      // Yarns alike are taken from one stock.
+      const { kind, unit } = stock;
+      const parts = yarns.map((name) => {
+        const used = uses.find((one) => one.name === name);
+        return kind === "mass" ? used?.mass : used?.length;
+      });
+      if (parts.some((part) => part === undefined)) continue;
+      const limit = parts.reduce((sum, part) => sum + convert(part!, unit).value, 0);
+      if (stock.value < limit) yield { measured: stock.value, limit, unit, yarn: yarns[0]! };
     }
   },
   say({ limit, measured, unit, yarn }) {
@@ -75,7 +80,3 @@ export const shortStock: Rule<"short-stock", ShortStockFact, Calculated> = {
     ["yarns", yarn],
   ],
 };
-
-function stocked({ warp, wefts = [] }: Calculated["project"], name: string): ProjectYarn | undefined {
-  return name === "warp" ? warp : wefts.find((weft) => weft.name === name);
-}
