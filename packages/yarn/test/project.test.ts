@@ -487,15 +487,6 @@ describe("several designs on one warp", () => {
   });
 });
 
-describe("hems", () => {
-  it("that leave nothing of a piece are told, and no finished length is", () => {
-    const { length: _, ...one } = towels;
-    const found = plan({ ...one, hems: readQuantity("90 cm") });
-    expect(found.finishedLength).toBeUndefined();
-    expect(found.notes.join()).toMatch(/hems of 90 cm leave nothing of a piece, which is \d+ mm long/);
-  });
-});
-
 it("a rug is firm where its weft is, though its warp is open", () => {
   const plain = { rows: 2, columns: 2, get: (row: number, column: number) => (row + column) % 2 === 0 };
   const rug: Project = {

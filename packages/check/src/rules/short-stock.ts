@@ -1,4 +1,4 @@
-import { convert, type Quantity, quantity, writeQuantity } from "@drawcord/yarn";
+import { convert, type ProjectYarn, type Quantity, quantity, writeQuantity } from "@drawcord/yarn";
 import type { Calculated } from "../cloth.js";
 import { facts, tenByTen } from "../numbers/example.js";
 import { calculated } from "./needs.js";
@@ -55,19 +55,14 @@ export const shortStock: Rule<"short-stock", ShortStockFact, Calculated> = {
   },
   ofNumbers: true,
   of: calculated,
-  *find({ worked }) {
-    const uses = [...worked.warpYarns, ...worked.weftYarn];
-    for (const { stock, yarns } of worked.buy) {
-      if (stock === undefined) continue;
-      // Yarns alike are taken from one stock.
-      const { kind, unit } = stock;
-      const parts = yarns.map((name) => {
-        const used = uses.find((one) => one.name === name);
-        return kind === "mass" ? used?.mass : used?.length;
-      });
-      if (parts.some((part) => part === undefined)) continue;
-      const limit = parts.reduce((sum, part) => sum + convert(part!, unit).value, 0);
-      if (stock.value < limit) yield { measured: stock.value, limit, unit, yarn: yarns[0]! };
+  *find({ project, worked }) {
+    const uses = worked.warpYarns.length > 1 ? worked.warpYarns : [worked.warpYarn];
+    for (const used of [...uses, ...worked.weftYarn]) {
+      const stock = used && stocked(project, used.name)?.stock;
+      const needed = stock?.kind === "mass" ? used?.mass : used?.length;
+      if (stock === undefined || needed === undefined) continue;
+      const limit = convert(needed, stock.unit).value;
+      if (stock.value < limit) yield { measured: stock.value, limit, unit: stock.unit, yarn: used!.name };
     }
   },
   say({ limit, measured, unit, yarn }) {
@@ -80,3 +75,10 @@ export const shortStock: Rule<"short-stock", ShortStockFact, Calculated> = {
     ["yarns", yarn],
   ],
 };
+
+function stocked(
+  { warp, warps = [], wefts = [] }: Calculated["project"],
+  name: string,
+): ProjectYarn | undefined {
+  return [...warps, ...wefts].find((yarn) => yarn.name === name) ?? (name === "warp" ? warp : undefined);
+}

@@ -47,7 +47,7 @@ export function planLength(project: Project): Length {
     missing: designs.every((design) => design.warpOfPiece !== undefined)
       ? []
       : ["lengths need the length of a piece, or the picks of the cloth"],
-    notes: [...designs.flatMap((design) => longHems(project, design)), ...warp.notes],
+    notes: warp.notes,
   };
 }
 
@@ -70,10 +70,7 @@ function planPiece(project: Project, of: ProjectPiece): Design {
         : undefined;
   const drawn = quantity(of.picks, "picks");
   if (clothLength === undefined) return { ...known, picks: drawn };
-  const washed = calculate("size-after-shrinkage", { b: clothLength, s });
-  const open = hems === undefined || toMetric(hems).value < washed.value;
-  const finishedLength =
-    of.length ?? (open ? calculate("finished-length", { c: clothLength, s, h: hems }) : undefined);
+  const finishedLength = of.length ?? calculate("finished-length", { c: clothLength, s, h: hems });
   return {
     ...known,
     picks:
@@ -81,19 +78,9 @@ function planPiece(project: Project, of: ProjectPiece): Design {
         ? calculate("picks-in-length", { P: pickSett, c: clothLength })
         : drawn,
     clothLength,
-    ...(finishedLength === undefined ? {} : { finishedLength }),
+    finishedLength,
     warpOfPiece: calculate("warp-of-a-piece", { c: clothLength, k: project.takeUp, r: project.fringe }),
   };
-}
-
-/** What to say of hems that leave nothing of a piece between them. */
-function longHems({ hems, shrinkage }: Project, { clothLength, finishedLength, name }: Design): string[] {
-  if (hems === undefined || clothLength === undefined || finishedLength !== undefined) return [];
-  const washed = calculate("size-after-shrinkage", { b: clothLength, s: shrinkage?.length });
-  const whole = writeQuantity(washed, { decimals: 0 });
-  return [
-    `hems of ${writeQuantity(hems)} leave nothing of ${name || "a piece"}, which is ${whole} long with them`,
-  ];
 }
 
 /** The warp for the pieces, or the pieces from the warp, and what is left. */
