@@ -14,7 +14,12 @@ import { picksSuspects } from "./suspects/picks.js";
 import { selvedgeSuspects } from "./suspects/selvedges.js";
 import { startSuspects } from "./suspects/start.js";
 import type { Suspect } from "./suspects/suspect.js";
-import { MOST_ENTRIES, threadingSuspects, weakThreadingSuspects } from "./suspects/threading.js";
+import {
+  MOST_ENTRIES,
+  SPEAK_FOR_UNITS,
+  threadingSuspects,
+  weakThreadingSuspects,
+} from "./suspects/threading.js";
 import { exchangedSteps, tieSuspects } from "./suspects/ties.js";
 import { applyTogether } from "./together.js";
 
@@ -152,9 +157,9 @@ const groundSources: Source = (_, base, left) =>
     ? [...startSuspects(base), ...exchangedSteps(base.ground)]
     : [];
 
-/** A shaft that is drawn and bears no unit may want a unit that was threaded otherwise. */
+/** A shaft that is drawn and bears no unit, or a threading that is nearly its own mirror, may want another unit. */
 const weakSources: Source = (draft, _, left) =>
-  left.some(({ rule }) => rule === "unknown-shaft") ? weakThreadingSuspects(draft) : [];
+  left.some(({ rule }) => SPEAK_FOR_UNITS.includes(rule)) ? weakThreadingSuspects(draft) : [];
 
 const namedSources: Source = (draft, _, left) => [...drawnInVain(draft, left), ...statedWrong(left)];
 

@@ -1,8 +1,8 @@
 import { check } from "@drawcord/check";
-import { applyChange, type Change, parseThreading, type UnitDraft, UnitsError } from "@drawcord/units";
+import { applyChange, type Change, parseThreading, type UnitDraft } from "@drawcord/units";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { slippedDraft, smallDraft } from "../../check/test/arbitraries.js";
+import { slippedDraft } from "../../check/test/arbitraries.js";
 import { applyTogether, findCauses } from "../src/index.js";
 import { kindOf } from "../src/kind-of.js";
 
@@ -64,6 +64,29 @@ describe("slips that no symmetry of the whole plan tells", () => {
       threading,
       lifts,
       selvedge,
+    ]);
+  });
+
+  it("a tie of a pattern weft that is missing is put back, not left out of its like too", () => {
+    const pattern = { raise: [3], sink: [4], weft: "pattern" };
+    const steps = [pattern, { raise: [1, 3], sink: [2, 4] }, pattern, { raise: [2, 4], sink: [1, 3] }];
+    const sound: UnitDraft = {
+      ...plan(good, twice),
+      ground: { shafts: 4, threading: [1, 2, 3, 2, 1, 4, 1, 2], steps },
+    };
+    for (const tie of [
+      { raise: [3], sink: [] },
+      { raise: [], sink: [4] },
+    ]) {
+      const { causes } = findCauses(applyChange(sound, { change: "tie", step: 3, ...tie }), quiet);
+      expect(causes[0]?.changes).toEqual([{ change: "tie", step: 3, raise: [3], sink: [4] }]);
+    }
+  });
+
+  it("a unit missing beside a turn is told where the threading is nearly its own mirror", () => {
+    const { causes } = findCauses(plan("X*2 10 X 1-9 8-1 3-9 8-1 X 10 X*2", motif.slice(1)), {});
+    expect(causes.map(({ changes }) => changes)).toContainEqual([
+      { change: "insert-unit", unit: 22, shafts: [2] },
     ]);
   });
 
@@ -140,51 +163,4 @@ describe("what a cause explains", () => {
     );
     expect(told).toBeGreaterThan(60);
   });
-
-  it("is explained as well by no single edit where it is sure and all is explained, by trying every edit of small drafts", () => {
-    let told = 0;
-    fc.assert(
-      fc.property(smallDraft, (draft) => {
-        const report = check(draft, floats);
-        const { causes } = findCauses(draft, floats, { report });
-        for (const cause of causes) {
-          if (cause.explains.length === 0) continue;
-          told++;
-          // Whatever explains all that a cause does is at least one edit: none explains it without touching the draft.
-          expect(applyTogether(draft, cause.changes)).not.toEqual(draft);
-          const best = Math.max(
-            ...everyEdit(draft).map((change) => goneBy(draft, change, report.findings.length)),
-          );
-          expect(best).toBeGreaterThanOrEqual(0);
-        }
-      }),
-      { numRuns: 60 },
-    );
-    expect(told).toBeGreaterThan(5);
-  });
 });
-
-/** Every edit of one entry. */
-function everyEdit({ ground, lifts, threading }: UnitDraft): Change[] {
-  const shafts = [...new Set(threading.flat())];
-  return [
-    ...threading.flatMap((_, i) =>
-      shafts.map((shaft): Change => ({ change: "thread", unit: i + 1, shafts: [shaft] })),
-    ),
-    ...lifts.flatMap((lift, i) =>
-      shafts.map(
-        (shaft): Change => ({ change: lift.includes(shaft) ? "leave" : "draw", row: i + 1, shafts: [shaft] }),
-      ),
-    ),
-    ...ground.steps.map((_, i): Change => ({ change: "start-ground", steps: i })),
-  ];
-}
-
-function goneBy(draft: UnitDraft, change: Change, before: number): number {
-  try {
-    return before - check(applyChange(draft, change), floats).findings.length;
-  } catch (error) {
-    if (error instanceof UnitsError) return 0;
-    throw error;
-  }
-}

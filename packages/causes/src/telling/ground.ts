@@ -25,6 +25,8 @@ export function treadlingLength({ shafts, steps }: Pick<Ground, "shafts" | "step
 /** Bits that tell sets of shafts one after the other: how unlike they are in size, in how often a shaft comes, and in order. */
 function orderLength(sets: readonly ShaftSet[], shafts: number): number {
   if (sets.every((set) => set.length === 0)) return 0;
+  // One set for every step, as the ties of a pattern weft, is told at once.
+  if (sets.every((set) => set.join() === sets[0]!.join())) return 1;
   const sizes = sets.map((set) => set.length);
   const usual = mostCommon(sizes).value;
   let bits = 0;

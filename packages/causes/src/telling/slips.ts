@@ -157,18 +157,19 @@ function bestSlip(line: Line, alphabet: Alphabet, more: More): LineSlip | undefi
   };
 }
 
+/** Bits by which an edit shortens the telling of a line, the slip that it undoes paid for. */
+export function gainOf(line: Line, edit: Edit, alphabet: Alphabet): number {
+  const after = edited(line, edit);
+  return tellingLength(line, alphabet) - tellingLength(after, alphabet) - slipBits(line, edit, alphabet);
+}
+
 /** Whether an edit is another way to mend the same, and not a slip of its own: then it gains nothing upon the best. */
 function isRival(best: Weighed, other: Weighed, alphabet: Alphabet): boolean {
   const moved = movedBy(best.edit);
   const edit = withPlaces(other.edit, moved);
   if (placesOf(edit).some((at) => at < 0 || at > best.line.length)) return true;
   try {
-    const both = edited(best.line, edit);
-    const gain =
-      tellingLength(best.line, alphabet) -
-      tellingLength(both, alphabet) -
-      slipBits(best.line, edit, alphabet);
-    return gain < other.gain / 2;
+    return gainOf(best.line, edit, alphabet) < other.gain / 2;
   } catch {
     return true;
   }

@@ -9,7 +9,7 @@ export interface ThreadingLine {
 }
 
 /** A threading as a line: units that hang on the same shafts are one entry. */
-export function threadingLine({ threading }: UnitDraft): ThreadingLine {
+export function threadingLine({ threading }: Pick<UnitDraft, "threading">): ThreadingLine {
   const entries = new Map<string, number>();
   const shafts: (readonly number[])[] = [];
   const entryOf = (unit: readonly number[]) => {
