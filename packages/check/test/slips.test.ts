@@ -138,7 +138,7 @@ describe("the sentences for slips", () => {
         ),
       ),
     ).toEqual([
-      "the threading is its own mirror but for one pair: unit 2 hangs on shaft 2 and unit 8 hangs on shaft 1: ends 3-4 (unit 2)",
+      "the threading is symmetrical except for one pair: unit 2 hangs on shaft 2 and unit 8 hangs on shaft 1: ends 3-4 (unit 2)",
     ]);
   });
 
@@ -146,7 +146,7 @@ describe("the sentences for slips", () => {
     const [a, b, c] = [[3], [2, 3, 4], [1, 5]] as const;
     const rows = [a, b, c, c, a, b, a, [1], b, a].map((row) => [...row]);
     expect(messages(draft([1, 2, 3, 4, 5], rows))).toEqual([
-      "row 8 alone is not the same on the left as on the right, in units 1, 5: picks 15-16 (row 8)",
+      "row 8 is not the same on the left as on the right, in units 1, 5: picks 15-16 (row 8)",
     ]);
     const two = rows.map((row) => (row.length === 2 ? [...a] : row));
     expect(messages(draft([1, 2, 3, 4, 5], two))).toEqual([]);
@@ -155,7 +155,7 @@ describe("the sentences for slips", () => {
   it("name the rows and the units in which they differ", () => {
     const lifts = [[1, 5], [2, 3], [3], [1, 2], [4], [1, 2], [3], [2], [1, 5]];
     expect(messages(draft([1, 2, 3, 4, 5, 6], lifts))).toEqual([
-      "the lift plan is its own mirror but for one pair: rows 2 and 8, which differ in unit 3: picks 3-4 (row 2)",
+      "the lift plan is symmetrical except for one pair: rows 2 and 8, which differ in unit 3: picks 3-4 (row 2)",
     ]);
   });
 });

@@ -38,11 +38,11 @@ export const registry: Registry = {
     load: () => import("./commands/chart.js"),
   },
   lifts: {
-    summary: "list the lifts to have at the loom, with their weight",
+    summary: "list the lifts for use at the loom, with their weight",
     load: () => import("./commands/lifts.js"),
   },
   threading: {
-    summary: "list the threading to have at the loom",
+    summary: "list the threading for use at the loom",
     load: () => import("./commands/threading.js"),
   },
   plan: {

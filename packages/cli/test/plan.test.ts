@@ -208,18 +208,18 @@ describe("the winding of the warp", () => {
   };
   const linesOf = (text: string) => /^winding {3}(.*)\n {10}(.*)$/m.exec(text)?.slice(1);
 
-  it("counts passes, portees and bouts, and says how many ends each bout has", async () => {
+  it("counts passes, double passes and chains, and says how many ends each chain has", async () => {
     expect(linesOf(await winding(564))).toEqual([
-      "282 passes of 2 threads (a 2x2 cross), 141 portees",
-      "8 bouts of 20 portees at most: 7 of 80 ends and 1 of 4",
+      "282 passes of 2 threads (a 2x2 cross), 141 double passes",
+      "8 chains of 20 double passes at most: 7 of 80 ends and 1 of 4",
     ]);
     expect(linesOf(await winding(160))).toEqual([
-      "80 passes of 2 threads (a 2x2 cross), 40 portees",
-      "2 bouts of 20 portees at most: 2 of 80 ends",
+      "80 passes of 2 threads (a 2x2 cross), 40 double passes",
+      "2 chains of 20 double passes at most: 2 of 80 ends",
     ]);
     expect(linesOf(await winding(2))).toEqual([
-      "1 pass of 2 threads (a 2x2 cross), 1 portee",
-      "1 bout of 20 portees at most: 1 of 2 ends",
+      "1 pass of 2 threads (a 2x2 cross), 1 double pass",
+      "1 chain of 20 double passes at most: 1 of 2 ends",
     ]);
   });
 
@@ -228,9 +228,9 @@ describe("the winding of the warp", () => {
     expect(found).toEqual({
       threads: 2,
       passes: 42,
-      portees: 21,
-      porteesInABout: 20,
-      endsInBouts: [80, 3],
+      doublePasses: 21,
+      doublePassesInAChain: 20,
+      endsInChains: [80, 3],
       spare: 1,
     });
     expect(await winding(83, "--explain")).toContain("  p = ceil(n / t)\n  p = ceil(83 / 2) = 42\n");

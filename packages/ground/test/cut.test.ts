@@ -244,7 +244,7 @@ describe("the plan of a weave", () => {
     expect(planOf("plain")).toMatchObject({
       kind: "ground alone",
       reasons: [
-        "every pick raises or sinks every shaft, so the figure has no say; add a pattern weft to show one",
+        "every pick raises or sinks every shaft, so no figure can show; add a pattern weft to show one",
       ],
     });
     expect(planOf("twill 3/1").reasons).toEqual([

@@ -65,7 +65,7 @@ describe("damask pulleys", () => {
     expect(tieUpOf(groundFromWeave("satin 5"), "pulleys")).toEqual({
       possible: false,
       action: "pulleys",
-      why: "shaft 1 rises where shaft 2 sinks, but sinks where shaft 5 rises; over a pulley it can have one fellow only",
+      why: "shaft 1 rises where shaft 2 sinks, but sinks where shaft 5 rises; over a pulley it can have one partner only",
     });
   });
 
@@ -164,7 +164,7 @@ describe("the feet", () => {
   it("cannot on an odd one", () => {
     expect(feetOf([1, 2, 3, 4, 5])).toEqual({
       alternate: false,
-      why: "5 treads make an odd round, so one foot treads twice where it begins again; a second set of treadles, 10 in all, would let the feet alternate",
+      why: "an odd number of treadles, 5, so one foot treads twice where the treadling begins again; a second set of treadles, 10 in all, would let the feet alternate",
     });
     expect(feetOf([1, 2, 3, 1, 2, 4])).toMatchObject({ alternate: false });
   });

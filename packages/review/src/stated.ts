@@ -55,7 +55,7 @@ function comparison({ claim, line, name, text }: Stated, found: Quantity): State
   };
 }
 
-/** Half of the last digit in which a number is printed: 0.05 for 14.1, 0.005 for 3.00. */
+/** Half of the last digit in which a number is printed: 0.05 for 27.4, 0.005 for 3.00. */
 function rounding(text: string): number {
   const decimals = /[.,](\d+)/.exec(text)?.[1]?.length ?? 0;
   return 0.5 * 10 ** -decimals;

@@ -8,6 +8,7 @@ export { UnitsError, type UnitsErrorCode, type UnitsFacts } from "./error.js";
 export { expand, expandEnds } from "./expand.js";
 export { type FilledOrder, filledOrder } from "./filled-order.js";
 export { type HandleOrder, handleOrder, renumberedShafts } from "./handle-order.js";
+export { heavyLift, liftCaution, SHORT_LIFT_CAUTION, WEIGHT_CAUTION } from "./lift-caution.js";
 export { changedLifts, changedRows, type LiftChange } from "./lift-change.js";
 export { type LiftsOptions, parseLifts, printLifts } from "./lift-notation.js";
 export {
@@ -30,7 +31,6 @@ export {
   type LiftWorkOptions,
   liftWork,
   type RowWork,
-  WEIGHT_CAUTION,
 } from "./lift-work.js";
 export { type ThreadingGroup, type ThreadingListOptions, threadingList } from "./loom-lists.js";
 export { type LoomNeeds, loomNeeds, type ShaftLoad } from "./loom-needs.js";

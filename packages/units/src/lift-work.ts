@@ -38,12 +38,6 @@ export interface LiftWorkOptions {
   readonly lingoGrams?: number;
 }
 
-/** The usual caution about weights. Source: common practice. */
-export const WEIGHT_CAUTION =
-  "The weights count lingos alone; cords, leashes, friction and the tension of the warp come on top. " +
-  "Heavy lifts wear cords and backs: draw many units in steps, look over cords and knots before you weave, " +
-  "and keep to what the maker of your loom says it may carry.";
-
 /**
  * What each row of a draft draws: units, weight, handles pulled and let go; and what all rows come to. The draft must be
  * one that can be expanded.

@@ -1,4 +1,4 @@
-/** Lists to have at the loom. */
+/** Lists for use at the loom. */
 import { UnitsError } from "./error.js";
 import { unitText } from "./threading-print.js";
 import type { UnitShafts } from "./types.js";

@@ -53,7 +53,7 @@ export function threadingShape(threading: Threading): ThreadingShape {
  * The threading mended to a number of units: its borders stand, its repeat comes as often as it fits whole, and what is
  * left over is shared to both sides as the tail of a repeat on the left and the head of one on the right.
  * @throws {UnitsError} `bad-size` when `units` leaves no room for the borders and one whole repeat
- * @example printThreading(mendThreading(parseThreading("(1-10 9-2)*3"), 141)) // "8-2 (1-10 9-2)*7 1-8"
+ * @example printThreading(mendThreading(parseThreading("(1-4 3-2)*3"), 23)) // "3 2 1-3 (4-2 1-3)*3"
  */
 export function mendThreading(threading: Threading, units: number): Threading {
   const { left, repeat, right } = threadingShape(threading);

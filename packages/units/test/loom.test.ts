@@ -7,6 +7,7 @@ import {
   chartOf,
   expand,
   handleOrder,
+  liftCaution,
   liftWork,
   loomNeeds,
   mendThreading,
@@ -16,7 +17,6 @@ import {
   renumberedShafts,
   threadingList,
   type UnitDraft,
-  WEIGHT_CAUTION,
 } from "../src/index.js";
 import { draft, shaftSet, threading } from "./arbitraries.js";
 import { expectRefusal } from "./expect-error.js";
@@ -205,7 +205,18 @@ describe("the work of lifting", () => {
   });
 
   it("comes with a caution that defers to the maker of the loom", () => {
-    expect(WEIGHT_CAUTION).toContain("the maker of your loom");
+    for (const grams of [undefined, 100, 6000, 35_000]) {
+      expect(liftCaution(grams)).toContain("the maker of your loom");
+      expect(liftCaution(grams)).toContain("qualified person");
+      expect(liftCaution(grams)).toContain("Local rules");
+    }
+  });
+
+  it("grows with the weight: one light, heavy from 5 kg, too much from 15 kg, and says so where it is not known", () => {
+    expect(liftCaution(4999)).toBe(liftCaution(0));
+    expect(liftCaution(5000)).toContain("5 kg of lingos is heavy: pull a few handles at a time");
+    expect(liftCaution(35_000)).toContain("35 kg of lingos is too much to draw as it stands");
+    expect(liftCaution()).toContain("What the lingos weigh is not known");
   });
 });
 

@@ -83,4 +83,4 @@ export {
   shareOfClosest,
 } from "./sett/sett.js";
 export { usualWeaves } from "./sett/weaves.js";
-export { bouts, type Warping, type WarpingOptions } from "./warping/bouts.js";
+export { chains, type Warping, type WarpingOptions } from "./warping/chains.js";

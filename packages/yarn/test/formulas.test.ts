@@ -114,17 +114,17 @@ describe("the registry", () => {
 });
 
 describe("the working", () => {
-  const width = calculate("width-in-reed", { n: 564, S: "40 per inch" });
+  const width = calculate("width-in-reed", { n: 432, S: "30 per inch" });
 
   it("gives formula, substitution with units, result, rounding, values and source as text", () => {
     expect(explain(width).text).toBe(
       [
         "width in the reed",
         "  W = n / S",
-        "  W = 564 / (40 per inch) = 358.14 mm = 14.1 in",
-        "  to 1 decimal: 358.1 mm",
-        "  n = 564: ends",
-        "  S = 40 per inch: ends in the reed",
+        "  W = 432 / (30 per inch) = 365.76 mm = 14.4 in",
+        "  to 1 decimal: 365.8 mm",
+        "  n = 432: ends",
+        "  S = 30 per inch: ends in the reed",
         "  source: by definition",
       ].join("\n"),
     );
@@ -132,7 +132,7 @@ describe("the working", () => {
 
   it("gives it as TeX", () => {
     expect(explain(width).tex).toBe(
-      "W = \\frac{n}{S} = \\frac{564}{40\\,\\mathrm{in}^{-1}} \\approx 358.1\\,\\mathrm{mm}",
+      "W = \\frac{n}{S} = \\frac{432}{30\\,\\mathrm{in}^{-1}} \\approx 365.8\\,\\mathrm{mm}",
     );
   });
 
@@ -143,12 +143,12 @@ describe("the working", () => {
       symbol: "W",
       expression: "n / S",
       values: [
-        { symbol: "n", meaning: "ends", values: [quantity(564, "")] },
-        { symbol: "S", meaning: "ends in the reed", values: [quantity(40, "per inch")] },
+        { symbol: "n", meaning: "ends", values: [quantity(432, "")] },
+        { symbol: "S", meaning: "ends in the reed", values: [quantity(30, "per inch")] },
       ],
       result: { value: width.value, unit: "mm", kind: "length" },
       decimals: 1,
-      rounded: quantity(358.1, "mm"),
+      rounded: quantity(365.8, "mm"),
       source: "by definition",
     });
   });

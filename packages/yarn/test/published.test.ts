@@ -1,7 +1,7 @@
 import { expect, it } from "vitest";
 import {
-  bouts,
   calculate,
+  chains,
   convert,
   countIn,
   coverFactor,
@@ -35,12 +35,13 @@ import { brokenTwill, drawdown, plain, satin5, satin8, twill13, twill21, twill22
 const TAY = "J. T. Taylor, Cotton Weaving and Designing, 6th ed. 1909, p.";
 const BELL = "T. F. Bell, Jacquard Weaving and Designing, 1895, p.";
 const WOLF = "A. Wolfensberger, Theory of Silk Weaving, 2nd ed. 1921, p.";
-const BRK = "C. P. Brooks, Cotton Manufacturing";
+const BRK = "C. P. Brooks, Cotton Manufacturing (year not at hand)";
 const D2260 = "ASTM D2260, Standard Tables of Conversion Factors and Equivalent Yarn Numbers, Table 1";
-const SETT = "Sett systems, in a published dictionary of textile terms";
+const SETT = "Sett Systems, Dictionary of the English textile terms, 2014 (online)";
 const GATE = "Graduate Aptitude Test in Engineering, paper Textile,";
 const NIST = "NIST Special Publication 811";
-const PEIRCE = "F. T. Peirce, Journal of the Textile Institute 28, 1937, p. T45";
+const PEIRCE =
+  "F. T. Peirce, The Geometry of Cloth Structure, Journal of the Textile Institute 28, 1937, from p. T45 (page of the value not at hand)";
 const DERIVED = "derived";
 const COMMON = "common practice";
 
@@ -458,10 +459,10 @@ it("the yarn that a trade writes is the yarn that it means", () => {
   expect(tex("20 tex x 2").value).toBe(tex("R 40 tex / 2").value);
 });
 
-it("a warp of 564 ends wound four at a time makes 141 passes and 71 portees (derived)", () => {
-  const warping = bouts(564, { threads: 4 });
-  expect(warping.passes.value).toBe(141);
-  expect(warping.portees.value).toBe(71);
+it("a warp of 540 ends wound four at a time makes 135 passes and 68 double passes (derived)", () => {
+  const warping = chains(540, { threads: 4 });
+  expect(warping.passes.value).toBe(135);
+  expect(warping.doublePasses.value).toBe(68);
   expect(warping.cross).toBe("4x4");
 });
 

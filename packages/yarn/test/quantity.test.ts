@@ -18,7 +18,7 @@ import { kind, measure, quantityOf, unitOf } from "./arbitraries.js";
 describe("reading a quantity", () => {
   it.each([
     ["6 mm", 6, "mm", "length"],
-    ["14.1 in", 14.1, "in", "length"],
+    ["14.6 in", 14.6, "in", "length"],
     ["14 1/2 in", 14.5, "in", "length"],
     ["14-1/2 inches", 14.5, "in", "length"],
     ["3/4 in", 0.75, "in", "length"],
@@ -62,7 +62,7 @@ describe("reading a quantity", () => {
   });
 
   it("takes a bare number only where a number fits", () => {
-    expect(readQuantity("564", { kind: "number" })).toEqual({ value: 564, unit: "", kind: "number" });
+    expect(readQuantity("540", { kind: "number" })).toEqual({ value: 540, unit: "", kind: "number" });
     expect(readQuantity("9", { kind: ["length", "number"] }).kind).toBe("number");
   });
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import {
-  bouts,
   calculate,
+  chains,
   countIn,
   dentsOf,
   diameterByPacking,
@@ -123,19 +123,19 @@ const yarns: readonly Refusal[] = [
 const quantities: readonly Refusal[] = [
   [
     "no unit",
-    () => calculate("width-in-reed", { n: 564, S: 40 }),
+    () => calculate("width-in-reed", { n: 540, S: 40 }),
     "no-unit",
     "width in the reed: ends in the reed: 40 has no unit; expected a sett such as 24 per inch or 10 per cm",
   ],
   [
     "no unit in a text",
-    () => calculate("width-in-reed", { n: 564, S: "40" }),
+    () => calculate("width-in-reed", { n: 540, S: "40" }),
     "no-unit",
     'width in the reed: ends in the reed: "40" has no unit; expected a sett such as 24 per inch or 10 per cm',
   ],
   [
     "a unit of the wrong kind",
-    () => calculate("width-in-reed", { n: 564, S: "40 mm" }),
+    () => calculate("width-in-reed", { n: 540, S: "40 mm" }),
     "wrong-kind",
     'width in the reed: ends in the reed: "40 mm" is not a sett such as 24 per inch or 10 per cm',
   ],
@@ -171,7 +171,7 @@ const quantities: readonly Refusal[] = [
   ],
   [
     "a sett of 0",
-    () => calculate("width-in-reed", { n: 564, S: "0 per inch" }),
+    () => calculate("width-in-reed", { n: 540, S: "0 per inch" }),
     "zero",
     "width in the reed: ends in the reed is 0 per inch; it must be more than zero",
   ],
@@ -195,7 +195,7 @@ const quantities: readonly Refusal[] = [
   ],
   [
     "a missing value",
-    () => calculate("width-in-reed", { n: 564 } as never),
+    () => calculate("width-in-reed", { n: 540 } as never),
     "missing",
     "width in the reed: ends in the reed is not given; expected a sett such as 24 per inch or 10 per cm",
   ],
@@ -261,7 +261,7 @@ const reeds: readonly Refusal[] = [
   ],
   [
     "more ends than are ever wound",
-    () => bouts(1e9),
+    () => chains(1e9),
     "absurd",
     "passes along the warping board or mill: ends is 1000000000; expected at most 10000000",
   ],
@@ -272,10 +272,10 @@ const reeds: readonly Refusal[] = [
     "a sleying pattern needs a dent with ends in it",
   ],
   [
-    "no portees in a bout",
-    () => bouts(100, { porteesInABout: 0 }),
+    "no double passes in a chain",
+    () => chains(100, { doublePassesInAChain: 0 }),
     "zero",
-    "bouts: portees in a bout is 0; it must be more than zero",
+    "chains: double passes in a chain is 0; it must be more than zero",
   ],
 ];
 

@@ -23,9 +23,10 @@ export interface EdgeFloatFact extends Fact {
 export const edgeFloat: Rule<"edge-float", EdgeFloatFact> = {
   name: "edge-float",
   severity: "warning",
-  summary: "a weft float that runs on round the selvedge, or an edge end that no turn of the weft catches",
+  summary:
+    "a weft float that continues round the turn at the selvedge, or an edge end that no turn of the weft catches",
   meaning:
-    "Where the weft turns, the outermost ends lie on the same side of it on both picks, so that the float at the end of one pick runs on into the next, and together they are longer than the limit. Or the outermost end lies on the same side of both picks at every turn on its edge, for a longer stretch than a warp float may be: the weft turns without going round it.",
+    "Where the weft turns, the outermost ends lie on the same side of it on both picks, so that the float at the end of one pick continues into the next, and together they are longer than the limit. Or the outermost end lies on the same side of both picks at every turn on its edge, for a longer stretch than a warp float may be: the weft turns without going round it.",
   reason:
     "The turn is not held: the edge end hangs free, the loop catches, and the edge draws in or frays although every single float is short enough. An end that no turn catches can be drawn out of the edge sideways, however well it interlaces.",
   mend: "Give the edge a few ends in plain weave, let one end float outside the weave for every turn to go round, or throw the first pick from the other side.",
@@ -108,7 +109,7 @@ export const edgeFloat: Rule<"edge-float", EdgeFloatFact> = {
     const of = `on the ${face}${weft === undefined ? "" : ` in the weft ${weft}`}`;
     const floats = count === 1 ? "weft float" : `${count} weft floats`;
     const long = count === 1 ? `of ${length}` : `the longest of ${length}`;
-    return `${floats} ${of}, ${long}, ${count === 1 ? "runs" : "run"} round the turn at the selvedge, ${most}`;
+    return `${floats} ${of}, ${long}, ${count === 1 ? "continues" : "continue"} round the turn at the selvedge, ${most}`;
   },
   parts: (fact) => (fact.system === "warp" ? atSelvedge(fact) : inFigure(fact)),
 };

@@ -8,7 +8,7 @@ import { anyCloth } from "./needs.js";
 import { inFigure } from "./parts.js";
 import type { Fact, Rule } from "./rule.js";
 
-/** The least length or width of a band, in mm: about as much as a weaver sees at once beside the reed (common practice). */
+/** The least length or width of a band, in mm: about as much as a weaver sees at once beside the reed (Drawcord's own). */
 const BAND_MM = 50;
 
 /** What the rule finds. */
@@ -28,10 +28,10 @@ export const faceShare: Rule<"face-share", FaceShareFact> = {
   meaning:
     "Of a band of at least 50 mm of the cloth's length, or a column of at least 50 mm of its width, the share of interlacements with the warp on the face lies far from that of the whole cloth.",
   reason:
-    "Bands of unlike share draw in unlike: the cloth comes off the loom with waving edges, or does not lie flat.",
+    "Bands of different share draw in by different amounts: the cloth comes off the loom with waving edges, or does not lie flat.",
   mend: "Spread the figure more evenly over length and width, or exchange drawn and undrawn in some of the bands. Up to eight squares turned are proposed; what wants more is another figure, and yours to draw.",
   limit: "`face-share: 40 %` in `limits`, in percentage points. Usual: 30.",
-  source: "common practice",
+  source: "common practice; the limit, and the least band of 50 mm, are Drawcord's own",
   changes: ["draw", "leave"],
   examples: {
     passes: [

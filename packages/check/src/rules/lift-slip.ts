@@ -100,14 +100,14 @@ export const liftSlip: Rule<"lift-slip", LiftSlipFact, Planned> = {
     const row = rows[0];
     if (figure === undefined) return "";
     if (slip === undefined) {
-      return `row ${row} alone is not the same on the left as on the right, in ${unlike(figure, row - 1)}`;
+      return `row ${row} is not the same on the left as on the right, in ${unlike(figure, row - 1)}`;
     }
     if (slip.kind === "odd-one") {
-      return `the lift plan is its own mirror but for row ${row}: it is one too many, or its counterpart beside row ${slip.other + 1} is missing`;
+      return `the lift plan is symmetrical except for row ${row}: it is one too many, or its counterpart beside row ${slip.other + 1} is missing`;
     }
     const differ = `which differ in ${unlike(figure, slip.at, slip.other)}`;
     return slip.symmetry === "mirror"
-      ? `the lift plan is its own mirror but for one pair: rows ${slip.at + 1} and ${slip.other + 1}, ${differ}`
+      ? `the lift plan is symmetrical except for one pair: rows ${slip.at + 1} and ${slip.other + 1}, ${differ}`
       : `the lift plan repeats every ${slip.period} rows but for one: row ${slip.at + 1} is not row ${slip.other + 1}, ${differ}`;
   },
   parts: atRow,

@@ -21,7 +21,7 @@ export const threadingSlip: Rule<"threading-slip", ThreadingSlipFact, Planned> =
   severity: "warning",
   summary: "a threading that is one unit away from its own symmetry",
   meaning:
-    "But for one unit, the threading reads the same from the left as from the right, or repeats all along: one unit hangs on another shaft than its counterpart, or one is too many or too few.",
+    "Except for one unit, the threading reads the same from the left as from the right, or repeats all along: one unit hangs on another shaft than its counterpart, or one is too many or too few.",
   reason:
     "It is the commonest slip in threading, and shows as a fault in every figure that this unit takes part in.",
   mend: "Hang the unit on the shaft of its counterpart, or add or leave out the one that is odd. Where it is meant, waive it.",
@@ -107,11 +107,11 @@ export const threadingSlip: Rule<"threading-slip", ThreadingSlipFact, Planned> =
     const shafts = (unit: number) => shaftsInWords(threading[unit]!);
     const unit = `unit ${slip.at + 1} ${shafts(slip.at)}`;
     if (slip.kind === "odd-one") {
-      return `the threading is its own mirror but for ${unit}: it is one too many, or its counterpart beside unit ${slip.other + 1} is missing`;
+      return `the threading is symmetrical except for ${unit}: it is one too many, or its counterpart beside unit ${slip.other + 1} is missing`;
     }
     const counterpart = `unit ${slip.other + 1} ${shafts(slip.other)}`;
     return slip.symmetry === "mirror"
-      ? `the threading is its own mirror but for one pair: ${unit} and ${counterpart}`
+      ? `the threading is symmetrical except for one pair: ${unit} and ${counterpart}`
       : `the threading repeats every ${slip.period} units but for one: ${unit}, where ${counterpart}`;
   },
   parts: atUnit,

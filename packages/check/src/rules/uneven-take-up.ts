@@ -25,13 +25,13 @@ export const unevenTakeUp: Rule<"uneven-take-up", UnevenTakeUpFact> = {
   severity: "warning",
   summary: "threads that interlace more or less often than the others",
   meaning:
-    "Over the width of a unit, or the height of a row, the threads change sides more often or less often than those of their system do in the mean. Of the picks, those of the ground weft are compared; a pattern weft floats as its figure wants.",
+    "Over the width of a unit, or the height of a row, the threads change sides more often or less often than the average of their system. Of the picks, those of the ground weft are compared; a pattern weft floats as its figure wants.",
   reason:
     "Every intersection takes up yarn. Ends that interlace less often go slack beside the others, ends that interlace more often go tight and break; picks make the cloth cockle.",
   mend: "Spread the figure so that every unit is drawn about as often as its neighbours, choose a ground for the selvedge that interlaces as the cloth does, or give those ends a beam or a weight of their own. Ends that weave another ground all along, as static units and selvedges may, no squares can mend. Up to eight squares turned are proposed; what wants more is another figure, and yours to draw.",
   limit:
-    "`take-up: 20 %` in `limits`. Usual: 15 %; a difference of less than two intersections is never told.",
-  source: "common practice",
+    "`take-up: 20 %` in `limits`. Usual: 15 %; a difference of less than two intersections is never reported.",
+  source: "common practice; the limit is Drawcord's own",
   changes: ["selvedge", "tie", "draw", "leave"],
   examples: {
     passes: [
@@ -40,14 +40,14 @@ export const unevenTakeUp: Rule<"uneven-take-up", UnevenTakeUpFact> = {
         cloth: "#.#.#.#.\n.#.#.#.#\n#.#.#.#.\n.#.#.#.#\n#.#.#.#.\n.#.#.#.#",
       },
       {
-        title: "four ends that change 40 % less often than the mean, where 40 % is allowed",
+        title: "four ends that change 40 % less often than the average, where 40 % is allowed",
         cloth: "#.#.#.#.\n.#.##.#.\n#.#..#.#\n.#.#.#.#\n#.#.#.#.\n.#.##.#.\n#.#..#.#\n.#.#.#.#",
         options: { limits: { takeUp: 40 } },
       },
     ],
     fails: [
       {
-        title: "four ends that change 40 % less often than the mean, where 39 % is allowed",
+        title: "four ends that change 40 % less often than the average, where 39 % is allowed",
         cloth: "#.#.#.#.\n.#.##.#.\n#.#..#.#\n.#.#.#.#\n#.#.#.#.\n.#.##.#.\n#.#..#.#\n.#.#.#.#",
         options: { limits: { takeUp: 39 } },
       },
@@ -66,9 +66,9 @@ export const unevenTakeUp: Rule<"uneven-take-up", UnevenTakeUpFact> = {
     yield* stretches(picks, tolerance).map((stretch) => factOf(cloth, "weft", stretch, tolerance));
   },
   say({ system, measured, limit }) {
-    const [threads, others] = system === "warp" ? ["ends", "the warp"] : ["picks", "the weft"];
-    const [how, go] = measured < 0 ? ["less", "slack"] : ["more", "tight"];
-    return `${threads} that interlace ${figureBeyond(Math.abs(measured), limit)} % ${how} often than ${others} in the mean will go ${go}, where ${figure(limit)} % is allowed`;
+    const [threads, others] = system === "warp" ? ["ends", "end"] : ["picks", "pick"];
+    const [how, go] = measured < 0 ? ["less", "go slack"] : ["more", "draw in"];
+    return `${threads} that interlace ${figureBeyond(Math.abs(measured), limit)} % ${how} often than the average ${others}; they may ${go}, where ${figure(limit)} % is allowed`;
   },
   parts: inFigure,
 };

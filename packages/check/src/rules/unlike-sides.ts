@@ -30,7 +30,7 @@ export const unlikeSides: Rule<"unlike-sides", UnlikeSidesFact> = {
   mend: "Look at the back before choosing the limit: draw the figure so that drawn and undrawn areas are alike in size, or turn some squares. A satin without a figure is unlike by its nature. Up to eight squares turned are proposed; what wants more is another figure, and yours to draw.",
   limit:
     "`unlike-sides: 4` in `limits`: how many times as long the floats of one side may be as those of the other. Usual: 2.",
-  source: "common practice",
+  source: "common practice; the limit is Drawcord's own",
   changes: ["draw", "leave"],
   examples: {
     passes: [{ title: "twill of one up and two down", cloth: "..#\n.#.\n#..", options: { repeat: "both" } }],

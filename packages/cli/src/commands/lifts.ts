@@ -17,7 +17,7 @@ import { onlyRecipes } from "../only-recipes.js";
 
 export const command = defineCommand({
   operands: "FILE",
-  help: `Lists the lifts of a recipe to have at the loom: each row with its picks, the handles drawn, those to pull and to let go, the units they draw and what these weigh. The last row is on top, so that you weave from the bottom up; rows alike are one line. Of a recipe with blocks each line names the block that it begins, with its repeat; of one with several pieces each is listed, or the one that --piece names.
+  help: `Lists the lifts of a recipe for use at the loom: each row with its picks, the handles drawn, those to pull and to let go, the units they draw and what these weigh. The last row is on top, so that you weave from the bottom up; rows alike are one line. Of a recipe with blocks each line names the block that it begins, with its repeat; of one with several pieces each is listed, or the one that --piece names.
 
 With --at it answers where you are: piece, block, repeat and row of the block, treadle, handles to draw and to let go, weft, the rows before and after, the pieces done and the warp used so far.
 

@@ -23,7 +23,7 @@ import { writeAll } from "../sheet/write-all.js";
 
 export const command = defineCommand({
   operands: "FILE",
-  help: `Writes a recipe out as a sheet to weave from, in the order in which a weaver needs it: the cloth as it will look, what to buy, the warping with its bouts, one list of threading for all ends, the sley, the tie-up as it hangs, the chart, the lift card, the finishing, and whether it was checked. Further parts are there when asked for: corner (the drawdown thread by thread), sticks and pick-up (the lifts for weaving without a draw, as half-heddle sticks and by counting), working (the working of every number) and findings (what the checker finds).
+  help: `Writes a recipe out as a sheet to weave from, in the order in which a weaver needs it: the cloth as it will look, what to buy, the warping with its chains, one list of threading for all ends, the sley, the tie-up as it hangs, the chart, the lift card, the finishing, and whether it was checked. Further parts are there when asked for: corner (the drawdown thread by thread), sticks and pick-up (the lifts for weaving without a draw, as half-heddle sticks and by counting), working (the working of every number) and findings (what the checker finds).
 
 The ending of the file says the format: .html (one page that needs nothing else), .pdf, .md (with its pictures beside it), .svg or .png (a file a part).
 

@@ -2,10 +2,11 @@ import { many } from "@drawcord/base";
 import type { RecipePiece } from "@drawcord/files";
 import {
   type HandleOrder,
+  heavyLift,
   type LiftWork,
+  liftCaution,
   printShafts,
   type RowWork,
-  WEIGHT_CAUTION,
   wovenRows,
 } from "@drawcord/units";
 import { oneLine } from "../printable.js";
@@ -74,9 +75,9 @@ export function* liftText(list: LiftList, width: number): Iterable<string> {
   yield `\nheaviest   row ${heaviest.row + 1}: ${many(heaviest.units, "unit")}${most}\n`;
   yield `handles    ${many(pulls, "pull")} in ${many(work.rows.length, "row")}, ${many(picks, "pick")}; ${many(work.changes, "change")}\n`;
   if (order !== undefined && order.grasps < order.graspsNow) {
-    yield `order      hung as ${order.order.join(" ")}, they would take ${order.grasps} grasps for ${order.graspsNow}\n`;
+    yield `order      hung in this order: ${order.order.join(" ")}: ${many(order.grasps, "hand movement")} instead of ${order.graspsNow}\n`;
   }
-  yield `\n${wrap(WEIGHT_CAUTION, Math.min(width, 80)).join("\n")}\n`;
+  yield `\n${wrap(liftCaution(heaviest.grams), Math.min(width, 80)).join("\n")}\n`;
 }
 
 /** The list for a script; everything counts from 1, row 1 first. */
@@ -101,7 +102,7 @@ export function liftJson({ file, title, piece, isOnly, work, order }: LiftList) 
     changes: work.changes,
     picks: work.picks,
     handleOrder: order,
-    caution: WEIGHT_CAUTION,
+    caution: liftCaution(work.heaviest.grams),
   };
 }
 
@@ -109,12 +110,25 @@ export function liftJson({ file, title, piece, isOnly, work, order }: LiftList) 
 export function* liftCsv({ isOnly, piece, work }: LiftList, withHead: boolean): Iterable<string> {
   const names = isOnly ? [] : [piece.name];
   if (withHead) {
-    const head = ["row", "first pick", "last pick", "drawn", "pulled", "released", "units", "grams"];
+    const head = [
+      "row",
+      "first pick",
+      "last pick",
+      "drawn",
+      "pulled",
+      "released",
+      "units",
+      "grams",
+      "caution",
+    ];
     yield csvLine(isOnly ? head : ["piece", ...head]);
   }
   for (const { row, picks, drawn, pulled, released, units, grams } of work.rows) {
     const sets = [drawn, pulled, released].map((set) => (set.length === 0 ? "" : printShafts(set)));
-    yield csvLine([...names, row + 1, picks[0] + 1, picks[1] + 1, ...sets, units, grams]);
+    // The first line carries the caution for all rows; a heavy row its own.
+    const caution =
+      row === 0 ? liftCaution(work.heaviest.grams) : grams === undefined ? "" : heavyLift(grams);
+    yield csvLine([...names, row + 1, picks[0] + 1, picks[1] + 1, ...sets, units, grams, caution]);
   }
 }
 

@@ -3,10 +3,10 @@ import type { Recipe, RecipeLoom } from "@drawcord/files";
 import {
   type LiftWork,
   type LoomNeeds,
+  liftCaution,
   liftWork,
   loomNeeds,
   type ShaftLoad,
-  WEIGHT_CAUTION,
 } from "@drawcord/units";
 import { toMetric } from "@drawcord/yarn";
 import { wrap } from "../text.js";
@@ -52,7 +52,7 @@ export function loomText({ needs, work, loom }: LoomPlan, width: number): string
   const lines = facts.map(
     ([name, text]) => `${name.padEnd(INDENT)}${wrap(text, line).join(`\n${" ".repeat(INDENT)}`)}`,
   );
-  return `${lines.join("\n")}\n\n${wrap(WEIGHT_CAUTION, Math.min(width, 80)).join("\n")}\n`;
+  return `${lines.join("\n")}\n\n${wrap(liftCaution(heaviest.grams), Math.min(width, 80)).join("\n")}\n`;
 }
 
 /** The needs for a script; rows count from 1. */
@@ -68,7 +68,7 @@ export function loomJson({ needs, work, loom }: LoomPlan): object {
       changes,
       heaviest: { row: heaviest.row + 1, units: heaviest.units, grams: heaviest.grams },
     },
-    caution: WEIGHT_CAUTION,
+    caution: liftCaution(heaviest.grams),
   };
 }
 

@@ -92,11 +92,11 @@ function propertyRows({ repeat, shafts, treadles, floats, ...rest }: Properties)
       ? [
           [
             "line",
-            `${line.direction}, ${line.up} up and ${Math.abs(line.out)} out, at ${round(line.angle)} degrees`,
+            `${line.direction}, steps ${many(line.up, "pick")} up, ${many(Math.abs(line.out), "end")} across, at ${round(line.angle)} degrees`,
           ] as [string, string],
         ]
       : []),
-    ["isonemal", rest.isonemal ? "yes: every thread is like every other" : "no"],
+    ["all threads alike (isonemal)", rest.isonemal ? "yes" : "no"],
   ];
 }
 

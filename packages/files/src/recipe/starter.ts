@@ -12,7 +12,7 @@ recipe: 1
 
 title: ${stringify(title, { lineWidth: 0, blockQuote: false }).trimEnd()}
 
-# What the front harness weaves where nothing is drawn: broken twill, twill 1/3, satin 8 step 3, ...
+# What the ground harness weaves where nothing is drawn: broken twill, twill 1/3, satin 8 step 3, ...
 ground:
   weave: broken twill
   ends: 4

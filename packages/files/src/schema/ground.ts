@@ -43,7 +43,7 @@ export const stepsSchema: Schema = {
 /** The section `ground`. */
 export const groundSchema: Schema = {
   title: "Ground",
-  description: "What the front harness weaves: a named weave, or the shafts raised and sunk on each pick.",
+  description: "What the ground harness weaves: a named weave, or the shafts raised and sunk on each pick.",
   examples: [
     { weave: "broken twill", ends: 4 },
     {

@@ -52,6 +52,6 @@ export function feetOf(treadling: readonly number[]): Feet {
 function whyNot(treads: readonly number[]): string {
   const once = new Set(treads).size === treads.length;
   return once
-    ? `${treads.length} treads make an odd round, so one foot treads twice where it begins again; a second set of treadles, ${2 * treads.length} in all, would let the feet alternate`
-    : "the treadles follow each other in an odd round, so one foot must tread twice somewhere";
+    ? `an odd number of treadles, ${treads.length}, so one foot treads twice where the treadling begins again; a second set of treadles, ${2 * treads.length} in all, would let the feet alternate`
+    : "the treadles follow each other in an order that comes round after an odd number, so one foot must tread twice somewhere";
 }

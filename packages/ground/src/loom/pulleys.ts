@@ -5,7 +5,7 @@ type Pairs = { readonly pairs: readonly (readonly [number, number])[] };
 /**
  * Which shafts of a ground can hang in pairs over damask pulleys: where one rises the other sinks, and the other way
  * round, and where one rests so does the other.
- * @returns the pairs, or why a shaft has no fellow
+ * @returns the pairs, or why a shaft has no partner
  * @example pulleyPairs(groundFromWeave("broken twill")) // { pairs: [[1, 4], [2, 3]] }
  */
 export function pulleyPairs(ground: Ground): Pairs | { readonly why: string } {
@@ -16,11 +16,11 @@ export function pulleyPairs(ground: Ground): Pairs | { readonly why: string } {
     const own = moves[shaft - 1]!;
     if (hung.has(shaft) || !/[+-]/.test(own)) continue;
     const opposite = own.replace(/[+-]/g, (move) => (move === "+" ? "-" : "+"));
-    const fellow =
+    const partner =
       moves.findIndex((other, i) => other === opposite && !hung.has(i + 1) && i + 1 !== shaft) + 1;
-    if (fellow === 0) return { why: whyAlone(ground, shaft) };
-    hung.add(shaft).add(fellow);
-    pairs.push([shaft, fellow]);
+    if (partner === 0) return { why: whyAlone(ground, shaft) };
+    hung.add(shaft).add(partner);
+    pairs.push([shaft, partner]);
   }
   return { pairs };
 }
@@ -41,9 +41,9 @@ function whyAlone({ steps, shafts }: Ground, shaft: number): string {
   if (rising && sinking && counted) {
     const [below] = rising.sink;
     const [above] = sinking.raise;
-    return `${list([shaft])} rises where ${list([below!])} sinks, but sinks where ${list([above!])} rises; over a pulley it can have one fellow only`;
+    return `${list([shaft])} rises where ${list([below!])} sinks, but sinks where ${list([above!])} rises; over a pulley it can have one partner only`;
   }
   return shafts % 2 === 1
-    ? `${list([shaft])} of ${shafts} has no fellow that sinks wherever it rises and rises wherever it sinks`
-    : `${list([shaft])} has no fellow that sinks wherever it rises and rises wherever it sinks`;
+    ? `${list([shaft])} of ${shafts} has no partner that sinks wherever it rises and rises wherever it sinks`
+    : `${list([shaft])} has no partner that sinks wherever it rises and rises wherever it sinks`;
 }

@@ -7,14 +7,10 @@ export function reasonsOf(ground: Ground, cut: PlanCut, size: FigureSize, warpFa
   const { steps } = ground;
   const covered = steps.filter(({ raise, sink }) => raise.length + sink.length === ground.shafts).length;
   if (covered === steps.length) {
-    return [
-      "every pick raises or sinks every shaft, so the figure has no say; add a pattern weft to show one",
-    ];
+    return ["every pick raises or sinks every shaft, so no figure can show; add a pattern weft to show one"];
   }
   if (covered > 0) {
-    return [
-      "the figure has no say on the ground's own picks; it shows on the picks of the pattern weft alone",
-    ];
+    return ["no figure can show on the ground's own picks; it shows on the picks of the pattern weft alone"];
   }
   const faces =
     "drawing can only raise ends, so drawn units weave this warp-faced weave and undrawn units its weft-faced counterpart";

@@ -196,7 +196,7 @@ function swatch(hex: string): string {
 function boxes(number: number, name: string): string {
   const box = (label: string) => `<input type="checkbox" aria-label="${escapeText(label)}">`;
   if (number === 1) return box(name);
-  const all = Array.from({ length: number }, (_, i) => box(`${name}, time ${i + 1}`));
+  const all = Array.from({ length: number }, (_, i) => box(`${name}, repeat ${i + 1}`));
   return `<span class="boxes">${all.join("")}</span>`;
 }
 

@@ -78,7 +78,7 @@ function list(findings: readonly NumberedFinding[]): Block {
     caption: "The findings, the gravest first",
     columns: [
       { title: "No.", kind: "head" },
-      { title: "Weight" },
+      { title: "Level" },
       { title: "Rule" },
       { title: "What and where" },
     ],
@@ -104,11 +104,17 @@ function measured({ floats, cut, balance, integrity }: Report): Block {
     ["Longest warp float, back", counted(floats.warpBack.longest, "pick")],
     ["Longest weft float, face", counted(floats.weftFace.longest, "end")],
     ["Longest weft float, back", counted(floats.weftBack.longest, "end")],
-    ["Cuts sideways: cutting, open", `${count(cut.side.cutting)}, ${count(cut.side.open)}`],
-    ["Cuts lengthways: cutting, open", `${count(cut.across.cutting)}, ${count(cut.across.open)}`],
-    ["Warp on top of the face", percent(balance.warpFaceShare)],
+    [
+      "Side edges of the figure (between ends): cut, open",
+      `${count(cut.side.cutting)}, ${count(cut.side.open)}`,
+    ],
+    [
+      "Top and bottom edges (between picks): cut, open",
+      `${count(cut.across.cutting)}, ${count(cut.across.open)}`,
+    ],
+    ["Warp showing on the face", percent(balance.warpFaceShare)],
     ["Drawn", percent(balance.drawnShare)],
-    ["Hangs together", integrity.hangsTogether ? "yes" : `no, it falls into ${integrity.layers} layers`],
+    ["Holds together", integrity.hangsTogether ? "yes" : `no, it falls into ${integrity.layers} layers`],
   ];
   return {
     kind: "table",

@@ -1,6 +1,6 @@
 import { type Action, type Feet, feetOf, type TieUp, tieUpOf } from "@drawcord/ground";
 import type { Block, Table, Text } from "@drawcord/page";
-import { liftWork, loomNeeds, printShafts, WEIGHT_CAUTION } from "@drawcord/units";
+import { liftCaution, liftWork, loomNeeds, printShafts } from "@drawcord/units";
 import { toMetric } from "@drawcord/yarn";
 import type { SheetPart } from "../part-names.js";
 import { tieUpPicture } from "../pictures/tie-up.js";
@@ -92,7 +92,7 @@ const actionNames: Readonly<Record<Action, string>> = {
   pulleys: "counterbalance with damask pulleys",
   jack: "jack loom",
   sinking: "sinking-shed loom",
-  list: "dobby",
+  list: "list of bars (dobby)",
 };
 
 function tieWords({ recipe }: Context, tie: ReturnType<typeof tieUpOf>): string {
@@ -142,7 +142,7 @@ function harnesses({ woven, recipe, print }: Context): Block[] {
     blocks.push({
       kind: "paragraph",
       tone: "caution",
-      text: `The heaviest lift is row ${heaviest.row + 1}: ${counted(heaviest.units, "unit")} at once${weight}. ${WEIGHT_CAUTION}`,
+      text: `The heaviest lift is row ${heaviest.row + 1}: ${counted(heaviest.units, "unit")} at once${weight}. ${liftCaution(heaviest.grams)}`,
     });
   }
   return blocks;

@@ -1,4 +1,6 @@
 import type { Block, Table, TableHead, Text } from "@drawcord/page";
+import { heavyLift, liftWork, SHORT_LIFT_CAUTION } from "@drawcord/units";
+import { toMetric } from "@drawcord/yarn";
 import { letterOf, weftLetters } from "../card/letters.js";
 import { type CardGroup, cardGroups } from "../card/lines.js";
 import type { CardRow } from "../card/rows.js";
@@ -36,7 +38,19 @@ function intro({ woven, recipe, rows }: Context): Block[] {
       text: `${counted(rows.length, "row")} on ${counted(patternShafts, what)}, ${counted(pulls, "pull")} in all. Read upwards: row 1 stands at the foot, as in the chart. A ${what} that is drawn stays drawn until it is let go. For each row let go, draw, look at what is then drawn, tread its picks, and tick its number.`,
     },
     { kind: "paragraph", tone: "note", text: `${from}${letters}` },
+    ...cautionOf(woven, recipe),
   ];
+}
+
+/** The caution for whoever draws and lets go, by the weight of the heaviest lift; none where nothing is drawn. */
+function cautionOf({ draft }: Context["woven"], { loom }: Context["recipe"]): Block[] {
+  const lingoGrams = loom.lingoWeight && toMetric(loom.lingoWeight).value;
+  const { heaviest } = liftWork(draft, lingoGrams === undefined ? {} : { lingoGrams });
+  const heavy = heaviest.grams === undefined ? "" : heavyLift(heaviest.grams);
+  const weight = heavy === "" ? "" : `${heavy} `;
+  return heaviest.units === 0
+    ? []
+    : [{ kind: "paragraph", tone: "caution", text: `${weight}${SHORT_LIFT_CAUTION}` }];
 }
 
 /** What all rows have, told once. */
@@ -94,7 +108,7 @@ function toldOf(rows: readonly CardRow[], groups: readonly CardGroup[]): Told {
   return groups.every(({ lines }) => alike(lines.map(({ what }) => what))) ? "by-heading" : "by-row";
 }
 
-/** `moth, times 1–6 of 12: rows 10–183` */
+/** `moth, repeats 1–6 of 12: rows 10–183` */
 function headText(group: CardGroup, woven: Woven, told: Told): string {
   const { section, from, to, lines } = group;
   const numbers = lines.flatMap(({ rows }) => rows.filter((row) => row !== undefined));
@@ -103,8 +117,8 @@ function headText(group: CardGroup, woven: Woven, told: Told): string {
     section.times === 1
       ? ""
       : from === to
-        ? `time ${from} of ${section.times}`
-        : `times ${range(from, to)} of ${section.times}`;
+        ? `repeat ${from} of ${section.times}`
+        : `repeats ${range(from, to)} of ${section.times}`;
   const named = [section.name, times].filter((word) => word !== undefined && word !== "").join(", ");
   const each = told === "by-heading" ? `. Each row: ${treadText(lines[0]!.what, woven)}` : "";
   return `${named === "" ? rows.charAt(0).toUpperCase() + rows.slice(1) : `${named}: ${rows}`}${each}`;

@@ -63,7 +63,7 @@ function materials({ plan, recipe, print }: Context): Block | undefined {
       { title: "Yarn", kind: "head" },
       { title: "Count" },
       { title: "Fibre and colour" },
-      { title: "Patch", kind: "swatch" },
+      { title: "Swatch", kind: "swatch" },
       { title: "Length", kind: "number" },
       { title: "Weight", kind: "number" },
       { title: "To buy" },

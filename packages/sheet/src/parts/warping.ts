@@ -1,5 +1,5 @@
 import type { Block, Table, Text } from "@drawcord/page";
-import { bouts, type Warping } from "@drawcord/yarn";
+import { chains, type Warping } from "@drawcord/yarn";
 import type { SheetPart } from "../part-names.js";
 import type { Context } from "./context.js";
 import { count, counted, range } from "./number.js";
@@ -8,10 +8,10 @@ import { pairs } from "./pairs.js";
 /** More ends than this are wound by no hand. */
 const MOST_ENDS = 100_000;
 
-/** Winding the warp: how long, how many passes, in which bouts. */
+/** Winding the warp: how long, how many passes, in which chains. */
 export function warpingPart({ plan, print }: Context): SheetPart {
   const { ends, warpLength } = plan;
-  const winding = ends.value > MOST_ENDS ? undefined : bouts(ends.value);
+  const winding = ends.value > MOST_ENDS ? undefined : chains(ends.value);
   const rows: (readonly [string, string])[] = [
     ["Ends", count(ends.value)],
     ["Length of the warp", warpLength === undefined ? "not known" : print(warpLength)],
@@ -21,38 +21,44 @@ export function warpingPart({ plan, print }: Context): SheetPart {
     {
       kind: "paragraph",
       tone: "lead",
-      text: "Wind all ends at one length. Tie the cross of every bout before it is chained off, and a choke tie at each yard or metre.",
+      text: "Wind all ends at one length. Tie the cross of every chain before it is taken off, and a choke tie at each yard or metre.",
     },
     pairs("warp", "The warp", rows),
-    ...(winding === undefined ? [] : [boutTable(winding)]),
+    ...(winding === undefined ? [] : [chainTable(winding)]),
   ];
   return { name: "warping", title: "Warping", blocks };
 }
 
-function windingRows({ threads, cross, passes, portees, spare }: Warping): (readonly [string, string])[] {
+function windingRows({
+  threads,
+  cross,
+  passes,
+  doublePasses,
+  spare,
+}: Warping): (readonly [string, string])[] {
   const last = spare === 0 ? "" : `, the last with ${threads - spare}`;
   return [
     ["Cross", `${cross}, ${count(threads)} threads wound together`],
     ["Passes", `${count(passes.value)}${last}`],
-    ["Portees, a pass down and a pass back", count(portees.value)],
+    ["Double passes, each once down and back", count(doublePasses.value)],
   ];
 }
 
-/** A bout a line, with the ends that are wound when it is chained off. */
-function boutTable({ endsInBouts, threads }: Warping): Table {
+/** A chain a line, with the ends that are wound when it is chained off. */
+function chainTable({ endsInChains, threads }: Warping): Table {
   let sum = 0;
   return {
     kind: "table",
-    id: "bouts",
-    caption: "Bouts to chain off, in the order of winding",
+    id: "chains",
+    caption: "Chains, in the order of winding: a chain is what is taken off the frame at once",
     columns: [
-      { title: "Bout", kind: "head" },
+      { title: "Chain", kind: "head" },
       { title: "Done", kind: "tick" },
       { title: "Ends" },
       { title: "Passes", kind: "number" },
       { title: "Ends so far", kind: "number" },
     ],
-    rows: endsInBouts.map((ends, i): Text[] => {
+    rows: endsInChains.map((ends, i): Text[] => {
       const first = sum + 1;
       sum += ends;
       return [

@@ -14,7 +14,7 @@ export type Values<I extends FormulaId> = ValuesOf<(typeof formulas)[I]["symbols
  * @returns the result in the formula's unit, with what it was worked out from
  * @throws {YarnError} `no-unit`, `wrong-kind`, `negative`, `zero`, `not-finite`, `not-whole`, `absurd` or `missing`, naming
  * the symbol
- * @example calculate("width-in-reed", { n: 564, S: "40 per inch" }).value // 358.14
+ * @example calculate("width-in-reed", { n: 540, S: "10 per cm" }).value // 540
  */
 export function calculate<I extends FormulaId>(id: I, values: Values<I>): Result {
   return workOut(formulas, trees, id, values);

@@ -45,7 +45,7 @@ export interface Explanation {
 /**
  * The working of one result.
  * @returns as plain text of several lines, as TeX for a display, and as data
- * @example explain(calculate("width-in-reed", { n: 564, S: "40 per inch" })).text.split("\n")[2] // "  W = 564 / (40 per inch) = 358.14 mm = 14.1 in"
+ * @example explain(calculate("width-in-reed", { n: 540, S: "10 per cm" })).text.split("\n")[2] // "  W = 540 / (10 per cm) = 540 mm = 21.2598 in"
  */
 export function explain(result: Result): Explanation {
   const formula = formulaOf(result);
@@ -54,7 +54,7 @@ export function explain(result: Result): Explanation {
 
 /**
  * A result and all results that it was worked out from, each once and before the one that uses it.
- * @example steps(calculate("width-in-reed", { n: 564, S: "40 per inch" })).length // 1
+ * @example steps(calculate("width-in-reed", { n: 540, S: "10 per cm" })).length // 1
  */
 export function steps(result: Result): Result[] {
   const found = new Set<Result>();

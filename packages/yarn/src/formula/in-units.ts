@@ -11,7 +11,7 @@ export type UnitSystem = "metric" | "imperial" | "both";
 
 /**
  * A quantity in the metric unit of its kind, rounded as it is printed: a result as its formula says, a given one to 4
- * decimals. What is counted keeps its name: 564 ends.
+ * decimals. What is counted keeps its name: 540 ends.
  * @example metric({ value: 10, unit: "in", kind: "length" }) // { value: 254, unit: "mm", kind: "length" }
  */
 export function metric(from: Quantity): Quantity {
@@ -22,7 +22,7 @@ export function metric(from: Quantity): Quantity {
 
 /**
  * A quantity as it is printed in the units asked for. What has no unit of the inch and pound stays metric.
- * @example inUnits({ value: 358.14, unit: "mm", kind: "length" }, "both") // "358.14 mm (14.1 in)"
+ * @example inUnits({ value: 304.8, unit: "mm", kind: "length" }, "both") // "304.8 mm (12 in)"
  */
 export function inUnits(from: Quantity, units: UnitSystem): string {
   const here = writeQuantity(metric(from));

@@ -19,7 +19,7 @@ export type Scope = Readonly<Record<string, number | readonly number[]>>;
  * down to the next: 3 packages of 100 g hold 300 g.
  * @param tree whose symbols all stand in `scope`
  * @param scope bare numbers, in units that go together
- * @example evaluate(["/", "n", "S"], { n: 564, S: 40 }) // 14.1
+ * @example evaluate(["/", "n", "S"], { n: 540, S: 10 }) // 54
  */
 export function evaluate(tree: Tree, scope: Scope): number {
   if (typeof tree === "number") return tree;

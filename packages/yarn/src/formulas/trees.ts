@@ -113,6 +113,6 @@ export const weightTrees = {
 
 export const warpingTrees = {
   "passes-of-warp": ["ceil",["/","n","t"]],
-  "portees-of-passes": ["ceil",["/","p",2]],
-  "bouts-of-portees": ["ceil",["/","P","b"]],
+  "double-passes-of-passes": ["ceil",["/","p",2]],
+  "chains-of-double-passes": ["ceil",["/","P","b"]],
 } as const satisfies Trees;

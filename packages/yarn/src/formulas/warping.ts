@@ -12,19 +12,19 @@ export const warpingFormulas = {
     result: { symbol: "p", kind: "number", decimals: 0 },
     source: COMMON,
   },
-  "portees-of-passes": {
-    title: "portees, a pass down and a pass back",
+  "double-passes-of-passes": {
+    title: "double passes, each once down and back",
     expression: "ceil(p / 2)",
     symbols: { p: { meaning: "passes", kind: "number", whole: true, positive: true } },
     result: { symbol: "P", kind: "number", decimals: 0 },
     source: COMMON,
   },
-  "bouts-of-portees": {
-    title: "bouts",
+  "chains-of-double-passes": {
+    title: "chains",
     expression: "ceil(P / b)",
     symbols: {
-      P: { meaning: "portees", kind: "number", whole: true, positive: true },
-      b: { meaning: "portees in a bout", kind: "number", whole: true, positive: true },
+      P: { meaning: "double passes", kind: "number", whole: true, positive: true },
+      b: { meaning: "double passes in a chain", kind: "number", whole: true, positive: true },
     },
     result: { symbol: "B", kind: "number", decimals: 0 },
     source: COMMON,

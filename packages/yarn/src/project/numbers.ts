@@ -16,7 +16,7 @@ export interface PlanNumber {
 
 /**
  * The numbers of a plan in the order in which a weaver needs them.
- * @example planNumbers(plan({ ends: 564, picks: 680 })).map(({ name }) => name) // ["ends", "picks", "pieces"]
+ * @example planNumbers(plan({ ends: 540, picks: 960 })).map(({ name }) => name) // ["ends", "picks", "pieces"]
  */
 export function planNumbers(plan: Plan): PlanNumber[] {
   const list: readonly (readonly [name: string, title: string, value: Given | undefined])[] = [
@@ -83,7 +83,7 @@ export interface Assumption {
 
 /**
  * What a plan, or a list of results, assumes, each once.
- * @example assumptions(plan({ ends: 564, picks: 680 })).map(({ why }) => why) // ["one piece"]
+ * @example assumptions(plan({ ends: 540, picks: 960 })).map(({ why }) => why) // ["one piece"]
  */
 export function assumptions(of: Plan | readonly Result[]): Assumption[] {
   const found = new Map<string, Assumption>();

@@ -17,7 +17,7 @@ const vulgar: Readonly<Record<string, number>> = {
 };
 
 /**
- * The number that a text begins with: `14`, `14.1`, `3/4`, `14 1/2`, `14½`, `1e3`.
+ * The number that a text begins with: `14`, `14.6`, `3/4`, `14 1/2`, `14½`, `1e3`.
  * @throws {YarnError} `no-number` when there is none, when it is cut by a comma, or when a fraction is divided by 0;
  * `not-finite` when it is too large to hold; with the `column` from 1
  * @example scanNumber("14 1/2 in") // { value: 14.5, end: 6 }

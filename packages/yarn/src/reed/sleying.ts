@@ -135,7 +135,7 @@ export interface DentsUsed {
 
 /**
  * Dents that the ends fill (empty dents between them counted) and how wide that is.
- * @example convert(dentsUsed(564, "20 per inch", [2]).width, "in").value // 14.1
+ * @example convert(dentsUsed(540, "5 per cm", [2]).width, "cm").value // 54
  */
 export function dentsUsed(ends: number, reed: Reed | string, sley: Sley): DentsUsed {
   const dents = endsInDents(ends, sley).length;

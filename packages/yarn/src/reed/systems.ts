@@ -23,7 +23,8 @@ export type ReedSystemId =
 
 /**
  * Reed counts. Where a count is of ends, there are two in a dent.
- * Source: J. T. Taylor, Cotton Weaving and Designing, 1909, p. 310; Sett systems, in a published dictionary of textile terms.
+ * Source: J. T. Taylor, Cotton Weaving and Designing, 1909, p. 310; Sett Systems, Dictionary of the English
+ * textile terms, 2014 (online).
  */
 export const reedSystems: Readonly<Record<ReedSystemId, ReedSystem>> = {
   inch: {

@@ -81,7 +81,7 @@ export function shareOfClosest(sett: Input, closest: Input): Result {
 
 /** Words for how firm a cloth is, by the share of the closest sett below which each holds. */
 const firmnessWords = [
-  [50, "sleazy: the threads will slip"],
+  [50, "flimsy: the threads will slip"],
   [65, "open, for lace and scarves"],
   [75, "soft, with a good drape"],
   [85, "a balanced working sett"],
