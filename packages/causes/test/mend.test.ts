@@ -54,7 +54,7 @@ const alone = (rule: string): CheckOptions => ({
 });
 
 /** The example of a rule with just one row that is not even, as it is titled there. */
-const lopsided = "a row that alone is not the same left and right";
+const lopsided = "a row that is not the same left and right, where all others are";
 
 describe("mending slips", () => {
   const point = [1, 2, 3, 4, 5, 4, 3, 2, 1].map((shaft) => [shaft]);

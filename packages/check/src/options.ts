@@ -16,7 +16,7 @@ export interface StatedNumber {
   readonly claim: number;
   /** The unit of the claim; the things themselves where they are counted, such as `ends`. */
   readonly unit: string;
-  /** What it comes out as, in the same unit; left out for the first five, which the cloth tells itself. */
+  /** What is worked out, in the same unit; left out for the first five, which the cloth tells itself. */
   readonly found?: number;
   /** How far the two may differ, because the claim was rounded where it was printed; default 0. */
   readonly within?: number;

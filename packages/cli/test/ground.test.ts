@@ -25,11 +25,11 @@ describe("drawcord ground WEAVE", () => {
     const { status, stdout } = await run(["ground", "satin 8 step 3", "--action", "pulleys"]);
     expect(status).toBe(0);
     for (const line of [
-      "  raise         2 5 8 3 6 1 4 7",
-      "  sink          7 4 1 6 3 8 5 2",
-      "  cut sideways  clean, 16 of 16 pairs cut",
-      "  lengthways    clean, 16 of 16 pairs cut",
-      "  0 open sideways, 4 lengthways, opposite directions: raise 1 4 7 2 5 8 3 6, sink 8 5 2 7 4 1 6 3",
+      "  raise           2 5 8 3 6 1 4 7",
+      "  sink            7 4 1 6 3 8 5 2",
+      "  side edges      clean, 16 of 16 pairs cut",
+      "  top and bottom  clean, 16 of 16 pairs cut",
+      "  0 open at the sides, 4 at top and bottom, opposite directions: raise 1 4 7 2 5 8 3 6, sink 8 5 2 7 4 1 6 3",
       "Ties, pulleys: 8 ties",
       "  pairs      1-8 2-7 3-6 4-5",
       "  treadle 1  sink 7",
@@ -166,9 +166,9 @@ describe("drawcord ground --ends N", () => {
     expect(status).toBe(0);
     expect(stdout.split("\n").slice(0, 4)).toEqual([
       "Grounds on 8 ends, best first",
-      "  weave                        cut sideways  lengthways  touching  longest float",
-      "  satin 8 step 3               16 of 16      16 of 16    0         7",
-      "  broken twill 1/7 by fourths  16 of 16      16 of 16    4         7",
+      "  weave                        side edges cut  top and bottom  touching binding points  longest float",
+      "  satin 8 step 3               16 of 16        16 of 16        0                        7",
+      "  broken twill 1/7 by fourths  16 of 16        16 of 16        4                        7",
     ]);
     expect(stdout).toContain("There are 30 twills on 8 ends: 1/7, 2/6, 3/5");
   });

@@ -89,7 +89,7 @@ warp floats  on the face up to 12 (5120 of 3, 1 of 12)
              on the back none
 weft floats  on the face up to 8 (11 shorter, 4 of 3, 5 of 4, 6 of 5, 7 of 6, 8 of 7, 9 of 8)
              on the back up to 1 (9 of 1)
-cuts         sideways 9120, all clean; lengthways 8864, 64 open
+cuts         side edges 9120, all clean; top and bottom 8864, 64 open
 balance      warp on 25 % of the face; 33.3 % drawn, in 1 area, the largest of 2 squares
              intersections: 1 on each end; 4 to 9 on a pick, 5.3 on average
 integrity    the cloth falls apart into 3 layers; 4 loose ends: 1-3 7; 1 loose pick: 2

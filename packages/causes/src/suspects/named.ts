@@ -41,10 +41,7 @@ export function statedWrong(findings: readonly Finding[]): Suspect[] {
             value: COUNTED.test(unit) ? round(measured) : `${round(measured)} ${unit}`,
           },
         ],
-        message: `${stated} is stated as ${limit} ${unit} and comes out as ${round(measured)}`.replace(
-          "  ",
-          " ",
-        ),
+        message: `${stated} is stated as ${limit} ${unit}; worked out, ${round(measured)}`.replace("  ", " "),
         why: "it is worked out from the rest of the recipe",
         gain: 0,
         sure: true,

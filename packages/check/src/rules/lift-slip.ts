@@ -71,7 +71,7 @@ export const liftSlip: Rule<"lift-slip", LiftSlipFact, Planned> = {
         },
       },
       {
-        title: "a row that alone is not the same left and right",
+        title: "a row that is not the same left and right, where all others are",
         cloth: {
           ...fiveUnits,
           lifts: [...evenRows, [1, 5], ...rowsButOne],

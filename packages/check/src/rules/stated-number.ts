@@ -8,7 +8,7 @@ import type { Fact, Rule } from "./rule.js";
 
 /** What the rule finds. */
 export interface StatedNumberFact extends Fact {
-  /** What it comes out as. */
+  /** What is worked out. */
   readonly measured: number;
   /** What is stated. */
   readonly limit: number;
@@ -24,7 +24,7 @@ export interface StatedNumberFact extends Fact {
 export const statedNumber: Rule<"stated-number", StatedNumberFact> = {
   name: "stated-number",
   severity: "warning",
-  summary: "a number that the recipe states is not what it comes out as",
+  summary: "a stated number that differs from the one worked out",
   meaning:
     "The recipe claims a number, such as its ends, its width in the reed or its warp yarn, and the number worked out from its plan is another. A claim may be off by as much as it was rounded where it was printed.",
   reason:

@@ -96,7 +96,7 @@ function propertyRows({ repeat, shafts, treadles, floats, ...rest }: Properties)
           ] as [string, string],
         ]
       : []),
-    ["all threads alike (isonemal)", rest.isonemal ? "yes" : "no"],
+    ["threads alike", rest.isonemal ? "yes, all of them (isonemal)" : "no"],
   ];
 }
 
@@ -144,8 +144,8 @@ function cutRows(cut: PlanCut): [string, string][] {
       ? `clean, ${cutting} of ${cutting} pairs cut`
       : `${cutting} of ${cutting + open} pairs cut, ${open} open`;
   return [
-    ["cut sideways", said(cut.sideways)],
-    ["lengthways", said(cut.lengthways)],
+    ["side edges", said(cut.sideways)],
+    ["top and bottom", said(cut.lengthways)],
   ];
 }
 
@@ -191,7 +191,7 @@ function rivals({ rivals: all, cleaner }: Plan, paint: Paint, width: number): st
 
 function rivalLine({ ground, opposite, cut }: Arrangement): string {
   const [raise, sink] = orderRows(ground);
-  const figures = `${cut.sideways.open} open sideways, ${cut.lengthways.open} lengthways`;
+  const figures = `${cut.sideways.open} open at the sides, ${cut.lengthways.open} at top and bottom`;
   return `${figures}, ${opposite ? "opposite directions" : "one direction"}: raise ${raise![1]}, sink ${sink![1]}`;
 }
 

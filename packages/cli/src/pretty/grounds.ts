@@ -14,7 +14,7 @@ export function groundsPage(
   width: number,
 ): string {
   const cut = ({ cutting, open }: BorderCut) => `${cutting} of ${cutting + open}`;
-  const head = ["weave", "cut sideways", "lengthways", "touching", "longest float"];
+  const head = ["weave", "side edges cut", "top and bottom", "touching binding points", "longest float"];
   const rows = grounds.map((ground) => [
     ground.description ?? "irregular pair",
     ...(ground.kind === "two weaves"

@@ -20,7 +20,7 @@ export function numberRows(report: Report): readonly (readonly [name: string, te
     ["", `on the back ${tally(floats.warpBack)}`],
     ["weft floats", `on the face ${tally(floats.weftFace)}`],
     ["", `on the back ${tally(floats.weftBack)}`],
-    ["cuts", `sideways ${cuts(cut.side)}; lengthways ${cuts(cut.across)}`],
+    ["cuts", `side edges ${cuts(cut.side)}; top and bottom ${cuts(cut.across)}`],
     [
       "balance",
       `warp on ${percent(balance.warpFaceShare)} of the face; ${percent(balance.drawnShare)} drawn, in ${many(balance.areas.count, "area")}${balance.areas.count === 0 ? "" : `, the largest of ${many(balance.areas.largest, "square")}`}`,

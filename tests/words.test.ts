@@ -1,0 +1,74 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { join } from "node:path";
+import { expect, it } from "vitest";
+
+const root = join(import.meta.dirname, "..");
+
+/** Phrases that the trade does not know, or knows for another thing. */
+const RETIRED = [
+  /weft in the mean/,
+  /one after the other are open/,
+  /cuts? (sideways|lengthways)|"lengthways"/i,
+  /has not what the plan/,
+  /and (it )?comes out as/,
+  /\d\} grasps|fewer grasps/,
+  /runs on round/,
+  /own mirror but/,
+  /row \S+ alone is not the same/,
+  /draw in unlike/,
+  /areas are told/,
+  /sleazy/,
+  /draw many units in steps/,
+  /has no say; add|has no say on/,
+  /no fellow|one fellow/,
+  /odd round/,
+  /\} up and \S+ out/,
+  /to have at the loom/,
+  /stand here once/,
+  /`time \$/,
+  /Warp on top of the face/,
+  /title: "Patch"/,
+  /front harness/,
+  /portees?\b/i,
+  /\bbouts?\b/i,
+  /published dictionary/,
+];
+
+/** A well-known set of numbers, which may stand only where it is checked. */
+const BORROWED = /\b(564|141 units|680 picks|picks: 680|14\.1 in|17-inch|17 inch|17 in\b)/;
+
+/** Every text a reader may meet: sources, READMEs and pages; not what a build has written. */
+function* texts(folder: string): Iterable<string> {
+  for (const entry of readdirSync(join(root, folder), { withFileTypes: true })) {
+    const path = `${folder}/${entry.name}`;
+    if (entry.isDirectory()) {
+      if (!/^(node_modules|dist|generated|test|bench|coverage)$/.test(entry.name)) yield* texts(path);
+    } else if (/\.(ts|md|json)$/.test(entry.name)) yield path;
+  }
+}
+
+const shown = [...texts("packages"), ...texts("docs"), ...texts(".changeset"), "README.md"].filter(
+  (path) => !/CHANGELOG|package\.json|tsconfig|drawing\/metrics\.ts|changeset\/plain-words/.test(path),
+);
+
+/** The lines of all texts that hold a pattern, each with its place. */
+function linesWith(pattern: RegExp): string[] {
+  return shown.flatMap((path) =>
+    readFileSync(join(root, path), "utf8")
+      .split("\n")
+      .flatMap((line, i) => (pattern.test(line) ? [`${path}:${i + 1}: ${line.trim().slice(0, 120)}`] : [])),
+  );
+}
+
+it("finds the texts of all packages", () => {
+  expect(shown.length).toBeGreaterThan(400);
+  expect(linesWith(/double passes/).length).toBeGreaterThan(0);
+});
+
+it.each(RETIRED)("no text says %s", (phrase) => {
+  expect(linesWith(phrase)).toEqual([]);
+});
+
+it("no example borrows a well-known set of numbers", () => {
+  expect(linesWith(BORROWED)).toEqual([]);
+});
