@@ -32,6 +32,11 @@ const RETIRED = [
   /portees?\b/i,
   /\bbouts?\b/i,
   /published dictionary/,
+  /draws? in (unlike|otherwise)/,
+  /\bit hangs on (how|what)/,
+  /(never|not|are) told\. Usual|never told/,
+  /so are the rivals|Its rivals/,
+  /gives a rule another weight/,
 ];
 
 /** A well-known set of numbers, which may stand only where it is checked. */

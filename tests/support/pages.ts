@@ -54,7 +54,7 @@ export function rulesPage(): string {
   );
   return page(
     "Rules",
-    "What the checker looks for. The first three are for plain shaft drafts alone. Every rule has pictures of cloth that passes and of cloth that fails: `#` is an end over the pick, the first pick is woven at the bottom; where only the plan matters, `#` is a drawn unit, under its shafts. A recipe gives a rule another weight, or switches it off, with `limits: { levels: { thin-area: off } }`, and accepts a finding with `waive`, by the rule, the place and a reason.",
+    "What the checker looks for. The first three are for plain shaft drafts alone. Every rule has pictures of cloth that passes and of cloth that fails: `#` is an end over the pick, the first pick is woven at the bottom; where only the plan matters, `#` is a drawn unit, under its shafts. A recipe gives a rule another level, or switches it off, with `limits: { levels: { thin-area: off } }`, and accepts a finding with `waive`, by the rule, the place and a reason.",
     CREATED("the rules", "packages/check/src/rules"),
     parts,
   );

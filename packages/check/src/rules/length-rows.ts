@@ -25,7 +25,7 @@ export const lengthRows: Rule<"length-rows", LengthRowsFact, Calculated> = {
   severity: "warning",
   summary: "the rows do not make the length of the piece",
   meaning:
-    "The recipe gives the finished length of a piece, and the picks a cm; the picks that this takes are more or fewer than the lift plan has. Where the cloth repeats, any whole number of repeats is right. Less than a row is never told.",
+    "The recipe gives the finished length of a piece, and the picks a cm; the picks that this takes are more or fewer than the lift plan has. Where the cloth repeats, any whole number of repeats is right. Less than a row is never reported.",
   reason: "Warp and yarn are planned for one of the two, and the piece is woven by the other.",
   mend: "Add or leave out rows, best by a block more or less, or correct the length, the picks a cm or the shrinkage. Leave the length out, and it follows from the rows.",
   limit: "`off: 5 %` in `limits`: how far they may lie apart. Usual: 3 %.",

@@ -32,7 +32,7 @@ export const liftSlip: Rule<"lift-slip", LiftSlipFact, Planned> = {
   severity: "warning",
   summary: "a lift plan that is one row away from its own symmetry",
   meaning:
-    "But for one row, the lift plan reads the same from the first row as from the last, or repeats all along, or every row draws the left half as the right: one row draws otherwise than its counterpart, or one is too many or too few.",
+    "Except for one row, the lift plan reads the same from the first row as from the last, or repeats all along, or every row draws the left half as the right: one row draws otherwise than its counterpart, or one is too many or too few.",
   reason:
     "A shaft forgotten in one row of a symmetric figure is the commonest slip in lifting, and the eye finds it at once in the cloth.",
   mend: "Draw in the row what its counterpart draws, or add or leave out the one that is odd. Where it is meant, waive it.",

@@ -26,7 +26,7 @@ export const openSett: Rule<"open-sett", OpenSettFact, Calculated> = {
   severity: "warning",
   summary: "ends or picks set too openly to hold",
   meaning:
-    "The ends, or the picks of the ground weft, lie further apart than half of the closest sett of their yarn in the ground weave. Where the other system lies so close that the cloth is faced with it, as in a rag rug or a tapestry weave, an open sett is right and not told.",
+    "The ends, or the picks of the ground weft, lie further apart than half of the closest sett of their yarn in the ground weave. Where the other system lies so close that the cloth is faced with it, as in a rag rug or a tapestry weave, an open sett is right and not reported.",
   reason: "The threads slip out of place, and the cloth is flimsy and does not keep its shape.",
   mend: "Choose a closer sett or a thicker yarn, or look whether ends an inch were written for ends a cm. For a veil, set the limit lower.",
   limit: "`open-sett: 30 %` in `limits`: the share of the closest sett that is the least. Usual: 50 %.",

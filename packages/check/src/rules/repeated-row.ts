@@ -24,7 +24,7 @@ export const repeatedRow: Rule<"repeated-row", RepeatedRowFact, Planned> = {
   severity: "note",
   summary: "a lift held twice in the middle of a motif",
   meaning:
-    "Two rows one after the other draw the same units, in a lift plan that otherwise changes with every row. The middle of a mirrored figure is left out, and so is what comes again between the same rows.",
+    "Two neighbouring rows draw the same units, in a lift plan that otherwise changes with every row. The middle of a mirrored figure is left out, and so is what comes again between the same rows.",
   reason:
     "Losing count and weaving a row twice, or writing it twice, makes a step in the outline. It may be meant: then the note can be waived.",
   mend: "Leave one of the two out.",

@@ -20,7 +20,7 @@ export const thinArea: Rule<"thin-area", Fact, Planned> = {
   reason:
     "So thin an area is bound so little in its own weave that it breaks up, and a square standing alone most often was missed or set by mistake. What touches its own kind by a corner, as in a diagonal line, does not stand alone.",
   mend: "Draw its neighbour too, or leave it out.",
-  limit: "`thin-area: 1` in `limits`: areas of up to so many squares are told. Usual: 3.",
+  limit: "`thin-area: 1` in `limits`: areas of up to so many squares are reported. Usual: 3.",
   source: "common practice; the limit is Drawcord's own",
   changes: ["draw", "leave"],
   examples: {

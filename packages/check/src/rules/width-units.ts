@@ -24,7 +24,7 @@ export const widthUnits: Rule<"width-units", WidthUnitsFact, Calculated> = {
   severity: "warning",
   summary: "the units do not make the finished width",
   meaning:
-    "The recipe gives the finished width and the sett; the ends that this takes, with draw-in and shrinkage, are more or fewer than the units and selvedges have. Less than a unit is never told. Where the cloth repeats over the ends, any whole number of repeats is right.",
+    "The recipe gives the finished width and the sett; the ends that this takes, with draw-in and shrinkage, are more or fewer than the units and selvedges have. Less than a unit is never reported. Where the cloth repeats over the ends, any whole number of repeats is right.",
   reason:
     "The cloth comes off the loom narrower or wider than it is promised, with the last units too many or missing.",
   mend: "Add or leave out units, as a rule in both borders, or correct the width, the sett, the draw-in or the shrinkage. Leave the width out, and it follows from the units.",

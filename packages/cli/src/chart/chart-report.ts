@@ -33,7 +33,7 @@ export function* chartText(
       ["changed", changed(changes, atLeast, wanted.rows * wanted.columns)],
       ["threading", printThreading(threading)],
       ["in words", describeThreading(threading)],
-      ["lifts", `${many(new Set(cloth.lifts.map(printShafts)).size, "row")} unlike each other`],
+      ["lifts", `${many(new Set(cloth.lifts.map(printShafts)).size, "different row")}`],
     ],
     width,
   );

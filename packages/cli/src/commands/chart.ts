@@ -18,7 +18,7 @@ import { writeWhole } from "../write-whole.js";
 
 export const command = defineCommand({
   operands: "FILE",
-  help: `Turns a chart into threading and lifts: a square across is a unit, a square up is a row, the lowest row is woven first. It is exact on as many pattern shafts as the chart has columns unlike each other; with fewer it finds the nearest picture and shows the squares that change.
+  help: `Turns a chart into threading and lifts: a square across is a unit, a square up is a row, the lowest row is woven first. It is exact on as many pattern shafts as the chart has different columns; with fewer it finds the nearest picture and shows the squares that change.
 
 FILE is a text of # and ., a PBM or a PNG picture (a pixel a unit, or a square of --scale pixels), or - for standard input. A photographed grid is not read: redraw it, a pixel a square.
 
@@ -47,7 +47,7 @@ With -o it writes a recipe that drawcord check reads, whole or not at all; of a 
       value: "N",
       help: "the most pattern shafts, up to 200; as many as it takes when not given",
     },
-    lifts: { type: "string", value: "N", help: "the most lifts unlike each other" },
+    lifts: { type: "string", value: "N", help: "the most different lifts" },
     symmetry: {
       type: "string",
       value: "KIND",

@@ -170,7 +170,7 @@ function rivals({ rivals: all, cleaner }: Plan, paint: Paint, width: number): st
   const price = cleaner?.price;
   return [
     ...(parts.length > 0
-      ? [[paint.strong("Its rivals, best first"), ...parts.map((line) => `  ${line}`)]]
+      ? [[paint.strong("Other starting points, best first"), ...parts.map((line) => `  ${line}`)]]
       : []),
     ...(cleaner && price && isClean(cleaner.cut)
       ? [

@@ -32,7 +32,7 @@ export function cautionsPart(context: Context): SheetPart {
 
 function washing({ recipe }: Context): string {
   if (recipe.cloth.shrinkage !== undefined) {
-    return "Shrinkage differs from yarn to yarn and from wash to wash: weave a sample, wash it as the cloth will be washed, and measure before you cut. Take care with hot water and wet, heavy cloth.";
+    return "Shrinkage differs from yarn to yarn and from wash to wash: weave a sample, wash it as the cloth will be washed, and measure before you cut. Take care with hot water and wet, heavy cloth; wash strong colours apart, as the dye may run.";
   }
-  return "The recipe says nothing of shrinkage, so finished sizes are those of the loom until a sample has been washed and measured.";
+  return "The recipe says nothing of shrinkage, so finished sizes are those of the loom until a sample has been washed and measured. Take care with hot water and wet, heavy cloth; wash strong colours apart, as the dye may run.";
 }

@@ -11,7 +11,7 @@ const densityOf = (value: number) => ({ value, unit: "g/cm3", kind: "density" })
 
 /**
  * Fibres by name. Densities from memory, to the second decimal; k of cotton by J. T. Taylor, Cotton Weaving and Designing,
- * 1909, p. 337, elsewhere 0.90 for firm and 0.84 for soft yarns.
+ * 1909, p. 337; 0.90 for firm and 0.84 for soft yarns: common practice.
  */
 export const fibres = {
   cotton: { density: /* @__PURE__ */ densityOf(1.52), k: 0.95 },

@@ -20,7 +20,8 @@ export const diameterFormulas = {
     },
     result: { symbol: "D", kind: "sett", bare: "per inch", decimals: 2 },
     source: `${TAYLOR}, p. 337`,
-    validity: "k is 0.95 for cotton by Taylor; elsewhere 0.90 for firm yarns and 0.84 for soft ones",
+    validity:
+      "k is 0.95 for cotton by Taylor; 0.90 for firm yarns and 0.84 for soft ones are common practice",
   },
   "diameter-by-peirce": {
     title: "diameter of a cotton yarn",
@@ -46,6 +47,7 @@ export const diameterFormulas = {
     },
     result: diameter,
     source: "derived: mass of a round yarn of unit length",
+    validity: "the densities of fibres by name are from memory, to the second decimal",
   },
   "wraps-of-diameter": {
     title: "wraps side by side",
