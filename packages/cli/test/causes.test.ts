@@ -34,11 +34,11 @@ describe("the faulty runner is read by its causes", () => {
     ]);
     expect(said).toContainEqual([
       "rows 3, 35 draw shaft 14, which only stands for static units",
-      "line: { rows: [1-14] }",
+      "line: { rows: [ 1-14 ] }",
     ]);
     expect(said).toContainEqual([
       "rows 4, 34 draw shaft 15, on which no unit hangs",
-      "edge: { rows: [13 15] }",
+      "edge: { rows: [ 13 15 ] }",
     ]);
     expect(said).toContainEqual(["ends is stated as 320 ends; worked out, 324", "ends: 320"]);
     expect(report.untried).toEqual([]);
