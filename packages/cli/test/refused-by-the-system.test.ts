@@ -118,8 +118,8 @@ describe("a file that the system does not let be written", () => {
 });
 
 describe("drawcord check --mend on a full disk", () => {
-  const faulty = `recipe: 1 # begun a pick late
-ground: { shafts: 4, threading: 1 2 3 4, steps: [{ raise: 2, sink: 3 }, { raise: 3, sink: 2 }, { raise: 4, sink: 1 }, { raise: 1, sink: 4 }] }
+  const faulty = `recipe: 1 # a tie is missing
+ground: { shafts: 4, threading: 1 2 3 4, steps: [{ raise: 4, sink: 1 }, { raise: 2, sink: 3 }, { raise: 3, sink: none }, { raise: 1, sink: 4 }] }
 units: { ends: 4, threading: 1-5 4-1 }
 lifts: { picks: 4, rows: [5, 4 5, 3-5, 2-4, 1-3, 2-4, 3-5, 4 5, 5] }
 `;

@@ -30,6 +30,7 @@ export function projectNumbers(plan: Plan, print: Print): Table {
     ...(weftYarn.length > 1
       ? weftYarn.flatMap(({ name, picks }) => row(`Picks of ${name} in a piece`, picks))
       : []),
+    ...weftYarn.flatMap(({ name, samples }) => row(`Of the ${name}, for samples`, samples)),
     ...row("Cloth woven for a piece", plan.clothLength),
     ...row("Finished length of a piece", plan.finishedLength),
     ...row("Warp of a piece", plan.warpOfPiece),
@@ -52,10 +53,19 @@ function threads({ ends, lingos, units }: Plan, print: Print): Row[] {
   );
 }
 
-function firmnessRows({ closest, share, words }: PlanFirmness, print: Print): Row[] {
+function firmnessRows({ closest, share, together, weft, words }: PlanFirmness, print: Print): Row[] {
+  const ofPicks: Row[] =
+    weft === undefined
+      ? []
+      : [
+          ["Closest picks in the ground weave", answer(print(weft.closest))],
+          ["Picks as a share of the closest", answer(print(weft.share))],
+        ];
   return [
     ["Closest sett in the ground weave", answer(print(closest))],
     ["Sett as a share of the closest", answer(`${print(share)}: ${words}`)],
+    ...ofPicks,
+    ...(together === undefined ? [] : [["Both shares in the mean", answer(print(together))] as const]),
   ];
 }
 
