@@ -24,7 +24,7 @@ const RETIRED = [
   /odd round/,
   /\} up and \S+ out/,
   /to have at the loom/,
-  /stand here once/,
+  /stand here once|stand once, with/,
   /`time \$/,
   /Warp on top of the face/,
   /title: "Patch"/,

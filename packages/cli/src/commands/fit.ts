@@ -15,7 +15,7 @@ import { writeWhole } from "../write-whole.js";
 
 export const command = defineCommand({
   operands: "FILE",
-  help: `Says what to change in a recipe so that it comes to a finished length or width, fits a warp, or gives a number of pieces: the repeats of a block, the repeats or the borders of the threading, the pieces, the warp. The nearest below and the nearest above are told.
+  help: `Says what to change in a recipe so that it comes to a finished length or width, fits a warp, or gives a number of pieces: the repeats of a block, the repeats or the borders of the threading, the pieces, the warp. The nearest below and the nearest above are given.
 
 With -o it writes the recipe with the nearer of the two changes, comments kept, whole or not at all.`,
   examples: [

@@ -6,7 +6,7 @@ import { counted } from "./number.js";
 /** The whole chart on squared paper; rows that are woven again and again once. */
 export function chartPart({ woven, sections }: Context): SheetPart {
   const again = sections.some(({ times }) => times > 1)
-    ? " Rows that are woven again stand once, with their times beside them."
+    ? " Rows that are woven again are shown once, with their repeats beside them."
     : "";
   return {
     name: "chart",
