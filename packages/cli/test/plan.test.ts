@@ -50,7 +50,7 @@ describe("drawcord plan", () => {
       widthInReed: { value: 358.1, unit: "mm" },
       pieces: { value: 8, unit: "pieces" },
       warpLength: { value: 5486.4, unit: "mm" },
-      reed: { value: 7.874, unit: "per cm", sley: "2", dents: 282, ends: "(2) 282 times" },
+      reed: { value: 7.874, unit: "per cm", sley: "2", dents: 282, ends: "2 a dent in 282 dents" },
       missing: [],
       notes: [],
     });

@@ -230,7 +230,7 @@ describe("reed and sley", () => {
     expect(writeDents(15, [1, 2, 2])).toBe("(1-2-2) 3 times");
     expect(writeDents(5, [1, 2, 2])).toBe("(1-2-2) 1 time");
     expect(writeDents(3, [1, 2, 2])).toBe("1-2");
-    expect(writeDents(540, [2])).toBe("(2) 270 times");
+    expect(writeDents(540, [2])).toBe("2 a dent in 270 dents");
   });
 
   it("spreads the ends evenly: any stretch of dents holds its share to within one", () =>

@@ -115,7 +115,7 @@ describe("a plan", () => {
 
   it("says how the reed is sleyed, end by end", () => {
     const { reed: found } = plan(towels);
-    expect(found).toMatchObject({ sley: [2], dentsUsed: 282, printed: "(2) 282 times", others: [] });
+    expect(found).toMatchObject({ sley: [2], dentsUsed: 282, printed: "2 a dent in 282 dents", others: [] });
     near(inches(found!.width), 14.1);
   });
 

@@ -150,7 +150,10 @@ export function writeDents(ends: number, sley: Sley): string {
   const total = sley.reduce((sum, one) => sum + one, 0);
   const times = Math.floor(ends / total);
   const rest = endsInDents(ends - times * total, sley).join("-");
-  const whole = `(${sley.join("-")}) ${times} ${times === 1 ? "time" : "times"}`;
+  const whole =
+    sley.length === 1
+      ? `${sley[0]} a dent in ${times} ${times === 1 ? "dent" : "dents"}`
+      : `(${sley.join("-")}) ${times} ${times === 1 ? "time" : "times"}`;
   if (times === 0) return rest;
   return rest === "" ? whole : `${whole}, then ${rest}`;
 }
