@@ -110,24 +110,6 @@ describe("drawcord sheet", () => {
     expect(files(cwd)).toEqual(["least.md", ...pictures].sort());
   });
 
-  it("for a class leaves every answer blank, and writes the key apart", async () => {
-    const cwd = folder();
-    expect((await run(["sheet", recipe("band"), "-o", "class.html", "--exercise"], { cwd })).status).toBe(0);
-    expect(files(cwd)).toEqual(["class-key.html", "class.html"]);
-    const blank = readFileSync(join(cwd, "class.html"), "utf8");
-    const key = readFileSync(join(cwd, "class-key.html"), "utf8");
-    const roles = (html: string) => new Set([...html.matchAll(/data-role="(\w+)"/g)].map(([, role]) => role));
-    expect(roles(key)).toContain("raised");
-    expect(roles(blank)).not.toContain("raised");
-    const numbers = (html: string) => tableOf(pageOf(html), "project-numbers");
-    expect(numbers(key).map((row) => row["How much"])).toContain("280 ends");
-    const counted = ["Ends", "Units", "Lingos"];
-    const riddles = numbers(blank).filter((row) => !counted.includes(row["What"]!));
-    expect(new Set(riddles.map((row) => row["How much"]!.trim()))).toEqual(new Set(["to fill in"]));
-    expect(numbers(blank).map((row) => row["What"])).toEqual(numbers(key).map((row) => row["What"]));
-    expect(textOf(byTag(pageOf(blank), "h1")[0]!)).toContain("exercise");
-  });
-
   it.each([
     ["runner", (text: string) => text],
     ["napkin", (text: string) => text],

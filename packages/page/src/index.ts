@@ -1,4 +1,3 @@
-export { exercise, key } from "./document/exercise.js";
 export { plainText } from "./document/text.js";
 export type {
   Block,

@@ -40,9 +40,8 @@ function written(block: Block, fileOf: (picture: Picture) => string): string[] {
       return [
         `### ${escaped(block.title)}`,
         escaped(formulaText(block.formula)),
-        ...(block.blank
-          ? ["\\_\\_\\_\\_\\_\\_\\_\\_"]
-          : [escaped(formulaText(block.substitution)), `**${escaped(block.result)}**`]),
+        escaped(formulaText(block.substitution)),
+        `**${escaped(block.result)}**`,
         block.symbols.map((symbol) => `- ${inline(symbol)}`).join("\n"),
         `Source: ${escaped(block.source)}`,
       ];

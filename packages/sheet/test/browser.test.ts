@@ -2,7 +2,7 @@ import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
-import { exercise, partToSvg, toHtml } from "@drawcord/page";
+import { partToSvg, toHtml } from "@drawcord/page";
 import axe from "axe-core";
 import { type Browser, chromium, type Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
@@ -24,7 +24,6 @@ const examples = {
 };
 
 const oddities = {
-  exercise: () => exercise(makeSheet(exampleRecipe("band"))),
   "bare recipe": () => makeSheet(bareRecipe(smallDraft)),
   "title without a blank": () =>
     makeSheet(bareRecipe(smallDraft, { title: titles["300 characters without a blank"]! })),

@@ -1,7 +1,6 @@
 import { colourOf, mixed, type Rgb, readColour } from "@drawcord/draw";
 import { fromText } from "@drawcord/grid";
-import { exercise, key, partToSvg, pictureToSvg, toHtml, toMarkdown } from "@drawcord/page";
-import fc from "fast-check";
+import { partToSvg, pictureToSvg, toHtml, toMarkdown } from "@drawcord/page";
 import { XMLParser, XMLValidator } from "fast-xml-parser";
 import { PNG } from "pngjs";
 import { describe, expect, it } from "vitest";
@@ -10,7 +9,6 @@ import { textWidth } from "../../page/src/drawing/metrics.js";
 import { toSvg } from "../../page/src/drawing/svg.js";
 import { setLines, wrap } from "../../page/src/layout/wrap.js";
 import { toPng } from "../../page/src/print.js";
-import { draft } from "../../units/test/arbitraries.js";
 import type { Sheet } from "../src/index.js";
 import { partNames } from "../src/index.js";
 import { blocks } from "../src/pictures/blocks.js";
@@ -53,47 +51,6 @@ describe("a sheet", () => {
     expect(svg).toContain(">1</text>");
     // The triangle of an error: three lines and no curve.
     expect(svg).toMatch(/<path d="M[\d.]+ [\d.]+L[\d.]+ [\d.]+L[\d.]+ [\d.]+z" fill="#d55e00"/);
-  });
-});
-
-describe("an exercise", () => {
-  it("has the parts, tables and pictures of its key, and none of the answers", () => {
-    fc.assert(
-      fc.property(draft(), (from) => {
-        const sheet = fullSheet(bareRecipe(from));
-        const blank = exercise(sheet);
-        const outline = ({ parts }: Sheet) =>
-          parts.map(({ name, blocks: list }) => [
-            name,
-            list.map((block) =>
-              block.kind === "table"
-                ? `${block.id} ${block.rows.length}`
-                : block.kind === "pictures"
-                  ? block.pictures.length
-                  : block.kind,
-            ),
-          ]);
-        expect(outline(blank)).toEqual(outline(key(sheet)));
-        const answers = JSON.stringify(blank).match(/"answer":true/);
-        expect(answers).toBeNull();
-        const roles = JSON.stringify(
-          blank.parts.filter(({ name }) => ["cloth", "chart", "corner"].includes(name)),
-        );
-        expect(roles).not.toMatch(/"role":"(raised|drawn|block)"/);
-      }),
-      { numRuns: 40 },
-    );
-  });
-
-  it("keeps every formula and hides what is worked out, where it is used again too", () => {
-    const sheet = fullSheet(exampleRecipe("band"));
-    const blank = toHtml({ ...exercise(sheet), parts: [partOf(exercise(sheet), "working")] });
-    const shown = textOf(pageOf(blank));
-    const workings = partOf(sheet, "working").blocks.filter((block) => block.kind === "working");
-    const results = workings.map(({ result }) => result).filter((result) => /\.\d/.test(result));
-    expect(results.length).toBeGreaterThan(8);
-    expect(results.filter((result) => shown.includes(result))).toEqual([]);
-    expect(blank.match(/<math /g)?.length).toBe(workings.length);
   });
 });
 

@@ -1,6 +1,5 @@
 import { DrawError } from "@drawcord/draw";
 import { type Recipe, soundRecipe } from "@drawcord/files";
-import { exercise, key } from "@drawcord/page";
 import {
   type Corner,
   makeSheet,
@@ -9,7 +8,6 @@ import {
   SheetError,
   type SheetOptions,
   type Spot,
-  shortParts,
 } from "@drawcord/sheet";
 import { YarnError } from "@drawcord/yarn";
 import { chosenPiece, PIECE_OPTION } from "../chosen-piece.js";
@@ -18,7 +16,7 @@ import { CliError } from "../error.js";
 import { input } from "../inputs.js";
 import { onlyRecipes } from "../only-recipes.js";
 import { sayMissingLetters } from "../sheet/missing-letters.js";
-import { beside, endingOf, sheetFiles } from "../sheet/sheet-files.js";
+import { endingOf, sheetFiles } from "../sheet/sheet-files.js";
 import { writeAll } from "../sheet/write-all.js";
 
 export const command = defineCommand({
@@ -31,10 +29,6 @@ For FILE, - is standard input.`,
   examples: [
     ["drawcord sheet runner.recipe.yaml -o runner.pdf", "prints the whole sheet on A4"],
     ["drawcord sheet runner.recipe.yaml -o lifts.pdf --part lifts", "prints the lift card alone"],
-    [
-      "drawcord sheet runner.recipe.yaml -o class.pdf --exercise --paper letter",
-      "writes class.pdf with the answers left blank, and class-key.pdf with them",
-    ],
   ],
   options: {
     output: {
@@ -77,7 +71,6 @@ For FILE, - is standard input.`,
       help: "what the drawdown of the part corner shows: bottom-left, bottom-right, top-left, top-right, or a unit and a row as in 12,143 (where figure and ground meet when not given)",
     },
     piece: PIECE_OPTION,
-    exercise: { type: "boolean", help: "leave the answers blank, and write the key to a file of its own" },
     force: { type: "boolean", help: "replace files that are there" },
   },
   async run({ operands, options }, io) {
@@ -92,22 +85,14 @@ For FILE, - is standard input.`,
     const bytes = await source.read();
     onlyRecipes(bytes, source.name, "only recipes have a sheet");
     const recipe = await chosenPiece(soundRecipe(bytes, source.name), options.piece);
-    const asked =
-      part.length > 0 ? part : options.exercise ? [...shortParts, "working" as const] : shortParts;
     const whole = sheetOf(recipe, {
-      parts: asked,
+      ...(part.length > 0 && { parts: part }),
       units: options.units,
       reading: options.from === "right" ? "right-to-left" : "left-to-right",
       ...(options.corner === undefined ? {} : { corner: cornerOf(options.corner) }),
     });
     const sheet = part.length === 0 ? whole : withParts(whole, part, source.name);
-    const files = options.exercise
-      ? [
-          ...sheetFiles(exercise(sheet), output, { paper }),
-          ...sheetFiles(key(sheet), beside(output, "key"), { paper }),
-        ]
-      : sheetFiles(sheet, output, { paper });
-    await writeAll(files, io, force);
+    await writeAll(sheetFiles(sheet, output, { paper }), io, force);
     await sayMissingLetters(sheet, output, io);
     return 0;
   },

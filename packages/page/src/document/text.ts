@@ -19,6 +19,3 @@ export function plainText(text: Text): string {
 export function boxesOf(cell: Text): number {
   return Math.max(1, Number(plainText(cell)));
 }
-
-/** What stands for an answer that a class is to find. */
-export const BLANK = "________";

@@ -11,8 +11,6 @@ export interface Words {
   readonly strong?: boolean;
   /** Set small and below the line, as the index of a letter. */
   readonly low?: boolean;
-  /** What a class is to find out: left blank on an exercise. */
-  readonly answer?: boolean;
 }
 
 /** Running text: plain, or in stretches. */
@@ -73,8 +71,6 @@ export interface Picture {
   /** What it shows, for those who do not see it. */
   readonly alt: string;
   readonly drawing: Drawing;
-  /** The same without its answers, for a class to fill in; default: nothing in it is an answer. */
-  readonly blank?: Drawing;
 }
 
 /** Pictures that stand side by side where they fit. */
@@ -92,10 +88,9 @@ export interface Working {
   readonly substitution: Formula;
   /** With its unit, as printed elsewhere on the document. */
   readonly result: string;
-  /** What the letters stand for, one text a letter; values that were worked out before are answers. */
+  /** What the letters stand for, one text a letter; each with its value. */
   readonly symbols: readonly Text[];
   readonly source: string;
-  readonly blank?: boolean;
 }
 
 /** What a part is made of. */

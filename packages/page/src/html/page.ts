@@ -230,14 +230,12 @@ function figure({ id, caption, alt, drawing }: Picture): string {
 }
 
 function working(from: Working): string {
-  const given = from.blank
-    ? `<p>${inline("________")} = ${inline("________")}</p>`
-    : `${formula(from.substitution, "Its numbers")}\n<p><strong>${escapeText(from.result)}</strong></p>`;
   return `<div class="working${isLong(from) ? " long" : ""}" id="${from.id}">
 <h3>${escapeText(from.title)}</h3>
 <div class="formulas">
 ${formula(from.formula, "Formula")}
-${given}
+${formula(from.substitution, "Its numbers")}
+<p><strong>${escapeText(from.result)}</strong></p>
 </div>
 <div class="meaning">
 <ul>${from.symbols.map((symbol) => `<li>${inline(symbol)}</li>`).join("")}</ul>

@@ -1,4 +1,3 @@
-import { BLANK } from "../document/text.js";
 import type { Text, Working } from "../document/types.js";
 import { palette } from "../drawing/palette.js";
 import { round } from "../drawing/round.js";
@@ -21,16 +20,14 @@ const BESIDE = 84;
  * letters stand for, and the source.
  */
 export function layWorking(working: Working, flow: Flow): void {
-  const { blank, symbols, source } = working;
+  const { symbols, source } = working;
   const top = 3;
   const title = wrap(working.title, flow.width, type.item);
   const under = top + linesHeight(title, type.item) + 1.6;
-  const formulas = blank ? [working.formula] : [working.formula, working.substitution];
   const long = isLong(working);
   const left = stackOf(INDENT, under, (long ? flow.width : BESIDE - 5) - INDENT);
-  for (const one of formulas) left.formula(one);
-  if (blank) left.text(`${BLANK}${BLANK}  =  ${BLANK}`, type.body);
-  else left.text([{ text: working.result, strong: true }], type.body);
+  for (const one of [working.formula, working.substitution]) left.formula(one);
+  left.text([{ text: working.result, strong: true }], type.body);
   const right = long
     ? stackOf(INDENT, left.y(), flow.width - INDENT)
     : stackOf(BESIDE, under, flow.width - BESIDE);
@@ -49,9 +46,10 @@ export function layWorking(working: Working, flow: Flow): void {
 }
 
 /** Whether the formulas of a working leave no room beside them. */
-export function isLong({ blank, formula, substitution }: Working): boolean {
-  const formulas = blank ? [formula] : [formula, substitution];
-  return Math.max(...formulas.map((one) => formulaBox(one, SIZE).width)) * 0.8 > BESIDE - INDENT - 5;
+export function isLong({ formula, substitution }: Working): boolean {
+  return (
+    Math.max(...[formula, substitution].map((one) => formulaBox(one, SIZE).width)) * 0.8 > BESIDE - INDENT - 5
+  );
 }
 
 /** Lines and formulas one below the other. */

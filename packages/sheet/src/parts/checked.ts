@@ -1,7 +1,6 @@
 import { many } from "@drawcord/base";
 import type { Block, Text } from "@drawcord/page";
 import type { Review } from "@drawcord/review";
-import { answer } from "./answer.js";
 import { count } from "./number.js";
 
 /** Faults that are told on the first page, at the most. */
@@ -14,9 +13,9 @@ export function checkedText({ findings, rules, waived }: Review): Text {
   const result = found === 0 ? "nothing was found" : `${many(found, "finding")}`;
   return [
     { text: "Checked. ", strong: true },
-    ...answer(
-      `${result.charAt(0).toUpperCase()}${result.slice(1)}, ${waived} waived, ${rules.ran.length} of ${all} rules ran. The part "findings" has the detail.`,
-    ),
+    {
+      text: `${result.charAt(0).toUpperCase()}${result.slice(1)}, ${waived} waived, ${rules.ran.length} of ${all} rules ran. The part "findings" has the detail.`,
+    },
   ];
 }
 

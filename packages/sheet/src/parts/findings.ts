@@ -3,7 +3,6 @@ import type { Block, Text } from "@drawcord/page";
 import type { Review } from "@drawcord/review";
 import type { SheetPart } from "../part-names.js";
 import { faultsPicture, type NumberedFinding, severitySign } from "../pictures/faults.js";
-import { answer } from "./answer.js";
 import { causeText } from "./checked.js";
 import type { Context } from "./context.js";
 import { count, counted } from "./number.js";
@@ -19,9 +18,7 @@ export function findingsPart({ woven, report, closeness }: Context): SheetPart {
     {
       kind: "paragraph",
       tone: "lead",
-      text: answer(
-        findings.length === waived ? `A clean bill: ${ran}.` : `The checker found faults: ${ran}.`,
-      ),
+      text: findings.length === waived ? `A clean bill: ${ran}.` : `The checker found faults: ${ran}.`,
     },
     ...causesTold(report),
     measured(report),
@@ -34,7 +31,7 @@ export function findingsPart({ woven, report, closeness }: Context): SheetPart {
   );
   if (more.length > 0) {
     const text = `The list stops at ${MOST_OF_A_RULE} findings of a rule. There are more like them, marked without a number where there is room: ${more.join(", ")}.`;
-    blocks.push({ kind: "paragraph", tone: "note", text: answer(text) });
+    blocks.push({ kind: "paragraph", tone: "note", text });
   }
   const still = rules.skipped.map(({ rule, reason }) => `The rule ${rule} did not run: ${reason}.`);
   if (still.length > 0) blocks.push({ kind: "paragraph", tone: "note", text: still.join(" ") });
@@ -50,9 +47,7 @@ export function findingsPart({ woven, report, closeness }: Context): SheetPart {
 
 /** What was written wrong, told before what follows from it. */
 function causesTold({ causes }: Review): Block[] {
-  return causes.map(
-    (cause): Block => ({ kind: "paragraph", tone: "caution", text: answer(causeText(cause)) }),
-  );
+  return causes.map((cause): Block => ({ kind: "paragraph", tone: "caution", text: causeText(cause) }));
 }
 
 /** Findings of one rule that are listed; past that a reader has seen what is wrong. */
@@ -88,9 +83,9 @@ function list(findings: readonly NumberedFinding[]): Block {
         : [
             [
               `${number}`,
-              answer(`${severitySign[severity]}\u00a0${severity}`),
-              answer(rule),
-              answer(waived === undefined ? message : `${message} (waived: ${waived})`),
+              `${severitySign[severity]}\u00a0${severity}`,
+              rule,
+              waived === undefined ? message : `${message} (waived: ${waived})`,
             ],
           ],
     ),
@@ -121,7 +116,7 @@ function measured({ floats, cut, balance, integrity }: Report): Block {
     id: "measured",
     caption: "What was measured",
     columns: [{ title: "What", kind: "head" }, { title: "Measured" }],
-    rows: rows.map(([what, value]): Text[] => [what, answer(value)]),
+    rows: rows.map(([what, value]): Text[] => [what, value]),
     narrow: true,
   };
 }

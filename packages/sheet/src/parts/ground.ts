@@ -5,7 +5,6 @@ import { toMetric } from "@drawcord/yarn";
 import type { SheetPart } from "../part-names.js";
 import { tieUpPicture } from "../pictures/tie-up.js";
 import type { Woven } from "../woven.js";
-import { answer } from "./answer.js";
 import type { Context } from "./context.js";
 import { count, counted } from "./number.js";
 
@@ -27,7 +26,7 @@ export function groundPart(context: Context): SheetPart {
       ? []
       : ([{ kind: "pictures", pictures: [tieUpPicture(woven, hanging)] }] as const)),
     ...(treadles.length === 0 ? [] : [tieTable(woven, hanging, tie.possible ? tie : undefined)]),
-    { kind: "paragraph", text: [...treadling(woven), ...answer(tieWords(context, tie))] },
+    { kind: "paragraph", text: [...treadling(woven), { text: tieWords(context, tie) }] },
     ...harnesses(context),
   ];
   return { name: "ground", title: "Tie-up, treadling and lingos", blocks };
@@ -64,7 +63,7 @@ function tieTable({ treadles }: Woven, hanging: readonly number[], tie: TieUp | 
         `${treadle}`,
         printShafts(raise),
         printShafts(sink),
-        ...(cord === undefined ? [] : [answer(printShafts(cord.raise)), answer(printShafts(cord.sink))]),
+        ...(cord === undefined ? [] : [printShafts(cord.raise), printShafts(cord.sink)]),
       ];
     }),
   };
@@ -134,8 +133,8 @@ function harnesses({ woven, recipe, print }: Context): Block[] {
       : `, ${print({ value: heaviest.grams, unit: "g", kind: "mass" })} of lingos`;
   const words = [
     { text: "Lingos and leashes. ", strong: true },
-    { text: `${counted(needs.lingos, "lingo")}${each}, one a unit; `, answer: false },
-    ...answer(`${leashes}; heddles ${loads(needs.heddles)}.`),
+    { text: `${counted(needs.lingos, "lingo")}${each}, one a unit; ` },
+    { text: `${leashes}; heddles ${loads(needs.heddles)}.` },
   ];
   const blocks: Block[] = [{ kind: "paragraph", text: words }];
   if (heaviest.units > 0) {

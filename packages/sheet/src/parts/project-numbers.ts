@@ -8,7 +8,6 @@ import {
   writeSley,
 } from "@drawcord/yarn";
 import type { Print } from "../numbers/say.js";
-import { answer } from "./answer.js";
 import { count } from "./number.js";
 import { pairs } from "./pairs.js";
 
@@ -18,7 +17,7 @@ type Row = readonly [what: string, howMuch: Text];
 export function projectNumbers(plan: Plan, print: Print): Table {
   const { firmness, reed, weftYarn } = plan;
   const row = (what: string, quantity: Quantity | undefined): Row[] =>
-    quantity === undefined ? [] : [[what, answer(print(quantity))]];
+    quantity === undefined ? [] : [[what, print(quantity)]];
   return pairs("project-numbers", "What follows from it", [
     ...threads(plan, print),
     ...(firmness === undefined ? [] : firmnessRows(firmness, print)),
@@ -58,14 +57,14 @@ function firmnessRows({ closest, share, together, weft, words }: PlanFirmness, p
     weft === undefined
       ? []
       : [
-          ["Closest picks in the ground weave", answer(print(weft.closest))],
-          ["Picks as a share of the closest", answer(print(weft.share))],
+          ["Closest picks in the ground weave", print(weft.closest)],
+          ["Picks as a share of the closest", print(weft.share)],
         ];
   return [
-    ["Closest sett in the ground weave", answer(print(closest))],
-    ["Sett as a share of the closest", answer(`${print(share)}: ${words}`)],
+    ["Closest sett in the ground weave", print(closest)],
+    ["Sett as a share of the closest", `${print(share)}: ${words}`],
     ...ofPicks,
-    ...(together === undefined ? [] : [["Both shares in the mean", answer(print(together))] as const]),
+    ...(together === undefined ? [] : [["Both shares in the mean", print(together)] as const]),
   ];
 }
 
@@ -74,19 +73,16 @@ function reedRows(
   print: Print,
 ): Row[] {
   return [
-    ["Reed", answer(writeReed(reed))],
-    ["Dents", answer(print(dents))],
-    ["Sley", answer(writeSley(sley))],
-    ["Ends in the reed", answer(off(print(sett), error))],
+    ["Reed", writeReed(reed)],
+    ["Dents", print(dents)],
+    ["Sley", writeSley(sley)],
+    ["Ends in the reed", off(print(sett), error)],
     ...others.map(
-      (other): Row => [
-        `Ends if sleyed ${writeSley(other.sley)}`,
-        answer(off(print(other.sett), other.error)),
-      ],
+      (other): Row => [`Ends if sleyed ${writeSley(other.sley)}`, off(print(other.sett), other.error)],
     ),
-    ["Dents used", answer(count(dentsUsed))],
-    ["Width of the dents used", answer(print(width))],
-    ["Ends in the dents", answer(printed)],
+    ["Dents used", count(dentsUsed)],
+    ["Width of the dents used", print(width)],
+    ["Ends in the dents", printed],
   ];
 }
 

@@ -4,7 +4,6 @@ import type { Block, Text } from "@drawcord/page";
 import type { PlanPurchase, Quantity } from "@drawcord/yarn";
 import { type Print, reedWords } from "../numbers/say.js";
 import type { SheetPart } from "../part-names.js";
-import { answer } from "./answer.js";
 import type { Context } from "./context.js";
 import { count, counted } from "./number.js";
 import { pairs } from "./pairs.js";
@@ -36,11 +35,11 @@ function sizes({ plan, recipe, print, options, woven }: Context): Block {
   ];
   const add = (what: string, ...quantities: (Quantity | undefined)[]) => {
     const known = quantities.filter((one) => one !== undefined);
-    if (known.length > 0) rows.push([what, answer(known.map(print).join(" by "))]);
+    if (known.length > 0) rows.push([what, known.map(print).join(" by ")]);
   };
   if (cloth.sett !== undefined) rows.push(["Sett", print(cloth.sett)]);
   if (cloth.picks !== undefined) rows.push(["Picks", print(cloth.picks)]);
-  if (plan.reed !== undefined) rows.push(["Reed", answer(reedWords(plan.reed.reed, options.units))]);
+  if (plan.reed !== undefined) rows.push(["Reed", reedWords(plan.reed.reed, options.units)]);
   add("Width in the reed", plan.widthInReed);
   add("A piece on the loom", plan.clothWidth, plan.clothLength);
   add("A piece finished", plan.finishedWidth, plan.finishedLength);
@@ -77,9 +76,9 @@ function materials({ plan, recipe, print }: Context): Block | undefined {
         yarn?.count.text ?? "not named",
         look.length === 0 ? "not named" : look.join(", "),
         patchOf(yarn?.colour),
-        answer(use === undefined ? "not known" : print(use.length)),
-        answer(use?.mass === undefined ? "not known" : print(use.mass)),
-        answer(toBuy(name, plan.buy, print)),
+        use === undefined ? "not known" : print(use.length),
+        use?.mass === undefined ? "not known" : print(use.mass),
+        toBuy(name, plan.buy, print),
       ];
     }),
   };

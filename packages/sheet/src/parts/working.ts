@@ -103,7 +103,7 @@ function resultText(result: Result, units: Context["options"]["units"]): string 
   return said === exact ? exact : `${exact}, said as ${said}`;
 }
 
-function symbolText({ symbol, meaning, values, assumed, from }: WorkingValue): Text {
+function symbolText({ symbol, meaning, values, assumed }: WorkingValue): Text {
   const written = values.map(({ value, ...rest }) =>
     writeQuantity({ ...rest, value: Number(value.toPrecision(6)) }),
   );
@@ -113,7 +113,7 @@ function symbolText({ symbol, meaning, values, assumed, from }: WorkingValue): T
     { text: letter },
     ...(index === undefined ? [] : [{ text: index, low: true }]),
     { text: " = " },
-    { text: written.join(", "), answer: from !== undefined },
+    { text: written.join(", ") },
     { text: `: ${meaning}${why}` },
   ];
 }

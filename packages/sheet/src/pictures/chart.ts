@@ -1,15 +1,6 @@
 import { squaresPath } from "@drawcord/draw";
 import { fromCells } from "@drawcord/grid";
-import {
-  type Drawing,
-  type Frame,
-  type Picture,
-  palette,
-  roomHigh,
-  roomWide,
-  round,
-  type Shape,
-} from "@drawcord/page";
+import { type Frame, type Picture, palette, roomHigh, roomWide, round, type Shape } from "@drawcord/page";
 import type { CardSection } from "../card/sections.js";
 import { ruling } from "../drawing/ruling.js";
 import type { Stretch, Woven } from "../woven.js";
@@ -113,7 +104,6 @@ function chartPicture(
     caption: `Chart,${number} ${where}: black = the unit is drawn (raised)`,
     alt: `Chart,${number} ${where}, first row at the bottom. The lift card says the same in numbers.`,
     drawing: { ...size, shapes: [drawn, ...paper] },
-    blank: { ...size, shapes: paper } satisfies Drawing,
   };
 }
 

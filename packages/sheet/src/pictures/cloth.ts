@@ -136,7 +136,6 @@ function clothPicture(
     caption: `${view.name}, ${view.side}${turned}${sized}${shown}`,
     alt: `${view.name}, seen from the ${view.side}: ${grid.columns} ends by ${grid.rows} picks, first pick at the bottom.`,
     drawing: { ...size, shapes: [...cloth, edge, ...ruler] },
-    blank: { ...size, shapes: [edge, ...ruler] },
   };
 }
 

@@ -144,7 +144,6 @@ export function cornerPicture(woven: Woven, at: Corner | Spot | undefined, colou
     caption: `Drawdown, ${where} (${spots}): black = the end is raised; beside it the weft of each pick by its letter`,
     alt: `Drawdown of ${where}, first pick at the bottom, with pattern and ground threading above, tie-up, treadling and handles to the right.`,
     drawing: { ...size, shapes: [raised, ...around, ...names] },
-    blank: { ...size, shapes: [...around, ...names] },
   };
 }
 

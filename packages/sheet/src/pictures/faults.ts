@@ -67,7 +67,6 @@ export function faultsPicture(
       height: size.height + LEGEND,
       shapes: [...figure(woven, frame), edge, ...marks, ...legend(size.height + LEGEND - 1.5)],
     },
-    blank: { ...size, shapes: [edge] },
   };
 }
 
