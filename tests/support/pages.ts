@@ -1,4 +1,4 @@
-import { type Example, examplePicture, rules } from "@drawcord/check";
+import { type Example, examplePicture, rulePages, rules } from "@drawcord/check";
 import { type Formula, formulas } from "@drawcord/yarn";
 
 const CREATED = (what: string, where: string): string =>
@@ -39,19 +39,20 @@ export function formulasPage(): string {
 
 /** The page of rules: what each finding means, why it matters at the loom, how to mend it, and what it looks like. */
 export function rulesPage(): string {
-  const parts = rules.map(({ name, severity, summary, meaning, reason, mend, source, examples, ...rule }) =>
-    [
+  const parts = rules.map(({ name, severity }) => {
+    const { summary, meaning, reason, mend, limit, source, examples } = rulePages[name];
+    return [
       `## ${name}`,
       `${severity}: ${summary}`,
       meaning,
       `**At the loom.** ${reason}`,
       `**To mend it.** ${mend}`,
-      ...("limit" in rule && rule.limit !== undefined ? [`**Its limit.** ${rule.limit}`] : []),
+      ...(limit !== undefined ? [`**Its limit.** ${limit}`] : []),
       `Source: ${source}`,
       ...examples.passes.map((example) => picture("Passes", example)),
       ...examples.fails.map((example) => picture("Fails", example)),
-    ].join("\n\n"),
-  );
+    ].join("\n\n");
+  });
   return page(
     "Rules",
     "What the checker looks for. The first three are for plain shaft drafts alone. Every rule has pictures of cloth that passes and of cloth that fails: `#` is an end over the pick, the first pick is woven at the bottom; where only the plan matters, `#` is a drawn unit, under its shafts. A recipe gives a rule another level, or switches it off, with `limits: { levels: { thin-area: off } }`, and accepts a finding with `waive`, by the rule, the place and a reason.",

@@ -1,4 +1,4 @@
-import { type CheckOptions, check, rules } from "@drawcord/check";
+import { type CheckOptions, check, rulePages, rules } from "@drawcord/check";
 import { sayChange, type UnitDraft } from "@drawcord/units";
 import { describe, expect, it } from "vitest";
 import { mend } from "../src/index.js";
@@ -85,7 +85,7 @@ describe("mending slips", () => {
   });
 
   it("draws on both sides of a row what it draws on one", () => {
-    const { cloth } = rules
+    const { cloth } = Object.values(rulePages)
       .flatMap(({ examples }) => examples.fails)
       .find(({ title }) => title === lopsided)!;
     const { lifts, threading } = cloth as UnitDraft;

@@ -7,6 +7,7 @@ import {
   checkShaftDraft,
   type Example,
   type Report,
+  rulePages,
   rules,
 } from "../src/index.js";
 
@@ -17,27 +18,28 @@ function report({ cloth, options: asked = {} }: Example): Report {
 }
 
 describe.each(rules)("the rule $name", (rule) => {
+  const page = rulePages[rule.name];
   const found = (example: Example) =>
     report(example).findings.filter((finding) => finding.rule === rule.name);
 
   it("says what it finds, why it matters and what to do, each in sentences", () => {
     expect(rule.name).toMatch(/^[a-z]+(-[a-z]+)*$/);
-    expect(rule.summary).toMatch(/^[a-z].*[^.]$/);
-    for (const text of [rule.meaning, rule.reason, rule.mend]) expect(text).toMatch(/^[A-Z].*\.$/);
-    expect(rule.source).not.toBe("");
+    expect(page.summary).toMatch(/^[a-z].*[^.]$/);
+    for (const text of [page.meaning, page.reason, page.mend]) expect(text).toMatch(/^[A-Z].*\.$/);
+    expect(page.source).not.toBe("");
   });
 
   it("has examples that pass and examples that fail", () => {
-    expect(rule.examples.passes.length).toBeGreaterThan(0);
-    expect(rule.examples.fails.length).toBeGreaterThan(0);
+    expect(page.examples.passes.length).toBeGreaterThan(0);
+    expect(page.examples.fails.length).toBeGreaterThan(0);
   });
 
-  it.each(rule.examples.passes)("passes $title", (example) => {
+  it.each(page.examples.passes)("passes $title", (example) => {
     expect(report(example).rules.ran).toContain(rule.name);
     expect(found(example)).toEqual([]);
   });
 
-  it.each(rule.examples.fails)("finds $title", (example) => {
+  it.each(page.examples.fails)("finds $title", (example) => {
     const findings = found(example);
     expect(findings).not.toEqual([]);
     for (const { message, severity } of findings) {

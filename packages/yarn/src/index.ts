@@ -26,6 +26,7 @@ export type { Result } from "./formula/work-out.js";
 export { type FormulaId, formulas } from "./formulas/registry.js";
 export { type Change, changeSett, type SettChangeOptions } from "./project/compare.js";
 export { type Assumption, assumptions, type PlanNumber, planNumbers } from "./project/numbers.js";
+export { type PieceLength, picksOfPiece } from "./project/piece-picks.js";
 export { plan } from "./project/plan.js";
 export type {
   Plan,

@@ -5,7 +5,7 @@ import { type Closeness, warpCloseness, weftCloseness } from "../numbers/closene
 import { facts, tenByTen } from "../numbers/example.js";
 import { figure } from "../words.js";
 import { calculated } from "./needs.js";
-import type { Fact, Rule } from "./rule.js";
+import type { Fact, Rule, RulePage } from "./rule.js";
 
 /** What the rule finds. */
 export interface CloseSettFact extends Fact {
@@ -18,10 +18,8 @@ export interface CloseSettFact extends Fact {
 
 const cotton = { yarn: "16/2 Ne", fibre: "cotton" };
 
-/** A sett closer than the yarn allows. */
-export const closeSett: Rule<"close-sett", CloseSettFact, Calculated> = {
-  name: "close-sett",
-  severity: "warning",
+/** What the page of this rule says. */
+export const closeSettPage: RulePage = /* @__PURE__ */ (() => ({
   summary: "ends or picks set closer than will beat in",
   meaning:
     "The ends, or the picks of the ground weft, lie closer than the closest sett of their yarn in the ground weave, by the root rule. Where the other system is set so openly that the cloth is faced with this one, as in a rep or a tapestry weave, its threads may lie side by side.",
@@ -29,7 +27,6 @@ export const closeSett: Rule<"close-sett", CloseSettFact, Calculated> = {
   mend: "Choose a more open sett or a finer yarn, or look whether ends were written for inches or a count in another system.",
   limit: "`close-sett: 110 %` in `limits`: the share of the closest sett that is allowed. Usual: 100 %.",
   source: "J. T. Taylor, Cotton Weaving and Designing, 6th ed. 1909, p. 338; the limit is Drawcord's own",
-  changes: ["number"],
   examples: {
     passes: [
       {
@@ -46,6 +43,13 @@ export const closeSett: Rule<"close-sett", CloseSettFact, Calculated> = {
       },
     ],
   },
+}))();
+
+/** A sett closer than the yarn allows. */
+export const closeSett: Rule<"close-sett", CloseSettFact, Calculated> = {
+  name: "close-sett",
+  severity: "warning",
+  changes: ["number"],
   ofNumbers: true,
   of: calculated,
   *find({ options, project }) {

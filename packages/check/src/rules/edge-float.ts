@@ -4,7 +4,7 @@ import { lengthInWords, limitInWords, measuredLength } from "../measured-length.
 import { joinFaults, type VisitFault } from "../regions.js";
 import { anyCloth } from "./needs.js";
 import { atSelvedge, inFigure } from "./parts.js";
-import type { Fact, Rule } from "./rule.js";
+import type { Fact, Rule, RulePage } from "./rule.js";
 
 /** What the rule finds. */
 export interface EdgeFloatFact extends Fact {
@@ -19,10 +19,8 @@ export interface EdgeFloatFact extends Fact {
   readonly weft?: string;
 }
 
-/** What the weft's turns do not hold at the edges: a float that runs round into the next pick, an end that none catches. */
-export const edgeFloat: Rule<"edge-float", EdgeFloatFact> = {
-  name: "edge-float",
-  severity: "warning",
+/** What the page of this rule says. */
+export const edgeFloatPage: RulePage = {
   summary:
     "a weft float that continues round the turn at the selvedge, or an edge end that no turn of the weft catches",
   meaning:
@@ -33,7 +31,6 @@ export const edgeFloat: Rule<"edge-float", EdgeFloatFact> = {
   limit:
     "The limit of floats, `float` in `limits`: for the weft that turns, and for the warp where an edge end is not caught.",
   source: "common practice",
-  changes: ["selvedge", "start-ground", "draw", "leave"],
   examples: {
     passes: [
       {
@@ -70,6 +67,13 @@ export const edgeFloat: Rule<"edge-float", EdgeFloatFact> = {
       },
     ],
   },
+};
+
+/** What the weft's turns do not hold at the edges: a float that runs round into the next pick, an end that none catches. */
+export const edgeFloat: Rule<"edge-float", EdgeFloatFact> = {
+  name: "edge-float",
+  severity: "warning",
+  changes: ["selvedge", "start-ground", "draw", "leave"],
   of: anyCloth,
   *find(cloth) {
     for (const [index, weft] of cloth.wefts.entries()) {

@@ -3,7 +3,7 @@ import type { Span } from "../report.js";
 import { plainDraft } from "../shaft-draft/plain.js";
 import { counted, wrongRuns } from "../shaft-draft/wrong-runs.js";
 import { drafted } from "./needs.js";
-import type { Fact, Rule } from "./rule.js";
+import type { Fact, Rule, RulePage } from "./rule.js";
 
 /** What the rule finds. */
 export interface EndWithoutShaftFact extends Fact {
@@ -11,16 +11,13 @@ export interface EndWithoutShaftFact extends Fact {
   readonly system: "warp";
 }
 
-/** An end that hangs on no shaft. */
-export const endWithoutShaft: Rule<"end-without-shaft", EndWithoutShaftFact, Drafted> = {
-  name: "end-without-shaft",
-  severity: "error",
+/** What the page of this rule says. */
+export const endWithoutShaftPage: RulePage = /* @__PURE__ */ (() => ({
   summary: "an end that hangs on no shaft",
   meaning: "The threading names no shaft for the end, so that no treadle and no lift ever moves it.",
   reason: "It lies on one side of the cloth from end to end, and nothing holds it.",
   mend: "Name its shaft in the threading, or leave the end out.",
   source: "common practice",
-  changes: [],
   examples: {
     passes: [{ title: "plain weave on two treadles", cloth: plainDraft }],
     fails: [
@@ -30,6 +27,13 @@ export const endWithoutShaft: Rule<"end-without-shaft", EndWithoutShaftFact, Dra
       },
     ],
   },
+}))();
+
+/** An end that hangs on no shaft. */
+export const endWithoutShaft: Rule<"end-without-shaft", EndWithoutShaftFact, Drafted> = {
+  name: "end-without-shaft",
+  severity: "error",
+  changes: [],
   plainOnly: true,
   saysPlace: true,
   of: drafted,

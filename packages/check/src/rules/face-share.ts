@@ -6,7 +6,7 @@ import type { Span } from "../report.js";
 import { figure, figureBeyond } from "../words.js";
 import { anyCloth } from "./needs.js";
 import { inFigure } from "./parts.js";
-import type { Fact, Rule } from "./rule.js";
+import type { Fact, Rule, RulePage } from "./rule.js";
 
 /** The least length or width of a band, in mm: about as much as a weaver sees at once beside the reed (Drawcord's own). */
 const BAND_MM = 50;
@@ -20,10 +20,8 @@ export interface FaceShareFact extends Fact {
   readonly system: "warp" | "weft";
 }
 
-/** A band across the cloth, or a column along it, that shows much more or much less warp than the rest. */
-export const faceShare: Rule<"face-share", FaceShareFact> = {
-  name: "face-share",
-  severity: "warning",
+/** What the page of this rule says. */
+export const faceSharePage: RulePage = {
   summary: "a band or a column that shows much more or less warp than the cloth",
   meaning:
     "Of a band of at least 50 mm of the cloth's length, or a column of at least 50 mm of its width, the share of interlacements with the warp on the face lies far from that of the whole cloth.",
@@ -32,7 +30,6 @@ export const faceShare: Rule<"face-share", FaceShareFact> = {
   mend: "Spread the figure more evenly over length and width, or exchange drawn and undrawn in some of the bands. Up to eight squares turned are proposed; what wants more is another figure, and yours to draw.",
   limit: "`face-share: 40 %` in `limits`, in percentage points. Usual: 30.",
   source: "common practice; the limit, and the least band of 50 mm, are Drawcord's own",
-  changes: ["draw", "leave"],
   examples: {
     passes: [
       {
@@ -56,6 +53,13 @@ export const faceShare: Rule<"face-share", FaceShareFact> = {
       },
     ],
   },
+};
+
+/** A band across the cloth, or a column along it, that shows much more or much less warp than the rest. */
+export const faceShare: Rule<"face-share", FaceShareFact> = {
+  name: "face-share",
+  severity: "warning",
+  changes: ["draw", "leave"],
   of: anyCloth,
   *find(cloth) {
     const tolerance = cloth.options.limits?.faceShare ?? faceShareLimit.usual;

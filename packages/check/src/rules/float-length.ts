@@ -5,7 +5,7 @@ import { lengthInWords, limitInWords, measuredLength } from "../measured-length.
 import { joinFaults } from "../regions.js";
 import { anyCloth } from "./needs.js";
 import { inFigure } from "./parts.js";
-import type { Fact, Rule } from "./rule.js";
+import type { Fact, Rule, RulePage } from "./rule.js";
 
 /** What the rule finds. */
 export interface FloatLengthFact extends Fact {
@@ -21,10 +21,8 @@ export interface FloatLengthFact extends Fact {
   readonly alone?: true;
 }
 
-/** A float that is longer than the weaver allows, in either system and on either side of the cloth. */
-export const floatLength: Rule<"float-length", FloatLengthFact> = {
-  name: "float-length",
-  severity: "error",
+/** What the page of this rule says. */
+export const floatLengthPage: RulePage = {
   summary: "a float longer than allowed",
   meaning:
     "A thread passes over or under more threads of the other system than the limit allows. Floats are counted along ends and along picks, on the face and on the back, the edges of the cloth included, and over the seam where it repeats. The floats of a pattern weft have a limit of their own. Where there is one, the floats of the ends are counted over the ground weft alone too: a pattern weft that floats itself does not tie them.",
@@ -35,7 +33,6 @@ export const floatLength: Rule<"float-length", FloatLengthFact> = {
     "`float: 9` (threads) or `float: 6 mm` in `limits`, or apart for `warp`, `weft` and any weft by its name: `float: { warp: 7, pattern: 9 mm }`. Usual: 6 mm at the sett; where the sett is not known, 12 threads, as if there were 20 a cm.",
   source:
     "common practice: about 6 mm in cloth that is worn or washed often, about 12 mm in cloth to look at; without a sett, 20 threads a cm are assumed",
-  changes: ["tie", "start-ground", "draw", "leave"],
   examples: {
     passes: [
       {
@@ -106,6 +103,13 @@ export const floatLength: Rule<"float-length", FloatLengthFact> = {
       },
     ],
   },
+};
+
+/** A float that is longer than the weaver allows, in either system and on either side of the cloth. */
+export const floatLength: Rule<"float-length", FloatLengthFact> = {
+  name: "float-length",
+  severity: "error",
+  changes: ["tie", "start-ground", "draw", "leave"],
   of: anyCloth,
   *find(cloth) {
     const { warp, weft, weftOfPick, wefts, options } = cloth;

@@ -4,7 +4,7 @@ import { placeOf } from "../runs-of.js";
 import { onTabby } from "./examples.js";
 import { planned } from "./needs.js";
 import { atUnit, GROUND } from "./parts.js";
-import type { Fact, Rule } from "./rule.js";
+import type { Fact, Rule, RulePage } from "./rule.js";
 
 /** What the rule finds. */
 export interface IdleShaftFact extends Fact {
@@ -12,10 +12,8 @@ export interface IdleShaftFact extends Fact {
   readonly shaft: number;
 }
 
-/** A shaft that does nothing in this cloth. */
-export const idleShaft: Rule<"idle-shaft", IdleShaftFact, Planned> = {
-  name: "idle-shaft",
-  severity: "warning",
+/** What the page of this rule says. */
+export const idleShaftPage: RulePage = /* @__PURE__ */ (() => ({
   summary: "a shaft that no lift draws, or that no end hangs on",
   meaning:
     "Units hang on a pattern shaft that no lift ever draws, so that they weave ground all along; or the ground has a shaft that carries no ends.",
@@ -23,7 +21,6 @@ export const idleShaft: Rule<"idle-shaft", IdleShaftFact, Planned> = {
     "A shaft threaded for nothing is most often a slip: a row of the lift plan is missing, or a number was written for another.",
   mend: "Draw the shaft in the rows that want it, or thread its units as static. Take a ground shaft without ends out of the plan.",
   source: "common practice",
-  changes: ["lift", "thread", "ground-threading"],
   examples: {
     passes: [
       {
@@ -80,6 +77,13 @@ export const idleShaft: Rule<"idle-shaft", IdleShaftFact, Planned> = {
       },
     ],
   },
+}))();
+
+/** A shaft that does nothing in this cloth. */
+export const idleShaft: Rule<"idle-shaft", IdleShaftFact, Planned> = {
+  name: "idle-shaft",
+  severity: "warning",
+  changes: ["lift", "thread", "ground-threading"],
   of: planned,
   *find({ plan, options }) {
     for (const { shaft, units, rows } of plan.shafts.values()) {

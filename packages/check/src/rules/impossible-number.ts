@@ -1,7 +1,7 @@
 import type { Planned } from "../cloth.js";
 import { facts, tenByTen } from "../numbers/example.js";
 import { planned } from "./needs.js";
-import type { Fact, Rule } from "./rule.js";
+import type { Fact, Rule, RulePage } from "./rule.js";
 
 /** What the rule finds. */
 export interface ImpossibleNumberFact extends Fact {
@@ -9,17 +9,14 @@ export interface ImpossibleNumberFact extends Fact {
   readonly trouble: string;
 }
 
-/** Numbers of the project that cannot be. */
-export const impossibleNumber: Rule<"impossible-number", ImpossibleNumberFact, Planned> = {
-  name: "impossible-number",
-  severity: "error",
+/** What the page of this rule says. */
+export const impossibleNumberPage: RulePage = /* @__PURE__ */ (() => ({
   summary: "numbers of the project that cannot be",
   meaning:
     "The project cannot be worked out, because one of its numbers leaves nothing over, such as hems longer than the piece, or a yarn finer than any.",
   reason: "No warp can be planned from it, and none of its other numbers can be trusted.",
   mend: "Look at the number that the sentence names: a digit, a unit or a system of counts is another than was meant.",
   source: "Drawcord's own",
-  changes: ["number"],
   examples: {
     passes: [
       {
@@ -36,6 +33,13 @@ export const impossibleNumber: Rule<"impossible-number", ImpossibleNumberFact, P
       },
     ],
   },
+}))();
+
+/** Numbers of the project that cannot be. */
+export const impossibleNumber: Rule<"impossible-number", ImpossibleNumberFact, Planned> = {
+  name: "impossible-number",
+  severity: "error",
+  changes: ["number"],
   ofNumbers: true,
   of: planned,
   *find({ numbers }) {

@@ -8,7 +8,7 @@ import { figureBeyond, figure as inFigures } from "../words.js";
 import { cleanTwill } from "./examples.js";
 import { NO_LIMIT, planned } from "./needs.js";
 import { inFigure } from "./parts.js";
-import type { Fact, Rule } from "./rule.js";
+import type { Fact, Rule, RulePage } from "./rule.js";
 
 /** What the rule finds. */
 export interface LargeAreaFact extends Fact {
@@ -20,10 +20,8 @@ export interface LargeAreaFact extends Fact {
   readonly drawn: boolean;
 }
 
-/** An area of one drawn state that is too large to lie flat. */
-export const largeArea: Rule<"large-area", LargeAreaFact, Planned> = {
-  name: "large-area",
-  severity: "warning",
+/** What the page of this rule says. */
+export const largeAreaPage: RulePage = {
   summary: "an area too large to lie flat",
   meaning:
     "A patch of units and rows that are all drawn, or all undrawn, has more squares than the limit, or its longer side is longer.",
@@ -33,7 +31,6 @@ export const largeArea: Rule<"large-area", LargeAreaFact, Planned> = {
   limit:
     "`area: 400` (squares) or `area: 12 cm` (the longer side) in `limits`, or apart: `area: { drawn: 12 cm, undrawn: 900 }`. There is no usual one, and without it the rule does not look: the ground round a figure is one area as long as the cloth, and what lies flat in linen may cockle in wool. The report tells the largest area of a cloth that lay flat: begin with that.",
   source: "common practice",
-  changes: ["draw", "leave"],
   examples: {
     passes: [
       {
@@ -84,6 +81,13 @@ export const largeArea: Rule<"large-area", LargeAreaFact, Planned> = {
       },
     ],
   },
+};
+
+/** An area of one drawn state that is too large to lie flat. */
+export const largeArea: Rule<"large-area", LargeAreaFact, Planned> = {
+  name: "large-area",
+  severity: "warning",
+  changes: ["draw", "leave"],
   of: (cloth) => {
     const on = planned(cloth);
     const { area, drawnArea, undrawnArea } = cloth.options.limits ?? {};

@@ -5,7 +5,7 @@ import { unitsAndRows } from "../regions.js";
 import type { Span } from "../report.js";
 import { anyCloth } from "./needs.js";
 import { GROUND } from "./parts.js";
-import type { Fact, Rule } from "./rule.js";
+import type { Fact, Rule, RulePage } from "./rule.js";
 
 /** What the rule finds. */
 export interface LayersFact extends Fact {
@@ -15,10 +15,8 @@ export interface LayersFact extends Fact {
   readonly unit: "layers";
 }
 
-/** A cloth that falls apart into layers. */
-export const layers: Rule<"layers", LayersFact> = {
-  name: "layers",
-  severity: "error",
+/** What the page of this rule says. */
+export const layersPage: RulePage = {
   summary: "the cloth does not hang together",
   meaning:
     "Some threads lie over all the others wherever they cross them, so that they can be lifted off as a layer: the cloth is several cloths one on another, or has threads that belong to none.",
@@ -27,7 +25,6 @@ export const layers: Rule<"layers", LayersFact> = {
   mend: "Let the layers change places or stitch them: raise an end of the lower layer over a pick of the upper one at intervals.",
   source:
     "C. R. J. Clapham, When a fabric hangs together, Bulletin of the London Mathematical Society 12 (1980) 161-164",
-  changes: ["ground-threading", "tie"],
   examples: {
     passes: [
       { title: "plain weave", cloth: "#.#.\n.#.#" },
@@ -35,6 +32,13 @@ export const layers: Rule<"layers", LayersFact> = {
     ],
     fails: [{ title: "a double cloth of two plain weaves", cloth: "###.\n#.##\n#...\n..#." }],
   },
+};
+
+/** A cloth that falls apart into layers. */
+export const layers: Rule<"layers", LayersFact> = {
+  name: "layers",
+  severity: "error",
+  changes: ["ground-threading", "tie"],
   saysPlace: true,
   of: anyCloth,
   *find(cloth) {

@@ -6,7 +6,7 @@ import { facts, tenByTen } from "../numbers/example.js";
 import { because, likelyReason } from "../numbers/likely-reason.js";
 import { figure } from "../words.js";
 import { calculated } from "./needs.js";
-import type { Fact, Rule } from "./rule.js";
+import type { Fact, Rule, RulePage } from "./rule.js";
 
 /** What the rule finds. */
 export interface LengthRowsFact extends Fact {
@@ -19,10 +19,8 @@ export interface LengthRowsFact extends Fact {
   readonly likely?: string;
 }
 
-/** A length of the piece that the rows do not make. */
-export const lengthRows: Rule<"length-rows", LengthRowsFact, Calculated> = {
-  name: "length-rows",
-  severity: "warning",
+/** What the page of this rule says. */
+export const lengthRowsPage: RulePage = /* @__PURE__ */ (() => ({
   summary: "the rows do not make the length of the piece",
   meaning:
     "The recipe gives the finished length of a piece, and the picks a cm; the picks that this takes are more or fewer than the lift plan has. Where the cloth repeats, any whole number of repeats is right. Less than a row is never reported.",
@@ -30,7 +28,6 @@ export const lengthRows: Rule<"length-rows", LengthRowsFact, Calculated> = {
   mend: "Add or leave out rows, best by a block more or less, or correct the length, the picks a cm or the shrinkage. Leave the length out, and it follows from the rows.",
   limit: "`off: 5 %` in `limits`: how far they may lie apart. Usual: 3 %.",
   source: "Drawcord's own",
-  changes: ["number", "insert-row", "remove-row"],
   examples: {
     passes: [
       {
@@ -68,6 +65,13 @@ export const lengthRows: Rule<"length-rows", LengthRowsFact, Calculated> = {
       },
     ],
   },
+}))();
+
+/** A length of the piece that the rows do not make. */
+export const lengthRows: Rule<"length-rows", LengthRowsFact, Calculated> = {
+  name: "length-rows",
+  severity: "warning",
+  changes: ["number", "insert-row", "remove-row"],
   ofNumbers: true,
   of: calculated,
   *find({ options, plan, project, weft, worked }) {

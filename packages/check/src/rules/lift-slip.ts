@@ -7,7 +7,7 @@ import { findSlip, mirrorsRound, type Slip } from "../symmetry.js";
 import { onTabby } from "./examples.js";
 import { planned } from "./needs.js";
 import { atRow } from "./parts.js";
-import type { Fact, Rule } from "./rule.js";
+import type { Fact, Rule, RulePage } from "./rule.js";
 
 /** Of this many rows, one may break a symmetry that all the others keep and be a slip. */
 const ROWS_TO_A_SLIP = 8;
@@ -26,10 +26,8 @@ export interface LiftSlipFact extends Fact {
   readonly counterpart?: number;
 }
 
-/** A lift plan that is one row away from its own symmetry. */
-export const liftSlip: Rule<"lift-slip", LiftSlipFact, Planned> = {
-  name: "lift-slip",
-  severity: "warning",
+/** What the page of this rule says. */
+export const liftSlipPage: RulePage = /* @__PURE__ */ (() => ({
   summary: "a lift plan that is one row away from its own symmetry",
   meaning:
     "Except for one row, the lift plan reads the same from the first row as from the last, or repeats all along, or every row draws the left half as the right: one row draws otherwise than its counterpart, or one is too many or too few.",
@@ -37,7 +35,6 @@ export const liftSlip: Rule<"lift-slip", LiftSlipFact, Planned> = {
     "A shaft forgotten in one row of a symmetric figure is the commonest slip in lifting, and the eye finds it at once in the cloth.",
   mend: "Draw in the row what its counterpart draws, or add or leave out the one that is odd. Where it is meant, waive it.",
   source: "common practice",
-  changes: ["lift", "remove-row"],
   examples: {
     passes: [
       {
@@ -79,6 +76,13 @@ export const liftSlip: Rule<"lift-slip", LiftSlipFact, Planned> = {
       },
     ],
   },
+}))();
+
+/** A lift plan that is one row away from its own symmetry. */
+export const liftSlip: Rule<"lift-slip", LiftSlipFact, Planned> = {
+  name: "lift-slip",
+  severity: "warning",
+  changes: ["lift", "remove-row"],
   of: planned,
   *find(cloth) {
     const { options, plan, figure } = cloth;

@@ -13,7 +13,7 @@ import { joinFaults, type VisitFault } from "../regions.js";
 import { cleanTwill } from "./examples.js";
 import { NO_LIMIT, planned } from "./needs.js";
 import { inFigure } from "./parts.js";
-import type { Fact, Rule } from "./rule.js";
+import type { Fact, Rule, RulePage } from "./rule.js";
 
 /** What the rule finds. */
 export interface LongStretchFact extends Fact {
@@ -25,10 +25,8 @@ export interface LongStretchFact extends Fact {
   readonly drawn: boolean;
 }
 
-/** A unit that stays drawn, or undrawn, for too long a stretch of cloth. */
-export const longStretch: Rule<"long-stretch", LongStretchFact, Planned> = {
-  name: "long-stretch",
-  severity: "warning",
+/** What the page of this rule says. */
+export const longStretchPage: RulePage = {
   summary: "a unit drawn or undrawn for too long a stretch of cloth",
   meaning:
     "The unit weaves the same side of the figure for longer than the limit. Static units are left out: they are meant to weave ground all along.",
@@ -38,7 +36,6 @@ export const longStretch: Rule<"long-stretch", LongStretchFact, Planned> = {
   limit:
     "`stretch: 200` (picks) or `stretch: 20 cm` in `limits`. There is no usual one, and without it the rule does not look: it depends on how far a lingo may sink and on how differently the two weaves take up, and a border may well be drawn from end to end. Threads that take up by different amounts are reported by `uneven-take-up` in any case.",
   source: "common practice",
-  changes: ["draw", "leave"],
   examples: {
     passes: [
       {
@@ -89,6 +86,13 @@ export const longStretch: Rule<"long-stretch", LongStretchFact, Planned> = {
       },
     ],
   },
+};
+
+/** A unit that stays drawn, or undrawn, for too long a stretch of cloth. */
+export const longStretch: Rule<"long-stretch", LongStretchFact, Planned> = {
+  name: "long-stretch",
+  severity: "warning",
+  changes: ["draw", "leave"],
   of: (cloth) => {
     const on = planned(cloth);
     return typeof on !== "string" && cloth.options.limits?.stretch === undefined ? NO_LIMIT : on;

@@ -3,7 +3,7 @@ import { loomNeeds, type UnitDraft } from "@drawcord/units";
 import type { Planned } from "../cloth.js";
 import { onTabby } from "./examples.js";
 import { planned } from "./needs.js";
-import type { Fact, Rule } from "./rule.js";
+import type { Fact, Rule, RulePage } from "./rule.js";
 
 /** So many treadles are listed; of more only the number is told. */
 const MOST_LISTED = 8;
@@ -16,10 +16,8 @@ export interface LoomCapacityFact extends Fact {
   readonly unit: "pattern shafts" | "ground shafts" | "treadles" | "lingos";
 }
 
-/** A plan that asks for more than the loom has. */
-export const loomCapacity: Rule<"loom-capacity", LoomCapacityFact, Planned> = {
-  name: "loom-capacity",
-  severity: "error",
+/** What the page of this rule says. */
+export const loomCapacityPage: RulePage = /* @__PURE__ */ (() => ({
   summary: "the plan needs more than the loom has",
   meaning:
     "The plan uses a pattern shaft or a ground shaft beyond the last one of the loom, or more treadles or lingos than it has.",
@@ -29,7 +27,6 @@ export const loomCapacity: Rule<"loom-capacity", LoomCapacityFact, Planned> = {
   limit:
     "What the loom has: `pattern-shafts`, `ground-shafts`, `treadles` and `lingos` in `loom`. What is not named there is not looked at.",
   source: "common practice",
-  changes: ["tie"],
   examples: {
     passes: [
       {
@@ -61,6 +58,13 @@ export const loomCapacity: Rule<"loom-capacity", LoomCapacityFact, Planned> = {
       },
     ],
   },
+}))();
+
+/** A plan that asks for more than the loom has. */
+export const loomCapacity: Rule<"loom-capacity", LoomCapacityFact, Planned> = {
+  name: "loom-capacity",
+  severity: "error",
+  changes: ["tie"],
   of: planned,
   *find({ plan, options }) {
     const { loom, staticShaft } = options;

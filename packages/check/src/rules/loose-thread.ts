@@ -3,7 +3,7 @@ import type { Cloth, System } from "../cloth.js";
 import { joinFaults, type VisitFault } from "../regions.js";
 import { anyCloth } from "./needs.js";
 import { GROUND } from "./parts.js";
-import type { Fact, Rule } from "./rule.js";
+import type { Fact, Rule, RulePage } from "./rule.js";
 
 /** What the rule finds. */
 export interface LooseThreadFact extends Fact {
@@ -13,17 +13,14 @@ export interface LooseThreadFact extends Fact {
   readonly weft?: string;
 }
 
-/** An end or a pick that lies over or under all the threads it crosses. */
-export const looseThread: Rule<"loose-thread", LooseThreadFact> = {
-  name: "loose-thread",
-  severity: "error",
+/** What the page of this rule says. */
+export const looseThreadPage: RulePage = {
   summary: "an end or a pick that never interlaces",
   meaning:
     "The thread lies on one side of the cloth from end to end: it is never raised, or never lowered, and nothing holds it.",
   reason: "It can be drawn out of the cloth whole, and will be by the first thing that catches it.",
   mend: "Raise or sink it at least once in each float's length: look for an end threaded on a shaft that no treadle moves, or for a treadle that moves no shaft.",
   source: "common practice",
-  changes: ["tie", "ground-threading", "lift"],
   examples: {
     passes: [
       { title: "an end that is lowered once", cloth: "##.\n..#\n##." },
@@ -34,6 +31,13 @@ export const looseThread: Rule<"loose-thread", LooseThreadFact> = {
       { title: "a pick over all ends", cloth: "#.#\n...\n.#." },
     ],
   },
+};
+
+/** An end or a pick that lies over or under all the threads it crosses. */
+export const looseThread: Rule<"loose-thread", LooseThreadFact> = {
+  name: "loose-thread",
+  severity: "error",
+  changes: ["tie", "ground-threading", "lift"],
   of: anyCloth,
   *find(cloth) {
     const { warp, weft } = cloth;

@@ -8,7 +8,7 @@ import { figure } from "../words.js";
 import { cleanTwill } from "./examples.js";
 import { planned } from "./needs.js";
 import { GROUND } from "./parts.js";
-import type { Fact, Rule } from "./rule.js";
+import type { Fact, Rule, RulePage } from "./rule.js";
 
 /** What the rule finds. */
 export interface OpenCutFact extends Fact {
@@ -21,10 +21,8 @@ export interface OpenCutFact extends Fact {
   readonly side: "left" | "right" | "lower" | "upper";
 }
 
-/** A border of drawn and undrawn where the floats of one side can slide over the other. */
-export const openCut: Rule<"open-cut", OpenCutFact, Planned> = {
-  name: "open-cut",
-  severity: "warning",
+/** What the page of this rule says. */
+export const openCutPage: RulePage = /* @__PURE__ */ (() => ({
   summary: "a border of the figure that does not cut",
   meaning:
     "Where a drawn and an undrawn area meet, two neighbouring interlacements are both raised or both lowered, so that the float of one side continues into the other. Borders are reported one by one, each a straight line with the drawn area on one side of it, the one with the greatest open share first; each weft is judged within its own picks, and picks on which the ground moves every shaft are left out.",
@@ -34,7 +32,6 @@ export const openCut: Rule<"open-cut", OpenCutFact, Planned> = {
   limit: "`open-cuts: 25 %` in `limits`: the share of a border that may be open. Usual: 0 %.",
   source:
     "J. T. Taylor, Cotton Weaving and Designing, 6th ed. 1909, pp. 234-235; T. F. Bell, Jacquard Weaving and Designing, 1895, p. 117",
-  changes: ["start-ground", "swap-ground", "tie"],
   examples: {
     passes: [
       {
@@ -83,6 +80,13 @@ export const openCut: Rule<"open-cut", OpenCutFact, Planned> = {
       },
     ],
   },
+}))();
+
+/** A border of drawn and undrawn where the floats of one side can slide over the other. */
+export const openCut: Rule<"open-cut", OpenCutFact, Planned> = {
+  name: "open-cut",
+  severity: "warning",
+  changes: ["start-ground", "swap-ground", "tie"],
   of: (cloth) => (cloth.plan === undefined ? "what is drawn is only inferred" : planned(cloth)),
   *find(cloth) {
     const { figure, options } = cloth;

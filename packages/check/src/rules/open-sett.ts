@@ -4,7 +4,7 @@ import { warpCloseness, weftCloseness } from "../numbers/closeness.js";
 import { facts, tenByTen } from "../numbers/example.js";
 import { figure } from "../words.js";
 import { calculated } from "./needs.js";
-import type { Fact, Rule } from "./rule.js";
+import type { Fact, Rule, RulePage } from "./rule.js";
 
 /** What the rule finds. */
 export interface OpenSettFact extends Fact {
@@ -20,10 +20,8 @@ const FACED = 85;
 
 const cotton = { yarn: "16/2 Ne", fibre: "cotton" };
 
-/** A sett too open to hold. */
-export const openSett: Rule<"open-sett", OpenSettFact, Calculated> = {
-  name: "open-sett",
-  severity: "warning",
+/** What the page of this rule says. */
+export const openSettPage: RulePage = /* @__PURE__ */ (() => ({
   summary: "ends or picks set too openly to hold",
   meaning:
     "The ends, or the picks of the ground weft, lie further apart than half of the closest sett of their yarn in the ground weave. Where the other system lies so close that the cloth is faced with it, as in a rag rug or a tapestry weave, an open sett is right and not reported.",
@@ -31,7 +29,6 @@ export const openSett: Rule<"open-sett", OpenSettFact, Calculated> = {
   mend: "Choose a closer sett or a thicker yarn, or look whether ends an inch were written for ends a cm. For a veil, set the limit lower.",
   limit: "`open-sett: 30 %` in `limits`: the share of the closest sett that is the least. Usual: 50 %.",
   source: "common practice, around a working sett of 80 %; the limit is Drawcord's own",
-  changes: ["number"],
   examples: {
     passes: [
       {
@@ -64,6 +61,13 @@ export const openSett: Rule<"open-sett", OpenSettFact, Calculated> = {
       },
     ],
   },
+}))();
+
+/** A sett too open to hold. */
+export const openSett: Rule<"open-sett", OpenSettFact, Calculated> = {
+  name: "open-sett",
+  severity: "warning",
+  changes: ["number"],
   ofNumbers: true,
   of: calculated,
   *find({ options, project }) {

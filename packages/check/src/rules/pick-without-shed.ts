@@ -3,7 +3,7 @@ import type { Span } from "../report.js";
 import { plainDraft } from "../shaft-draft/plain.js";
 import { counted, wrongRuns } from "../shaft-draft/wrong-runs.js";
 import { drafted } from "./needs.js";
-import type { Fact, Rule } from "./rule.js";
+import type { Fact, Rule, RulePage } from "./rule.js";
 
 /** What the rule finds. */
 export interface PickWithoutShedFact extends Fact {
@@ -13,16 +13,13 @@ export interface PickWithoutShedFact extends Fact {
   readonly face: "face" | "back";
 }
 
-/** A pick that lifts no end, or every end. */
-export const pickWithoutShed: Rule<"pick-without-shed", PickWithoutShedFact, Drafted> = {
-  name: "pick-without-shed",
-  severity: "error",
+/** What the page of this rule says. */
+export const pickWithoutShedPage: RulePage = /* @__PURE__ */ (() => ({
   summary: "a pick that lifts no end, or every end",
   meaning: "All ends lie on one side of the pick, so that the shed never opens for it.",
   reason: "The pick lies on the cloth without being woven in, and comes out when it is pulled.",
   mend: "Look for a pick left out of the treadling or the lift plan, or one that treads all shafts.",
   source: "common practice",
-  changes: [],
   examples: {
     passes: [{ title: "plain weave on two treadles", cloth: plainDraft }],
     fails: [
@@ -32,6 +29,13 @@ export const pickWithoutShed: Rule<"pick-without-shed", PickWithoutShedFact, Dra
       },
     ],
   },
+}))();
+
+/** A pick that lifts no end, or every end. */
+export const pickWithoutShed: Rule<"pick-without-shed", PickWithoutShedFact, Drafted> = {
+  name: "pick-without-shed",
+  severity: "error",
+  changes: [],
   plainOnly: true,
   saysPlace: true,
   of: drafted,

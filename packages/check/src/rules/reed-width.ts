@@ -2,7 +2,7 @@ import type { Calculated } from "../cloth.js";
 import { facts, tenByTen } from "../numbers/example.js";
 import { figure, figureBeyond } from "../words.js";
 import { calculated } from "./needs.js";
-import type { Fact, Rule } from "./rule.js";
+import type { Fact, Rule, RulePage } from "./rule.js";
 
 /** What the rule finds. */
 export interface ReedWidthFact extends Fact {
@@ -13,10 +13,8 @@ export interface ReedWidthFact extends Fact {
   readonly of: "reed" | "loom";
 }
 
-/** A warp wider than the reed, or than the loom. */
-export const reedWidth: Rule<"reed-width", ReedWidthFact, Calculated> = {
-  name: "reed-width",
-  severity: "error",
+/** What the page of this rule says. */
+export const reedWidthPage: RulePage = /* @__PURE__ */ (() => ({
   summary: "the warp is wider than the reed or the loom",
   meaning: "The width in the reed is more than the reed is wide, or more than the loom weaves.",
   reason: "It cannot be sleyed, or not woven, as it is written: there are not so many dents.",
@@ -24,7 +22,6 @@ export const reedWidth: Rule<"reed-width", ReedWidthFact, Calculated> = {
   limit:
     "The widths themselves: `reed-width` in `cloth` and `weaving-width` in `loom`. What is not named there is not looked at.",
   source: "common practice",
-  changes: ["number", "remove-unit"],
   examples: {
     passes: [
       {
@@ -46,6 +43,13 @@ export const reedWidth: Rule<"reed-width", ReedWidthFact, Calculated> = {
       },
     ],
   },
+}))();
+
+/** A warp wider than the reed, or than the loom. */
+export const reedWidth: Rule<"reed-width", ReedWidthFact, Calculated> = {
+  name: "reed-width",
+  severity: "error",
+  changes: ["number", "remove-unit"],
   ofNumbers: true,
   of: calculated,
   *find({ options, worked: { reed, widthInReed } }) {

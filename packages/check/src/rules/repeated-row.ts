@@ -5,7 +5,7 @@ import type { Span } from "../report.js";
 import { onTabby } from "./examples.js";
 import { planned } from "./needs.js";
 import { atRow } from "./parts.js";
-import type { Fact, Rule } from "./rule.js";
+import type { Fact, Rule, RulePage } from "./rule.js";
 
 /** Where this share of the rows changes with every row, a row held twice stands out. */
 const CHANGING = 0.75;
@@ -18,10 +18,8 @@ export interface RepeatedRowFact extends Fact {
   readonly rows: Span;
 }
 
-/** A lift held for two rows in a motif that otherwise changes with every row. */
-export const repeatedRow: Rule<"repeated-row", RepeatedRowFact, Planned> = {
-  name: "repeated-row",
-  severity: "note",
+/** What the page of this rule says. */
+export const repeatedRowPage: RulePage = /* @__PURE__ */ (() => ({
   summary: "a lift held twice in the middle of a motif",
   meaning:
     "Two neighbouring rows draw the same units, in a lift plan that otherwise changes with every row. The middle of a mirrored figure is left out, and so is what comes again between the same rows.",
@@ -29,7 +27,6 @@ export const repeatedRow: Rule<"repeated-row", RepeatedRowFact, Planned> = {
     "Losing count and weaving a row twice, or writing it twice, makes a step in the outline. It may be meant: then the note can be waived.",
   mend: "Leave one of the two out.",
   source: "common practice",
-  changes: ["remove-row"],
   examples: {
     passes: [
       {
@@ -68,6 +65,13 @@ export const repeatedRow: Rule<"repeated-row", RepeatedRowFact, Planned> = {
       },
     ],
   },
+}))();
+
+/** A lift held for two rows in a motif that otherwise changes with every row. */
+export const repeatedRow: Rule<"repeated-row", RepeatedRowFact, Planned> = {
+  name: "repeated-row",
+  severity: "note",
+  changes: ["remove-row"],
   of: planned,
   *find({ figure, plan }) {
     const { kindOf } = figure.rowKinds;

@@ -21,13 +21,8 @@ export interface Fact extends Where {
   readonly measured?: number;
 }
 
-/**
- * A rule of the checker, wholly: its data, its words, the function that looks, the place in a recipe that it is about, and
- * the changes that may mend it. `On` is what it looks at: a cloth that has what the rule needs.
- */
-export interface Rule<Name extends string, F extends Fact, On extends Cloth = Cloth> {
-  readonly name: Name;
-  readonly severity: "error" | "warning" | "note";
+/** What there is to say of a rule: to people who want to know, never to the check itself, which leaves it out of a page. */
+export interface RulePage {
   /** One line: what it finds. */
   readonly summary: string;
   /** What a finding says of the cloth. */
@@ -41,6 +36,16 @@ export interface Rule<Name extends string, F extends Fact, On extends Cloth = Cl
   /** Where the rule comes from. */
   readonly source: string;
   readonly examples: { readonly passes: readonly Example[]; readonly fails: readonly Example[] };
+}
+
+/**
+ * A rule of the checker: its data, its sentence, the function that looks, the place in a recipe that it is about, and the
+ * changes that may mend it. `On` is what it looks at: a cloth that has what the rule needs. What there is to say of it
+ * stands beside it in its file, as a `RulePage`.
+ */
+export interface Rule<Name extends string, F extends Fact, On extends Cloth = Cloth> {
+  readonly name: Name;
+  readonly severity: "error" | "warning" | "note";
   /** The kinds of change that may mend what it finds; none where only the weaver can. */
   readonly changes: readonly Change["change"][];
   /** That it is a rule for plain drafts, and of no other cloth is said that it did not look; default false. */

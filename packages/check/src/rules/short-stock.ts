@@ -2,7 +2,7 @@ import { convert, type ProjectYarn, type Quantity, quantity, writeQuantity } fro
 import type { Calculated } from "../cloth.js";
 import { facts, tenByTen } from "../numbers/example.js";
 import { calculated } from "./needs.js";
-import type { Fact, Rule } from "./rule.js";
+import type { Fact, Rule, RulePage } from "./rule.js";
 
 /** What the rule finds. */
 export interface ShortStockFact extends Fact {
@@ -17,16 +17,13 @@ export interface ShortStockFact extends Fact {
 
 const cotton = { yarn: "16/2 Ne", fibre: "cotton" };
 
-/** A stock of yarn that is not enough. */
-export const shortStock: Rule<"short-stock", ShortStockFact, Calculated> = {
-  name: "short-stock",
-  severity: "warning",
+/** What the page of this rule says. */
+export const shortStockPage: RulePage = /* @__PURE__ */ (() => ({
   summary: "the stock of a yarn is not enough",
   meaning: "The recipe says how much there is of a yarn, and its warp or its weft takes more.",
   reason: "The yarn gives out on the loom, and another dye lot shows as a stripe.",
   mend: "Buy more before the warp is wound: `drawcord plan` tells how much. Or weave fewer or shorter pieces.",
   source: "Drawcord's own",
-  changes: ["number"],
   examples: {
     passes: [
       {
@@ -53,6 +50,13 @@ export const shortStock: Rule<"short-stock", ShortStockFact, Calculated> = {
       },
     ],
   },
+}))();
+
+/** A stock of yarn that is not enough. */
+export const shortStock: Rule<"short-stock", ShortStockFact, Calculated> = {
+  name: "short-stock",
+  severity: "warning",
+  changes: ["number"],
   ofNumbers: true,
   of: calculated,
   *find({ project, worked }) {

@@ -3,7 +3,7 @@ import { writeQuantity } from "@drawcord/yarn";
 import type { Calculated } from "../cloth.js";
 import { facts, tenByTen } from "../numbers/example.js";
 import { calculated } from "./needs.js";
-import type { Fact, Rule } from "./rule.js";
+import type { Fact, Rule, RulePage } from "./rule.js";
 
 /** What the rule finds. */
 export interface ShortWarpFact extends Fact {
@@ -14,17 +14,14 @@ export interface ShortWarpFact extends Fact {
   readonly unit: "pieces";
 }
 
-/** A warp too short for the pieces. */
-export const shortWarp: Rule<"short-warp", ShortWarpFact, Calculated> = {
-  name: "short-warp",
-  severity: "warning",
+/** What the page of this rule says. */
+export const shortWarpPage: RulePage = /* @__PURE__ */ (() => ({
   summary: "the warp is too short for the pieces",
   meaning:
     "The recipe gives the length of the warp and the number of pieces, and the warp, less sampling and waste, gives fewer.",
   reason: "The last pieces cannot be woven, and it shows when the warp comes to its end.",
   mend: "Wind a longer warp, or weave fewer or shorter pieces. Leave the warp out, and its length follows from the pieces.",
   source: "Drawcord's own",
-  changes: ["number"],
   examples: {
     passes: [
       {
@@ -45,6 +42,13 @@ export const shortWarp: Rule<"short-warp", ShortWarpFact, Calculated> = {
       },
     ],
   },
+}))();
+
+/** A warp too short for the pieces. */
+export const shortWarp: Rule<"short-warp", ShortWarpFact, Calculated> = {
+  name: "short-warp",
+  severity: "warning",
+  changes: ["number"],
   ofNumbers: true,
   of: calculated,
   *find({ project: { pieces, warpLength }, worked }) {

@@ -5,7 +5,7 @@ import { facts, tenByTen } from "../numbers/example.js";
 import { because, likelyReason } from "../numbers/likely-reason.js";
 import { figure } from "../words.js";
 import { calculated } from "./needs.js";
-import type { Fact, Rule } from "./rule.js";
+import type { Fact, Rule, RulePage } from "./rule.js";
 
 /** What the rule finds. */
 export interface SleySettFact extends Fact {
@@ -18,10 +18,8 @@ export interface SleySettFact extends Fact {
   readonly likely?: string;
 }
 
-/** A sley that does not give the sett. */
-export const sleySett: Rule<"sley-sett", SleySettFact, Calculated> = {
-  name: "sley-sett",
-  severity: "warning",
+/** What the page of this rule says. */
+export const sleySettPage: RulePage = /* @__PURE__ */ (() => ({
   summary: "the sleyed reed does not give the sett",
   meaning:
     "The recipe gives a reed, a sley and a sett, and so many ends in the dents of this reed make another sett; or it gives a reed and a sett that no sley of a few ends in a dent comes near. Widths are worked out from the sett.",
@@ -30,7 +28,6 @@ export const sleySett: Rule<"sley-sett", SleySettFact, Calculated> = {
   mend: "Correct the sett, the sley or the reed: `drawcord yarn` tells what each reed makes.",
   limit: "`off: 5 %` in `limits`: how far the two may lie apart. Usual: 3 %.",
   source: "Drawcord's own",
-  changes: ["number"],
   examples: {
     passes: [
       {
@@ -47,6 +44,13 @@ export const sleySett: Rule<"sley-sett", SleySettFact, Calculated> = {
       },
     ],
   },
+}))();
+
+/** A sley that does not give the sett. */
+export const sleySett: Rule<"sley-sett", SleySettFact, Calculated> = {
+  name: "sley-sett",
+  severity: "warning",
+  changes: ["number"],
   ofNumbers: true,
   of: calculated,
   *find({ options, project, worked }) {

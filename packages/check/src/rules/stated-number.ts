@@ -4,7 +4,7 @@ import { because, likelyReason } from "../numbers/likely-reason.js";
 import type { StatedNumber } from "../options.js";
 import { onTabby } from "./examples.js";
 import { anyCloth } from "./needs.js";
-import type { Fact, Rule } from "./rule.js";
+import type { Fact, Rule, RulePage } from "./rule.js";
 
 /** What the rule finds. */
 export interface StatedNumberFact extends Fact {
@@ -20,10 +20,8 @@ export interface StatedNumberFact extends Fact {
   readonly likely?: string;
 }
 
-/** A number that the printed recipe claims and that comes out otherwise. */
-export const statedNumber: Rule<"stated-number", StatedNumberFact> = {
-  name: "stated-number",
-  severity: "warning",
+/** What the page of this rule says. */
+export const statedNumberPage: RulePage = /* @__PURE__ */ (() => ({
   summary: "a stated number that differs from the one worked out",
   meaning:
     "The recipe claims a number, such as its ends, its width in the reed or its warp yarn, and the number worked out from its plan is another. A claim may be off by as much as it was rounded where it was printed.",
@@ -32,7 +30,6 @@ export const statedNumber: Rule<"stated-number", StatedNumberFact> = {
   mend: "Count again: correct the number, or the part of the plan that was to have it. `drawcord plan --explain` shows how the numbers of the project are found.",
   limit: "The numbers in `stated`, such as `stated: { ends: 324 }`.",
   source: "common practice",
-  changes: ["number"],
   examples: {
     passes: [
       {
@@ -68,6 +65,13 @@ export const statedNumber: Rule<"stated-number", StatedNumberFact> = {
       },
     ],
   },
+}))();
+
+/** A number that the printed recipe claims and that comes out otherwise. */
+export const statedNumber: Rule<"stated-number", StatedNumberFact> = {
+  name: "stated-number",
+  severity: "warning",
+  changes: ["number"],
   of: anyCloth,
   *find(cloth) {
     for (const { claim, found, name, slips = [], unit, within = 0 } of cloth.options.stated ?? []) {

@@ -5,7 +5,7 @@ import { placeOf, rowsDrawing } from "../runs-of.js";
 import { onTabby } from "./examples.js";
 import { planned } from "./needs.js";
 import { atRow } from "./parts.js";
-import type { Fact, Rule } from "./rule.js";
+import type { Fact, Rule, RulePage } from "./rule.js";
 
 /** What the rule finds. */
 export interface StaticDrawnFact extends Fact {
@@ -13,10 +13,8 @@ export interface StaticDrawnFact extends Fact {
   readonly shaft: number;
 }
 
-/** A lift that draws the shaft number that stands for static units. */
-export const staticDrawn: Rule<"static-drawn", StaticDrawnFact, Planned> = {
-  name: "static-drawn",
-  severity: "error",
+/** What the page of this rule says. */
+export const staticDrawnPage: RulePage = /* @__PURE__ */ (() => ({
   summary: "a lift draws a static unit",
   meaning:
     "Static units weave ground all along; diagrams may give them a shaft number, but there is no shaft to draw. A lift names that number all the same.",
@@ -24,7 +22,6 @@ export const staticDrawn: Rule<"static-drawn", StaticDrawnFact, Planned> = {
   mend: "Leave the number out of the lift, or hang the units on a shaft of their own.",
   limit: "The number that stands for static units: `static` in `units`.",
   source: "common practice",
-  changes: ["lift"],
   examples: {
     passes: [
       {
@@ -49,6 +46,13 @@ export const staticDrawn: Rule<"static-drawn", StaticDrawnFact, Planned> = {
       },
     ],
   },
+}))();
+
+/** A lift that draws the shaft number that stands for static units. */
+export const staticDrawn: Rule<"static-drawn", StaticDrawnFact, Planned> = {
+  name: "static-drawn",
+  severity: "error",
+  changes: ["lift"],
   of: planned,
   *find({ plan, options }) {
     for (const { shaft, rows, firstRow, lastRow } of plan.shafts.values()) {

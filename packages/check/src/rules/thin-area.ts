@@ -8,12 +8,10 @@ import { joinFaults } from "../regions.js";
 import { cleanTwill } from "./examples.js";
 import { planned } from "./needs.js";
 import { inFigure } from "./parts.js";
-import type { Fact, Rule } from "./rule.js";
+import type { Fact, Rule, RulePage } from "./rule.js";
 
-/** A small area that is one unit wide or one row high. */
-export const thinArea: Rule<"thin-area", Fact, Planned> = {
-  name: "thin-area",
-  severity: "note",
+/** What the page of this rule says. */
+export const thinAreaPage: RulePage = {
   summary: "a single unit or row standing alone",
   meaning:
     "An area of the figure, or a gap in it, of a few squares is one unit wide or one row high, and stands alone between areas of the other kind. What comes again between the same rows and the same units is left out, and so are areas of one shape in more than six rows: they are the manner of the figure.",
@@ -22,7 +20,6 @@ export const thinArea: Rule<"thin-area", Fact, Planned> = {
   mend: "Draw its neighbour too, or leave it out.",
   limit: "`thin-area: 1` in `limits`: areas of up to so many squares are reported. Usual: 3.",
   source: "common practice; the limit is Drawcord's own",
-  changes: ["draw", "leave"],
   examples: {
     passes: [
       {
@@ -69,6 +66,13 @@ export const thinArea: Rule<"thin-area", Fact, Planned> = {
       },
     ],
   },
+};
+
+/** A small area that is one unit wide or one row high. */
+export const thinArea: Rule<"thin-area", Fact, Planned> = {
+  name: "thin-area",
+  severity: "note",
+  changes: ["draw", "leave"],
   of: planned,
   *find(cloth) {
     const { figure, plan } = cloth;

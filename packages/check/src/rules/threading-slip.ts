@@ -6,7 +6,7 @@ import { findSlip, mirrorsRound, type Slip } from "../symmetry.js";
 import { onTabby } from "./examples.js";
 import { planned } from "./needs.js";
 import { atUnit } from "./parts.js";
-import type { Fact, Rule } from "./rule.js";
+import type { Fact, Rule, RulePage } from "./rule.js";
 
 /** What the rule finds. */
 export interface ThreadingSlipFact extends Fact {
@@ -15,10 +15,8 @@ export interface ThreadingSlipFact extends Fact {
   readonly counterpart: number;
 }
 
-/** A unit threading that is one unit away from its own symmetry. */
-export const threadingSlip: Rule<"threading-slip", ThreadingSlipFact, Planned> = {
-  name: "threading-slip",
-  severity: "warning",
+/** What the page of this rule says. */
+export const threadingSlipPage: RulePage = /* @__PURE__ */ (() => ({
   summary: "a threading that is one unit away from its own symmetry",
   meaning:
     "Except for one unit, the threading reads the same from the left as from the right, or repeats all along: one unit hangs on another shaft than its counterpart, or one is too many or too few.",
@@ -26,7 +24,6 @@ export const threadingSlip: Rule<"threading-slip", ThreadingSlipFact, Planned> =
     "It is the commonest slip in threading, and shows as a fault in every figure that this unit takes part in.",
   mend: "Hang the unit on the shaft of its counterpart, or add or leave out the one that is odd. Where it is meant, waive it.",
   source: "common practice",
-  changes: ["thread", "remove-unit"],
   examples: {
     passes: [
       {
@@ -88,6 +85,13 @@ export const threadingSlip: Rule<"threading-slip", ThreadingSlipFact, Planned> =
       },
     ],
   },
+}))();
+
+/** A unit threading that is one unit away from its own symmetry. */
+export const threadingSlip: Rule<"threading-slip", ThreadingSlipFact, Planned> = {
+  name: "threading-slip",
+  severity: "warning",
+  changes: ["thread", "remove-unit"],
   of: planned,
   *find(cloth) {
     const slip = slipOfThreading(cloth.plan.draft);

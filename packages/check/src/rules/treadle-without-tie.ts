@@ -3,7 +3,7 @@ import type { Span } from "../report.js";
 import { plainDraft } from "../shaft-draft/plain.js";
 import { counted, wrongRuns } from "../shaft-draft/wrong-runs.js";
 import { drafted } from "./needs.js";
-import type { Fact, Rule } from "./rule.js";
+import type { Fact, Rule, RulePage } from "./rule.js";
 
 /** What the rule finds. */
 export interface TreadleWithoutTieFact extends Fact {
@@ -11,16 +11,13 @@ export interface TreadleWithoutTieFact extends Fact {
   readonly treadles: Span;
 }
 
-/** A treadle that is tied to no shaft. */
-export const treadleWithoutTie: Rule<"treadle-without-tie", TreadleWithoutTieFact, Drafted> = {
-  name: "treadle-without-tie",
-  severity: "warning",
+/** What the page of this rule says. */
+export const treadleWithoutTiePage: RulePage = /* @__PURE__ */ (() => ({
   summary: "a treadle that is tied to no shaft",
   meaning: "The tie-up has nothing for the treadle, so that treading it moves nothing.",
   reason: "A pick on it alone opens no shed; beside other treadles it is a step for nothing.",
   mend: "Tie it to the shafts it should move, or take it out of the treadling.",
   source: "common practice",
-  changes: [],
   examples: {
     passes: [{ title: "plain weave on two treadles", cloth: plainDraft }],
     fails: [
@@ -30,6 +27,13 @@ export const treadleWithoutTie: Rule<"treadle-without-tie", TreadleWithoutTieFac
       },
     ],
   },
+}))();
+
+/** A treadle that is tied to no shaft. */
+export const treadleWithoutTie: Rule<"treadle-without-tie", TreadleWithoutTieFact, Drafted> = {
+  name: "treadle-without-tie",
+  severity: "warning",
+  changes: [],
   plainOnly: true,
   saysPlace: true,
   of(cloth) {

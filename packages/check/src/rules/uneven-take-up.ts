@@ -5,7 +5,7 @@ import type { Span } from "../report.js";
 import { figure, figureBeyond } from "../words.js";
 import { anyCloth } from "./needs.js";
 import { inFigure } from "./parts.js";
-import type { Fact, Rule } from "./rule.js";
+import type { Fact, Rule, RulePage } from "./rule.js";
 
 /** A smaller difference than this is an accident of where the cloth begins and ends. */
 const LEAST_DIFFERENCE = 2;
@@ -19,10 +19,8 @@ export interface UnevenTakeUpFact extends Fact {
   readonly system: "warp" | "weft";
 }
 
-/** Threads that interlace much more or much less often than the rest of their system. */
-export const unevenTakeUp: Rule<"uneven-take-up", UnevenTakeUpFact> = {
-  name: "uneven-take-up",
-  severity: "warning",
+/** What the page of this rule says. */
+export const unevenTakeUpPage: RulePage = {
   summary: "threads that interlace more or less often than the others",
   meaning:
     "Over the width of a unit, or the height of a row, the threads change sides more often or less often than the average of their system. Of the picks, those of the ground weft are compared; a pattern weft floats as its figure wants.",
@@ -32,7 +30,6 @@ export const unevenTakeUp: Rule<"uneven-take-up", UnevenTakeUpFact> = {
   limit:
     "`take-up: 20 %` in `limits`. Usual: 15 %; a difference of less than two intersections is never reported.",
   source: "common practice; the limit is Drawcord's own",
-  changes: ["selvedge", "tie", "draw", "leave"],
   examples: {
     passes: [
       {
@@ -53,6 +50,13 @@ export const unevenTakeUp: Rule<"uneven-take-up", UnevenTakeUpFact> = {
       },
     ],
   },
+};
+
+/** Threads that interlace much more or much less often than the rest of their system. */
+export const unevenTakeUp: Rule<"uneven-take-up", UnevenTakeUpFact> = {
+  name: "uneven-take-up",
+  severity: "warning",
+  changes: ["selvedge", "tie", "draw", "leave"],
   of: anyCloth,
   *find(cloth) {
     const { squares, warp, weft, weftOfPick, wefts } = cloth;

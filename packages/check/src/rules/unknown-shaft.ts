@@ -5,7 +5,7 @@ import { placeOf, rowsDrawing } from "../runs-of.js";
 import { onTabby } from "./examples.js";
 import { planned } from "./needs.js";
 import { atRow } from "./parts.js";
-import type { Fact, Rule } from "./rule.js";
+import type { Fact, Rule, RulePage } from "./rule.js";
 
 /** What the rule finds. */
 export interface UnknownShaftFact extends Fact {
@@ -13,10 +13,8 @@ export interface UnknownShaftFact extends Fact {
   readonly shaft: number;
 }
 
-/** A lift that draws a pattern shaft on which no unit hangs. */
-export const unknownShaft: Rule<"unknown-shaft", UnknownShaftFact, Planned> = {
-  name: "unknown-shaft",
-  severity: "error",
+/** What the page of this rule says. */
+export const unknownShaftPage: RulePage = /* @__PURE__ */ (() => ({
   summary: "a lift draws a shaft that no unit hangs on",
   meaning:
     "The lift plan names a pattern shaft, but the unit threading hangs no unit on it: drawing it moves nothing.",
@@ -24,7 +22,6 @@ export const unknownShaft: Rule<"unknown-shaft", UnknownShaftFact, Planned> = {
     "The plan means to draw units that stay down. Threading and lift plan do not belong together, or one has a slip.",
   mend: "Write the shaft that was meant, or hang its units on it in the threading.",
   source: "common practice",
-  changes: ["lift"],
   examples: {
     passes: [
       {
@@ -47,6 +44,13 @@ export const unknownShaft: Rule<"unknown-shaft", UnknownShaftFact, Planned> = {
       },
     ],
   },
+}))();
+
+/** A lift that draws a pattern shaft on which no unit hangs. */
+export const unknownShaft: Rule<"unknown-shaft", UnknownShaftFact, Planned> = {
+  name: "unknown-shaft",
+  severity: "error",
+  changes: ["lift"],
   of: planned,
   *find({ plan, options }) {
     for (const { shaft, units, rows, firstRow, lastRow } of plan.shafts.values()) {

@@ -7,7 +7,7 @@ import type { Span, Where } from "../report.js";
 import { figure } from "../words.js";
 import { anyCloth } from "./needs.js";
 import { GROUND } from "./parts.js";
-import type { Fact, Rule } from "./rule.js";
+import type { Fact, Rule, RulePage } from "./rule.js";
 
 /** What the rule finds. */
 export interface UnlikeSidesFact extends Fact {
@@ -19,10 +19,8 @@ export interface UnlikeSidesFact extends Fact {
   readonly system: "warp" | "weft";
 }
 
-/** A back with much longer floats than the face, or the other way round. */
-export const unlikeSides: Rule<"unlike-sides", UnlikeSidesFact> = {
-  name: "unlike-sides",
-  severity: "note",
+/** What the page of this rule says. */
+export const unlikeSidesPage: RulePage = {
   summary: "one side of the cloth has much longer floats than the other",
   meaning: "The longest float of a system on one side is more than so many times as long as on the other.",
   reason:
@@ -31,7 +29,6 @@ export const unlikeSides: Rule<"unlike-sides", UnlikeSidesFact> = {
   limit:
     "`unlike-sides: 4` in `limits`: how many times as long the floats of one side may be as those of the other. Usual: 2.",
   source: "common practice; the limit is Drawcord's own",
-  changes: ["draw", "leave"],
   examples: {
     passes: [{ title: "twill of one up and two down", cloth: "..#\n.#.\n#..", options: { repeat: "both" } }],
     fails: [
@@ -42,6 +39,13 @@ export const unlikeSides: Rule<"unlike-sides", UnlikeSidesFact> = {
       },
     ],
   },
+};
+
+/** A back with much longer floats than the face, or the other way round. */
+export const unlikeSides: Rule<"unlike-sides", UnlikeSidesFact> = {
+  name: "unlike-sides",
+  severity: "note",
+  changes: ["draw", "leave"],
   of: anyCloth,
   *find(cloth) {
     const { warp, weft, options } = cloth;

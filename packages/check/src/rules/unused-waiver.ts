@@ -1,7 +1,7 @@
 import { accepts } from "../waivers.js";
 import { onTabby } from "./examples.js";
 import { anyCloth } from "./needs.js";
-import type { Fact, Rule } from "./rule.js";
+import type { Fact, Rule, RulePage } from "./rule.js";
 
 /** What the rule finds. */
 export interface UnusedWaiverFact extends Fact {
@@ -11,17 +11,14 @@ export interface UnusedWaiverFact extends Fact {
   readonly waiver: number;
 }
 
-/** A waiver that accepts nothing. */
-export const unusedWaiver: Rule<"unused-waiver", UnusedWaiverFact> = {
-  name: "unused-waiver",
-  severity: "note",
+/** What the page of this rule says. */
+export const unusedWaiverPage: RulePage = /* @__PURE__ */ (() => ({
   summary: "a waiver that matches no finding",
   meaning:
     "The recipe accepts a finding of a rule at a place, and the rule finds nothing there that lies within it.",
   reason: "The fault was mended, or has moved: a waiver left behind may hide the next one.",
   mend: "Take the waiver out, or correct its place.",
   source: "common practice",
-  changes: [],
   examples: {
     passes: [
       {
@@ -38,6 +35,13 @@ export const unusedWaiver: Rule<"unused-waiver", UnusedWaiverFact> = {
       },
     ],
   },
+}))();
+
+/** A waiver that accepts nothing. */
+export const unusedWaiver: Rule<"unused-waiver", UnusedWaiverFact> = {
+  name: "unused-waiver",
+  severity: "note",
+  changes: [],
   of: anyCloth,
   *find({ options: { only, waive = [] } }, found) {
     for (const [i, waiver] of waive.entries()) {

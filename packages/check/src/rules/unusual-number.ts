@@ -3,7 +3,7 @@ import type { Planned } from "../cloth.js";
 import { facts, tenByTen } from "../numbers/example.js";
 import type { ProjectFacts } from "../options.js";
 import { planned } from "./needs.js";
-import type { Fact, Rule } from "./rule.js";
+import type { Fact, Rule, RulePage } from "./rule.js";
 
 /** What the rule finds. */
 export interface UnusualNumberFact extends Fact {
@@ -46,10 +46,8 @@ const asked: readonly Asked[] = [
   { at: ["loom", "lingo-weight"], unit: "g", least: 3, most: 500, of: (project) => project.lingoWeight },
 ];
 
-/** A number beyond what is usual in the trade. */
-export const unusualNumber: Rule<"unusual-number", UnusualNumberFact, Planned> = {
-  name: "unusual-number",
-  severity: "warning",
+/** What the page of this rule says. */
+export const unusualNumberPage: RulePage = /* @__PURE__ */ (() => ({
   summary: "a number beyond what is usual",
   meaning:
     "A draw-in above 15 %, a take-up or a shrinkage above 30 %, a sett outside 0.5 to 100 a cm (0.3 to 120 for picks), or a lingo outside 3 to 500 g stands in the recipe.",
@@ -57,7 +55,6 @@ export const unusualNumber: Rule<"unusual-number", UnusualNumberFact, Planned> =
     "Such a number is mostly a slip of a digit, a unit or the ruler, and everything planned from it goes wrong.",
   mend: "Write the number that was meant. Where it is meant, as in fulled wool, waive the finding.",
   source: "Drawcord's own",
-  changes: ["number"],
   examples: {
     passes: [
       { title: "a shrinkage of 30 %", cloth: tenByTen, options: { project: facts({ shrinkage: "30 %" }) } },
@@ -68,6 +65,13 @@ export const unusualNumber: Rule<"unusual-number", UnusualNumberFact, Planned> =
       { title: "a lingo of 15 kg", cloth: tenByTen, options: { project: facts({ lingoWeight: "15 kg" }) } },
     ],
   },
+}))();
+
+/** A number beyond what is usual in the trade. */
+export const unusualNumber: Rule<"unusual-number", UnusualNumberFact, Planned> = {
+  name: "unusual-number",
+  severity: "warning",
+  changes: ["number"],
   ofNumbers: true,
   of: planned,
   *find({ options: { project } }) {

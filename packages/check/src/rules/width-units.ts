@@ -5,7 +5,7 @@ import { off } from "../limits/off.js";
 import { facts, tenByTen } from "../numbers/example.js";
 import { because, likelyReason } from "../numbers/likely-reason.js";
 import { calculated } from "./needs.js";
-import type { Fact, Rule } from "./rule.js";
+import type { Fact, Rule, RulePage } from "./rule.js";
 
 /** What the rule finds. */
 export interface WidthUnitsFact extends Fact {
@@ -18,10 +18,8 @@ export interface WidthUnitsFact extends Fact {
   readonly likely?: string;
 }
 
-/** A width that the units do not make. */
-export const widthUnits: Rule<"width-units", WidthUnitsFact, Calculated> = {
-  name: "width-units",
-  severity: "warning",
+/** What the page of this rule says. */
+export const widthUnitsPage: RulePage = /* @__PURE__ */ (() => ({
   summary: "the units do not make the finished width",
   meaning:
     "The recipe gives the finished width and the sett; the ends that this takes, with draw-in and shrinkage, are more or fewer than the units and selvedges have. Less than a unit is never reported. Where the cloth repeats over the ends, any whole number of repeats is right.",
@@ -30,7 +28,6 @@ export const widthUnits: Rule<"width-units", WidthUnitsFact, Calculated> = {
   mend: "Add or leave out units, as a rule in both borders, or correct the width, the sett, the draw-in or the shrinkage. Leave the width out, and it follows from the units.",
   limit: "`off: 5 %` in `limits`: how far they may lie apart. Usual: 3 %.",
   source: "Drawcord's own",
-  changes: ["number", "insert-unit", "remove-unit"],
   examples: {
     passes: [
       {
@@ -52,6 +49,13 @@ export const widthUnits: Rule<"width-units", WidthUnitsFact, Calculated> = {
       },
     ],
   },
+}))();
+
+/** A width that the units do not make. */
+export const widthUnits: Rule<"width-units", WidthUnitsFact, Calculated> = {
+  name: "width-units",
+  severity: "warning",
+  changes: ["number", "insert-unit", "remove-unit"],
   ofNumbers: true,
   of: calculated,
   *find({ options, plan, project, warp, worked }) {

@@ -1,4 +1,4 @@
-import { type Example, examplePicture, rules } from "@drawcord/check";
+import { type Example, examplePicture, rulePages, rules } from "@drawcord/check";
 import { defineCommand } from "../command.js";
 import { didYouMean } from "../did-you-mean.js";
 import { CliError } from "../error.js";
@@ -18,7 +18,9 @@ export const command = defineCommand({
   async run({ operands: [name] }, io) {
     const paint = paintFor(io);
     if (name === undefined) {
-      const rows = rules.map((rule) => [rule.name, `${rule.severity}: ${rule.summary}`] as const);
+      const rows = rules.map(
+        (rule) => [rule.name, `${rule.severity}: ${rulePages[rule.name].summary}`] as const,
+      );
       await io.stdout.write(`${table(rows, io.width)}\n`);
       return 0;
     }
@@ -33,13 +35,14 @@ export const command = defineCommand({
   },
 });
 
-function page(rule: Rule, width: number, paint: Paint): string {
+function page({ name, severity }: Rule, width: number, paint: Paint): string {
+  const rule = rulePages[name];
   const parts = [
-    `${paint.strong(rule.name)}  ${rule.severity}: ${rule.summary}`,
+    `${paint.strong(name)}  ${severity}: ${rule.summary}`,
     part("What it means", rule.meaning, width, paint),
     part("Why it matters", rule.reason, width, paint),
     part("How to mend it", rule.mend, width, paint),
-    ...("limit" in rule && rule.limit !== undefined ? [part("Its limit", rule.limit, width, paint)] : []),
+    ...(rule.limit !== undefined ? [part("Its limit", rule.limit, width, paint)] : []),
     part("Source", rule.source, width, paint),
     ...rule.examples.passes.map((example) => drawing("Passes", example, paint)),
     ...rule.examples.fails.map((example) => drawing("Fails", example, paint)),

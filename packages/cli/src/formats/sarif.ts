@@ -1,6 +1,6 @@
 import { isAbsolute, sep } from "node:path";
 import { pathToFileURL } from "node:url";
-import { type Finding, NOT_ASKED_FOR, rules } from "@drawcord/check";
+import { type Finding, NOT_ASKED_FOR, rulePages, rules } from "@drawcord/check";
 import type { Place } from "@drawcord/files";
 import type {
   Fix,
@@ -61,13 +61,14 @@ function driver(version: string): ToolComponent {
   return { name: "Drawcord", semanticVersion: version, rules: rules.map(descriptor) };
 }
 
-function descriptor(rule: (typeof rules)[number]): ReportingDescriptor {
+function descriptor({ name, severity }: (typeof rules)[number]): ReportingDescriptor {
+  const rule = rulePages[name];
   return {
-    id: rule.name,
+    id: name,
     shortDescription: { text: rule.summary },
     fullDescription: { text: `${rule.meaning} ${rule.reason}` },
     help: { text: `${rule.mend} (Source: ${rule.source})` },
-    defaultConfiguration: { level: rule.severity },
+    defaultConfiguration: { level: severity },
   };
 }
 

@@ -2,7 +2,7 @@
 import type { Limits } from "@drawcord/check";
 import type { Ground, ShaftSet } from "@drawcord/ground";
 import { checkDraft, exchangedLifts, parseShafts, type UnitDraft, type WovenBlock } from "@drawcord/units";
-import { calculate, type Quantity, toMetric, YarnError } from "@drawcord/yarn";
+import { picksOfPiece, type Quantity, YarnError } from "@drawcord/yarn";
 import { attempt, tell, Unread } from "../../tree/problems.js";
 import {
   allItems,
@@ -225,8 +225,8 @@ function rowsOf(
 ): number | undefined {
   if (length === undefined || picks === undefined || typeof picksPerRow !== "number") return undefined;
   try {
-    const cloth = calculate("cloth-of-a-piece", { f: length, h: hems, s: shrinkage?.length });
-    return Math.round(toMetric(calculate("picks-in-length", { P: picks, c: cloth })).value / picksPerRow);
+    const woven = picksOfPiece({ length, picks, hems, shrinkage: shrinkage?.length });
+    return Math.round(woven.value / picksPerRow);
   } catch (error) {
     // What the plan cannot work out it says itself.
     if (error instanceof YarnError) return undefined;
