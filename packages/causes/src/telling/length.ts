@@ -4,6 +4,7 @@
  * data description", Automatica 14, 1978, from memory; the phrases are ours). As any end of a phrase is a phrase, the
  * longest one is the best, and one pass from the end finds the least sum.
  */
+import { fellowsOf } from "./alike.js";
 import type { Alphabet, Line } from "./line.js";
 
 /** For each place the longest stretch from there on that was told before: as it is, backwards, and at another height. */
@@ -13,10 +14,21 @@ interface Told {
   readonly moved: Int32Array;
 }
 
+/** The shortest telling of a line. */
+export interface Telling {
+  readonly bits: number;
+  /** The places, ascending from 0, at which a phrase begins. */
+  readonly seams: readonly number[];
+}
+
 /** Bits of the shortest telling of a line. */
 export function tellingLength(line: Line, alphabet: Alphabet): number {
+  return telling(line, alphabet).bits;
+}
+
+/** The shortest telling of a line: how many bits it takes, and where its phrases begin. */
+export function telling(line: Line, alphabet: Alphabet): Telling {
   const n = line.length;
-  if (n === 0) return 0;
   const place = Math.log2(n + 1);
   const kinds = Math.log2(alphabet.size() + 1);
   const copy = 2 * place + 1.5;
@@ -25,23 +37,32 @@ export function tellingLength(line: Line, alphabet: Alphabet): number {
   const runs = alphabet.runs ? runLengths(line, alphabet) : undefined;
   const first = firsts(line);
   const best = new Float64Array(n + 1);
+  const phrase = new Int32Array(n);
   for (let i = n - 1; i >= 0; i--) {
     const before = i === 0 ? -1 : line[i - 1]!;
     const fresh = alphabet.fresh(line[i]!, before);
     let least = best[i + 1]! + (first[i] === 1 ? fresh : Math.min(fresh, kinds + 1.5));
-    if (again[i]! > 1) least = Math.min(least, copy + best[i + again[i]!]!);
-    if (back[i]! > 1) least = Math.min(least, copy + best[i + back[i]!]!);
-    if (moved[i]! > 2) least = Math.min(least, copy + kinds + best[i + moved[i]!]!);
+    phrase[i] = 1;
+    const take = (length: number, bits: number) => {
+      if (bits + best[i + length]! >= least) return;
+      least = bits + best[i + length]!;
+      phrase[i] = length;
+    };
+    if (again[i]! > 1) take(again[i]!, copy);
+    if (back[i]! > 1) take(back[i]!, copy);
+    if (moved[i]! > 2) take(moved[i]!, copy + kinds);
     // What goes on as just before, and what turns back here, is told without its place.
     const same = sameAsLast(line, i);
-    if (same > 1) least = Math.min(least, place + 1.5 + best[i + same]!);
+    if (same > 1) take(same, place + 1.5);
     const turned = Math.max(turnsBack(line, i, 0), turnsBack(line, i, 1));
-    if (turned > 1) least = Math.min(least, beside + best[i + turned]!);
+    if (turned > 1) take(turned, beside);
     const run = runs?.[i] ?? 0;
-    if (run > 2) least = Math.min(least, kinds + place + 2.5 + best[i + run]!);
+    if (run > 2) take(run, kinds + place + 2.5);
     best[i] = least;
   }
-  return best[0]!;
+  const seams: number[] = [];
+  for (let i = 0; i < n; i += phrase[i]!) seams.push(i);
+  return { bits: best[0]!, seams };
 }
 
 function sameAsLast(line: Line, i: number): number {
@@ -88,55 +109,55 @@ function runLengths(line: Line, { form, height }: Alphabet): Int32Array {
   return run;
 }
 
-function toldBefore(line: Line, { form, height }: Alphabet): Told {
+/** What of a line was told before. */
+export function toldBefore(line: Line, alphabet: Alphabet): Told {
   const n = line.length;
-  const entries = Int32Array.from(line);
-  const forms = entries.map((entry) => form(entry));
-  const heights = entries.map((entry) => height(entry));
   const again = new Int32Array(n);
   const back = new Int32Array(n);
-  const moved = new Int32Array(n);
+  const entries = Int32Array.from(line);
+  const fellows = fellowsOf(entries);
+  // Lengths of the stretches from the place after i, and from i, by the other place; what is unlike is not looked up.
   let after = new Int32Array(n + 1);
   let here = new Int32Array(n + 1);
-  let movedAfter = new Int32Array(n + 1);
-  let movedHere = new Int32Array(n + 1);
   let backAfter = new Int32Array(n + 1);
   let backHere = new Int32Array(n + 1);
   for (let i = n - 1; i > 0; i--) {
-    const entry = entries[i]!;
-    const shape = forms[i]!;
-    const high = heights[i]!;
-    let longest = 0;
-    let longestMoved = 0;
-    let longestBack = 0;
-    for (let j = 0; j < i; j++) {
-      let k = 0;
-      let m = 0;
-      let b = 0;
-      if (entry === entries[j]) {
-        k = after[j + 1]! + 1;
-        b = (j > 0 ? backAfter[j - 1]! : 0) + 1;
-        if (k > longest) longest = k;
-        if (b > longestBack) longestBack = b;
-      }
-      if (shape === forms[j]) {
-        const goesOn =
-          i + 1 < n &&
-          forms[i + 1] === forms[j + 1] &&
-          heights[i + 1]! - heights[j + 1]! === high - heights[j]!;
-        m = goesOn ? movedAfter[j + 1]! + 1 : 1;
-        if (m > longestMoved) longestMoved = m;
-      }
+    const entry = entries[i + 1];
+    for (const j of fellows[i]!) {
+      if (j >= i) break;
+      const k = entries[j + 1] === entry && i + 1 < n ? after[j + 1]! + 1 : 1;
+      const b = j > 0 && entries[j - 1] === entry ? backAfter[j - 1]! + 1 : 1;
       here[j] = k;
-      movedHere[j] = m;
       backHere[j] = b;
+      if (k > again[i]!) again[i] = k;
+      if (b > back[i]!) back[i] = b;
     }
-    again[i] = longest;
-    moved[i] = longestMoved;
-    back[i] = longestBack;
     [after, here] = [here, after];
-    [movedAfter, movedHere] = [movedHere, movedAfter];
     [backAfter, backHere] = [backHere, backAfter];
   }
-  return { again, back, moved };
+  return { again, back, moved: toldHigher(line, alphabet) };
+}
+
+/** For each place the longest stretch from there on that was told before at any height. */
+function toldHigher(line: Line, { form, height }: Alphabet): Int32Array {
+  const n = line.length;
+  const moved = new Int32Array(n);
+  const forms = Int32Array.from(line, form);
+  const heights = Int32Array.from(line, height);
+  const fellows = fellowsOf(forms);
+  let after = new Int32Array(n + 1);
+  let here = new Int32Array(n + 1);
+  for (let i = n - 1; i > 0; i--) {
+    const shape = forms[i + 1];
+    const rise = heights[i + 1]! - heights[i]!;
+    for (const j of fellows[i]!) {
+      if (j >= i) break;
+      const goesOn = i + 1 < n && forms[j + 1] === shape && heights[j + 1]! - heights[j]! === rise;
+      const k = goesOn ? after[j + 1]! + 1 : 1;
+      here[j] = k;
+      if (k > moved[i]!) moved[i] = k;
+    }
+    [after, here] = [here, after];
+  }
+  return moved;
 }

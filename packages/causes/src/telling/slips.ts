@@ -3,7 +3,7 @@
  * it leaves is told in so many bits less that the slip itself is paid for: its place, and what was written instead.
  */
 
-import { tellingLength } from "./length.js";
+import { telling, tellingLength } from "./length.js";
 import { type Alphabet, type Edit, edited, type Line } from "./line.js";
 import { suggestions } from "./suggest.js";
 
@@ -114,9 +114,8 @@ function weighedEdits(line: Line, alphabet: Alphabet, more: More): Weighed[] {
   const n = line.length;
   if (n < 3) return [];
   const most = Math.max(16, Math.min(500, Math.floor(MOST_STEPS / (2 * n * n))));
-  const edits = [...more(line), ...suggestions(line, alphabet).map(({ edit }) => edit)];
-  if (edits.length === 0) return [];
-  const before = tellingLength(line, alphabet);
+  const { bits: before, seams } = telling(line, alphabet);
+  const edits = [...more(line), ...suggestions(line, alphabet, seams).map(({ edit }) => edit)];
   const lines = new Set<string>();
   const weighed: Weighed[] = [];
   for (const edit of edits.slice(0, most)) {
