@@ -1,5 +1,5 @@
 import type { Alphabet, Edit, Line } from "../src/telling/line.js";
-import type { Keep } from "../src/telling/suggest.js";
+import type { Keep } from "../src/telling/suggestion.js";
 
 /** Every edit that likeness suggests, by comparing every place with every other, entry by entry. */
 export function byLikenessSlowly(line: Line, keep: Keep): void {

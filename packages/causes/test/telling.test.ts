@@ -3,7 +3,7 @@ import { expect, it } from "vitest";
 import { byLikeness } from "../src/telling/by-likeness.js";
 import { toldBefore } from "../src/telling/length.js";
 import type { Edit, Line } from "../src/telling/line.js";
-import type { Keep } from "../src/telling/suggest.js";
+import type { Keep } from "../src/telling/suggestion.js";
 import { threadingLine } from "../src/telling/threading.js";
 import { byLikenessSlowly, toldBeforeSlowly } from "./telling-slowly.js";
 

@@ -1,6 +1,6 @@
 import { type Alike, alikeBackwards, alikeOf, alikeOnwards, alikeTurned } from "./alike.js";
 import type { Edit, Line } from "./line.js";
-import type { Keep } from "./suggest.js";
+import type { Keep } from "./suggestion.js";
 
 /**
  * Edits of entries about which the line is as it is elsewhere, read the same way or backwards.

@@ -1,5 +1,5 @@
 import type { Alphabet, Line } from "./line.js";
-import type { Keep } from "./suggest.js";
+import type { Keep } from "./suggestion.js";
 
 /** Straight runs that one entry breaks. */
 export function byRuns(line: Line, { form, height, next }: Alphabet, keep: Keep): void {

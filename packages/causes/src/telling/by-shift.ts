@@ -1,5 +1,5 @@
 import type { Alphabet, Line } from "./line.js";
-import type { Keep } from "./suggest.js";
+import type { Keep } from "./suggestion.js";
 
 /** Stretches that are as a stretch elsewhere, but so much higher or lower. */
 export function byShift(line: Line, alphabet: Alphabet, keep: Keep): void {

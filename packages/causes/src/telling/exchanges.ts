@@ -1,5 +1,5 @@
 import type { Line } from "./line.js";
-import type { Suggestion } from "./suggest.js";
+import type { Suggestion } from "./suggestion.js";
 
 /** Two changes that make each of two entries the other are one exchange; so are neighbours that exchanged would do. */
 export function exchanges(line: Line, all: readonly Suggestion[]): Suggestion[] {

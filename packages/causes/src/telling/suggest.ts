@@ -8,15 +8,10 @@ import { byRuns } from "./by-runs.js";
 import { byShift } from "./by-shift.js";
 import { exchanges } from "./exchanges.js";
 import type { Alphabet, Edit, Line } from "./line.js";
+import type { Keep, Suggestion } from "./suggestion.js";
 
 /** A stretch of likeness that counts for less than this says nothing. */
 const LEAST_LIKENESS = 2.5;
-
-/** An edit, and how much of the line is alike about it. */
-export interface Suggestion {
-  readonly edit: Edit;
-  readonly likeness: number;
-}
 
 /**
  * The edits suggested, those with the most likeness about them first.
@@ -60,9 +55,6 @@ function besideSeams(line: Line, seams: readonly number[]): Uint8Array {
   }
   return beside;
 }
-
-/** Takes a suggestion down: the edit, how much counts that is alike about it, and the places that it compares. */
-export type Keep = (edit: Edit, likeness: number, ...places: readonly number[]) => void;
 
 function keyOf(edit: Edit): string {
   switch (edit.edit) {
