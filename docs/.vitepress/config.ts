@@ -1,0 +1,47 @@
+import { rules } from "@drawcord/check";
+import { formulas } from "@drawcord/yarn";
+import { defineConfig } from "vitepress";
+
+const guide = [
+  ["First cloth in ten minutes", "first-cloth"],
+  ["From a picture to a cloth", "from-a-picture"],
+  ["Ground weaves and clean cuts", "ground-weaves"],
+  ["Sett and reed", "sett-and-reed"],
+  ["Reading the report", "report"],
+  ["From a script", "scripts"],
+] as const;
+
+export default defineConfig({
+  title: "Drawcord",
+  description: "Check a drawloom recipe before the warp is wound",
+  lang: "en",
+  cleanUrls: false,
+  lastUpdated: false,
+  srcExclude: ["rules.md", "formulas.md", "node_modules/**"],
+  head: [["link", { rel: "icon", href: "data:," }]],
+  themeConfig: {
+    nav: [
+      { text: "Start", link: "/" },
+      { text: "Guide", link: "/guide/first-cloth" },
+      { text: "Rules", link: "/rules/" },
+      { text: "Formulas", link: "/formulas/" },
+    ],
+    sidebar: {
+      "/guide/": [{ text: "Guide", items: guide.map(([text, name]) => ({ text, link: `/guide/${name}` })) }],
+      "/rules/": [
+        { text: "Rules", items: rules.map(({ name }) => ({ text: name, link: `/rules/${name}` })) },
+      ],
+      "/formulas/": [
+        {
+          text: "Formulas",
+          items: Object.entries(formulas).map(([id, { title }]) => ({
+            text: title,
+            link: `/formulas/${id}`,
+          })),
+        },
+      ],
+    },
+    search: { provider: "local" },
+    outline: { level: [2, 3] },
+  },
+});
