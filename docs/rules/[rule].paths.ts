@@ -3,5 +3,5 @@ import { rulePage } from "../support/rule-page.js";
 
 /** A page a rule, from the rule's own data. */
 export default {
-  paths: () => rules.map((rule) => ({ params: { rule: rule.name }, content: rulePage(rule) })),
+  paths: () => rules.map((rule) => ({ params: { rule: rule.name }, content: rulePage(rule.name) })),
 };

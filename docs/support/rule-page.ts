@@ -1,11 +1,9 @@
-import type { Example, rules } from "@drawcord/check";
+import { type Example, type RuleName, rulePages, rules } from "@drawcord/check";
 import { fragmentOf } from "../bench/share.js";
 import { exampleFindings } from "./example-cloth.js";
 import { exampleDrawing } from "./example-drawing.js";
 import { exampleText } from "./example-text.js";
 import { capital, escaped } from "./text.js";
-
-type AnyRule = (typeof rules)[number];
 
 /** What stands before the level of a rule. */
 const LEVELS = {
@@ -17,11 +15,11 @@ const LEVELS = {
 /**
  * The page of a rule: what it finds and why it matters, how to mend it, its limit and its source, and each of its examples
  * drawn and ready to be opened on the bench.
- * @param rule from the list of the checker
+ * @param name of the rule
  */
-export function rulePage(rule: AnyRule): string {
-  const { name, severity, summary, meaning, reason, mend, source, examples } = rule;
-  const limit = "limit" in rule ? rule.limit : undefined;
+export function rulePage(name: RuleName): string {
+  const { severity } = rules.find((rule) => rule.name === name)!;
+  const { summary, meaning, reason, mend, limit, source, examples } = rulePages[name];
   return [
     `# ${name}`,
     `<p class="level ${severity}">${LEVELS[severity]}.</p>`,
