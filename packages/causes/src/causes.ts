@@ -7,6 +7,7 @@
 import { type CheckOptions, check, type Finding, type Report, type Severity } from "@drawcord/check";
 import { type Change, type UnitDraft, UnitsError } from "@drawcord/units";
 import { effectOf } from "./same.js";
+import { type SearchBounds, watchOf } from "./search.js";
 import { groundThreadingSuspects } from "./suspects/ground-threading.js";
 import { liftSuspects, type Written } from "./suspects/lifts.js";
 import { drawnInVain, statedWrong } from "./suspects/named.js";
@@ -42,7 +43,7 @@ export interface Cause {
 }
 
 /** How causes are looked for. */
-export interface CausesOptions {
+export interface CausesOptions extends SearchBounds {
   /** The report of the draft, where it is known already; default: it is checked. */
   readonly report?: Report;
   /**
@@ -50,12 +51,6 @@ export interface CausesOptions {
    * again is one slip. Default: a line for each row.
    */
   readonly written?: Written;
-  /** For how many seconds edits are proved, at most; default: until all are. */
-  readonly seconds?: number;
-  /** Stops the search; what was found until then is told. */
-  readonly signal?: { readonly aborted: boolean };
-  /** Told how many of the edits at hand are proved. */
-  readonly progress?: (proved: number, of: number) => void;
 }
 
 /** The causes of a draft, and what was not looked at. */
@@ -86,11 +81,12 @@ interface Proved {
 export function findCauses(draft: UnitDraft, options: CheckOptions = {}, search: CausesOptions = {}): Causes {
   const report = search.report ?? check(draft, options);
   const untried: string[] = [];
-  const clock = deadline(search);
+  const watch = watchOf(search);
   const told = toldSuspects(draft, search.written, untried);
   const proved: Proved[] = [];
+  let tried = 0;
   const prove = (suspect: Suspect, of: number, upon?: UnitDraft) => {
-    if (clock()) {
+    if (watch(tried++, of)) {
       untried.push(`whether ${suspect.message}: the time was over`);
       return;
     }
@@ -100,7 +96,6 @@ export function findCauses(draft: UnitDraft, options: CheckOptions = {}, search:
     if (upon !== undefined && !report.findings.some(({ waived }, at) => waived === undefined && speaks(at)))
       return;
     const one = likeliest(upon ?? draft, options, report, suspect);
-    search.progress?.(proved.length, of);
     if (one === undefined) return;
     if (upon === undefined) proved.push(one);
     else if (one.gone.some(speaks)) proved.push({ ...one, gone: one.gone.filter((at) => !known.has(at)) });
@@ -111,7 +106,9 @@ export function findCauses(draft: UnitDraft, options: CheckOptions = {}, search:
   for (const source of [groundSources, weakSources, namedSources]) {
     const left = leftOf(report, proved);
     if (left.length === 0) break;
-    for (const suspect of source(draft, base(), left)) prove(suspect, 1, base());
+    const suspects = source(draft, base(), left);
+    tried = 0;
+    for (const suspect of suspects) prove(suspect, suspects.length, base());
   }
   return { causes: inOrder(proved, report, newFaults(proved, draft, options, report)), untried };
 }
@@ -277,9 +274,4 @@ function inOrder(proved: readonly Proved[], report: Report, faults: readonly Fin
           : "note";
       return { message, severity, changes, why, explains, sure, rivals };
     });
-}
-
-function deadline({ seconds, signal }: CausesOptions): () => boolean {
-  const end = seconds === undefined ? Number.POSITIVE_INFINITY : Date.now() + 1000 * seconds;
-  return () => signal?.aborted === true || Date.now() > end;
 }

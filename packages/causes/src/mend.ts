@@ -6,6 +6,7 @@ import { mendPlan } from "./mends/plan.js";
 import type { Checked } from "./mends/proof.js";
 import { squaresTurned } from "./mends/turned.js";
 import { passes } from "./mends/worse.js";
+import { watchOf } from "./search.js";
 import { applyTogether } from "./together.js";
 
 /** Changes that mend a draft, or may. */
@@ -34,7 +35,7 @@ export interface Mend {
  * out to silence a rule.
  * @param draft the draft
  * @param options how it is to be checked
- * @param search what is known already, and how long to search for causes
+ * @param search what is known already, and how long to search; the mends found until then are given
  * @returns the mends found, none where there is nothing to mend or no mend is known
  * @throws {CheckError} and {UnitsError} as `check`
  * @example mend(draft) // []
@@ -45,6 +46,7 @@ export function mend(
   search: CausesOptions = {},
 ): readonly Mend[] {
   const report = search.report ?? check(draft, options);
+  const watch = watchOf(search);
   const { causes } = findCauses(draft, options, { ...search, report });
   const mends: Mend[] = [];
   let before: Checked = { draft, report };
@@ -58,7 +60,7 @@ export function mend(
   // Searches for squares are long: what had none has hardly one after another was found.
   const without = new Set<string>();
   for (;;) {
-    const found = mendPlan(before, options) ?? mendFigure(before, options, without);
+    const found = mendPlan(before, options, watch) ?? mendFigure(before, options, without, watch);
     if (found === undefined) return mends;
     const { changes, rules } = found;
     mends.push(mendOf(before, found, changes, rules, { sure: false }));

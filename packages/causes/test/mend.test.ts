@@ -170,3 +170,24 @@ describe("mends of faults that hide each other", () => {
     expect(mend(faulty, options)).toMatchObject([{ rules: ["open-cut"] }]);
   });
 });
+
+describe("a search that is stopped", () => {
+  it("gives what it has found, and is told how far it came", () => {
+    const steps = twill.steps.map((step, i) => (i === 2 ? { ...step, sink: [] } : step));
+    const ground = { ...twill, steps };
+    const faulty: UnitDraft = {
+      ground,
+      unitEnds: 4,
+      threading: [[], [1], [2], [1], []],
+      lifts: [[], [1], [1, 2], [1], []],
+      picksPerRow: 4,
+    };
+    const options = { limits: { float: { threads: 6 } } };
+    const seen: (readonly [number, number])[] = [];
+    const whole = mend(faulty, options, { progress: (tried, of) => seen.push([tried, of]) });
+    expect(whole.length).toBeGreaterThan(0);
+    expect(seen.length).toBeGreaterThan(1);
+    for (const [tried, of] of seen) expect(tried).toBeLessThanOrEqual(of);
+    expect(mend(faulty, options, { signal: { aborted: true } })).toEqual([]);
+  });
+});

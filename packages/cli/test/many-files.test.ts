@@ -272,7 +272,7 @@ describe("the progress bar", () => {
   it("is shown on a terminal only, for more than one file, and is gone before anything else is printed", async () => {
     const cwd = archive(4);
     const { stderr } = await run(["check", "archive", "--format", "ndjson"], { cwd, stderrIsTerminal: true });
-    expect(stderr.startsWith(`\r${bar(0, 4)}\r\u001b[K`)).toBe(true);
+    expect(stderr.startsWith(`\r${bar(0, 4, "files")}\r\u001b[K`)).toBe(true);
     const plain = await run(["check", "archive", "--format", "ndjson"], { cwd });
     expect(plain.stderr).not.toContain("\r");
     const one = await run(["check", "archive/draft-001.recipe.yaml"], { cwd, stderrIsTerminal: true });
@@ -282,8 +282,8 @@ describe("the progress bar", () => {
   });
 
   it("grows with the files that are done", () => {
-    expect(bar(0, 3)).toBe("[........................] 0 of 3 files");
-    expect(bar(1, 3)).toBe("[########................] 1 of 3 files");
-    expect(bar(3, 3)).toBe("[########################] 3 of 3 files");
+    expect(bar(0, 3, "files")).toBe("[........................] 0 of 3 files");
+    expect(bar(1, 3, "files")).toBe("[########................] 1 of 3 files");
+    expect(bar(3, 3, "files")).toBe("[########################] 3 of 3 files");
   });
 });

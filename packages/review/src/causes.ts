@@ -1,4 +1,4 @@
-import { type Cause, type CausesOptions, findCauses, type Written } from "@drawcord/causes";
+import { type Cause, findCauses, type SearchBounds, type Written } from "@drawcord/causes";
 import type { CheckOptions, Report } from "@drawcord/check";
 import type { Path, Place, Recipe, RecipePlaces } from "@drawcord/files";
 import type { Change, UnitDraft } from "@drawcord/units";
@@ -18,7 +18,7 @@ export function recipeCauses(
   places: RecipePlaces,
   options: CheckOptions,
   report: Report,
-  search: Pick<CausesOptions, "seconds" | "signal" | "progress">,
+  search: SearchBounds,
 ): { readonly causes: readonly PlacedCause[]; readonly untried: readonly string[] } {
   const { causes, untried } = findCauses(recipe.draft, options, {
     ...search,

@@ -1,3 +1,4 @@
+import type { SearchBounds } from "@drawcord/causes";
 import { check, type Report, type RuleName } from "@drawcord/check";
 import { type Place, placesOf, type Recipe, recipeOfPiece } from "@drawcord/files";
 import { type PlacedCause, recipeCauses } from "./causes.js";
@@ -5,18 +6,12 @@ import { optionsOf } from "./options.js";
 import { joinedReviews, type PieceNumbers } from "./pieces.js";
 import { recipePlaces } from "./places.js";
 
-/** How a recipe is to be checked. */
-export interface ReviewOptions {
+/** How a recipe is to be checked, and how long its causes are looked for. */
+export interface ReviewOptions extends SearchBounds {
   /** The rules that are to look, by their names; default: all. */
   readonly rules?: readonly RuleName[];
   /** Whether causes are looked for; default: where all rules look. */
   readonly causes?: boolean;
-  /** For how many seconds causes are proved, at most; default: until all are. */
-  readonly seconds?: number;
-  /** Stops the search for causes; what was found until then is told. */
-  readonly signal?: { readonly aborted: boolean };
-  /** Told how many of the edits at hand are proved. */
-  readonly progress?: (proved: number, of: number) => void;
 }
 
 /** The report of a recipe, with the place in its text of each finding. */

@@ -1,7 +1,9 @@
 /** Mends of the figure, square by square: of floats that are too long, of the balance, of turns that are not held. */
+
 import { type CheckOptions, type Finding, type RuleName, rules } from "@drawcord/check";
 import { findAll, measureDraft } from "@drawcord/check/measure";
 import { applyChanges, type Change, expand, type UnitDraft } from "@drawcord/units";
+import type { Watch } from "../search.js";
 import { mendFloats } from "./floats.js";
 import { type Checked, checked, type Mended, prove } from "./proof.js";
 import {
@@ -33,21 +35,27 @@ const MOST_TURNED = 8;
 const MOST_TRIED = 200;
 
 /** The first rule that can be mended by turning squares, mended; those that cannot be are put with `without`. */
-export function mendFigure(before: Checked, options: CheckOptions, without: Set<string>): Mended | undefined {
+export function mendFigure(
+  before: Checked,
+  options: CheckOptions,
+  without: Set<string>,
+  watch: Watch,
+): Mended | undefined {
   for (const { anywhere = false, name } of figured) {
-    if (passes(before.report, name) || without.has(name)) continue;
+    if (watch(0, 1) || passes(before.report, name) || without.has(name)) continue;
     const proved = (mended: UnitDraft, changes: readonly Change[] = []) =>
       prove(before, changes, checked(mended, options), [name]);
     const accept = (mended: UnitDraft) => proved(mended) !== undefined;
     const changes =
       name === "float-length"
-        ? mendFloats(before.draft, options, accept)
+        ? mendFloats(before.draft, options, accept, watch)
         : turnSquares(before.draft, {
             accept,
             anywhere,
             faultsOf: (one) => faultsOf(name, one, options, anywhere),
             mostTried: MOST_TRIED,
             mostTurned: MOST_TURNED,
+            watch,
           });
     if (changes !== undefined) return proved(applyChanges(before.draft, changes), changes);
     without.add(name);

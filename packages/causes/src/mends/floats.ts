@@ -1,7 +1,9 @@
 /** Mends of floats that are too long: squares turned, or ties added to the ground that bind the float down. */
+
 import { allowedFloat, type CheckOptions } from "@drawcord/check";
 import { allowedOfGround, eachGroundFloat, eachLongRun, measureDraft } from "@drawcord/check/measure";
 import { applyChange, type Change, type Expansion, expand, type UnitDraft } from "@drawcord/units";
+import type { Watch } from "../search.js";
 import { canTurn, drafts, type Faults, leastTurned, quicklyTurned, type Square } from "./squares.js";
 
 /** Drafts that a search tries at most. */
@@ -11,14 +13,17 @@ const MOST_TRIED = 2000;
  * The changes that leave no float too long: as few squares turned as can be, or, where that cannot be told, the fewer of
  * squares and ties that do.
  * @param accept whether a draft without long floats will do
+ * @param watch told how far the search has come
  */
 export function mendFloats(
   draft: UnitDraft,
   options: CheckOptions,
   accept: (mended: UnitDraft) => boolean,
+  watch: Watch,
 ): readonly Change[] | undefined {
   const search = {
     accept,
+    watch,
     faultsOf: (one: UnitDraft) => longFloatsIn(one, options),
     mostTried: MOST_TRIED,
   };
@@ -27,7 +32,7 @@ export function mendFloats(
   const least = turnable ? leastTurned(draft, search) : undefined;
   if (least !== undefined) return least;
   const turned = turnable ? quicklyTurned(draft, search) : undefined;
-  const tied = tiedDown(draft, options, accept);
+  const tied = tiedDown(draft, options, accept, watch);
   return tied !== undefined && (turned === undefined || tied.length < turned.length) ? tied : turned;
 }
 
@@ -110,11 +115,12 @@ function tiedDown(
   draft: UnitDraft,
   options: CheckOptions,
   accept: (mended: UnitDraft) => boolean,
+  watch: Watch,
 ): readonly Change[] | undefined {
   let mended = draft;
   const changes: Change[] = [];
   const most = drafts(draft, MOST_TRIED);
-  for (let tried = 0; tried < most; ) {
+  for (let tried = 0; tried < most && !watch(tried, most); ) {
     const [float, ...others] = longFloats(mended, options);
     if (float === undefined) return changes.length > 0 && accept(mended) ? changes : undefined;
     let best: { readonly left: number; readonly tie: Change } | undefined;

@@ -1,6 +1,8 @@
 /** Mends of the ground where no slip explains what is found: its ties and its start, the selvedges. */
+
 import type { CheckOptions, RuleName } from "@drawcord/check";
 import { applyChanges } from "@drawcord/units";
+import type { Watch } from "../search.js";
 import { groundWays, startWays, tieWays } from "./grounds.js";
 import { type Checked, checked, type Mended, prove } from "./proof.js";
 import { selvedgeWays } from "./selvedges.js";
@@ -26,11 +28,12 @@ const cures: readonly Cure[] = [
 ];
 
 /** The first rule that can be mended by itself, mended. */
-export function mendPlan(before: Checked, options: CheckOptions): Mended | undefined {
+export function mendPlan(before: Checked, options: CheckOptions, watch: Watch): Mended | undefined {
   const known = new Map<string, Checked>();
   const all = failing(before).map(({ rule, ways }) => ({ rule, ways: ways(before.draft, options) }));
   for (const { rule, ways } of all) {
-    for (const way of ways) {
+    for (const [tried, way] of ways.entries()) {
+      if (watch(tried, ways.length)) return undefined;
       const key = JSON.stringify(way.changes);
       const after = known.get(key) ?? checked(applyChanges(before.draft, way.changes), options);
       known.set(key, after);

@@ -4,7 +4,9 @@
  * connexion with graphs", Numerische Mathematik 1, 1959): the first draft without a fault that makes nothing else worse
  * turns as few squares as can be. Where that takes too long, the best turn is taken each time instead.
  */
+
 import { applyChange, applyChanges, type Change, draftSize, type UnitDraft } from "@drawcord/units";
+import type { Watch } from "../search.js";
 import { isDrawn, squaresTurned } from "./turned.js";
 
 /** Interlacements looked at, over all drafts tried, before a search is given up. */
@@ -40,6 +42,8 @@ export interface SquareSearch {
   readonly anywhere?: boolean;
   /** Drafts tried at most, however small. */
   readonly mostTried: number;
+  /** Told how far the search has come. */
+  readonly watch: Watch;
   /** Squares turned at most; default: as many as there are. */
   readonly mostTurned?: number;
 }
@@ -58,7 +62,7 @@ interface Attempt {
 
 /** The fewest squares turned after which there is no fault; nothing where none do, or finding them takes too long. */
 export function leastTurned(draft: UnitDraft, search: SquareSearch): readonly Change[] | undefined {
-  const { accept, anywhere = false, faultsOf, mostTurned = Number.POSITIVE_INFINITY } = search;
+  const { accept, anywhere = false, faultsOf, mostTurned = Number.POSITIVE_INFINITY, watch } = search;
   // Attempts by how many squares they turn.
   const waiting: Attempt[][] = [[{ draft, changes: [] }]];
   const seen = new Set<string>();
@@ -66,7 +70,7 @@ export function leastTurned(draft: UnitDraft, search: SquareSearch): readonly Ch
   let tried = 0;
   for (let turned = 0; turned < waiting.length && turned <= mostTurned; turned++) {
     for (const attempt of waiting[turned] ?? []) {
-      if (++tried > most) return undefined;
+      if (++tried > most || watch(tried, most)) return undefined;
       const { least, much, squares } = faultsOf(attempt.draft);
       if (turned + least > mostTurned) continue;
       if (much === 0 && turned > 0 && accept(attempt.draft)) return attempt.changes;
@@ -90,12 +94,12 @@ export function leastTurned(draft: UnitDraft, search: SquareSearch): readonly Ch
 /** Turns one square after the other, each time the one that leaves the least faults. */
 export function quicklyTurned(
   draft: UnitDraft,
-  { accept, faultsOf, mostTried, mostTurned = Number.POSITIVE_INFINITY }: SquareSearch,
+  { accept, faultsOf, mostTried, mostTurned = Number.POSITIVE_INFINITY, watch }: SquareSearch,
 ): readonly Change[] | undefined {
   let mended = draft;
   const changes: Change[] = [];
   const most = drafts(draft, mostTried);
-  for (let tried = 0; tried < most; ) {
+  for (let tried = 0; tried < most && !watch(tried, most); ) {
     const { least, much, squares } = faultsOf(mended);
     if (squaresTurned(draft, mended) + least > mostTurned) return undefined;
     if (much === 0) return accept(mended) ? withoutIdle(draft, changes, accept) : undefined;

@@ -1,4 +1,4 @@
-import { applyTogether } from "@drawcord/causes";
+import { applyTogether, type SearchBounds } from "@drawcord/causes";
 import type { RuleName } from "@drawcord/check";
 import { kindOf, soundRecipe } from "@drawcord/files";
 import type { BitGrid } from "@drawcord/grid";
@@ -22,13 +22,19 @@ export interface Asked {
 
 /**
  * Reads a recipe, a plain draft or a chart of interlacements, and checks it by the rules asked for.
+ * @param progress told how far the search for causes, and for mends, has come
  * @throws {FileError} with its place, for what cannot be read
  * @throws {CliError} `no-rule` when none of them looks at it
  */
-export async function checkFile(bytes: Uint8Array, file: string, asked: Asked): Promise<Kept> {
+export async function checkFile(
+  bytes: Uint8Array,
+  file: string,
+  asked: Asked,
+  progress?: SearchBounds["progress"],
+): Promise<Kept> {
   const { rules } = asked;
   const kept = isRecipe(bytes)
-    ? await reviewRecipe(bytes, file, asked)
+    ? await reviewRecipe(bytes, file, asked, progress)
     : (await import("./check-plain.js")).checkPlain(bytes, file, rules);
   const { ran, skipped } = kept.report.rules;
   if (ran.length > 0) return kept;
@@ -42,17 +48,34 @@ async function reviewRecipe(
   bytes: Uint8Array,
   file: string,
   { propose, rules, seconds }: Asked,
+  progress: SearchBounds["progress"],
 ): Promise<Kept> {
   const recipe = soundRecipe(bytes, file);
+  const signal = overAfter(seconds);
+  const search = { signal, ...(progress && { progress }) };
   const { causes, places, untried, ...report } = checkRecipe(recipe, {
     rules: rules,
     causes: seconds !== 0 && asksAll(rules),
-    ...(seconds !== undefined && { seconds }),
+    ...search,
   });
   const kept = { title: recipe.title ?? null, report, places, causes, untried };
   if (!propose) return kept;
   const { proposals } = await import("../mending/proposals.js");
-  return { ...kept, mends: proposals(bytes, recipe, optionsOf(recipe)) };
+  const mends = proposals(bytes, recipe, optionsOf(recipe), search);
+  return signal.aborted ? { ...kept, mends, untried: [...untried, FURTHER_MENDS] } : { ...kept, mends };
+}
+
+/** What is not tried where the time is over before all mends are. */
+const FURTHER_MENDS = "further mends: the time was over";
+
+/** A signal that stops a search so many seconds from now; never, where they are not given or none are. */
+function overAfter(seconds = 0): { readonly aborted: boolean } {
+  const end = seconds === 0 ? Number.POSITIVE_INFINITY : Date.now() + 1000 * seconds;
+  return {
+    get aborted() {
+      return Date.now() > end;
+    },
+  };
 }
 
 /** A checked file as the formats take it. */

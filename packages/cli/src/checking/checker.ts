@@ -1,3 +1,4 @@
+import type { SearchBounds } from "@drawcord/causes";
 import type { RuleName } from "@drawcord/check";
 import type { Format, Look } from "../formats/format.js";
 import { type FormatName, loadFormat } from "../formats/formats.js";
@@ -37,14 +38,17 @@ export interface Outcome {
 /** Checks one file; never rejects, for one bad file must not stop the rest. */
 export type Checker = (input: Input) => Promise<Outcome>;
 
-/** A checker at work in this thread. */
-export async function checkerFor(settings: Settings): Promise<Checker> {
+/**
+ * A checker at work in this thread.
+ * @param progress told how far a search in a file has come
+ */
+export async function checkerFor(settings: Settings, progress?: SearchBounds["progress"]): Promise<Checker> {
   const format = await loadFormat(settings.format);
   const keep = await keeper(settings.cache);
   return async (input) => {
     try {
       const bytes = await input.read();
-      const found = await keep(bytes, () => checkFile(bytes, input.name, settings));
+      const found = await keep(bytes, () => checkFile(bytes, input.name, settings, progress));
       const cloth = await clothOf(found, bytes, input.name);
       const { ignored = [], report } = found;
       return {

@@ -11,7 +11,7 @@ import { type Input, inputs } from "../inputs.js";
 import type { Io } from "../io.js";
 import { wholeNumber } from "../number-option.js";
 import { wantsColour } from "../paint.js";
-import { progressFor } from "../progress.js";
+import { type Progress, progressFor } from "../progress.js";
 
 export const command = defineCommand({
   operands: "FILE...",
@@ -129,11 +129,19 @@ The exit status is 1 when there is an error (or what --fail-on and --max-warning
             ]),
           }),
     };
-    const status = await tell(files, { settings, strictness, workers, asked: asked.length }, io);
+    const progress = progressFor(io, files.length);
+    const status = await tell(files, { settings, strictness, workers, asked: asked.length, progress }, io);
     if (options.mend === undefined || status > 1) return status;
     const { mendFile } = await import("../mending/mend-file.js");
     const [file] = files;
-    await mendFile(await file!.read(), file!.name, { output: options.mend, force: options.force }, io);
+    const search = { progress, ...(seconds !== undefined && { seconds }) };
+    await mendFile(
+      await file!.read(),
+      file!.name,
+      { output: options.mend, force: options.force },
+      io,
+      search,
+    );
     return status;
   },
 });
@@ -146,14 +154,14 @@ interface Task {
   readonly workers: number | undefined;
   /** How many files were asked for, in all shards. */
   readonly asked: number;
+  readonly progress: Progress;
 }
 
 /** Checks the files, prints what came of each as it comes, and gives the exit status. */
 async function tell(files: readonly Input[], task: Task, io: Io): Promise<ExitStatus> {
-  const { asked, settings, strictness } = task;
+  const { asked, progress, settings, strictness } = task;
   const format = await loadFormat(settings.format);
   const { checkers, end } = await checkersFor(files.length, task);
-  const progress = progressFor(io, files.length);
   const tally = emptyTally();
   await print(io, await format.head?.(asked));
   await progress.show(0);
@@ -192,14 +200,14 @@ async function print(io: Io, text = ""): Promise<void> {
 /** As many checkers as the run is worth: in this thread for a few files, in threads of their own for many. */
 async function checkersFor(
   files: number,
-  { settings, workers }: Task,
+  { progress, settings, workers }: Task,
 ): Promise<{ readonly checkers: readonly Checker[]; end(): Promise<void> }> {
   if (files > 1 && workers !== 1) {
     const { startThreads, threadsFor } = await import("../threads.js");
     const count = threadsFor(files, workers);
     if (count > 1) return startThreads(count, settings);
   }
-  return { checkers: [await checkerFor(settings)], end: async () => {} };
+  return { checkers: [await checkerFor(settings, progress.search)], end: async () => {} };
 }
 
 /** A recipe to be mended is looked at twice, and read once: it may come from a pipe. */

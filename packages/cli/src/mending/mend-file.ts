@@ -1,4 +1,4 @@
-import { applyTogether } from "@drawcord/causes";
+import { applyTogether, type SearchBounds } from "@drawcord/causes";
 import {
   kindOf,
   type Recipe,
@@ -12,6 +12,7 @@ import { CliError } from "../error.js";
 import { sayEdit } from "../formats/causes.js";
 import type { Io } from "../io.js";
 import { oneLine } from "../printable.js";
+import type { Progress } from "../progress.js";
 import { writeWhole } from "../write-whole.js";
 
 /** Where the mended recipe goes. */
@@ -21,6 +22,11 @@ export interface MendTo {
   readonly force: boolean;
 }
 
+/** How long causes are looked for, and where it is shown how far that has come. */
+export interface MendSearch extends Pick<SearchBounds, "seconds"> {
+  readonly progress: Progress;
+}
+
 /**
  * Mends a recipe: undoes the slips that are sure and writes it to a file, its comments and layout kept; says on standard
  * error what was changed, what is offered beside it, and which rules have errors and warnings left. Where nothing is sure
@@ -28,7 +34,13 @@ export interface MendTo {
  * @throws {CliError} `unmendable` for what is no recipe, `unwritable`; `FileError` where the recipe cannot be read, or the
  * change not be written in it
  */
-export async function mendFile(source: Uint8Array, name: string, to: MendTo, io: Io): Promise<void> {
+export async function mendFile(
+  source: Uint8Array,
+  name: string,
+  to: MendTo,
+  io: Io,
+  { progress, ...bounds }: MendSearch,
+): Promise<void> {
   if (kindOf(source) !== "recipe") {
     throw new CliError("unmendable", `${name}: only a recipe can be mended; nothing was written`, {
       file: name,
@@ -36,7 +48,9 @@ export async function mendFile(source: Uint8Array, name: string, to: MendTo, io:
   }
   const say = (sentence: string) => io.stderr.write(`${oneLine(sentence)}\n`);
   const recipe = soundRecipe(source, name);
-  const { causes } = checkRecipe(recipe);
+  const { causes, untried } = checkRecipe(recipe, { ...bounds, progress: progress.search });
+  await progress.clear();
+  for (const what of untried) await say(`${name}: not tried: ${what}`);
   const sure = causes.filter((cause) => cause.sure);
   const offered = causes.filter((cause) => !cause.sure);
   const offer = async () => {
