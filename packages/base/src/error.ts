@@ -11,6 +11,8 @@ export interface ErrorData {
   readonly code: string;
   /** What is wrong, as one sentence without its place. */
   readonly sentence: string;
+  /** The sentence behind its place, as people read it. */
+  readonly message: string;
   /** What was found and what was wanted. */
   readonly facts: Facts;
   /** Where in a text, if it was read from one. */
@@ -35,7 +37,8 @@ export class DrawcordError<Code extends string = string> extends Error {
   /**
    * @param code why, as one of the codes that the class lists
    * @param sentence what is wrong: where, what was found, what was expected; lower case, without a full stop
-   * @param facts what was found and what was wanted
+   * @param facts what was found and what was wanted; a notation that was read has its `column` (and `line`) among them, from 1,
+   * and its place is that, the offset counted in its line
    * @param place where in a text, if it was read from one
    */
   constructor(code: Code, sentence: string, facts: Facts = {}, place?: Range) {
@@ -43,13 +46,13 @@ export class DrawcordError<Code extends string = string> extends Error {
     this.code = code;
     this.sentence = sentence;
     this.facts = facts;
-    this.place = place;
+    this.place = place ?? placeOf(facts);
   }
 
   /** The error as plain data, which `errorFrom` turns back. */
   toJSON(): ErrorData {
-    const { name, code, sentence, facts, place } = this;
-    return { name, code, sentence, facts, ...(place === undefined ? {} : { place }) };
+    const { name, code, sentence, message, facts, place } = this;
+    return { name, code, sentence, message, facts, ...(place === undefined ? {} : { place }) };
   }
 }
 
@@ -57,9 +60,10 @@ export class DrawcordError<Code extends string = string> extends Error {
 class ReturnedError extends DrawcordError {
   override readonly name: string;
 
-  constructor({ name, code, sentence, facts, place }: ErrorData) {
+  constructor({ name, code, sentence, message, facts, place }: ErrorData) {
     super(code, sentence, facts, place);
     this.name = name;
+    this.message = message;
   }
 }
 
@@ -68,10 +72,19 @@ class ReturnedError extends DrawcordError {
  * `DrawcordError` but no longer of the class that threw it, so tell errors apart by their name and code.
  * @param data what `toJSON` gave, as it was or through JSON or `structuredClone`
  * @returns an error to throw on this side
- * @example errorFrom({ name: "GridError", code: "outside", sentence: "no row 7", facts: { row: 7 } }).code // "outside"
+ * @example errorFrom({ name: "GridError", code: "outside", sentence: "no row 7", message: "no row 7", facts: { row: 7 } }).code // "outside"
  */
 export function errorFrom(data: ErrorData): DrawcordError {
   return new ReturnedError(data);
+}
+
+/** The place that the facts of a notation tell: of the sign that was found, or of nothing. */
+function placeOf({ column, found, line = 1 }: Facts): Range | undefined {
+  if (typeof column !== "number" || typeof line !== "number") return undefined;
+  const length = typeof found === "string" ? found.length : 0;
+  const offset = column - 1;
+  const end = { line, column: column + length, offset: offset + length };
+  return { file: "", line, column, offset, end };
 }
 
 function before({ file, line, column }: Range): string {

@@ -20,10 +20,11 @@ const data: fc.Arbitrary<ErrorData> = fc.record(
     name: fc.string(),
     code: fc.string(),
     sentence: fc.string(),
+    message: fc.string(),
     facts: fc.dictionary(fc.string(), fc.oneof(fc.string(), fc.integer())),
     place: fc.record({ file: fc.string(), ...point, end: fc.record(point) }),
   },
-  { requiredKeys: ["name", "code", "sentence", "facts"] },
+  { requiredKeys: ["name", "code", "sentence", "message", "facts"] },
 );
 
 describe("an error", () => {
@@ -39,12 +40,23 @@ describe("an error", () => {
 
   it("keeps its name, code, sentence, facts and place over the border of a worker and through JSON", () => {
     const error = new WarpError("short", "the warp is short", { by: 3 }, place);
-    const told = { name: "WarpError", code: "short", sentence: "the warp is short", facts: { by: 3 }, place };
+    const sentence = "the warp is short";
+    const message = `runner.recipe.yaml:3:5: ${sentence}`;
+    const told = { name: "WarpError", code: "short", sentence, message, facts: { by: 3 }, place };
     expect(JSON.parse(JSON.stringify(error))).toEqual(told);
     const back = errorFrom(structuredClone(error.toJSON()));
     expect(back).toBeInstanceOf(DrawcordError);
     expect([back.name, back.code, back.facts, back.place]).toEqual(["WarpError", "short", { by: 3 }, place]);
     expect(back.message).toBe(error.message);
+  });
+
+  it("has the place that the facts of a notation tell", () => {
+    const facts = { line: 2, column: 4, found: "1-q" };
+    expect(new WarpError("torn", "torn", facts).place).toEqual({
+      ...{ file: "", line: 2, column: 4, offset: 3 },
+      end: { line: 2, column: 7, offset: 6 },
+    });
+    expect(new WarpError("torn", "torn", { by: 3 }).place).toBeUndefined();
   });
 
   it("comes back from any data as that data", () => {

@@ -14,9 +14,9 @@ export function reasonsOf(error: unknown): readonly Reason[] {
   if (!(error instanceof Error)) return [{ message: String(error) }];
   const { place, problems } = error as Error & OfText;
   return (
-    problems?.map(({ column, file, line, sentence }) => ({
+    problems?.map(({ column, end, file, line, offset, sentence }) => ({
       message: `${file}:${line}:${column}: ${sentence}`,
-      place: { line, column },
-    })) ?? [{ message: error.message, ...(place && { place: { line: place.line, column: place.column } }) }]
+      place: { line, column, offset, end },
+    })) ?? [{ message: error.message, ...(place && { place }) }]
   );
 }

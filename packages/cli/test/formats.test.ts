@@ -165,27 +165,29 @@ describe("github", () => {
     expect(lines).toHaveLength(findings.length - waived.length + causes.length + 1);
     for (const line of lines) {
       expect(line).toMatch(
-        /^::(error|warning|notice) file=[^:,]+,line=\d+,col=\d+,title=[a-z -]+::[a-z\d].*$/,
+        /^::(error|warning|notice) file=[^:,]+,line=\d+,col=\d+,endLine=\d+(,endColumn=\d+)?,title=[a-z -]+::[a-z\d].*$/,
       );
     }
     expect(stdout).toContain(
-      "::error file=a faulty%2C one%3A 100%25.yaml,line=12,col=7,title=unknown-shaft::",
+      "::error file=a faulty%2C one%3A 100%25.yaml,line=12,col=7,endLine=12,endColumn=10,title=unknown-shaft::",
     );
     expect(lines.at(-1)).toBe(
-      '::error file=bad.yaml,line=2,col=1,title=not usable::bad.yaml:2:1: unknown key "titel"; did you mean "title"?',
+      '::error file=bad.yaml,line=2,col=1,endLine=2,endColumn=6,title=not usable::bad.yaml:2:1: unknown key "titel"; did you mean "title"?',
     );
   });
 
   it("never lets a file's name or a sentence begin a command or a property of its own", () => {
+    const place = { line: 1, column: 2, offset: 1, end: { line: 1, column: 5, offset: 4 } };
     const evil = array(constantFrom("::", ",", ":", "%", "\n", "\r", "%0A", "error", "line=1", "a")).map(
       (parts) => parts.join(""),
     );
     assert(
       property(evil, evil, (file, message) => {
-        const text = github.failure!({ file, reasons: [{ message, place: { line: 1, column: 2 } }] });
-        const [, name, said] = /^::error file=([^:,\r\n]*),line=1,col=2,title=not usable::([^\r\n]*)\n$/.exec(
-          text,
-        )!;
+        const text = github.failure!({ file, reasons: [{ message, place }] });
+        const [, name, said] =
+          /^::error file=([^:,\r\n]*),line=1,col=2,endLine=1,endColumn=5,title=not usable::([^\r\n]*)\n$/.exec(
+            text,
+          )!;
         const plain = (escaped: string) => decodeURIComponent(escaped);
         expect(plain(name!)).toBe(file);
         expect(plain(said!).replaceAll("<U+000A>", "\n").replaceAll("<U+000D>", "\r")).toBe(message);
@@ -216,14 +218,13 @@ describe("markdown", () => {
 });
 
 describe("json and ndjson", () => {
-  it("always say all, with the line and column of each finding", async () => {
+  it("always say all, with the place of each finding from its first sign to behind its last", async () => {
     for (const more of [[], ["--quiet"], ["--all"]]) {
       const lines = (await told("ndjson", ...more)).stdout.trimEnd().split("\n");
       const reports = lines.map((line) => JSON.parse(line) as { file: string; findings: Finding[] });
       expect(reports.map(({ file }) => file)).toEqual([names.faulty, names.clean]);
-      expect(reports[0]!.findings).toEqual(
-        findings.map((finding) => ({ ...finding, line: expect.any(Number), column: expect.any(Number) })),
-      );
+      const point = { line: expect.any(Number), column: expect.any(Number), offset: expect.any(Number) };
+      expect(reports[0]!.findings).toEqual(findings.map((finding) => ({ ...finding, ...point, end: point })));
       expect(JSON.parse((await told("json", ...more)).stdout)).toEqual(reports);
     }
   });

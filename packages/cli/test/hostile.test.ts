@@ -1,7 +1,7 @@
 import { mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { drawdownOf } from "@drawcord/check";
-import { readWif, starterRecipe, writeWif } from "@drawcord/files";
+import { soundWif, starterRecipe, writeWif } from "@drawcord/files";
 import { describe, expect, it } from "vitest";
 import { folder } from "../../../tests/support/folder.js";
 import { formatNames } from "../src/formats/formats.js";
@@ -186,9 +186,9 @@ waive: [{ rule: float-length, rows: 1, reason: ${text} }]
     writeFileSync(join(cwd, "x.yaml"), hostile);
     const { stderr, stdout } = await run(["expand", "x.yaml", "--format", "wif"], { cwd });
     expect(stderr).toBe("");
-    const { draft } = readWif(stdout, "w");
+    const { draft } = soundWif(stdout, "w");
     expect(draft.shafts).toBeGreaterThan(1);
-    expect(readWif(writeWif(draft), "w").draft).toEqual(draft);
+    expect(soundWif(writeWif(draft), "w").draft).toEqual(draft);
     expect(drawdownOf(draft).columns).toBe(28);
   });
 });

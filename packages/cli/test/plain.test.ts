@@ -4,8 +4,8 @@ import { drawdownOf, rules, type ShaftDraft } from "@drawcord/check";
 import {
   readPbm,
   readPng,
-  readWif,
   soundRecipe,
+  soundWif,
   starterRecipe,
   writePbm,
   writePng,
@@ -197,7 +197,7 @@ describe("drawcord expand", () => {
       expect(String(await out("text"))).toBe(`${toText(cloth)}\n`);
       expect(readPbm(await out("pbm"), "p").equals(cloth)).toBe(true);
       expect(readPng(await out("png"), "p").equals(cloth)).toBe(true);
-      expect(drawdownOf(readWif(await out("wif"), "w").draft).equals(cloth)).toBe(true);
+      expect(drawdownOf(soundWif(await out("wif"), "w").draft).equals(cloth)).toBe(true);
       const { drawdown, ends } = JSON.parse(String(await out("json"))) as {
         drawdown: string[];
         ends: number;
@@ -212,11 +212,11 @@ describe("drawcord expand", () => {
 
   it("keeps the shafts, treadles and title of a draft", async () => {
     await run(["expand", "towel.wif", "--format", "wif", "-o", "again.wif"], { cwd });
-    expect(readWif(bytes("again.wif"), "w").draft).toEqual(readWif(writeWif(towel), "w").draft);
+    expect(soundWif(bytes("again.wif"), "w").draft).toEqual(soundWif(writeWif(towel), "w").draft);
     await run(["expand", "towel.wif", "--format", "wif", "--shedding", "lift-plan", "-o", "lifted.wif"], {
       cwd,
     });
-    const lifted = readWif(bytes("lifted.wif"), "w").draft;
+    const lifted = soundWif(bytes("lifted.wif"), "w").draft;
     expect(lifted.shedding.kind).toBe("lift-plan");
     expect(drawdownOf(lifted).equals(cloth)).toBe(true);
   });
@@ -226,7 +226,7 @@ describe("drawcord expand", () => {
       const { stdout } = await run(["expand", "diamond.yaml", "--format", "wif", "--shedding", shedding], {
         cwd,
       });
-      const { draft } = readWif(stdout, "w");
+      const { draft } = soundWif(stdout, "w");
       expect(draft).toMatchObject({ title: "Small diamond", shedding: { kind: shedding } });
       expect(drawdownOf(draft).equals(diamondCloth)).toBe(true);
       const argv = ["expand", "diamond.yaml", "--format", "wif", "--most-shafts", String(draft.shafts)];
@@ -346,7 +346,7 @@ describe("drawcord expand", () => {
 
 describe("the towel of the winter course, on shafts alone", () => {
   const path = join(import.meta.dirname, "../../../shared/drafts/towel.wif");
-  const draft = readWif(readFileSync(path, "utf8"), "towel.wif").draft;
+  const draft = soundWif(readFileSync(path, "utf8"), "towel.wif").draft;
 
   it("is as the package writes it", () => {
     expect(readFileSync(path, "utf8")).toBe(writeWif(draft));

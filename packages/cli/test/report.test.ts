@@ -59,11 +59,17 @@ const openCut: Finding = {
   side: "left",
 };
 
+const place = {
+  file: "small.recipe.yaml",
+  ...{ line: 7, column: 3, offset: 90 },
+  end: { line: 7, column: 9, offset: 96 },
+};
+
 const cloth = (findings: readonly Finding[]): Cloth => ({
   file: "small.recipe.yaml",
   title: "Small",
   report: { ...report, findings },
-  places: findings.map(() => ({ line: 7, column: 3 })),
+  places: findings.map(() => place),
   causes: [],
   untried: [],
   changed: () => fromCells(4, 8, () => false),

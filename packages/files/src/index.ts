@@ -37,5 +37,6 @@ export { recipeSchema, recipeVersion } from "./schema/recipe.js";
 export { largestFile } from "./text.js";
 export type { Schema } from "./tree/json-schema.js";
 export type { Path } from "./tree/spot.js";
-export { readWif, type WifReading } from "./wif/read.js";
+export { type DraftPlaces, draftPlaces } from "./wif/places.js";
+export { readWif, type SoundWif, soundWif, type WifReading } from "./wif/read.js";
 export { writeWif } from "./wif/write.js";

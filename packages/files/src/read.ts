@@ -6,7 +6,7 @@ import { readPng } from "./charts/png/read.js";
 import { readTextChart } from "./charts/text.js";
 import { soundRecipe } from "./recipe/read.js";
 import type { Recipe } from "./recipe/types.js";
-import { readWif } from "./wif/read.js";
+import { soundWif } from "./wif/read.js";
 
 /** What was found in a file. */
 export type Reading =
@@ -41,7 +41,7 @@ export function read(bytes: Uint8Array, name: string): Reading {
     case "text chart":
       return { kind: "chart", chart: readTextChart(bytes, name) };
     case "wif":
-      return { kind: "draft", ...readWif(bytes, name) };
+      return { kind: "draft", ...soundWif(bytes, name) };
     case "recipe":
       return { kind: "recipe", recipe: soundRecipe(bytes, name) };
   }

@@ -1,13 +1,19 @@
+import type { Range, TextPoint } from "@drawcord/base";
 import { type Cause, findCauses, type SearchBounds, type Written } from "@drawcord/causes";
 import type { CheckOptions, Report } from "@drawcord/check";
-import type { Path, Place, Recipe, RecipePlaces } from "@drawcord/files";
+import type { Path, Recipe, RecipePlaces } from "@drawcord/files";
 import type { Change, UnitDraft } from "@drawcord/units";
 
 /** A cause with its place in the text of the recipe. */
 export interface PlacedCause extends Cause {
-  /** Where the slip was written, from 1; left out where the recipe has no place for it. */
+  /** The line in which the slip was written, from 1; left out with the rest where the recipe has no place for it. */
   readonly line?: number;
+  /** The column, from 1, in UTF-16 units. */
   readonly column?: number;
+  /** The place in the whole text, from 0, in UTF-16 units. */
+  readonly offset?: number;
+  /** The point behind what was written. */
+  readonly end?: TextPoint;
   /** The piece, where there are several and not all have it; rows count from its first. */
   readonly piece?: string;
 }
@@ -28,7 +34,9 @@ export function recipeCauses(
   return {
     causes: causes.map((cause) => {
       const place = placeOf(cause.changes[0], places);
-      return { ...cause, ...(place && { line: place.line, column: place.column }) };
+      if (place === undefined) return cause;
+      const { column, end, line, offset } = place;
+      return { ...cause, line, column, offset, end };
     }),
     untried,
   };
@@ -54,7 +62,7 @@ export function writtenRows(draft: UnitDraft, places: RecipePlaces): Written {
 }
 
 /** Where what a change is about was written. */
-function placeOf(change: Change | undefined, { at, rows, units }: RecipePlaces): Place | undefined {
+function placeOf(change: Change | undefined, { at, rows, units }: RecipePlaces): Range | undefined {
   if (change === undefined) return undefined;
   const first = (...paths: Path[]) => paths.map(at).find((found) => found !== undefined);
   switch (change.change) {

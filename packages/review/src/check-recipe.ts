@@ -1,6 +1,7 @@
+import type { Range } from "@drawcord/base";
 import type { SearchBounds } from "@drawcord/causes";
 import { check, type Report, type RuleName } from "@drawcord/check";
-import { type Place, placesOf, type Recipe, recipeOfPiece } from "@drawcord/files";
+import { placesOf, type Recipe, recipeOfPiece } from "@drawcord/files";
 import { type PlacedCause, recipeCauses } from "./causes.js";
 import { optionsOf } from "./options.js";
 import { joinedReviews, type PieceNumbers } from "./pieces.js";
@@ -16,8 +17,8 @@ export interface ReviewOptions extends SearchBounds {
 
 /** The report of a recipe, with the place in its text of each finding. */
 export interface Review extends Report {
-  /** Where in the recipe each finding can be mended, in the order of `findings`; null where no place is known. */
-  readonly places: readonly (Place | null)[];
+  /** From where to where in the recipe each finding can be mended, in the order of `findings`; null where no place is known. */
+  readonly places: readonly (Range | null)[];
   /** The numbers of each piece in weaving order, where there are several; the others are then those of the first. */
   readonly pieces?: readonly PieceNumbers[];
   /** What was written wrong, that which the weaver should look at first before all others; empty where it was not looked for. */

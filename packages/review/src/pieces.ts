@@ -1,6 +1,6 @@
 /** One report of all the pieces on a warp: what is the same in all is told once, and anything else with its piece. */
+import type { Range } from "@drawcord/base";
 import type { Finding, Report } from "@drawcord/check";
-import type { Place } from "@drawcord/files";
 import type { PlacedCause } from "./causes.js";
 
 /** The numbers of one piece of several. */
@@ -10,7 +10,7 @@ export interface PieceNumbers extends Pick<Report, "size" | "floats" | "cut" | "
 
 /** The report of one piece, with the place of each finding. */
 interface PieceReview extends Report {
-  readonly places: readonly (Place | null)[];
+  readonly places: readonly (Range | null)[];
   readonly causes: readonly PlacedCause[];
   readonly untried: readonly string[];
 }
@@ -25,7 +25,7 @@ const WEIGHT = { error: 0, warning: 1, note: 2 } as const;
 
 interface Told {
   readonly finding: Finding;
-  readonly place: Place | null;
+  readonly place: Range | null;
   /** The piece, from 0; undefined where all have it. */
   readonly piece: number | undefined;
   readonly cause: PlacedCause | undefined;

@@ -1,8 +1,9 @@
+import type { Range } from "@drawcord/base";
 import { type Finding, type Part, partsOf } from "@drawcord/check";
-import type { Place, RecipePlaces } from "@drawcord/files";
+import type { RecipePlaces } from "@drawcord/files";
 
 /** Where in a recipe each finding can be mended: the nearest of its parts that the recipe has; null where it has none. */
-export function recipePlaces(findings: readonly Finding[], places: RecipePlaces): readonly (Place | null)[] {
+export function recipePlaces(findings: readonly Finding[], places: RecipePlaces): readonly (Range | null)[] {
   const placeOf = partPlaces(places);
   return findings.map((finding) => {
     for (const part of partsOf(finding)) {
@@ -14,8 +15,8 @@ export function recipePlaces(findings: readonly Finding[], places: RecipePlaces)
 }
 
 /** Finds the place of a part; each is looked up in the text once. */
-function partPlaces(places: RecipePlaces): (part: Part) => Place | undefined {
-  const known = new Map<string, Place | undefined>();
+function partPlaces(places: RecipePlaces): (part: Part) => Range | undefined {
+  const known = new Map<string, Range | undefined>();
   return (part) => {
     if ("row" in part) return places.rows()[part.row - 1];
     if ("unit" in part) return places.units()[part.unit - 1];

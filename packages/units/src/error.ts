@@ -35,7 +35,8 @@ export class UnitsError extends DrawcordError<UnitsErrorCode> {
   /** @param facts `column` and `line`, where there are any, count from 1 in the text that was read */
   constructor(code: UnitsErrorCode, reason: string, facts: UnitsFacts = {}) {
     const place = ["line", "column"].filter((key) => key in facts).map((key) => `${key} ${facts[key]}`);
-    super(code, place.length === 0 ? reason : `${place.join(", ")}: ${reason}`, facts);
+    super(code, reason, facts);
     this.reason = reason;
+    if (place.length > 0) this.message = `${place.join(", ")}: ${reason}`;
   }
 }

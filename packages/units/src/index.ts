@@ -11,6 +11,7 @@ export { type HandleOrder, handleOrder, renumberedShafts } from "./handle-order.
 export { heavyLift, liftCaution, SHORT_LIFT_CAUTION, WEIGHT_CAUTION } from "./lift-caution.js";
 export { changedLifts, changedRows, type LiftChange } from "./lift-change.js";
 export { type LiftsOptions, parseLifts, printLifts } from "./lift-notation.js";
+export { type LiftPlace, liftPlaces } from "./lift-places.js";
 export {
   alternatingLifts,
   brickLifts,

@@ -1,5 +1,5 @@
+import type { Range } from "@drawcord/base";
 import type { Report } from "@drawcord/check";
-import type { Place } from "@drawcord/files";
 import type { BitGrid } from "@drawcord/grid";
 import type { PlacedCause, Review } from "@drawcord/review";
 import type { Change } from "@drawcord/units";
@@ -12,7 +12,7 @@ export interface Cloth {
   readonly title: string | undefined;
   readonly report: Report & Pick<Review, "pieces">;
   /** Where in the file each finding can be mended, in the order of `report.findings`; null where no place is known. */
-  readonly places: readonly (Place | null)[];
+  readonly places: readonly (Range | null)[];
   /** What was written wrong, the first to be looked at before all others. */
   readonly causes: readonly PlacedCause[];
   /** What of the search for causes was not tried, as clauses. */
@@ -36,5 +36,5 @@ export interface Reason {
   /** The whole sentence, the file's name and place in front. */
   readonly message: string;
   /** Where in the file the trouble is, when it is in the text. */
-  readonly place?: Place;
+  readonly place?: Omit<Range, "file">;
 }

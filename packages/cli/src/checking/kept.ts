@@ -1,5 +1,5 @@
+import type { Range } from "@drawcord/base";
 import type { Report } from "@drawcord/check";
-import type { Place } from "@drawcord/files";
 import type { PlacedCause, Review } from "@drawcord/review";
 import type { Proposal } from "../mending/proposal.js";
 
@@ -7,7 +7,7 @@ import type { Proposal } from "../mending/proposal.js";
 export interface Kept {
   readonly title: string | null;
   readonly report: Report & Pick<Review, "pieces">;
-  readonly places: readonly (Place | null)[];
+  readonly places: readonly (Range | null)[];
   /** What was written wrong in a recipe, and what was not tried; left out for what is no recipe. */
   readonly causes?: readonly PlacedCause[];
   readonly untried?: readonly string[];

@@ -1,5 +1,4 @@
-import { listed, many } from "@drawcord/base";
-import type { Place } from "@drawcord/files";
+import { listed, many, type TextPoint } from "@drawcord/base";
 import type { PlacedCause } from "@drawcord/review";
 import { type Change, sayChange } from "@drawcord/units";
 import type { Cloth } from "../checking/cloth.js";
@@ -20,8 +19,14 @@ export function sayEdit(changes: readonly Change[]): string {
 }
 
 /** Where a cause was written. */
-export function placeOf({ column, line }: PlacedCause): Place | null {
-  return line === undefined || column === undefined ? null : { line, column };
+export function placeOf({ column, end, line, offset }: PlacedCause): Stretch | null {
+  const isKnown = line !== undefined && column !== undefined && offset !== undefined && end !== undefined;
+  return isKnown ? { line, column, offset, end } : null;
+}
+
+/** From where to where in a text. */
+export interface Stretch extends TextPoint {
+  readonly end: TextPoint;
 }
 
 /** `205 findings: 43 of float-length, 162 of open-cut`; nothing where it accounts for none. */

@@ -1,6 +1,5 @@
-import type { Place } from "@drawcord/files";
 import { oneLine } from "../printable.js";
-import { placeOf, sayCause } from "./causes.js";
+import { placeOf, type Stretch, sayCause } from "./causes.js";
 import type { Format } from "./format.js";
 import { isShown } from "./worst.js";
 
@@ -30,17 +29,19 @@ export const github: Format = {
 function annotation(
   command: string,
   file: string,
-  place: Place | null | undefined,
+  place: Stretch | null | undefined,
   title: string,
   message: string,
 ): string {
-  const properties = [
-    ["file", file],
-    ...(place ? [["line", String(place.line)] as const, ["col", String(place.column)] as const] : []),
-    ["title", title],
-  ];
+  const properties = [["file", file], ...(place ? lines(place) : []), ["title", title]];
   const listed = properties.map(([name = "", value = ""]) => `${name}=${property(value)}`).join(",");
   return `::${command} ${listed}::${escaped(oneLine(message))}\n`;
+}
+
+function lines({ column, end, line }: Stretch): readonly (readonly [string, string])[] {
+  // Columns are for annotations of one line.
+  const columns = end.line === line ? ([["endColumn", String(end.column)]] as const) : [];
+  return [["line", String(line)], ["col", String(column)], ["endLine", String(end.line)], ...columns];
 }
 
 function escaped(text: string): string {

@@ -23,7 +23,7 @@ function reportObject({ causes, file, mends, places, report, untried }: Cloth): 
     const mend = mendNumber(mends, finding);
     return {
       ...finding,
-      ...(place && { line: place.line, column: place.column }),
+      ...(place && { line: place.line, column: place.column, offset: place.offset, end: place.end }),
       ...(mend !== undefined && { mend }),
     };
   });

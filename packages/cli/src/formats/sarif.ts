@@ -1,7 +1,6 @@
 import { isAbsolute, sep } from "node:path";
 import { pathToFileURL } from "node:url";
 import { type Finding, NOT_ASKED_FOR, rulePages, rules } from "@drawcord/check";
-import type { Place } from "@drawcord/files";
 import type {
   Fix,
   Invocation,
@@ -17,6 +16,7 @@ import type { Failure } from "../checking/cloth.js";
 import { mendNumber, type Proposal } from "../mending/proposal.js";
 import { oneLine, toJson } from "../printable.js";
 import { version } from "../version.js";
+import type { Stretch } from "./causes.js";
 import type { Format } from "./format.js";
 
 const SCHEMA = "https://docs.oasis-open.org/sarif/sarif/v2.1.0/errata01/os/schemas/sarif-schema-2.1.0.json";
@@ -72,7 +72,7 @@ function descriptor({ name, severity }: (typeof rules)[number]): ReportingDescri
   };
 }
 
-function result(finding: Finding, file: string, place: Place | null): Result {
+function result(finding: Finding, file: string, place: Stretch | null): Result {
   const { message, rule, severity, waived, ...measured } = finding;
   return {
     ruleId: rule,
@@ -106,8 +106,13 @@ function fix(mends: readonly Proposal[], file: string): Fix {
   };
 }
 
-function location(file: string, place: Place | null): Location {
-  const region = place && { startLine: place.line, startColumn: place.column };
+function location(file: string, place: Stretch | null): Location {
+  const region = place && {
+    startLine: place.line,
+    startColumn: place.column,
+    endLine: place.end.line,
+    endColumn: place.end.column,
+  };
   const physicalLocation: PhysicalLocation = {
     artifactLocation: { uri: uriOf(file) },
     ...(region ? { region } : {}),

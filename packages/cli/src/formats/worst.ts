@@ -1,5 +1,5 @@
+import type { Range } from "@drawcord/base";
 import type { Finding, Severity } from "@drawcord/check";
-import type { Place } from "@drawcord/files";
 import type { Cloth } from "../checking/cloth.js";
 import { LEVELS } from "../checking/tally.js";
 import { unexplained } from "./causes.js";
@@ -11,7 +11,7 @@ const MOST_SHOWN = 3;
 /** A finding and where in the file it can be mended. */
 export interface Placed {
   readonly finding: Finding;
-  readonly place: Place | null;
+  readonly place: Range | null;
 }
 
 /** The findings of one rule: those to be shown, the worst first, and how many there are besides. */

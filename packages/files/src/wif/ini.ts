@@ -1,6 +1,7 @@
 /** The lines of a WIF file: sections in square brackets, keys with values, comments after semicolons. */
 import { FileError } from "../error.js";
 import { lineStarts, type Stretch, stretchIn, top } from "../place.js";
+import { noProblems, type Problems, tell } from "../tree/problems.js";
 
 /** The most lines that are read. */
 const mostLines = 2_000_000;
@@ -28,12 +29,15 @@ export interface Ini {
   readonly sections: ReadonlyMap<string, Section>;
   /** The piece of the text from one offset up to another. */
   readonly place: (from: number, to: number) => Stretch;
+  /** What is wrong with the text, as far as it was read. */
+  readonly problems: Problems;
 }
 
 /**
  * Takes a text apart. Lines that begin with a semicolon are comments; a section given twice goes on where it stopped.
  * @param known the sections whose lines are read, in lower case; those of others may hold anything
- * @throws {FileError} `bad-draft` for a line that is neither section, key, comment nor empty; `too-many-parts`
+ * A line that is neither section, key, comment nor empty is a problem (`bad-draft`), and what follows is read.
+ * @throws {FileError} `too-many-parts`, `too-many-problems`
  */
 export function readIni(text: string, file: string, known: readonly string[]): Ini {
   const starts = lineStarts(text);
@@ -46,6 +50,7 @@ export function readIni(text: string, file: string, known: readonly string[]): I
       top,
     );
   }
+  const problems = noProblems();
   const sections = new Map<string, { name: string; entries: Map<string, Entry>; offset: number }>();
   let entries: Map<string, Entry> | undefined;
   let skipped = false;
@@ -56,10 +61,11 @@ export function readIni(text: string, file: string, known: readonly string[]): I
     const offset = start + from;
     if (line[from] === "[") {
       const end = line.indexOf("]", from);
+      // A name without its bracket is told, and meant all the same.
       const name = line.slice(from + 1, end < 0 ? undefined : end).trim();
       if (end < 0 || name === "") {
         const sentence = "a section's name must stand between [ and ]";
-        throw new FileError("bad-draft", sentence, file, place(offset, start + line.length));
+        tell(problems, new FileError("bad-draft", sentence, file, place(offset, start + line.length)));
       }
       const key = name.toLowerCase();
       const section = sections.get(key) ?? { name, entries: new Map<string, Entry>(), offset };
@@ -73,12 +79,9 @@ export function readIni(text: string, file: string, known: readonly string[]): I
     if (equals < 0 || entries === undefined) {
       const expected =
         entries === undefined ? "a section such as [WIF]" : "a key, an equals sign and a value";
-      throw new FileError(
-        "bad-draft",
-        `this line is no part of a draft; expected ${expected}`,
-        file,
-        place(offset, start + line.length),
-      );
+      const sentence = `this line is no part of a draft; expected ${expected}`;
+      tell(problems, new FileError("bad-draft", sentence, file, place(offset, start + line.length)));
+      continue;
     }
     const key = line.slice(from, equals).trim().toLowerCase();
     const value = line.slice(equals + 1).trim();
@@ -88,5 +91,5 @@ export function readIni(text: string, file: string, known: readonly string[]): I
       offset: start + equals + 1 + Math.max(0, line.slice(equals + 1).search(/\S/)),
     });
   }
-  return { file, sections, place };
+  return { file, sections, place, problems };
 }

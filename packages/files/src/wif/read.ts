@@ -5,45 +5,76 @@ import type { ShaftDraft, Shedding } from "@drawcord/check";
  */
 import type { ShaftSet } from "@drawcord/ground";
 import { MOST_INTERLACEMENTS, MOST_THREADS } from "@drawcord/units";
-import { FileError } from "../error.js";
+import { FileError, type Problem } from "../error.js";
 import { top } from "../place.js";
 import { readText } from "../text.js";
+import { attempt, inOrder, noProblems } from "../tree/problems.js";
 import { readPalette } from "./colours.js";
 import { type Ini, readIni, type Section } from "./ini.js";
+import { coloured, known } from "./sections.js";
 import { readLook } from "./threads.js";
-import { badValue, isFalse, numbered, numberSet, truth, wholeNumber } from "./values.js";
+import { badValue, isFalse, numbered, numberSet, tried, truth, wholeNumber } from "./values.js";
 
 /** The most shafts, and the most treadles, of a draft. */
 const mostShafts = 4096;
 /** The most shafts that all treadlings that differ may move together. */
 const mostMoved = 20_000_000;
 
-/** What cannot be read without a colour table. */
-const coloured: readonly string[] = ["color palette", "color table", "warp colors", "weft colors"];
-
-/** What is read of a file; every other section is ignored. */
-const known: readonly string[] = [
-  ...["wif", "contents", "text", "notes", "weaving", "warp", "weft", ...coloured],
-  ...["threading", "tieup", "treadling", "liftplan"],
-  ...["warp spacing", "weft spacing", "warp thickness", "weft thickness"],
-];
-
-/** A draft, and the sections of its file that were not used. */
+/** What there is to be read in the text of a draft, and all that is wrong with it. */
 export interface WifReading {
-  readonly draft: ShaftDraft;
-  /** By name, as they are written, in the order of the file. */
+  /**
+   * The draft, without what cannot be read: a thread whose entry cannot be read hangs on no shaft; left out where there is no
+   * cloth to be made of the text. With problems it is good for looking at, not for keeping.
+   */
+  readonly draft?: ShaftDraft;
+  /** The sections that were not used, by name, as they are written, in the order of the file. */
   readonly ignored: readonly string[];
+  /** All that is wrong, in the order of the text; a text without a problem is a sound draft. */
+  readonly problems: readonly Problem[];
+}
+
+/** A draft without a problem. */
+export interface SoundWif extends Omit<WifReading, "problems"> {
+  readonly draft: ShaftDraft;
 }
 
 /**
  * Reads a WIF file. Any letter case and line end, a byte order mark, UTF-8 or Latin-1 (with the letters that Windows
  * adds), sparse keys and comments are taken. A section that the contents list as false is not used. A draft with both a
- * treadling and a lift plan is read by its treadling, unless that moves nothing.
- * @throws {FileError} with file, line and column: `not-text`, `bad-draft`, `newer-version`, `too-large`
- * @example readWif(writeWif(draft), "towel.wif").draft.threading // [[1], [2], [1], [2]]
+ * treadling and a lift plan is read by its treadling, unless that moves nothing. Whatever is wrong is told, and the rest is
+ * read.
+ * @param source the bytes of the file, or its text
+ * @param file the name that problems bear
+ * @example readWif("[WIF]\n[THREADING]\n1=1\n2=q\n[LIFTPLAN]\n1=x\n", "towel.wif").problems.map(({ line }) => line) // [4, 6]
  */
 export function readWif(source: Uint8Array | string, file: string): WifReading {
-  const whole = readIni(readText(source, file, { latin1: true }), file, known);
+  let ini: Ini | undefined;
+  try {
+    ini = readIni(readText(source, file, { latin1: true }), file, known);
+    const reading = readSections(ini);
+    return { ...reading, problems: inOrder(ini.problems.found) };
+  } catch (error) {
+    if (!(error instanceof FileError)) throw error;
+    return { ignored: [], problems: inOrder([...(ini?.problems.found ?? []), ...error.problems]) };
+  }
+}
+
+/**
+ * Reads a WIF file that must be without a problem.
+ * @param source the bytes of the file, or its text
+ * @param file the name that errors bear
+ * @throws {FileError} that says the first problem and bears them all: `not-text`, `bad-draft`, `newer-version`, `too-large`
+ * @example soundWif(writeWif(draft), "towel.wif").draft.threading // [[1], [2], [1], [2]]
+ */
+export function soundWif(source: Uint8Array | string, file: string): SoundWif {
+  const { draft, ignored, problems } = readWif(source, file);
+  const [first] = problems;
+  if (first !== undefined) throw new FileError(first.code, first.sentence, file, first, problems);
+  return { draft: draft!, ignored };
+}
+
+/** The draft of a text taken apart; what is wrong with it is told. */
+function readSections(whole: Ini): Omit<WifReading, "problems"> {
   checkVersion(whole);
   const ini = { ...whole, sections: listedSections(whole) };
   const counts = readCounts(ini);
@@ -61,7 +92,7 @@ export function readWif(source: Uint8Array | string, file: string): WifReading {
     shafts: counts.shafts,
     threading,
     shedding,
-    rising: rising === undefined || truth(ini, rising),
+    rising: tried(ini, rising, truth) ?? true,
     warp: readLook(ini, "warp", counts.ends, palette),
     weft: readLook(ini, "weft", counts.picks, palette),
   };
@@ -104,17 +135,18 @@ interface Counts {
 function readCounts(ini: Ini): Counts {
   const stated = (section: string, key: string, most: number) => {
     const entry = ini.sections.get(section)?.entries.get(key);
-    return entry === undefined ? 0 : wholeNumber(ini, entry, most);
+    return tried(ini, entry, (of, one) => wholeNumber(of, one, most)) ?? 0;
   };
   const named = (...sections: readonly string[]) =>
     sections
       .flatMap((name) => ini.sections.get(name) ?? [])
       .reduce((most, section) => Math.max(most, highest(section)), 0);
   const valued = (section: string, most: number) =>
-    [...(ini.sections.get(section)?.entries.values() ?? [])].reduce(
-      (highest, entry) => Math.max(highest, numberSet(ini, entry, most, "numbers").at(-1) ?? 0),
-      0,
-    );
+    [...(ini.sections.get(section)?.entries.values() ?? [])].reduce((highest, entry) => {
+      // What cannot be read is told where the section itself is.
+      const numbers = attempt(noProblems(), () => numberSet(ini, entry, most, "numbers"));
+      return Math.max(highest, numbers?.at(-1) ?? 0);
+    }, 0);
   const ends = stated("warp", "threads", MOST_THREADS) || Math.min(named("threading"), MOST_THREADS);
   const picks =
     stated("weft", "threads", MOST_THREADS) || Math.min(named("treadling", "liftplan"), MOST_THREADS);
@@ -152,7 +184,7 @@ function readThreads(
   if (section === undefined) return sets;
   const kind = name === "threading" ? "ends" : name === "tieup" ? "treadles" : "picks";
   for (const [number, entry] of numbered(ini, section, threads, kind)) {
-    sets[number - 1] = numberSet(ini, entry, most, things);
+    sets[number - 1] = tried(ini, entry, (of, one) => numberSet(of, one, most, things)) ?? none;
   }
   return sets;
 }

@@ -2,13 +2,13 @@ import type { ThreadLook, ThreadMeasure, ThreadUnit } from "@drawcord/check";
 import type { Colour } from "@drawcord/draw";
 import { printable } from "../printable.js";
 import type { Entry, Ini } from "./ini.js";
-import { badValue, bare, decimal, numbered, numberList } from "./values.js";
+import { badValue, bare, decimal, numbered, numberList, tried } from "./values.js";
 
 const threadUnits: readonly ThreadUnit[] = ["centimeters", "inches", "decipoints"];
 
 /**
  * How the threads of a system look and lie: the section `[WARP]` or `[WEFT]`, and what single threads have of their own.
- * @throws {FileError} `bad-draft`
+ * What cannot be read is told, and left out.
  */
 export function readLook(
   ini: Ini,
@@ -19,7 +19,7 @@ export function readLook(
   const units = ini.sections.get(system)?.entries.get("units");
   return {
     ...readColours(ini, system, threads, palette),
-    ...(units === undefined ? {} : { unit: readUnit(ini, units) }),
+    ...unitOf(tried(ini, units, readUnit)),
     ...readMeasure(ini, system, threads, "spacing"),
     ...readMeasure(ini, system, threads, "thickness"),
   };
@@ -35,17 +35,17 @@ function readColours(
   const general = ini.sections.get(system)?.entries.get("color");
   const own = ini.sections.get(`${system} colors`);
   if (palette.size === 0 || (general === undefined && own === undefined)) return {};
-  const colourOf = (entry: Entry): Colour => {
+  const colourOf = (_: Ini, entry: Entry): Colour => {
     const number = numberList(ini, entry)[0]!;
     const colour = palette.get(number);
     if (colour === undefined) throw badValue(ini, entry, `colour ${number} is not in the colour table`);
     return colour;
   };
-  const all = general === undefined ? (palette.get(1) ?? "#000000") : colourOf(general);
+  const all = tried(ini, general, colourOf) ?? palette.get(1) ?? "#000000";
   const colours = new Array<Colour>(threads).fill(all);
   if (own !== undefined) {
     for (const [thread, entry] of numbered(ini, own, threads, "threads"))
-      colours[thread - 1] = colourOf(entry);
+      colours[thread - 1] = tried(ini, entry, colourOf) ?? all;
   }
   return { colours };
 }
@@ -60,17 +60,21 @@ function readMeasure<Name extends "spacing" | "thickness">(
   const general = section?.get(name);
   const own = ini.sections.get(`${system} ${name}`);
   if (general === undefined && own === undefined) return {};
-  const all = general === undefined ? undefined : decimal(ini, general);
+  const all = tried(ini, general, decimal);
   const each = own === undefined ? undefined : new Array<number>(threads).fill(all ?? 0);
   if (own !== undefined && each !== undefined) {
     for (const [thread, entry] of numbered(ini, own, threads, "threads"))
-      each[thread - 1] = decimal(ini, entry);
+      each[thread - 1] = tried(ini, entry, decimal) ?? all ?? 0;
   }
   const measure: ThreadMeasure = {
     ...(all === undefined ? {} : { all }),
     ...(each === undefined ? {} : { each }),
   };
   return { [name]: measure } as { [key in Name]: ThreadMeasure };
+}
+
+function unitOf(unit: ThreadUnit | undefined): Pick<ThreadLook, "unit"> {
+  return unit === undefined ? {} : { unit };
 }
 
 function readUnit(ini: Ini, entry: Entry): ThreadUnit {

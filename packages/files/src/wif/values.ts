@@ -1,6 +1,7 @@
 /** The values of a WIF file: whole numbers, lists of them, decimals, truths. Numbers may be followed by a comment. */
 import { FileError, type FileErrorCode } from "../error.js";
 import { printable } from "../printable.js";
+import { attempt, tell } from "../tree/problems.js";
 import type { Entry, Ini, Section } from "./ini.js";
 
 /** The error that says what is wrong with a value, at its place. */
@@ -72,18 +73,28 @@ export function isFalse(entry: Entry): boolean {
   return ["false", "no", "off", "0"].includes(bare(entry).toLowerCase());
 }
 
-/** The entries of a section whose keys number threads, treadles or colours. */
+/** What `read` gives of an entry; undefined, and the problem told, where it cannot be read. */
+export function tried<T>(
+  ini: Ini,
+  entry: Entry | undefined,
+  read: (ini: Ini, entry: Entry) => T,
+): T | undefined {
+  return entry && attempt(ini.problems, () => read(ini, entry));
+}
+
+/** The entries of a section whose keys number threads, treadles or colours; other keys are problems. */
 export function numbered(
   ini: Ini,
   section: Section,
   most: number,
   things: string,
 ): readonly (readonly [number, Entry])[] {
-  return [...section.entries.values()].map((entry) => {
+  return [...section.entries.values()].flatMap((entry) => {
     const number = /^\d+$/.test(entry.key) ? Number(entry.key) : Number.NaN;
-    if (number >= 1 && number <= most) return [number, entry] as const;
+    if (number >= 1 && number <= most) return [[number, entry] as const];
     const key = Number.isNaN(number) ? `"${printable(entry.key, 40)}"` : entry.key;
     const sentence = `${key} is none of the ${things} 1 to ${most} of [${printable(section.name)}]`;
-    throw badValue(ini, entry, sentence);
+    tell(ini.problems, badValue(ini, entry, sentence));
+    return [];
   });
 }

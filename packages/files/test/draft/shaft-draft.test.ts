@@ -5,9 +5,9 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import {
   draftOfRecipe,
-  readWif,
   shaftDraftOf,
   soundRecipe,
+  soundWif,
   withShedding,
   writeWif,
 } from "../../src/index.js";
@@ -77,7 +77,7 @@ describe("a recipe as a draft for other programs", () => {
   );
 
   it("goes through a file with its cloth, colours, title and sett", () => {
-    const { draft } = readWif(writeWif(draftOfRecipe(recipe, { shedding: "tie-up" })), "runner.wif");
+    const { draft } = soundWif(writeWif(draftOfRecipe(recipe, { shedding: "tie-up" })), "runner.wif");
     expect(drawdownOf(draft).equals(expand(recipe.draft).drawdown)).toBe(true);
     expect(draft.title).toBe("Moth and lantern runner");
     expect(draft.notes).toEqual(["Weave the border first."]);

@@ -3,7 +3,7 @@ import { toText } from "@drawcord/grid";
 import fc from "fast-check";
 import { parse } from "ini";
 import { describe, expect, it } from "vitest";
-import { readWif, writeWif } from "../../src/index.js";
+import { soundWif, writeWif } from "../../src/index.js";
 import { shaftDrafts } from "../arbitraries.js";
 import { refusal } from "../refusals.js";
 
@@ -82,7 +82,7 @@ Threads=4
 3=2
 `;
 
-const wif = (text: string | Uint8Array) => readWif(text, "towel.wif");
+const wif = (text: string | Uint8Array) => soundWif(text, "towel.wif");
 const cloth = (text: string) => toText(drawdownOf(wif(text).draft));
 const answer = (text: string | Uint8Array) => refusal(() => wif(text)).message.replace("towel.wif:", "");
 const changed = (from: string | RegExp, to: string) => {

@@ -12,9 +12,9 @@ import {
   formatRecipe,
   placesOf,
   type Recipe,
-  readWif,
   reviseDraft,
   soundRecipe,
+  soundWif,
   writeRecipe,
   writeWif,
 } from "../../src/index.js";
@@ -306,7 +306,7 @@ describe("the fourth recipe of the winter course", () => {
     const { warp, weft } = coloursOfRecipe(recipe);
     expect(warp).toHaveLength(356);
     expect(weft).toHaveLength(4 * 440);
-    const { draft } = readWif(writeWif(draftOfRecipe(recipe)), "seasons.wif");
+    const { draft } = soundWif(writeWif(draftOfRecipe(recipe)), "seasons.wif");
     expect(draft.warp.colours).toEqual(warp);
     expect(draft.weft.colours).toEqual(weft);
     expect(drawdownOf(draft).equals(drawdownOfRecipe(recipe))).toBe(true);
