@@ -51,6 +51,14 @@ describe("drawcord sheet", () => {
     expect(readFileSync(join(cwd, name), "latin1").startsWith(begins)).toBe(true);
   });
 
+  it.each(["faulty-runner", "seasons"])("says of the %s what check says on its last line", async (name) => {
+    const { cwd } = atWork();
+    const said = (await run(["check", recipe(name)], { cwd })).stdout.trimEnd().split("\n").at(-1)!;
+    await run(["sheet", recipe(name), "-o", "s.html", "--part", "findings", "--part", "cautions"], { cwd });
+    const text = textOf(pageOf(readFileSync(join(cwd, "s.html"), "utf8"))).replaceAll(/\s+/g, " ");
+    expect(text.split(said).length).toBe(3);
+  });
+
   it("names the letters that its fonts lack, and that HTML keeps", async () => {
     const { cwd } = atWork();
     const stdin = least.replace("<b>Runner</b>", "Żubr мотылёк ψ שלום مرحبا 🦋👩🏽‍🌾 織 工 織");

@@ -53,9 +53,16 @@ function inline(text: Text): string {
     .map((words, i) => {
       const body = escaped(words.text, i === 0);
       if (words.low) return `<sub>${body}</sub>`;
-      return words.strong ? `**${body}**` : body;
+      return words.strong ? strong(body) : body;
     })
     .join("");
+}
+
+/** Blanks stand outside the marks, for within them the marks are read as asterisks. */
+function strong(text: string): string {
+  return text.replace(/^(\s*)(.*?)(\s*)$/s, (whole, before: string, word: string, after: string) =>
+    word === "" ? whole : `${before}**${word}**${after}`,
+  );
 }
 
 function table(from: Table): string[] {

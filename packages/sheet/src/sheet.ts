@@ -67,7 +67,7 @@ function subtitleOf({ pieces }: Recipe, contexts: readonly Context[]): string {
   const [{ woven }] = contexts as [Context];
   const warp = [counted(woven.ends, "end"), counted(woven.unitSpans.length, "unit")];
   if (pieces.length > 1) {
-    const named = pieces.map(({ name, count }) => (count === 1 ? name : `${name} ${count} times`));
+    const named = pieces.map(({ name, count }) => (count === 1 ? name : `${name} ${timesWords(count)}`));
     return [...warp, `woven one after another: ${listed(named)}`].join(", ");
   }
   return [
@@ -78,28 +78,37 @@ function subtitleOf({ pieces }: Recipe, contexts: readonly Context[]): string {
   ].join(", ");
 }
 
+function timesWords(count: number): string {
+  return ["once", "twice"][count - 1] ?? `${count} times`;
+}
+
 /** Parts that are of a piece; the others are of the warp. */
 const ofPieces: readonly PartName[] = ["cloth", "chart", "lifts", "corner", "sticks", "pick-up"];
 
 /** A part of the sheet; one that is of a piece has all pieces one after another, each under its name. */
 function partOf(name: PartName, contexts: readonly Context[]): SheetPart {
   const [first] = contexts as [Context];
-  if (contexts.length === 1 || !ofPieces.includes(name)) return builders[name](first);
-  const { title } = builders[name](first);
+  if (contexts.length === 1 || !ofPieces.includes(name)) return builders[name](first, contexts);
+  const { title, blocks: opening } = builders[name](first, contexts);
+  // What stops the weaver stands before the first piece, not in it.
+  const warned = name === "cloth" ? opening.findIndex((block) => !isCaution(block)) : 0;
   const blocks = contexts.flatMap((context, i): Block[] => {
     const [piece] = context.recipe.pieces;
-    const times = piece!.count === 1 ? "woven once" : `woven ${piece!.count} times`;
     const heading: Block = {
       kind: "paragraph",
       tone: "heading",
-      text: `Piece ${i + 1}, ${piece!.name}: ${times}`,
+      text: `Piece ${i + 1}, ${piece!.name}: woven ${timesWords(piece!.count)}`,
     };
-    const told = builders[name](context).blocks;
+    const told = builders[name](context, contexts).blocks.slice(warned);
     // What a picture needs to be read is told once.
     const own = i === 0 || name === "lifts" ? told : told.filter(({ kind }) => kind !== "paragraph");
     return [heading, ...own.map((block) => withId(block, i + 1))];
   });
-  return { name, title, blocks };
+  return { name, title, blocks: [...opening.slice(0, warned), ...blocks] };
+}
+
+function isCaution(block: Block): boolean {
+  return block.kind === "paragraph" && block.tone === "caution";
 }
 
 /** A block whose names are unlike those of the same block of another piece. */
@@ -112,7 +121,10 @@ function withId(block: Block, piece: number): Block {
   };
 }
 
-const builders: Readonly<Record<PartName, (context: Context) => SheetPart>> = {
+/** A part of a piece, or of the warp with all pieces at hand. */
+type Builder = (context: Context, all: readonly Context[]) => SheetPart;
+
+const builders: Readonly<Record<PartName, Builder>> = {
   cloth: clothPart,
   project: projectPart,
   warping: warpingPart,

@@ -36,7 +36,7 @@ export function bareRecipe(draft: UnitDraft, more: Partial<Recipe> = {}): Recipe
 }
 
 /** An example recipe of the repository. */
-export function exampleRecipe(name: "runner" | "napkin" | "band" | "faulty-runner"): Recipe {
+export function exampleRecipe(name: "runner" | "napkin" | "band" | "faulty-runner" | "seasons"): Recipe {
   const url = new URL(`../../../shared/recipes/${name}.recipe.yaml`, import.meta.url);
   return soundRecipe(readFileSync(url), `${name}.recipe.yaml`);
 }

@@ -1,27 +1,50 @@
 import type { Recipe } from "@drawcord/files";
-import { type Table, toHtml } from "@drawcord/page";
+import { type Table, toHtml, toMarkdown } from "@drawcord/page";
 import { expand } from "@drawcord/units";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { toPdf } from "../../page/src/print.js";
 import { draft } from "../../units/test/arbitraries.js";
 import { makeSheet } from "../src/index.js";
-import { draftOnPage, pageOf, tableOf } from "./read-back.js";
+import { type Printed, printedHtml, printedMarkdown, printedPdf } from "./printed.js";
+import { pageOf, tableOf } from "./read-back.js";
 import { bareRecipe, exampleRecipe } from "./recipes.js";
+import { draftsOn } from "./weaver.js";
 
-describe("a weaver with nothing but the page", () => {
-  it.each(["runner", "napkin", "band", "faulty-runner"] as const)("weaves the %s", (name) => {
+const names = ["runner", "napkin", "band", "faulty-runner", "seasons"] as const;
+
+/** Whether the drafts that a weaver reads off a sheet weave the pieces of a recipe, interlacement by interlacement. */
+function weaves(printed: readonly Printed[], { pieces }: Recipe): boolean {
+  const drafts = draftsOn(printed);
+  expect(drafts.length).toBe(pieces.length);
+  return pieces.every(({ draft: wanted }, i) => expand(drafts[i]!).drawdown.equals(expand(wanted).drawdown));
+}
+
+describe("a weaver with nothing but the lift card, the threading list and the tie-up", () => {
+  describe.each(names)("weaves the %s", (name) => {
     const recipe = exampleRecipe(name);
-    const page = toHtml(makeSheet(recipe));
-    expect(expand(draftOnPage(page)).drawdown.equals(expand(recipe.draft).drawdown)).toBe(true);
+    const sheet = makeSheet(recipe, { parts: ["threading", "ground", "lifts"] });
+
+    it("from the page in a browser", () => expect(weaves(printedHtml(toHtml(sheet)), recipe)).toBe(true));
+
+    it("from Markdown", () => expect(weaves(printedMarkdown(toMarkdown(sheet)), recipe)).toBe(true));
+
+    it("from paper", async () => {
+      const bytes = await toPdf(sheet);
+      expect(weaves(await printedPdf(bytes), recipe)).toBe(true);
+    });
   });
 
   it("weaves any draft, read either way", () => {
     fc.assert(
       fc.property(draft(), fc.constantFrom("right-to-left", "left-to-right"), (from, reading) => {
-        const page = toHtml(makeSheet(bareRecipe(from), { reading }));
-        return expand(draftOnPage(page)).drawdown.equals(expand(from).drawdown);
+        const recipe = bareRecipe(from);
+        const sheet = makeSheet(recipe, { reading });
+        return (
+          weaves(printedHtml(toHtml(sheet)), recipe) && weaves(printedMarkdown(toMarkdown(sheet)), recipe)
+        );
       }),
-      { numRuns: 60 },
+      { numRuns: 25 },
     );
   });
 
@@ -43,11 +66,11 @@ describe("a weaver with nothing but the page", () => {
             lifts: again(lifts),
             picksPerRow: typeof picksPerRow === "number" ? picksPerRow : again(picksPerRow),
           };
-          const page = toHtml(makeSheet(bareRecipe(long)));
-          return expand(draftOnPage(page)).drawdown.equals(expand(long).drawdown);
+          const recipe = bareRecipe(long);
+          return weaves(printedHtml(toHtml(makeSheet(recipe))), recipe);
         },
       ),
-      { numRuns: 60 },
+      { numRuns: 25 },
     );
   });
 
@@ -59,8 +82,10 @@ describe("a weaver with nothing but the page", () => {
   });
 
   it("is told the order of threading from the right", () => {
-    const [first] = tableOf(pageOf(toHtml(makeSheet(exampleRecipe("runner")))), "threading-list");
-    expect(first).toMatchObject({ Unit: "81", Pattern: "X", Ground: "4 3 2 1", "Ends so far": "4" });
+    const lines = tableOf(pageOf(toHtml(makeSheet(exampleRecipe("runner")))), "threading-list");
+    expect(lines[0]).toMatchObject({ Unit: "Units 81–74: right edge" });
+    expect(lines[1]).toMatchObject({ Unit: "81", Pattern: "X", Ground: "4 3 2 1", Ends: "4" });
+    expect(lines.at(-1)).toMatchObject({ Unit: "1", Ends: "324" });
   });
 });
 

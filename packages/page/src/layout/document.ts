@@ -89,7 +89,24 @@ function layPart({ title, blocks }: Part, flow: Flow): void {
   flow.need(height + 30);
   flow.begin(title);
   flow.put({ height, shapes: [tagged({ role: "H2" }, setLines(lines, 0, 0, flow.width, type.part))] });
-  for (const block of blocks) layBlock(block, flow);
+  for (const [i, block] of blocks.entries()) {
+    const next = blocks[i + 1];
+    if (isHeading(block) && next?.kind === "pictures") keepTogether([block, next], flow);
+    layBlock(block, flow);
+  }
+}
+
+function isHeading(block: Block): boolean {
+  return block.kind === "paragraph" && block.tone === "heading";
+}
+
+/** Goes on to the next page where it holds whole what this one would tear. */
+function keepTogether(blocks: readonly Block[], flow: Flow): void {
+  const pagesOn = (trial: Flow) => {
+    for (const block of blocks) layBlock(block, trial);
+    return trial.pages.length;
+  };
+  if (pagesOn(flow.fork()) > 1 && pagesOn(new Flow(flow.width, flow.height)) === 1) flow.nextPage();
 }
 
 function layBlock(block: Block, flow: Flow): void {

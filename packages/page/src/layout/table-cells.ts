@@ -20,7 +20,7 @@ import { tagged } from "./tagged.js";
 import { type } from "./types-of-text.js";
 import { linesHeight, setLines, type Type, wrap } from "./wrap.js";
 
-const ABOVE = 1.1;
+const ABOVE = 0.95;
 const BOX = 2.4;
 /** The thick rule at a heading within a table, in mm. */
 const THICK = 0.7;

@@ -1,3 +1,4 @@
+import { plainText } from "../document/text.js";
 import type { Table } from "../document/types.js";
 import type { Shape } from "../drawing/shape.js";
 import type { Box, Flow } from "./flow.js";
@@ -13,6 +14,8 @@ const LEAST_ROWS = 3;
 /** A table of so many rows is set in two columns of a page where its rows then grow no taller in all than by this factor. */
 const LONG = 12;
 const MOST_TURNED = 1.3;
+/** Twice as many rows may stand in so many columns. */
+const MOST_ACROSS = 3;
 
 /** Sets a table, its head again on every page and in every column of pages. */
 export function layTable(table: Table, flow: Flow): void {
@@ -35,6 +38,7 @@ export function layTable(table: Table, flow: Flow): void {
   flow.put(caption, around + sum(rows.slice(0, LEAST_ROWS)));
   for (let at = 0; at < rows.length; ) {
     if (around + rows[at]!.height > flow.room) flow.nextPage();
+    if (at > 0) rows[at] = continued(table, at, rows[at]!, width);
     const { boxes, next } = fillPage(rows, at, across, flow.room - around);
     flow.put({
       height: around + tallest(boxes),
@@ -55,14 +59,18 @@ export function layTable(table: Table, flow: Flow): void {
   flow.space(2);
 }
 
-/** The columns of a table; of a long one that may stand in columns of pages, narrow enough for two where few rows turn over. */
+/** The columns of a table; of a long one that may stand in columns of pages, narrow enough for three or two where few rows turn over. */
 function columnsOf(table: Table, room: number): Place[] {
   const wide = placesOf(table, room);
-  const half = (room - BETWEEN) / 2;
-  if (!table.narrow || table.rows.length < LONG || widthOf(wide) <= half) return wide;
-  const narrow = placesOf(table, half);
   const height = (places: readonly Place[]) => sum(rowsOf(table, places, widthOf(places)));
-  return widthOf(narrow) <= half + 1e-6 && height(narrow) <= MOST_TURNED * height(wide) ? narrow : wide;
+  for (const across of table.narrow ? [MOST_ACROSS, 2] : []) {
+    const share = (room - BETWEEN * (across - 1)) / across;
+    if (table.rows.length < LONG * (across - 1)) continue;
+    if (widthOf(wide) <= share) return wide;
+    const narrow = placesOf(table, share);
+    if (widthOf(narrow) <= share + 1e-6 && height(narrow) <= MOST_TURNED * height(wide)) return narrow;
+  }
+  return wide;
 }
 
 /** The rows of a table, each with the heading that stands before it. */
@@ -71,12 +79,25 @@ function rowsOf(table: Table, places: readonly Place[], width: number): Box[] {
   return table.rows.map((_, index) => {
     const row = rowBox(table, index, places, width);
     const text = headings.get(index);
-    if (text === undefined) return row;
-    const heading = headingBox(table, index, text, width);
-    const height = row.height + heading.height;
-    const [rowY, headingY] = table.rising ? [0, row.height] : [heading.height, 0];
-    return { height, shapes: [moved(heading, headingY), moved(row, rowY)] };
+    return text === undefined ? row : headed(table, headingBox(table, index, text, width), row);
   });
+}
+
+/** A row with the heading that stands before it, which is below it where the table rises. */
+function headed({ rising }: Table, heading: Box, row: Box): Box {
+  const height = row.height + heading.height;
+  const [rowY, headingY] = rising ? [0, row.height] : [heading.height, 0];
+  return { height, shapes: [moved(heading, headingY), moved(row, rowY)] };
+}
+
+/** The first row of a page that goes on with what an earlier page began, under the same heading. */
+function continued(table: Table, index: number, row: Box, width: number): Box {
+  const head = table.heads?.findLast((one) => one.row <= index);
+  if (head === undefined || head.row === index) return row;
+  const text = `${plainText(head.text)}, continued`;
+  const { height, shapes } = headingBox(table, index, text, width);
+  // It is read out once, however often it is printed.
+  return headed(table, { height, shapes: [tagged({ role: "Artifact" }, shapes)] }, row);
 }
 
 /** The columns of one page. No page end leaves fewer than a few rows behind for the next page. */

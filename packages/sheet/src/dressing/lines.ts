@@ -8,7 +8,7 @@ const GROUP = 10;
 
 /** Ends that are threaded and then ticked off: those of a unit, of some units, or of a selvedge. */
 export interface DressingLine {
-  /** `12`, `30–21`, `left selvedge`. */
+  /** `12`, `30–21`, `selvedge`: a single word. */
   readonly name: string;
   /** The pattern shaft or cord of each unit, in the order of threading; `X` for a static unit, `–` for a selvedge. */
   readonly pattern: readonly string[];
@@ -16,6 +16,42 @@ export interface DressingLine {
   readonly ground: readonly (readonly number[])[];
   /** All ends threaded when the line is done. */
   readonly done: number;
+}
+
+/** A part of the threading, before the line at which it begins, from 0. */
+export interface DressingHead {
+  readonly line: number;
+  readonly name: string;
+}
+
+/**
+ * The parts of a threading with a figure that repeats, in the order of threading: the repeats and the edges beside them; none
+ * where nothing repeats or the lines are groups of units.
+ */
+export function dressingHeads(
+  { repeat, unitSpans }: Woven,
+  fromRight: boolean,
+  edges: boolean,
+): DressingHead[] {
+  const { units, across } = repeat;
+  const total = unitSpans.length;
+  if (across < 2 || total > MOST_SINGLE) return [];
+  const period = units.end - units.start;
+  const parts = [
+    { name: "left edge", start: 0, end: units.start },
+    ...Array.from({ length: across }, (_, i) => ({
+      name: `figure ${i + 1} of ${across}`,
+      start: units.start + i * period,
+      end: units.start + (i + 1) * period,
+    })),
+    { name: "right edge", start: units.start + across * period, end: total },
+  ].filter(({ start, end }) => end > start);
+  if (fromRight) parts.reverse();
+  return parts.map(({ name, start, end }) => {
+    const [first, last] = fromRight ? [end, start + 1] : [start + 1, end];
+    const line = (fromRight ? total - end : start) + (edges ? 1 : 0);
+    return { line, name: `Units ${range(first, last)}: ${name}` };
+  });
 }
 
 /** Every end of the warp in the order in which it is threaded, selvedges and units in one list. */
@@ -39,8 +75,8 @@ export function dressingLines(woven: Woven, fromRight: boolean): DressingLine[] 
       ground: group.map((unit) => shaftsOf(unitSpans[unit]!)),
     };
   });
-  const left = edge("left selvedge", { start: 0, end: inside.start });
-  const right = edge("right selvedge", { start: inside.end, end: ends });
+  const left = edge("selvedge", { start: 0, end: inside.start });
+  const right = edge("selvedge", { start: inside.end, end: ends });
   const lines = fromRight ? [...right, ...units, ...left] : [...left, ...units, ...right];
   let done = 0;
   return lines.map((line) => {

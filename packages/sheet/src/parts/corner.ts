@@ -21,6 +21,6 @@ export function cornerPart({ woven, options, colours }: Context): SheetPart {
 }
 
 /** What the letters of the wefts stand for, where there are several. */
-function weftKey({ wefts }: Woven): string {
-  return wefts.length < 2 ? "" : ` Wefts: ${weftLetters(wefts)}.`;
+function weftKey(woven: Woven): string {
+  return woven.wefts.length < 2 ? "" : ` Wefts: ${weftLetters(woven)}.`;
 }

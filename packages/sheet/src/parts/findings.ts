@@ -1,29 +1,30 @@
 import type { Finding, Report } from "@drawcord/check";
-import type { Block, Text } from "@drawcord/page";
+import type { Block, Picture, Table, Text } from "@drawcord/page";
 import type { Review } from "@drawcord/review";
+import { causeText } from "../checking/cause.js";
+import { resultText } from "../checking/result.js";
 import type { SheetPart } from "../part-names.js";
 import { faultsPicture, type NumberedFinding, severitySign } from "../pictures/faults.js";
-import { causeText } from "./checked.js";
 import type { Context } from "./context.js";
 import { count, counted } from "./number.js";
 
-/** What the checker found, or the clean bill, and what it measured. */
-export function findingsPart({ woven, report, closeness }: Context): SheetPart {
-  const { findings, rules, waived } = report;
-  const all = rules.ran.length + rules.skipped.length;
-  const ran = `${counted(findings.length - waived, "finding")}, ${waived} waived, ${rules.ran.length} of ${all} rules ran`;
+/** What the checker found, or the clean bill, and what it measured; of several pieces of each. */
+export function findingsPart({ report }: Context, all: readonly Context[]): SheetPart {
+  const { findings } = report;
   const numbered = numberedFindings(findings);
-  const picture = faultsPicture(woven, numbered, closeness);
+  const pictures = picturesOf(all, numbered);
+  const isClean = findings.every(({ waived }) => waived !== undefined);
+  const result = `${resultText(report)}.`;
   const blocks: Block[] = [
     {
       kind: "paragraph",
       tone: "lead",
-      text: findings.length === waived ? `A clean bill: ${ran}.` : `The checker found faults: ${ran}.`,
+      text: isClean ? `A clean bill: ${result}` : `The checker found faults: ${result}`,
     },
     ...causesTold(report),
-    measured(report),
+    ...measured(report),
   ];
-  if (picture !== undefined) blocks.push({ kind: "pictures", pictures: [picture] });
+  if (pictures.length > 0) blocks.push({ kind: "pictures", pictures });
   if (findings.length > 0) blocks.push(list(numbered));
   const left = numbered.filter(({ number }) => number === undefined);
   const more = [...new Set(left.map(({ finding }) => finding.rule))].map(
@@ -33,9 +34,7 @@ export function findingsPart({ woven, report, closeness }: Context): SheetPart {
     const text = `The list stops at ${MOST_OF_A_RULE} findings of a rule. There are more like them, marked without a number where there is room: ${more.join(", ")}.`;
     blocks.push({ kind: "paragraph", tone: "note", text });
   }
-  const still = rules.skipped.map(({ rule, reason }) => `The rule ${rule} did not run: ${reason}.`);
-  if (still.length > 0) blocks.push({ kind: "paragraph", tone: "note", text: still.join(" ") });
-  if (picture !== undefined) {
+  if (pictures.length > 0) {
     blocks.push({
       kind: "paragraph",
       tone: "note",
@@ -45,10 +44,37 @@ export function findingsPart({ woven, report, closeness }: Context): SheetPart {
   return { name: "findings", title: "Checked", blocks };
 }
 
-/** What was written wrong, told before what follows from it. */
-function causesTold({ causes }: Review): Block[] {
-  return causes.map((cause): Block => ({ kind: "paragraph", tone: "caution", text: causeText(cause) }));
+/** The findings on the figure of each piece that has some; those of all pieces on the first. */
+function picturesOf(all: readonly Context[], numbered: readonly NumberedFinding[]): Picture[] {
+  return all.flatMap(({ woven, closeness, recipe }, i) => {
+    const { name } = recipe.pieces[0]!;
+    const own = numbered.filter(({ finding: { piece } }) => (piece ?? (i === 0 ? name : "")) === name);
+    const picture = faultsPicture(woven, own, closeness);
+    if (picture === undefined) return [];
+    if (all.length === 1) return [picture];
+    return [{ ...picture, id: `${picture.id}-piece-${i + 1}`, caption: `${name}: ${picture.caption}` }];
+  });
 }
+
+/** What was written wrong, told before what follows from it. */
+function causesTold(report: Review): Block[] {
+  return [
+    ...report.causes.map(
+      (cause): Block => ({ kind: "paragraph", tone: "caution", text: causeText(cause, report) }),
+    ),
+    ...(report.untried.length === 0
+      ? []
+      : [
+          {
+            kind: "paragraph",
+            tone: "note",
+            text: `Not tried: ${report.untried.join("; ")}.`,
+          } as const,
+        ]),
+  ];
+}
+
+type Measured = Pick<Report, "floats" | "cut" | "balance" | "integrity">;
 
 /** Findings of one rule that are listed; past that a reader has seen what is wrong. */
 const MOST_OF_A_RULE = 12;
@@ -92,9 +118,24 @@ function list(findings: readonly NumberedFinding[]): Block {
   };
 }
 
-function measured({ floats, cut, balance, integrity }: Report): Block {
+/** What was measured, a column a piece. */
+function measured(report: Review): Block[] {
+  const pieces = report.pieces ?? [{ name: "Measured", ...report }];
+  const columns = pieces.map((piece) => measuredOf(piece));
+  const table: Table = {
+    kind: "table",
+    id: "measured",
+    caption: "What was measured",
+    columns: [{ title: "What", kind: "head" }, ...pieces.map(({ name }) => ({ title: name }))],
+    rows: columns[0]!.map(([what], row): Text[] => [what, ...columns.map((column) => column[row]![1])]),
+    narrow: true,
+  };
+  return [table];
+}
+
+function measuredOf({ floats, cut, balance, integrity }: Measured): [string, string][] {
   const percent = (share: number) => `${Math.round(share * 1000) / 10} %`;
-  const rows: [string, string][] = [
+  return [
     ["Longest warp float, face", counted(floats.warpFace.longest, "pick")],
     ["Longest warp float, back", counted(floats.warpBack.longest, "pick")],
     ["Longest weft float, face", counted(floats.weftFace.longest, "end")],
@@ -111,12 +152,4 @@ function measured({ floats, cut, balance, integrity }: Report): Block {
     ["Drawn", percent(balance.drawnShare)],
     ["Holds together", integrity.hangsTogether ? "yes" : `no, it falls into ${integrity.layers} layers`],
   ];
-  return {
-    kind: "table",
-    id: "measured",
-    caption: "What was measured",
-    columns: [{ title: "What", kind: "head" }, { title: "Measured" }],
-    rows: rows.map(([what, value]): Text[] => [what, value]),
-    narrow: true,
-  };
 }

@@ -1,4 +1,5 @@
-import { type Action, type Feet, feetOf, type TieUp, tieUpOf } from "@drawcord/ground";
+import { listed } from "@drawcord/base";
+import { type Action, type Feet, feetOf, type Ground, type TieUp, tieUpOf } from "@drawcord/ground";
 import type { Block, Table, Text } from "@drawcord/page";
 import { liftCaution, liftWork, loomNeeds, printShafts } from "@drawcord/units";
 import { toMetric } from "@drawcord/yarn";
@@ -8,13 +9,14 @@ import type { Woven } from "../woven.js";
 import type { Context } from "./context.js";
 import { count, counted } from "./number.js";
 
-/** The tie-up as it hangs under the loom, the treadling, and what hangs on the harnesses. */
-export function groundPart(context: Context): SheetPart {
+/** The tie-up as it hangs under the loom, the treadling of every piece, and what hangs on the harnesses. */
+export function groundPart(context: Context, all: readonly Context[]): SheetPart {
   const { woven, recipe } = context;
   const { draft, treadles } = woven;
   const action = recipe.loom.action ?? "countermarch";
-  const tie = tieUpOf(draft.ground, action);
-  const hanging = hangingOf(woven);
+  const ground = groundOf(all);
+  const tie = tieUpOf(ground, action);
+  const hanging = hangingOf(all);
   const name = recipe.weave === undefined ? "The ground weave" : `The ground is ${article(recipe.weave)}. It`;
   const blocks: Block[] = [
     {
@@ -26,21 +28,29 @@ export function groundPart(context: Context): SheetPart {
       ? []
       : ([{ kind: "pictures", pictures: [tieUpPicture(woven, hanging)] }] as const)),
     ...(treadles.length === 0 ? [] : [tieTable(woven, hanging, tie.possible ? tie : undefined)]),
-    { kind: "paragraph", text: [...treadling(woven), { text: tieWords(context, tie) }] },
-    ...harnesses(context),
+    { kind: "paragraph", text: [...treadling(all), { text: tieWords(context, tie) }] },
+    ...harnesses(context, all),
   ];
   return { name: "ground", title: "Tie-up, treadling and lingos", blocks };
+}
+
+/** The ground that the treadles of all pieces weave; each treadling once. */
+function groundOf(all: readonly Context[]): Ground {
+  const { ground } = all[0]!.woven.draft;
+  const treadlings = new Map(all.map(({ woven }) => [JSON.stringify(woven.treadleOfStep), woven] as const));
+  return { ...ground, steps: [...treadlings.values()].flatMap(({ draft }) => draft.ground.steps) };
 }
 
 function article(name: string): string {
   return /^plain$/i.test(name) ? "plain weave" : `${/^[aeiou]/i.test(name) ? "an" : "a"} ${name}`;
 }
 
-/** The treadles from left to right as they hang: each foot walks inwards where the feet alternate. */
-function hangingOf({ draft, treadles, treadleOfStep }: Woven): number[] {
-  const feet = feetOf(treadleOfStep.map((treadle) => treadle + 1));
-  const numbers = treadles.map((_, i) => i + 1);
-  return draft.ground.steps.length > 0 && feet.alternate ? [...feet.hanging] : numbers;
+/** The treadles from left to right as they hang: each foot walks inwards where the feet alternate in every piece. */
+function hangingOf(all: readonly Context[]): number[] {
+  const numbers = all[0]!.woven.treadles.map((_, i) => i + 1);
+  const treadling = all.flatMap(({ woven }) => woven.treadleOfStep.map((treadle) => treadle + 1));
+  const feet = feetOf(treadling);
+  return treadling.length > 0 && feet.alternate ? [...feet.hanging] : numbers;
 }
 
 /** A treadle a line, from left to right as they hang; with the loom's own cords where they are others. */
@@ -69,21 +79,27 @@ function tieTable({ treadles }: Woven, hanging: readonly number[], tie: TieUp | 
   };
 }
 
-/** The treadling of the ground from pick 1 on. */
-function treadling({ draft, treadleOfStep, wefts, weftOfPick }: Woven) {
+/** The treadling of every piece from its first pick on; pieces that are trodden alike are told once. */
+function treadling(all: readonly Context[]) {
+  const told = new Map<string, string[]>();
+  for (const { woven, recipe } of all) {
+    const text = treadlingText(woven);
+    told.set(text, [...(told.get(text) ?? []), recipe.pieces[0]!.name]);
+  }
+  const words = [...told].map(([text, names]) =>
+    told.size === 1 ? `From pick 1 on: ${text}.` : `The ${listed(names)}, from pick 1 on: ${text}.`,
+  );
+  return [{ text: "Treadling. ", strong: true }, { text: `${words.join(" ")} ` }];
+}
+
+function treadlingText({ draft, treadleOfStep, wefts, weftOfPick, expansion }: Woven): string {
   const treads = treadleOfStep.map((treadle) => (treadle < 0 ? "none" : `${treadle + 1}`)).join(" ");
   const { length } = draft.ground.steps;
-  const several =
-    wefts.length < 2
-      ? ""
-      : `, with the wefts ${weftOfPick
-          .slice(0, length)
-          .map((weft) => wefts[weft]!)
-          .join(", ")}`;
-  return [
-    { text: "Treadling. ", strong: true },
-    { text: `From pick 1 on: ${treads}${several}; begin again after ${counted(length, "pick")}. ` },
-  ];
+  const first = treadleOfStep.map((_, step) => weftOfPick[expansion.stepOfPick.indexOf(step)]);
+  const byStep = weftOfPick.every((weft, pick) => weft === first[expansion.stepOfPick[pick]!]);
+  const named = first.flatMap((weft) => (weft === undefined ? [] : [wefts[weft]!]));
+  const several = byStep && new Set(named).size > 1 ? `, with the wefts ${named.join(", ")}` : "";
+  return `${treads}${several}; begin again after ${counted(length, "pick")}`;
 }
 
 const actionNames: Readonly<Record<Action, string>> = {
@@ -118,7 +134,7 @@ function feetText(feet: Feet): string {
 }
 
 /** Leashes, heddles and lingos, and the caution that goes with them. */
-function harnesses({ woven, recipe, print }: Context): Block[] {
+function harnesses({ woven, recipe, print }: Context, all: readonly Context[]): Block[] {
   const needs = loomNeeds(woven.draft);
   const leashes = needs.singleUnitDraw
     ? `${counted(needs.cords, "cord")}, one for each unit`
@@ -126,7 +142,11 @@ function harnesses({ woven, recipe, print }: Context): Block[] {
   const { lingoWeight } = recipe.loom;
   const each = lingoWeight === undefined ? "" : ` of ${print(lingoWeight)}`;
   const grams = lingoWeight === undefined ? undefined : toMetric(lingoWeight).value;
-  const { heaviest } = liftWork(woven.draft, grams === undefined ? {} : { lingoGrams: grams });
+  const lifts = all.map(({ woven: { draft }, recipe: { pieces } }) => ({
+    ...liftWork(draft, grams === undefined ? {} : { lingoGrams: grams }).heaviest,
+    of: all.length === 1 ? "" : ` of the ${pieces[0]!.name}`,
+  }));
+  const heaviest = lifts.reduce((most, lift) => (lift.units > most.units ? lift : most));
   const weight =
     heaviest.grams === undefined
       ? "; the recipe does not say what a lingo weighs"
@@ -141,7 +161,7 @@ function harnesses({ woven, recipe, print }: Context): Block[] {
     blocks.push({
       kind: "paragraph",
       tone: "caution",
-      text: `The heaviest lift is row ${heaviest.row + 1}: ${counted(heaviest.units, "unit")} at once${weight}. ${liftCaution(heaviest.grams)}`,
+      text: `The heaviest lift is row ${heaviest.row + 1}${heaviest.of}: ${counted(heaviest.units, "unit")} at once${weight}. ${liftCaution(heaviest.grams)}`,
     });
   }
   return blocks;

@@ -22,7 +22,7 @@ export function liftsPart(context: Context): SheetPart {
 }
 
 function intro({ woven, recipe, rows }: Context): Block[] {
-  const { patternShafts, singleUnit, wefts } = woven;
+  const { patternShafts, singleUnit } = woven;
   const what = singleUnit ? "cord" : "handle";
   const pulls = rows.reduce((sum, { pulled }) => sum + pulled.length, 0);
   const side = recipe.cloth.firstPickFrom;
@@ -30,14 +30,13 @@ function intro({ woven, recipe, rows }: Context): Block[] {
     side === undefined
       ? "The recipe does not say from which side the first pick is thrown; the card begins at the left."
       : `The first pick of each weft is thrown from the ${side}.`;
-  const letters = wefts.length < 2 ? "" : ` Wefts: ${weftLetters(wefts)}.`;
+  const letters = woven.wefts.length < 2 ? "" : ` Wefts: ${weftLetters(woven)}.`;
   return [
     {
       kind: "paragraph",
       tone: "lead",
-      text: `${counted(rows.length, "row")} on ${counted(patternShafts, what)}, ${counted(pulls, "pull")} in all. Read upwards: row 1 stands at the foot, as in the chart. A ${what} that is drawn stays drawn until it is let go. For each row let go, draw, look at what is then drawn, tread its picks, and tick its number.`,
+      text: `${counted(rows.length, "row")} on ${counted(patternShafts, what)}, ${counted(pulls, "pull")} in all. Read upwards: row 1 stands at the foot, as in the chart. A ${what} that is drawn stays drawn until it is let go. For each row let go, draw, look at what is then drawn, tread its picks, and tick its number. ${from}${letters}`,
     },
-    { kind: "paragraph", tone: "note", text: `${from}${letters}` },
     ...cautionOf(woven, recipe),
   ];
 }

@@ -9,7 +9,7 @@ import { count, counted } from "./number.js";
 import { pairs } from "./pairs.js";
 
 /** What to buy and what it becomes. */
-export function projectPart(context: Context): SheetPart {
+export function projectPart(context: Context, all: readonly Context[]): SheetPart {
   const { plan, recipe } = context;
   const blocks: Block[] = [];
   if (recipe.notes !== undefined) {
@@ -17,7 +17,8 @@ export function projectPart(context: Context): SheetPart {
   }
   const yarns = materials(context);
   if (yarns !== undefined) blocks.push(yarns);
-  blocks.push(sizes(context));
+  if (all.length > 1) blocks.push(designs(context, all));
+  blocks.push(sizes(context, all));
   for (const missing of plan.missing) blocks.push(note(`Missing: ${missing}.`));
   for (const text of plan.notes) blocks.push(note(`Note: ${text}.`));
   return { name: "project", title: "What to buy, and what it becomes", blocks };
@@ -28,10 +29,15 @@ function note(text: string): Block {
 }
 
 /** The sizes that a weaver measures by, and what the loom must have. */
-function sizes({ plan, recipe, print, options, woven }: Context): Block {
+function sizes({ plan, recipe, print, options, woven }: Context, all: readonly Context[]): Block {
   const { cloth } = recipe;
   const rows: (readonly [string, Text])[] = [
-    ["Threads", `${counted(woven.ends, "end")}, ${counted(woven.picks, "pick")} in a piece`],
+    [
+      "Threads",
+      all.length > 1
+        ? counted(woven.ends, "end")
+        : `${counted(woven.ends, "end")}, ${counted(woven.picks, "pick")} in a piece`,
+    ],
   ];
   const add = (what: string, ...quantities: (Quantity | undefined)[]) => {
     const known = quantities.filter((one) => one !== undefined);
@@ -41,12 +47,45 @@ function sizes({ plan, recipe, print, options, woven }: Context): Block {
   if (cloth.picks !== undefined) rows.push(["Picks", print(cloth.picks)]);
   if (plan.reed !== undefined) rows.push(["Reed", reedWords(plan.reed.reed, options.units)]);
   add("Width in the reed", plan.widthInReed);
-  add("A piece on the loom", plan.clothWidth, plan.clothLength);
-  add("A piece finished", plan.finishedWidth, plan.finishedLength);
+  if (all.length > 1) {
+    add("Width on the loom", plan.clothWidth);
+    add("Width finished", plan.finishedWidth);
+  } else {
+    add("A piece on the loom", plan.clothWidth, plan.clothLength);
+    add("A piece finished", plan.finishedWidth, plan.finishedLength);
+  }
   rows.push(["Pieces", counted(plan.pieces.value, "piece")]);
   add("Length of the warp", plan.warpLength);
   add("Weight of the cloth", plan.clothWeight);
   return pairs("sizes", "The cloth in numbers", rows);
+}
+
+/** The designs in weaving order, each with what it takes. */
+function designs({ plan, print }: Context, all: readonly Context[]): Block {
+  const known = (quantity: Quantity | undefined) => (quantity === undefined ? "not known" : print(quantity));
+  return {
+    kind: "table",
+    id: "pieces",
+    caption: "The pieces, in the order in which they are woven",
+    columns: [
+      { title: "Piece", kind: "head" },
+      { title: "How many", kind: "number" },
+      { title: "Rows", kind: "number" },
+      { title: "Picks", kind: "number" },
+      { title: "On the loom", kind: "number" },
+      { title: "Finished", kind: "number" },
+      { title: "Wefts" },
+    ],
+    rows: plan.woven.map(({ name, count: many, picks, clothLength, finishedLength }, i): Text[] => [
+      name,
+      count(many.value),
+      count(all[i]!.woven.rowSpans.length),
+      count(picks.value),
+      known(clothLength),
+      known(finishedLength),
+      [...new Set(all[i]!.recipe.pieces[0]!.wefts)].join(", "),
+    ]),
+  };
 }
 
 /** The yarns with what to buy of each; none where the recipe names no yarn and nothing is known of its length. */

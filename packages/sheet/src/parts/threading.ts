@@ -1,6 +1,6 @@
 import type { Block, Table, Text } from "@drawcord/page";
 import { printThreading } from "@drawcord/units";
-import { dressingLines, groundText } from "../dressing/lines.js";
+import { dressingHeads, dressingLines, groundText } from "../dressing/lines.js";
 import { reedWords } from "../numbers/say.js";
 import type { SheetPart } from "../part-names.js";
 import { threadingPictures } from "../pictures/unit-threading.js";
@@ -38,26 +38,27 @@ export function threadingPart(context: Context): SheetPart {
 
 /** One list of all ends: pattern harness, ground harness, and how many are through. */
 function list({ woven }: Context, fromRight: boolean): Table {
+  const { left = [], right = [] } = woven.draft.selvedge ?? {};
+  const firstIsEdge = (fromRight ? right : left).length > 0;
   return {
     kind: "table",
     id: "threading-list",
-    caption: `All ends in the order of threading, from ${fromRight ? "right to left" : "left to right"}: of each unit its ${woven.singleUnit ? "cord" : "pattern shaft"}, then the ground shafts of its ends.`,
+    caption: `All ends in the order of threading, from ${fromRight ? "right to left" : "left to right"}: of each unit its ${woven.singleUnit ? "cord" : "pattern shaft"}, the ground shafts of its ends, and how many ends are through.`,
     columns: [
-      { title: "Unit", kind: "head" },
-      { title: "Done", kind: "tick" },
+      { title: "Unit", kind: "boxes" },
       { title: woven.singleUnit ? "Cord" : "Pattern" },
       { title: "Ground" },
-      { title: "Ends so far", kind: "number" },
+      { title: "Ends", kind: "number" },
     ],
     rows: dressingLines(woven, fromRight).map((line): Text[] => [
       line.name,
-      "",
       [{ text: line.pattern.join(" "), strong: true }],
       groundText(line),
       count(line.done),
     ]),
     narrow: true,
     band: 5,
+    heads: dressingHeads(woven, fromRight, firstIsEdge).map(({ line, name }) => ({ row: line, text: name })),
   };
 }
 

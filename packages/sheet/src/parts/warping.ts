@@ -9,8 +9,9 @@ import { pairs } from "./pairs.js";
 const MOST_ENDS = 100_000;
 
 /** Winding the warp: how long, how many passes, in which chains. */
-export function warpingPart({ plan, print }: Context): SheetPart {
+export function warpingPart({ plan, print, recipe }: Context): SheetPart {
   const { ends, warpLength } = plan;
+  const stripes = stripesOf(recipe.warp, ends.value);
   const winding = ends.value > MOST_ENDS ? undefined : chains(ends.value);
   const rows: (readonly [string, string])[] = [
     ["Ends", count(ends.value)],
@@ -24,7 +25,7 @@ export function warpingPart({ plan, print }: Context): SheetPart {
       text: "Wind all ends at one length. Tie the cross of every chain before it is taken off, and a choke tie at each yard or metre.",
     },
     pairs("warp", "The warp", rows),
-    ...(winding === undefined ? [] : [chainTable(winding)]),
+    ...(winding === undefined ? [] : [chainTable(winding, stripes)]),
   ];
   return { name: "warping", title: "Warping", blocks };
 }
@@ -44,17 +45,47 @@ function windingRows({
   ];
 }
 
-/** A chain a line, with the ends that are wound when it is chained off. */
-function chainTable({ endsInChains, threads }: Warping): Table {
+/** Neighbouring ends of one yarn; the first and one past the last, from 0. */
+interface Stripe {
+  readonly yarn: string;
+  readonly start: number;
+  readonly end: number;
+}
+
+/** The yarns of the ends as stripes; none where all ends are of one yarn. */
+function stripesOf(yarns: readonly string[], ends: number): Stripe[] {
+  if (new Set(yarns).size < 2 || ends > MOST_ENDS) return [];
+  const stripes: { yarn: string; start: number; end: number }[] = [];
+  for (let end = 0; end < ends; end++) {
+    const yarn = yarns[end % yarns.length]!;
+    const last = stripes.at(-1);
+    if (last?.yarn === yarn) last.end = end + 1;
+    else stripes.push({ yarn, start: end, end: end + 1 });
+  }
+  return stripes;
+}
+
+/** The yarns of the ends from `first` to `last` in the order of winding: `8 indigo, 4 warp`. */
+function yarnsText(stripes: readonly Stripe[], first: number, last: number): string {
+  const within = stripes.filter(({ start, end }) => start < last && end >= first);
+  return within
+    .map(({ yarn, start, end }) => `${count(Math.min(end, last) - Math.max(start, first - 1))}\u00a0${yarn}`)
+    .join(", ");
+}
+
+/** A chain a line, with the ends that are wound when it is chained off, and their yarns where there are several. */
+function chainTable({ endsInChains, threads }: Warping, stripes: readonly Stripe[]): Table {
   let sum = 0;
+  const striped = stripes.length > 0;
   return {
     kind: "table",
     id: "chains",
-    caption: "Chains, in the order of winding: a chain is what is taken off the frame at once",
+    caption: `Chains, in the order of winding: a chain is what is taken off the frame at once${striped ? "; wind its yarns in the order given, end 1 at the left" : ""}`,
     columns: [
       { title: "Chain", kind: "head" },
       { title: "Done", kind: "tick" },
       { title: "Ends" },
+      ...(striped ? [{ title: "Yarns in order" }] : []),
       { title: "Passes", kind: "number" },
       { title: "Ends so far", kind: "number" },
     ],
@@ -65,6 +96,7 @@ function chainTable({ endsInChains, threads }: Warping): Table {
         `${i + 1}`,
         "",
         `${counted(ends, "end")}, ${range(first, sum)}`,
+        ...(striped ? [yarnsText(stripes, first, sum)] : []),
         count(Math.ceil(ends / threads)),
         count(sum),
       ];

@@ -1,0 +1,31 @@
+import { many } from "@drawcord/base";
+import type { Review } from "@drawcord/review";
+
+/** What came of a check in one line, word for word the last line of `drawcord check`. */
+export function resultText({ summary, findings, rules }: Review): string {
+  const { error, warning, note } = summary;
+  const total = error + warning + note;
+  const kinds = (["error", "warning", "note"] as const).flatMap((level) =>
+    summary[level] === 0 ? [] : [many(summary[level], level)],
+  );
+  const waived = new Map<string, number>();
+  for (const finding of findings) {
+    if (finding.waived !== undefined) waived.set(finding.rule, (waived.get(finding.rule) ?? 0) + 1);
+  }
+  const skipped = new Map<string, string[]>();
+  for (const { rule, reason } of rules.skipped) skipped.set(reason, [...(skipped.get(reason) ?? []), rule]);
+  const parts = [
+    `${many(total, "finding")}${total === 0 ? "" : ` (${kinds.join(", ")})`}`,
+    ...(waived.size === 0 ? [] : [waivedText(waived)]),
+    `${rules.ran.length} of ${rules.ran.length + rules.skipped.length} rules ran`,
+  ];
+  return (
+    parts.join(", ") + [...skipped].map(([reason, names]) => `; not ${names.join(", ")}: ${reason}`).join("")
+  );
+}
+
+/** `3 waived (2 of open-cut, 1 of layers)` */
+function waivedText(waived: ReadonlyMap<string, number>): string {
+  const total = [...waived.values()].reduce((sum, number) => sum + number, 0);
+  return `${total} waived (${[...waived].map(([rule, number]) => `${number} of ${rule}`).join(", ")})`;
+}
