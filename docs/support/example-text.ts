@@ -1,4 +1,4 @@
-import type { Example } from "@drawcord/check";
+import { type Example, exampleFacts, type ProjectFacts } from "@drawcord/check";
 import { type RecipeData, type RecipeYarn, type StatedName, writeRecipe, writeWif } from "@drawcord/files";
 import { type BitGrid, fromText } from "@drawcord/grid";
 import type { UnitDraft } from "@drawcord/units";
@@ -23,9 +23,10 @@ const NOWHERE = { file: "", line: 1, column: 1, offset: 0, end: { line: 1, colum
  * An example of a rule as a text that the bench opens: a recipe with what the example asks for, or a draft for shafts.
  * @param example a small cloth of a rule
  */
-export function exampleText({ title, cloth, options = {} }: Example): string {
+export function exampleText({ title, cloth, options = {}, project }: Example): string {
   if (typeof cloth !== "string" && "shafts" in cloth) return writeWif({ ...cloth, title });
-  return writeRecipe(recipeOf(title, typeof cloth === "string" ? onShafts(fromText(cloth)) : cloth, options));
+  const draft = typeof cloth === "string" ? onShafts(fromText(cloth)) : cloth;
+  return writeRecipe(recipeOf(title, draft, options, project === undefined ? {} : exampleFacts(project)));
 }
 
 /** Any drawdown as a recipe on ground shafts alone: no unit is ever drawn. */
@@ -51,11 +52,15 @@ function onShafts(grid: BitGrid): UnitDraft {
   };
 }
 
-function recipeOf(title: string, draft: UnitDraft, options: Options): RecipeData {
-  const { project = {}, sett, limits = {}, loom = {}, levels = {}, stated = [], waive = [] } = options;
+function recipeOf(
+  title: string,
+  draft: UnitDraft,
+  options: Options,
+  facts: Partial<ProjectFacts>,
+): RecipeData {
+  const { sett, limits = {}, loom = {}, levels = {}, stated = [], waive = [] } = options;
   const { endsPerCm, picksPerCm } = sett ?? {};
   const { reedWidth, ...has } = loom;
-  const facts = project as Partial<NonNullable<Options["project"]>>;
   const given = {
     sett:
       facts.sett ??

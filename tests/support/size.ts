@@ -11,8 +11,8 @@ export const ceilings: Readonly<Record<string, number>> = {
   "@drawcord/units expand": 3.2,
   "@drawcord/units parseThreading": 2,
   "@drawcord/check CheckError": 1,
-  // The rules of agreement take the formulas of a plan along.
-  "@drawcord/check check": 58,
+  // All rules, without their words and without the formulas of a project.
+  "@drawcord/check check": 27,
   "@drawcord/draw DrawError": 1,
   "@drawcord/draw drawPixels": 5,
   "@drawcord/draw drawSvg": 5,

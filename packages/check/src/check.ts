@@ -3,7 +3,8 @@ import { expand, type UnitDraft } from "@drawcord/units";
 import { checkOptions } from "./check-options.js";
 import type { CheckOptions, Report } from "./finding.js";
 import { measureDraft, measurePlain } from "./measure/measure.js";
-import { numbersOf } from "./numbers/numbers.js";
+import { countedIn } from "./numbers/counted.js";
+import type { Numbers } from "./numbers/project.js";
 import { reportOf } from "./report-of.js";
 import { rules } from "./rules.js";
 import { drawdownOf } from "./shaft-draft/drawdown.js";
@@ -20,7 +21,13 @@ export function check(draft: UnitDraft, options: CheckOptions = {}): Report {
   checkOptions(options);
   const cloth = measureDraft(draft, expand(draft), options);
   const { project } = options;
-  return reportOf(project === undefined ? cloth : { ...cloth, numbers: numbersOf(cloth, project) }, rules);
+  if (project === undefined) return reportOf(cloth, rules);
+  let found: Numbers | string | undefined;
+  const numbers = (): Numbers | string => {
+    found ??= project.of(countedIn(cloth));
+    return found;
+  };
+  return reportOf({ ...cloth, numbers }, rules);
 }
 
 /**

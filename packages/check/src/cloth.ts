@@ -1,12 +1,12 @@
 import type { BitGrid } from "@drawcord/grid";
 import type { ShaftUse, UnitDraft } from "@drawcord/units";
-import type { Plan as WorkedPlan } from "@drawcord/yarn";
 import type { Inference } from "./measure/infer.js";
 import type { Integrity } from "./measure/integrity.js";
 import type { Kinds } from "./measure/kinds.js";
 import type { Patches } from "./measure/patches.js";
 import type { Threads } from "./measure/threads.js";
-import type { Options, ProjectFacts } from "./options.js";
+import type { Numbers } from "./numbers/project.js";
+import type { Options } from "./options.js";
 import type { CutTally } from "./report.js";
 import type { ShaftDraft } from "./shaft-draft/types.js";
 
@@ -99,12 +99,6 @@ export interface Planned extends Cloth {
 /** A cloth that a plain draft is the plan of. */
 export interface Drafted extends Cloth {
   readonly shaftDraft: ShaftDraft;
-}
-
-/** The project of a cloth and every number that follows from it. */
-export interface Numbers {
-  readonly project: ProjectFacts;
-  readonly worked: WorkedPlan;
 }
 
 /** A cloth whose project can be worked out. */

@@ -1,6 +1,6 @@
-import type { Project, Quantity } from "@drawcord/yarn";
 import type { Limits } from "./limits.js";
 import type { Slip } from "./numbers/likely-reason.js";
+import type { ProjectNumbers } from "./numbers/project.js";
 import type { Severity, Span } from "./report.js";
 
 /** Threads in a centimetre, as the cloth lies on the loom. */
@@ -39,12 +39,6 @@ export interface Waiver<Name extends string = string> {
   readonly rows?: Span;
 }
 
-/** What a project of `@drawcord/yarn` says, and the ways of writing it that rules judge. */
-export interface ProjectFacts extends Project {
-  /** How much one lingo weighs. */
-  readonly lingoWeight?: Quantity;
-}
-
 /** What the loom has; what is left out is not checked. */
 export interface LoomOptions {
   /** How wide a warp the reed takes, in mm. */
@@ -73,11 +67,8 @@ export interface Options<Name extends string = string> {
   readonly firstPickFrom?: "left" | "right";
   /** Default: none are stated. */
   readonly stated?: readonly StatedNumber[];
-  /**
-   * What is said of the project, for the rules of numbers that agree; what follows from the draft (ends, picks, units,
-   * lingos, picks of each weft) is counted anew. Default: nothing.
-   */
-  readonly project?: ProjectFacts;
+  /** The project, as `projectNumbers` makes it, for the rules of numbers that agree. Default: nothing is said of one. */
+  readonly project?: ProjectNumbers;
   /** The level of a rule's findings by the rule's name, or `off`; default: each rule's own. */
   readonly levels?: { readonly [name in Name]?: Severity | "off" };
   /** The rules that are to look, by their names; default: all. A waiver of another rule is then left alone. */

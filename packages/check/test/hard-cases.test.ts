@@ -2,7 +2,7 @@
 import { fromCells, fromText } from "@drawcord/grid";
 import type { UnitDraft } from "@drawcord/units";
 import { describe, expect, it } from "vitest";
-import { check, checkGrid, type Report, rules } from "../src/index.js";
+import { check, checkGrid, projectNumbers, type Report, rules } from "../src/index.js";
 import { slowDraft } from "./slow-twin.js";
 
 const twill: UnitDraft["ground"] = {
@@ -52,7 +52,7 @@ describe("a draft", () => {
     "%s has the numbers of a plain count, and every rule looks at it",
     (_, draft) => {
       for (const repeat of ["none", "both"] as const) {
-        const report = check(draft, { limits, repeat, project: { ends: 0, picks: 0 } });
+        const report = check(draft, { limits, repeat, project: projectNumbers({ ends: 0, picks: 0 }) });
         expect(numbersOf(report)).toEqual(slowDraft(draft, repeat));
         expect(report.rules.ran).toEqual(rules.flatMap((rule) => ("plainOnly" in rule ? [] : [rule.name])));
         expect(JSON.stringify(report)).not.toMatch(/null|NaN|Infinity/);

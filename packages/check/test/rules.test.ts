@@ -6,13 +6,18 @@ import {
   checkGrid,
   checkShaftDraft,
   type Example,
+  exampleFacts,
+  projectNumbers,
   type Report,
   rulePages,
   rules,
 } from "../src/index.js";
 
-function report({ cloth, options: asked = {} }: Example): Report {
-  const options = asked as CheckOptions;
+function report({ cloth, options: asked = {}, project }: Example): Report {
+  const options: CheckOptions = {
+    ...(asked as CheckOptions),
+    ...(project && { project: projectNumbers(exampleFacts(project)) }),
+  };
   if (typeof cloth === "string") return checkGrid(fromText(cloth), options);
   return "shafts" in cloth ? checkShaftDraft(cloth, options) : check(cloth, options);
 }

@@ -1,4 +1,4 @@
-import type { CheckOptions, LoomOptions, Sett } from "@drawcord/check";
+import { type CheckOptions, type LoomOptions, projectNumbers, type Sett } from "@drawcord/check";
 import { projectOf, type Recipe } from "@drawcord/files";
 import { type Quantity, toMetric } from "@drawcord/yarn";
 import { namedRules } from "./rule-names.js";
@@ -28,7 +28,7 @@ export function optionsOf(recipe: Recipe): CheckOptions {
     limits,
     loom,
     ...namedRules(recipe),
-    project: { ...projectOf(recipe), ...(lingoWeight === undefined ? {} : { lingoWeight }) },
+    project: projectNumbers({ ...projectOf(recipe), ...(lingoWeight === undefined ? {} : { lingoWeight }) }),
     ...(stated.length === 0 ? {} : { stated }),
     ...(cloth.firstPickFrom === undefined ? {} : { firstPickFrom: cloth.firstPickFrom }),
     ...(cloth.repeat === undefined ? {} : { repeat: cloth.repeat }),

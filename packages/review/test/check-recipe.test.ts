@@ -1,4 +1,4 @@
-import { allowedFloat, check, findingsOf } from "@drawcord/check";
+import { allowedFloat, check, findingsOf, projectNumbers } from "@drawcord/check";
 import { projectOf, soundRecipe, starterRecipe } from "@drawcord/files";
 import { describe, expect, it } from "vitest";
 import { leastRecipe, wholeRecipe } from "../../files/test/samples.js";
@@ -42,8 +42,9 @@ describe("a recipe is checked", () => {
 
   it("with nothing but its draft, where it says no more", () => {
     const recipe = soundRecipe(leastRecipe, "least");
-    const options = { sett: {}, limits: {}, loom: {}, levels: {}, waive: [], project: projectOf(recipe) };
-    expect(optionsOf(recipe)).toMatchObject({ ...options, project: { ends: 4, picks: 4 } });
+    const rest = { sett: {}, limits: {}, loom: {}, levels: {}, waive: [] };
+    expect(optionsOf(recipe)).toMatchObject({ ...rest, project: { facts: { ends: 4, picks: 4 } } });
+    const options = { ...rest, project: projectNumbers(projectOf(recipe)) };
     const { causes, places, untried, ...report } = checkRecipe(recipe);
     expect([causes, untried]).toEqual([[], []]);
     expect(report).toEqual(check(recipe.draft, options));

@@ -1,8 +1,8 @@
 import type { Calculated } from "../cloth.js";
 import { closeSett as closeSettLimit } from "../limits/close-sett.js";
 import { openSett } from "../limits/open-sett.js";
-import { type Closeness, warpCloseness, weftCloseness } from "../numbers/closeness.js";
-import { facts, tenByTen } from "../numbers/example.js";
+import type { Closeness } from "../numbers/closeness.js";
+import { tenByTen } from "../numbers/ten-by-ten.js";
 import { figure } from "../words.js";
 import { calculated } from "./needs.js";
 import type { Fact, Rule, RulePage } from "./rule.js";
@@ -32,14 +32,14 @@ export const closeSettPage: RulePage = /* @__PURE__ */ (() => ({
       {
         title: "cotton 16/2 at 18 a cm, where 19.4 is the closest",
         cloth: tenByTen,
-        options: { project: { ...facts({ sett: "18 per cm" }), warp: cotton } },
+        project: { sett: "18 per cm", warp: cotton },
       },
     ],
     fails: [
       {
         title: "cotton 16/2 at 30 a cm",
         cloth: tenByTen,
-        options: { project: { ...facts({ sett: "30 per cm" }), warp: cotton } },
+        project: { sett: "30 per cm", warp: cotton },
       },
     ],
   },
@@ -52,11 +52,10 @@ export const closeSett: Rule<"close-sett", CloseSettFact, Calculated> = {
   changes: ["number"],
   ofNumbers: true,
   of: calculated,
-  *find({ options, project }) {
+  *find({ closeness, options }) {
     const limit = options.limits?.closeSett ?? closeSettLimit.usual;
     const open = options.limits?.openSett ?? openSett.usual;
-    const warp = warpCloseness(project);
-    const weft = weftCloseness(project);
+    const { warp, weft } = closeness;
     for (const [system, own, other] of [
       ["warp", warp, weft],
       ["weft", weft, warp],
@@ -66,8 +65,8 @@ export const closeSett: Rule<"close-sett", CloseSettFact, Calculated> = {
       if (own.share > allowed + 1e-9) yield { measured: own.share, limit: allowed, unit: "percent", system };
     }
   },
-  say({ limit, measured, system }, { project }) {
-    const own = system === "warp" ? warpCloseness(project) : weftCloseness(project);
+  say({ limit, measured, system }, { closeness }) {
+    const own = closeness[system];
     const threads = system === "warp" ? "ends" : "picks";
     const at = own === undefined ? "" : ` of ${figure(own.perCm)} ${threads} a cm`;
     return `the sett${at} is ${figure(measured)} % of the closest that the yarn allows in the ground weave, where ${figure(limit)} % is allowed`;

@@ -1,5 +1,5 @@
 import type { Planned } from "../cloth.js";
-import { facts, tenByTen } from "../numbers/example.js";
+import { tenByTen } from "../numbers/ten-by-ten.js";
 import { planned } from "./needs.js";
 import type { Fact, Rule, RulePage } from "./rule.js";
 
@@ -22,14 +22,14 @@ export const impossibleNumberPage: RulePage = /* @__PURE__ */ (() => ({
       {
         title: "hems shorter than the cloth that is woven",
         cloth: tenByTen,
-        options: { project: facts({ pickSett: "4 per cm", hems: "4 cm" }) },
+        project: { pickSett: "4 per cm", hems: "4 cm" },
       },
     ],
     fails: [
       {
         title: "hems of 40 cm on 10 cm of cloth",
         cloth: tenByTen,
-        options: { project: facts({ pickSett: "4 per cm", hems: "40 cm" }) },
+        project: { pickSett: "4 per cm", hems: "40 cm" },
       },
     ],
   },

@@ -2,8 +2,8 @@ import { many } from "@drawcord/base";
 import { toMetric, writeQuantity } from "@drawcord/yarn";
 import type { Calculated } from "../cloth.js";
 import { off } from "../limits/off.js";
-import { facts, tenByTen } from "../numbers/example.js";
 import { because, likelyReason } from "../numbers/likely-reason.js";
+import { tenByTen } from "../numbers/ten-by-ten.js";
 import { figure } from "../words.js";
 import { calculated } from "./needs.js";
 import type { Fact, Rule, RulePage } from "./rule.js";
@@ -33,35 +33,35 @@ export const lengthRowsPage: RulePage = /* @__PURE__ */ (() => ({
       {
         title: "40 picks at 4 a cm for 10 cm",
         cloth: tenByTen,
-        options: { project: facts({ length: "10 cm", pickSett: "4 per cm", shrinkage: "0 %" }) },
+        project: { length: "10 cm", pickSett: "4 per cm", shrinkage: "0 %" },
       },
       {
         title: "44 picks wanted for 40, where 10 % are allowed",
         cloth: tenByTen,
         options: {
           limits: { off: 10 },
-          project: facts({ length: "11 cm", pickSett: "4 per cm", shrinkage: "0 %" }),
         },
+        project: { length: "11 cm", pickSett: "4 per cm", shrinkage: "0 %" },
       },
       {
         title: "three repeats of 40 picks for 30 cm",
         cloth: tenByTen,
         options: {
           repeat: "picks",
-          project: facts({ length: "30 cm", pickSett: "4 per cm", shrinkage: "0 %" }),
         },
+        project: { length: "30 cm", pickSett: "4 per cm", shrinkage: "0 %" },
       },
     ],
     fails: [
       {
         title: "40 picks at 4 a cm for 12 cm",
         cloth: tenByTen,
-        options: { project: facts({ length: "12 cm", pickSett: "4 per cm", shrinkage: "0 %" }) },
+        project: { length: "12 cm", pickSett: "4 per cm", shrinkage: "0 %" },
       },
       {
         title: "40 picks for 4 in, written as 4 cm",
         cloth: tenByTen,
-        options: { project: facts({ length: "10.16 cm", pickSett: "10 per cm", shrinkage: "0 %" }) },
+        project: { length: "10.16 cm", pickSett: "10 per cm", shrinkage: "0 %" },
       },
     ],
   },

@@ -1,7 +1,6 @@
 import type { Calculated } from "../cloth.js";
 import { openSett as openSettLimit } from "../limits/open-sett.js";
-import { warpCloseness, weftCloseness } from "../numbers/closeness.js";
-import { facts, tenByTen } from "../numbers/example.js";
+import { tenByTen } from "../numbers/ten-by-ten.js";
 import { figure } from "../words.js";
 import { calculated } from "./needs.js";
 import type { Fact, Rule, RulePage } from "./rule.js";
@@ -34,22 +33,22 @@ export const openSettPage: RulePage = /* @__PURE__ */ (() => ({
       {
         title: "cotton 16/2 at 14 a cm, where 19.4 is the closest",
         cloth: tenByTen,
-        options: { project: { ...facts({ sett: "14 per cm" }), warp: cotton } },
+        project: { sett: "14 per cm", warp: cotton },
       },
       {
         title: "a veil at 7 a cm, where 30 % are allowed",
         cloth: tenByTen,
-        options: { limits: { openSett: 30 }, project: { ...facts({ sett: "7 per cm" }), warp: cotton } },
+        options: { limits: { openSett: 30 } },
+        project: { sett: "7 per cm", warp: cotton },
       },
       {
         title: "a rug whose thick weft covers its open warp",
         cloth: tenByTen,
-        options: {
-          project: {
-            ...facts({ sett: "4 per cm", pickSett: "5 per cm" }),
-            warp: cotton,
-            wefts: [{ name: "weft", picks: 40, yarn: "2000 tex" }],
-          },
+        project: {
+          sett: "4 per cm",
+          pickSett: "5 per cm",
+          warp: cotton,
+          wefts: [{ name: "weft", yarn: "2000 tex" }],
         },
       },
     ],
@@ -57,7 +56,7 @@ export const openSettPage: RulePage = /* @__PURE__ */ (() => ({
       {
         title: "cotton 16/2 at 6 a cm",
         cloth: tenByTen,
-        options: { project: { ...facts({ sett: "6 per cm" }), warp: cotton } },
+        project: { sett: "6 per cm", warp: cotton },
       },
     ],
   },
@@ -70,10 +69,9 @@ export const openSett: Rule<"open-sett", OpenSettFact, Calculated> = {
   changes: ["number"],
   ofNumbers: true,
   of: calculated,
-  *find({ options, project }) {
+  *find({ closeness, options }) {
     const limit = options.limits?.openSett ?? openSettLimit.usual;
-    const warp = warpCloseness(project);
-    const weft = weftCloseness(project);
+    const { warp, weft } = closeness;
     for (const [system, own, other] of [
       ["warp", warp, weft],
       ["weft", weft, warp],
@@ -83,8 +81,8 @@ export const openSett: Rule<"open-sett", OpenSettFact, Calculated> = {
       yield { measured: own.share, limit, unit: "percent", system };
     }
   },
-  say({ limit, measured, system }, { project }) {
-    const own = system === "warp" ? warpCloseness(project) : weftCloseness(project);
+  say({ limit, measured, system }, { closeness }) {
+    const own = closeness[system];
     const threads = system === "warp" ? "ends" : "picks";
     const at = own === undefined ? "" : ` of ${figure(own.perCm)} ${threads} a cm`;
     return `the sett${at} is ${figure(measured)} % of the closest that the yarn allows in the ground weave, where ${figure(limit)} % is the least that holds`;

@@ -1,5 +1,5 @@
 import type { Calculated } from "../cloth.js";
-import { facts, tenByTen } from "../numbers/example.js";
+import { tenByTen } from "../numbers/ten-by-ten.js";
 import { figure, figureBeyond } from "../words.js";
 import { calculated } from "./needs.js";
 import type { Fact, Rule, RulePage } from "./rule.js";
@@ -27,19 +27,22 @@ export const reedWidthPage: RulePage = /* @__PURE__ */ (() => ({
       {
         title: "10 cm in a reed of 10 cm",
         cloth: tenByTen,
-        options: { loom: { reedWidth: 100 }, project: facts({ sett: "4 per cm" }) },
+        options: { loom: { reedWidth: 100 } },
+        project: { sett: "4 per cm" },
       },
     ],
     fails: [
       {
         title: "10 cm in a reed of 9 cm",
         cloth: tenByTen,
-        options: { loom: { reedWidth: 90 }, project: facts({ sett: "4 per cm" }) },
+        options: { loom: { reedWidth: 90 } },
+        project: { sett: "4 per cm" },
       },
       {
         title: "10 cm on a loom of 9 cm",
         cloth: tenByTen,
-        options: { loom: { weavingWidth: 90 }, project: facts({ sett: "4 per cm" }) },
+        options: { loom: { weavingWidth: 90 } },
+        project: { sett: "4 per cm" },
       },
     ],
   },

@@ -1,5 +1,6 @@
 import type { Change, UnitDraft } from "@drawcord/units";
 import type { Cloth } from "../cloth.js";
+import type { Said } from "../numbers/said.js";
 import type { Options } from "../options.js";
 import type { Told, Where } from "../report.js";
 import type { ShaftDraft } from "../shaft-draft/types.js";
@@ -11,6 +12,8 @@ export interface Example {
   readonly title: string;
   readonly cloth: UnitDraft | ShaftDraft | string;
   readonly options?: Options;
+  /** What is said of its project. */
+  readonly project?: Said;
 }
 
 /** What a rule finds: where it is, how many faults it is, and what the rule says besides. */

@@ -1,6 +1,6 @@
 import { convert, type ProjectYarn, type Quantity, quantity, writeQuantity } from "@drawcord/yarn";
 import type { Calculated } from "../cloth.js";
-import { facts, tenByTen } from "../numbers/example.js";
+import { tenByTen } from "../numbers/ten-by-ten.js";
 import { calculated } from "./needs.js";
 import type { Fact, Rule, RulePage } from "./rule.js";
 
@@ -29,11 +29,11 @@ export const shortStockPage: RulePage = /* @__PURE__ */ (() => ({
       {
         title: "100 m for 40 ends of about a metre",
         cloth: tenByTen,
-        options: {
-          project: {
-            ...facts({ sett: "14 per cm", pickSett: "14 per cm", waste: "1 m" }),
-            warp: { ...cotton, stock: quantity(100, "m") },
-          },
+        project: {
+          sett: "14 per cm",
+          pickSett: "14 per cm",
+          waste: "1 m",
+          warp: { ...cotton, stock: "100 m" },
         },
       },
     ],
@@ -41,11 +41,11 @@ export const shortStockPage: RulePage = /* @__PURE__ */ (() => ({
       {
         title: "10 m for 40 ends of about a metre",
         cloth: tenByTen,
-        options: {
-          project: {
-            ...facts({ sett: "14 per cm", pickSett: "14 per cm", waste: "1 m" }),
-            warp: { ...cotton, stock: quantity(10, "m") },
-          },
+        project: {
+          sett: "14 per cm",
+          pickSett: "14 per cm",
+          waste: "1 m",
+          warp: { ...cotton, stock: "10 m" },
         },
       },
     ],

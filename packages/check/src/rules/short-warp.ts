@@ -1,7 +1,7 @@
 import { many } from "@drawcord/base";
 import { writeQuantity } from "@drawcord/yarn";
 import type { Calculated } from "../cloth.js";
-import { facts, tenByTen } from "../numbers/example.js";
+import { tenByTen } from "../numbers/ten-by-ten.js";
 import { calculated } from "./needs.js";
 import type { Fact, Rule, RulePage } from "./rule.js";
 
@@ -27,18 +27,14 @@ export const shortWarpPage: RulePage = /* @__PURE__ */ (() => ({
       {
         title: "two pieces of 10 cm from a metre",
         cloth: tenByTen,
-        options: {
-          project: { ...facts({ pickSett: "4 per cm", warpLength: "1 m", waste: "50 cm" }), pieces: 2 },
-        },
+        project: { pickSett: "4 per cm", warpLength: "1 m", waste: "50 cm", pieces: 2 },
       },
     ],
     fails: [
       {
         title: "twenty pieces of 10 cm from a metre",
         cloth: tenByTen,
-        options: {
-          project: { ...facts({ pickSett: "4 per cm", warpLength: "1 m", waste: "50 cm" }), pieces: 20 },
-        },
+        project: { pickSett: "4 per cm", warpLength: "1 m", waste: "50 cm", pieces: 20 },
       },
     ],
   },

@@ -1,8 +1,8 @@
 import { convert, toMetric, writeQuantity, writeSley } from "@drawcord/yarn";
 import type { Calculated } from "../cloth.js";
 import { off } from "../limits/off.js";
-import { facts, tenByTen } from "../numbers/example.js";
 import { because, likelyReason } from "../numbers/likely-reason.js";
+import { tenByTen } from "../numbers/ten-by-ten.js";
 import { figure } from "../words.js";
 import { calculated } from "./needs.js";
 import type { Fact, Rule, RulePage } from "./rule.js";
@@ -33,14 +33,14 @@ export const sleySettPage: RulePage = /* @__PURE__ */ (() => ({
       {
         title: "2 in a dent of 6 a cm are 12 a cm",
         cloth: tenByTen,
-        options: { project: facts({ reed: "60 per 10 cm", sley: "2", sett: "12 per cm" }) },
+        project: { reed: "60 per 10 cm", sley: "2", sett: "12 per cm" },
       },
     ],
     fails: [
       {
         title: "3 in a dent of 6 a cm for 12 a cm",
         cloth: tenByTen,
-        options: { project: facts({ reed: "60 per 10 cm", sley: "3", sett: "12 per cm" }) },
+        project: { reed: "60 per 10 cm", sley: "3", sett: "12 per cm" },
       },
     ],
   },

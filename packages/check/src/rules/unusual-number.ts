@@ -1,7 +1,7 @@
 import { convert, type Quantity, quantity, writeQuantity } from "@drawcord/yarn";
 import type { Planned } from "../cloth.js";
-import { facts, tenByTen } from "../numbers/example.js";
-import type { ProjectFacts } from "../options.js";
+import type { ProjectFacts } from "../numbers/project.js";
+import { tenByTen } from "../numbers/ten-by-ten.js";
 import { planned } from "./needs.js";
 import type { Fact, Rule, RulePage } from "./rule.js";
 
@@ -57,12 +57,12 @@ export const unusualNumberPage: RulePage = /* @__PURE__ */ (() => ({
   source: "Drawcord's own",
   examples: {
     passes: [
-      { title: "a shrinkage of 30 %", cloth: tenByTen, options: { project: facts({ shrinkage: "30 %" }) } },
-      { title: "a lingo of 500 g", cloth: tenByTen, options: { project: facts({ lingoWeight: "500 g" }) } },
+      { title: "a shrinkage of 30 %", cloth: tenByTen, project: { shrinkage: "30 %" } },
+      { title: "a lingo of 500 g", cloth: tenByTen, project: { lingoWeight: "500 g" } },
     ],
     fails: [
-      { title: "a shrinkage of 40 %", cloth: tenByTen, options: { project: facts({ shrinkage: "40 %" }) } },
-      { title: "a lingo of 15 kg", cloth: tenByTen, options: { project: facts({ lingoWeight: "15 kg" }) } },
+      { title: "a shrinkage of 40 %", cloth: tenByTen, project: { shrinkage: "40 %" } },
+      { title: "a lingo of 15 kg", cloth: tenByTen, project: { lingoWeight: "15 kg" } },
     ],
   },
 }))();
@@ -76,8 +76,9 @@ export const unusualNumber: Rule<"unusual-number", UnusualNumberFact, Planned> =
   of: planned,
   *find({ options: { project } }) {
     if (project === undefined) return;
+    const { facts } = project;
     for (const { at, least, most, of, unit } of asked) {
-      const given = of(project);
+      const given = of(facts);
       if (given === undefined) continue;
       const measured = convert(given, unit).value;
       if (measured >= least - 1e-9 && measured <= most + 1e-9) continue;

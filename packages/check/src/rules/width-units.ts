@@ -1,9 +1,9 @@
 import { many } from "@drawcord/base";
-import { convert, endsForWidth, toMetric, writeQuantity } from "@drawcord/yarn";
+import { convert, toMetric, writeQuantity } from "@drawcord/yarn";
 import type { Calculated } from "../cloth.js";
 import { off } from "../limits/off.js";
-import { facts, tenByTen } from "../numbers/example.js";
 import { because, likelyReason } from "../numbers/likely-reason.js";
+import { tenByTen } from "../numbers/ten-by-ten.js";
 import { calculated } from "./needs.js";
 import type { Fact, Rule, RulePage } from "./rule.js";
 
@@ -33,19 +33,19 @@ export const widthUnitsPage: RulePage = /* @__PURE__ */ (() => ({
       {
         title: "40 ends at 4 a cm for 10 cm",
         cloth: tenByTen,
-        options: { project: facts({ width: "10 cm", sett: "4 per cm", drawIn: "0 %", shrinkage: "0 %" }) },
+        project: { width: "10 cm", sett: "4 per cm", drawIn: "0 %", shrinkage: "0 %" },
       },
     ],
     fails: [
       {
         title: "40 ends at 4 a cm for 12 cm",
         cloth: tenByTen,
-        options: { project: facts({ width: "12 cm", sett: "4 per cm", drawIn: "0 %", shrinkage: "0 %" }) },
+        project: { width: "12 cm", sett: "4 per cm", drawIn: "0 %", shrinkage: "0 %" },
       },
       {
         title: "40 ends at 4 a cm, 10 cm in the reed, promised as 10 cm finished",
         cloth: tenByTen,
-        options: { project: facts({ width: "10 cm", sett: "4 per cm", drawIn: "6 %", shrinkage: "10 %" }) },
+        project: { width: "10 cm", sett: "4 per cm", drawIn: "6 %", shrinkage: "10 %" },
       },
     ],
   },
@@ -58,13 +58,12 @@ export const widthUnits: Rule<"width-units", WidthUnitsFact, Calculated> = {
   changes: ["number", "insert-unit", "remove-unit"],
   ofNumbers: true,
   of: calculated,
-  *find({ options, plan, project, warp, worked }) {
-    const { drawIn, shrinkage, width } = project;
+  *find({ endsOfWidth, options, plan, project, warp, worked }) {
+    const { width } = project;
     const { clothWidth, sett, widthInReed } = worked;
-    if (width === undefined || sett === undefined || clothWidth === undefined || widthInReed === undefined)
-      return;
-    const { ends } = endsForWidth(width, sett, { drawIn, shrinkage: shrinkage?.width });
-    const needed = ends.value;
+    const needed = endsOfWidth;
+    if (width === undefined || needed === undefined) return;
+    if (sett === undefined || clothWidth === undefined || widthInReed === undefined) return;
     const repeated = options.repeat === "ends" || options.repeat === "both";
     const made = (repeated ? Math.max(1, Math.round(needed / warp.count)) : 1) * warp.count;
     const unit = warp.count / Math.max(1, plan.draft.threading.length);

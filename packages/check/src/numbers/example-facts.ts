@@ -1,0 +1,45 @@
+import { readQuantity, readReed, readSley } from "@drawcord/yarn";
+import { cleanTwill } from "../rules/examples.js";
+import type { ProjectFacts } from "./project.js";
+import type { ExampleYarn, Said } from "./said.js";
+
+/** What an example says of its project, read; what is left out follows from the cloth. */
+export function exampleFacts({
+  drawIn,
+  pieces,
+  reed,
+  shrinkage,
+  sley,
+  takeUp,
+  warp,
+  wefts,
+  ...quantities
+}: Said): ProjectFacts {
+  const read = Object.entries(quantities).map(([name, text]) => [name, readQuantity(text)]);
+  return {
+    ends: 0,
+    picks: 0,
+    ground: { rows: 4, columns: 4, get: (pick, end) => cleanTwill.steps[pick]!.raise.includes(end + 1) },
+    ...Object.fromEntries(read),
+    ...(drawIn !== undefined && { drawIn: readQuantity(drawIn) }),
+    ...(takeUp !== undefined && { takeUp: readQuantity(takeUp) }),
+    ...(shrinkage !== undefined && {
+      shrinkage: { width: readQuantity(shrinkage), length: readQuantity(shrinkage) },
+    }),
+    ...(reed !== undefined && { reed: readReed(reed) }),
+    ...(sley !== undefined && { sley: readSley(sley) }),
+    ...(pieces !== undefined && { pieces }),
+    ...(warp !== undefined && { warp: yarnOf(warp) }),
+    ...(wefts !== undefined && {
+      wefts: wefts.map((weft) => ({ ...yarnOf(weft), name: weft.name, picks: 0 })),
+    }),
+  };
+}
+
+function yarnOf({ fibre, stock, yarn }: ExampleYarn) {
+  return {
+    yarn,
+    ...(fibre !== undefined && { fibre }),
+    ...(stock !== undefined && { stock: readQuantity(stock) }),
+  };
+}

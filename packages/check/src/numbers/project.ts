@@ -1,0 +1,35 @@
+import type { Plan, Project, Quantity } from "@drawcord/yarn";
+import type { Closeness } from "./closeness.js";
+
+/** What a project of `@drawcord/yarn` says, and the ways of writing it that rules judge. */
+export interface ProjectFacts extends Project {
+  /** How much one lingo weighs. */
+  readonly lingoWeight?: Quantity;
+}
+
+/** The project of a cloth and every number that follows from it. */
+export interface Numbers {
+  readonly project: ProjectFacts;
+  readonly worked: Plan;
+  /** How close ends and picks lie; left out where sett, yarn or ground is not known. */
+  readonly closeness: { readonly warp?: Closeness | undefined; readonly weft?: Closeness | undefined };
+  /** The ends that the finished width takes; left out where no width is wanted or there is no sett. */
+  readonly endsOfWidth?: number;
+}
+
+/** What the numbers of a project need of a cloth. */
+export interface Counted {
+  readonly ends: number;
+  readonly picks: number;
+  /** Left out for a plain draft. */
+  readonly units?: number;
+  /** The picks of a weft, by its name. */
+  picksOf(weft: string): number;
+}
+
+/** A project with the formulas that work it out, as `projectNumbers` makes it. */
+export interface ProjectNumbers {
+  readonly facts: ProjectFacts;
+  /** The numbers of the project for a cloth; a sentence where they cannot be. */
+  of(cloth: Counted): Numbers | string;
+}
