@@ -1,5 +1,7 @@
-import { writeFileSync } from "node:fs";
+import { readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
+import { fileURLToPath } from "node:url";
+import { applyTogether } from "@drawcord/causes";
 import { type Finding, rules } from "@drawcord/check";
 import { soundRecipe } from "@drawcord/files";
 import { checkRecipe } from "@drawcord/review";
@@ -10,6 +12,7 @@ import type { Log, Result } from "sarif";
 import { describe, expect, it } from "vitest";
 import { folder } from "../../../tests/support/folder.js";
 import { github } from "../src/formats/github.js";
+import { replaced } from "./replaced.js";
 import { run } from "./run.js";
 
 /** Warnings at every border, a float that is waived, and a lift that draws a shaft on which nothing hangs. */
@@ -62,6 +65,8 @@ it("the recipe of these tests has findings of each kind", () => {
   expect(findingsOf(clean)).toEqual([]);
 });
 
+const shared = (name: string) => fileURLToPath(new URL(`../../../shared/recipes/${name}`, import.meta.url));
+
 describe("sarif", () => {
   // The schema as published with the standard, in JSON Schema draft 4.
   const validate = new draft04.default.default({
@@ -107,17 +112,46 @@ describe("sarif", () => {
 
   it("has a result for every finding, with its rule, level, sentence, measure and waiver", async () => {
     const [only] = (await log()).runs;
-    const told = only!.results!.map(({ level, message, properties, ruleId, suppressions }: Result) => ({
-      rule: ruleId,
-      severity: level,
-      message: message.text,
-      ...(suppressions === undefined ? {} : { waived: suppressions[0]!.justification }),
-      ...properties,
-    }));
-    expect(told).toEqual(JSON.parse(JSON.stringify(findings)));
+    const slips = only!.results!.filter(({ ruleId }) => ruleId === "slip");
+    const told = only!
+      .results!.slice(slips.length)
+      .map(({ level, message, properties, ruleId, suppressions }: Result) => ({
+        rule: ruleId,
+        severity: level,
+        message: message.text,
+        ...(suppressions === undefined ? {} : { waived: suppressions[0]!.justification }),
+        ...properties,
+      }));
+    // Each finding names the slip that explains it.
+    const explained = findings.map((finding, i) => {
+      const cause = causes.findIndex(({ explains }) => explains.includes(i));
+      return cause < 0 ? finding : { ...finding, cause };
+    });
+    expect(told).toEqual(JSON.parse(JSON.stringify(explained)));
     const listed = only!.tool.driver.rules!;
-    expect(listed.map(({ id }) => id)).toEqual(rules.map(({ name }) => name));
+    expect(listed.map(({ id }) => id)).toEqual([...rules.map(({ name }) => name), "slip"]);
     for (const { ruleId, ruleIndex } of only!.results!) expect(listed[ruleIndex!]!.id).toBe(ruleId);
+  });
+
+  it("tells causes first, and a sure one with the edit of the text that undoes it", async () => {
+    const text = readFileSync(shared("faulty-runner.recipe.yaml"), "utf8");
+    const { results } = (await logOf("check", shared("faulty-runner.recipe.yaml"), "--format", "sarif"))
+      .runs[0]!;
+    const recipe = soundRecipe(text, "x");
+    const sought = checkRecipe(recipe).causes;
+    expect(sought.filter(({ sure }) => sure).length).toBeGreaterThan(0);
+    sought.forEach((cause, i) => {
+      const { fixes = [], level, message, properties, ruleId } = results![i]!;
+      const { changes, explains, rivals, severity, sure, why } = cause;
+      expect({ ruleId, level }).toEqual({ ruleId: "slip", level: severity });
+      expect(message.text).toContain(cause.message);
+      expect(properties).toEqual(JSON.parse(JSON.stringify({ changes, explains, rivals, sure, why })));
+      expect(fixes).toHaveLength(sure && changes.every(({ change }) => change !== "number") ? 1 : 0);
+      for (const fix of fixes) {
+        const mended = soundRecipe(replaced(text, fix.artifactChanges[0]!.replacements), "x");
+        expect(mended.draft).toEqual(applyTogether(recipe.draft, changes));
+      }
+    });
   });
 
   it("points at the lines of the recipe", async () => {

@@ -11,6 +11,7 @@ import type { Log, Replacement } from "sarif";
 import { describe, expect, it } from "vitest";
 import { folder } from "../../../tests/support/folder.js";
 import { editsBetween } from "../src/mending/edits.js";
+import { replaced } from "./replaced.js";
 import { run } from "./run.js";
 
 /** A ground begun a pick late and tied wrong, and a unit astray in a point. */
@@ -32,19 +33,6 @@ const cwd = folder();
 writeFileSync(join(cwd, "faulty.yaml"), faulty);
 
 const reported = async (...argv: string[]) => (await run(["check", "faulty.yaml", ...argv], { cwd })).stdout;
-
-/** A text with regions replaced, the plain way: the last first, so that lines stay where they are. */
-function replaced(text: string, replacements: readonly Replacement[]): string {
-  const offset = (line = 1, column = 1) =>
-    text
-      .split("\n")
-      .slice(0, line - 1)
-      .reduce((sum, one) => sum + one.length + 1, column - 1);
-  return replacements.toReversed().reduce((now, { deletedRegion: at, insertedContent }) => {
-    const [start, end] = [offset(at.startLine, at.startColumn), offset(at.endLine, at.endColumn)];
-    return now.slice(0, start) + (insertedContent?.text ?? "") + now.slice(end);
-  }, text);
-}
 
 describe("drawcord check --propose", () => {
   it("gives the mends as data, which made to the draft leave nothing to find", async () => {

@@ -72,6 +72,7 @@ const cloth = (findings: readonly Finding[]): Cloth => ({
   places: findings.map(() => place),
   causes: [],
   untried: [],
+  edits: () => [],
   changed: () => fromCells(4, 8, () => false),
   drawdown: () => fromCells(4, 8, (pick, end) => (end - pick + 4) % 4 === 0),
 });

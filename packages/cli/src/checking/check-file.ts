@@ -96,6 +96,7 @@ export async function clothOf(
     untried,
     drawdown,
     changed,
+    edits: await editing(bytes, file),
     ...(mends && { mends }),
   };
 }
@@ -108,6 +109,13 @@ async function drawing(bytes: Uint8Array, file: string): Promise<() => BitGrid> 
     import("../plain/drawdown.js"),
   ]);
   return () => drawdownIn(read(bytes, file));
+}
+
+/** Writes changes of a recipe's draft into its text; what does so is loaded only where there is a recipe. */
+async function editing(bytes: Uint8Array, file: string): Promise<Cloth["edits"]> {
+  if (!isRecipe(bytes)) return () => [];
+  const { editsOf } = await import("../mending/edits-of.js");
+  return (changes) => editsOf(bytes, file, changes);
 }
 
 function isRecipe(bytes: Uint8Array): boolean {

@@ -3,6 +3,7 @@ import type { Report } from "@drawcord/check";
 import type { BitGrid } from "@drawcord/grid";
 import type { PlacedCause, Review } from "@drawcord/review";
 import type { Change } from "@drawcord/units";
+import type { Edit } from "../mending/edits.js";
 import type { Proposal } from "../mending/proposal.js";
 
 /** What there is to say of one cloth. */
@@ -23,6 +24,8 @@ export interface Cloth {
   readonly drawdown: () => BitGrid;
   /** The drawdown with changes made to the draft. */
   readonly changed: (changes: readonly Change[]) => BitGrid;
+  /** What makes changes in the text of the file; none where they cannot be written there. */
+  readonly edits: (changes: readonly Change[]) => readonly Edit[];
 }
 
 /** A file that could not be used, and all the reasons, one or more. */

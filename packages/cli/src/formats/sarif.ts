@@ -1,6 +1,7 @@
 import { isAbsolute, sep } from "node:path";
 import { pathToFileURL } from "node:url";
 import { type Finding, NOT_ASKED_FOR, rulePages, rules } from "@drawcord/check";
+import type { PlacedCause } from "@drawcord/review";
 import type {
   Fix,
   Invocation,
@@ -12,11 +13,12 @@ import type {
   Result,
   ToolComponent,
 } from "sarif";
-import type { Failure } from "../checking/cloth.js";
+import type { Cloth, Failure } from "../checking/cloth.js";
+import type { Edit } from "../mending/edits.js";
 import { mendNumber, type Proposal } from "../mending/proposal.js";
 import { oneLine, toJson } from "../printable.js";
 import { version } from "../version.js";
-import type { Stretch } from "./causes.js";
+import { placeOf, type Stretch, sayCause, sayEdit } from "./causes.js";
 import type { Format } from "./format.js";
 
 const SCHEMA = "https://docs.oasis-open.org/sarif/sarif/v2.1.0/errata01/os/schemas/sarif-schema-2.1.0.json";
@@ -26,20 +28,22 @@ const SCHEMA = "https://docs.oasis-open.org/sarif/sarif/v2.1.0/errata01/os/schem
  * Source: OASIS, Static Analysis Results Interchange Format (SARIF) Version 2.1.0.
  */
 export const sarif: Format = {
-  cloth: ({ file, mends, places, report }) => {
+  cloth: (cloth) => {
+    const { causes, file, mends, places, report } = cloth;
     const told = new Set<number>();
-    return report.findings
-      .map((finding, i) => {
-        const number = mendNumber(mends, finding);
-        // A fix mends all findings of its rules, and is told with the first of them.
-        const fixes = number === undefined || told.has(number) ? [] : [fix(mends!.slice(0, number), file)];
-        if (number !== undefined) told.add(number);
-        return toJson({
-          ...result(finding, file, places[i] ?? null),
-          ...(fixes.length > 0 && { fixes }),
-        });
-      })
-      .join(",\n");
+    const slips = causes.map((cause) => toJson(slip(cause, cloth)));
+    const found = report.findings.map((finding, i) => {
+      const number = mendNumber(mends, finding);
+      // A fix mends all findings of its rules, and is told with the first of them.
+      const fixes = number === undefined || told.has(number) ? [] : [fix(mends!.slice(0, number), file)];
+      if (number !== undefined) told.add(number);
+      const cause = causes.findIndex(({ explains }) => explains.includes(i));
+      return toJson({
+        ...result(finding, file, places[i] ?? null, cause),
+        ...(fixes.length > 0 && { fixes }),
+      });
+    });
+    return [...slips, ...found].join(",\n");
   },
   head: async () =>
     `{"$schema":"${SCHEMA}","version":"2.1.0","runs":[{"tool":{"driver":${toJson(driver(await version()))}},\n"columnKind":"utf16CodeUnits",\n"results":[\n`,
@@ -58,7 +62,7 @@ export const sarif: Format = {
 };
 
 function driver(version: string): ToolComponent {
-  return { name: "Drawcord", semanticVersion: version, rules: rules.map(descriptor) };
+  return { name: "Drawcord", semanticVersion: version, rules: [...rules.map(descriptor), SLIP] };
 }
 
 function descriptor({ name, severity }: (typeof rules)[number]): ReportingDescriptor {
@@ -72,7 +76,34 @@ function descriptor({ name, severity }: (typeof rules)[number]): ReportingDescri
   };
 }
 
-function result(finding: Finding, file: string, place: Stretch | null): Result {
+/** What a cause is told as: a rule beside those of the cloth. */
+const SLIP: ReportingDescriptor = {
+  id: "slip",
+  shortDescription: { text: "What was written wrong, and the edit that sets it right." },
+  fullDescription: {
+    text: "Something in the recipe that the rest of it speaks against; the findings that it explains are gone once it is set right.",
+  },
+  help: { text: "Make the edit where it is sure; else choose between it and its rivals." },
+};
+
+function slip(cause: PlacedCause, { edits, file }: Cloth): Result {
+  const { changes, explains, piece, rivals, severity, sure, why } = cause;
+  // A piece is written by other lines than the first, for which alone edits are known.
+  const made = sure && piece === undefined ? edits(changes) : [];
+  const words = oneLine(sayCause(cause));
+  return {
+    ruleId: SLIP.id,
+    ruleIndex: rules.length,
+    level: severity,
+    message: { text: words },
+    locations: [location(file, placeOf(cause))],
+    ...(made.length > 0 && { fixes: [fixOf(made, oneLine(sayEdit(changes)), file)] }),
+    properties: { why, changes, explains, sure, rivals, ...(piece !== undefined && { piece }) },
+  };
+}
+
+/** @param cause the number, from 0, of the slip that explains it among those of its file; -1 where none does */
+function result(finding: Finding, file: string, place: Stretch | null, cause: number): Result {
   const { message, rule, severity, waived, ...measured } = finding;
   return {
     ruleId: rule,
@@ -83,25 +114,30 @@ function result(finding: Finding, file: string, place: Stretch | null): Result {
     ...(waived === undefined
       ? {}
       : { suppressions: [{ kind: "inSource", status: "accepted", justification: oneLine(waived) }] }),
-    properties: measured,
+    properties: { ...measured, ...(cause >= 0 && { cause }) },
   };
 }
 
 /** The last of several mends, with those that it stands upon. */
 function fix(mends: readonly Proposal[], file: string): Fix {
-  const replacements = mends.at(-1)!.edits.map(
-    ({ from, text, to }): Replacement => ({
+  const words = mends.map((mend) => mend.words).join("; ");
+  return fixOf(mends.at(-1)!.edits, oneLine(words), file);
+}
+
+function fixOf(edits: readonly Edit[], text: string, file: string): Fix {
+  const replacements = edits.map(
+    ({ from, text: inserted, to }): Replacement => ({
       deletedRegion: {
         startLine: from.line,
         startColumn: from.column,
         endLine: to.line,
         endColumn: to.column,
       },
-      insertedContent: { text },
+      insertedContent: { text: inserted },
     }),
   );
   return {
-    description: { text: oneLine(mends.map(({ words }) => words).join("; ")) },
+    description: { text },
     artifactChanges: [{ artifactLocation: { uri: uriOf(file) }, replacements }],
   };
 }
