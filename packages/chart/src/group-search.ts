@@ -4,12 +4,16 @@
  * items still to come change at the least is the best grouping of those alone; that is found first, from the last
  * item backwards, and each search leans on the one before.
  */
+import type { Watched } from "@drawcord/base";
 import { leastChanges } from "./group-bound.js";
 import { farApart, type Pairs } from "./group-pairs.js";
 import { changesOf, changesWith, emptyGroup, type Grouping, type Items, moveItem, STILL } from "./groups.js";
 
 /** Squares looked at before the search is given up. */
 const MOST_LOOKS = 5e7;
+
+/** Squares looked at before the signal is looked at again. */
+const LOOKS_UNSEEN = 2e5;
 
 /** A grouping and how good any grouping can be. */
 export interface Grouped {
@@ -25,19 +29,32 @@ const MOST_SEARCHED = 64;
 /**
  * The best grouping into at most `groups` groups and the still one, as far as it can be proved.
  * @param known a grouping to begin with
+ * @param watched told how many of the items are placed for good; the search ends where its signal says so
  */
-export function searchedGroups(items: Items, pairs: Pairs, groups: number, known: Grouping): Grouped {
+export function searchedGroups(
+  items: Items,
+  pairs: Pairs,
+  groups: number,
+  known: Grouping,
+  watched: Watched,
+): Grouped {
   const start = {
     grouping: known,
     changes: changesOf(items, known),
     atLeast: leastChanges(items, pairs, groups),
   };
   if (start.changes === start.atLeast || items.count > MOST_SEARCHED) return start;
-  return search(items, farApart(pairs, items.alone.keys(), items.count), groups, start);
+  return search(items, farApart(pairs, items.alone.keys(), items.count), groups, start, watched);
 }
 
 /** Searches in the given order of the items: far apart first, so that the hard choices come first. */
-function search(items: Items, order: readonly number[], groups: number, start: Grouped): Grouped {
+function search(
+  items: Items,
+  order: readonly number[],
+  groups: number,
+  start: Grouped,
+  { progress, signal }: Watched,
+): Grouped {
   const { count, rows, alone, still } = items;
   // least[i]: squares that the items from place i of the order on change at the least; apart[i]: with a group each.
   const least = new Int32Array(count + 1);
@@ -49,8 +66,13 @@ function search(items: Items, order: readonly number[], groups: number, start: G
   let grouping = start.grouping;
   let best = 0;
   let looks = 0;
+  let nextLook = LOOKS_UNSEEN;
 
   const place = (i: number, used: number, changes: number, whole: boolean): void => {
+    if (looks > nextLook) {
+      nextLook = looks + LOOKS_UNSEEN;
+      if (signal?.aborted === true) looks = Number.POSITIVE_INFINITY;
+    }
     if (changes + least[i]! >= best || looks > MOST_LOOKS) return;
     if (count - i <= groups - used) {
       if (changes + apart[i]! >= best) return;
@@ -76,6 +98,8 @@ function search(items: Items, order: readonly number[], groups: number, start: G
   };
 
   for (let from = count - 1; from >= 0; from--) {
+    progress?.(count - 1 - from, count);
+    if (signal?.aborted === true) looks = Number.POSITIVE_INFINITY;
     const item = order[from]!;
     least[from] = least[from + 1]! + alone[item]!;
     best = from === 0 ? start.changes : least[from + 1]! + still[item]!;

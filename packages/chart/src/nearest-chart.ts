@@ -1,3 +1,4 @@
+import type { Watched } from "@drawcord/base";
 import { type BitGrid, fromCells, transpose } from "@drawcord/grid";
 import { pointThreading } from "@drawcord/units";
 import { ChartError } from "./error.js";
@@ -12,8 +13,11 @@ import { checkChart, threadedChart } from "./threaded-chart.js";
 /** The most pattern shafts a chart is worked out for. */
 export const MOST_CHART_SHAFTS = 200;
 
-/** What the cloth of a chart must keep to. */
-export interface ChartOptions {
+/**
+ * What the cloth of a chart must keep to, and how the search for it is watched: one whose signal says so ends with the best
+ * that it has found, and `atLeast` stays true.
+ */
+export interface ChartOptions extends Watched {
   /** The most pattern shafts; as many as the chart takes by default. */
   readonly shafts?: number;
   /** The most lifts unlike each other, those that draw nothing not counted; as many as the chart takes by default. */
@@ -47,14 +51,16 @@ export function chartCloth(wanted: BitGrid, options: ChartOptions = {}): Nearest
   const { shafts, lifts, symmetry = "none", fixed } = options;
   if (fixed !== undefined) return keepingFixed(wanted, fixed, options);
   const woven =
-    symmetry === "point" ? inPoints(wanted, shafts) : inColumns(wanted, shafts, symmetry === "mirror");
+    symmetry === "point"
+      ? inPoints(wanted, shafts)
+      : inColumns(wanted, shafts, symmetry === "mirror", options);
   if (lifts === undefined) return woven;
   // Rows made alike leave columns alike as they were, mirrored or in points too.
-  const fewer = nearestColumns(transpose(woven.chart), lifts, false);
+  const fewer = nearestColumns(transpose(woven.chart), lifts, false, options);
   const chart = transpose(fewer.chart);
   const plan = symmetry === "point" ? nearestLifts(woven.threading, chart) : threadedChart(chart);
   const ofRows =
-    woven.changes === 0 ? fewer.atLeast : nearestColumns(transpose(wanted), lifts, false).atLeast;
+    woven.changes === 0 ? fewer.atLeast : nearestColumns(transpose(wanted), lifts, false, options).atLeast;
   const atLeast = Math.max(woven.atLeast, ofRows);
   return measured(plan, wanted, atLeast);
 }
@@ -63,7 +69,7 @@ export function chartCloth(wanted: BitGrid, options: ChartOptions = {}): Nearest
 function keepingFixed(
   wanted: BitGrid,
   fixed: BitGrid,
-  { shafts, lifts, symmetry = "none" }: ChartOptions,
+  { shafts, lifts, symmetry = "none", ...watched }: ChartOptions,
 ): NearestCloth {
   if (symmetry !== "none") {
     throw new ChartError(
@@ -81,8 +87,8 @@ function keepingFixed(
   const onShafts = shafts === undefined ? wanted : fixedColumns(wanted, shafts, fixed);
   const chart =
     lifts === undefined ? onShafts : transpose(fixedColumns(transpose(onShafts), lifts, transpose(fixed)));
-  const ofShafts = shafts === undefined ? 0 : nearestColumns(wanted, shafts, false).atLeast;
-  const ofLifts = lifts === undefined ? 0 : nearestColumns(transpose(wanted), lifts, false).atLeast;
+  const ofShafts = shafts === undefined ? 0 : nearestColumns(wanted, shafts, false, watched).atLeast;
+  const ofLifts = lifts === undefined ? 0 : nearestColumns(transpose(wanted), lifts, false, watched).atLeast;
   return measured(threadedChart(chart), wanted, Math.max(ofShafts, ofLifts));
 }
 
@@ -94,9 +100,14 @@ function checkMost(what: string, found: number | undefined, most: number): void 
   });
 }
 
-function inColumns(wanted: BitGrid, shafts: number | undefined, mirrored: boolean): NearestCloth {
+function inColumns(
+  wanted: BitGrid,
+  shafts: number | undefined,
+  mirrored: boolean,
+  watched: Watched,
+): NearestCloth {
   if (shafts === undefined && !mirrored) return measured(threadedChart(wanted), wanted, 0);
-  const { chart, atLeast } = nearestColumns(wanted, shafts ?? wanted.columns, mirrored);
+  const { chart, atLeast } = nearestColumns(wanted, shafts ?? wanted.columns, mirrored, watched);
   return measured(threadedChart(chart), wanted, atLeast);
 }
 
@@ -121,10 +132,11 @@ function nearestColumns(
   wanted: BitGrid,
   most: number,
   mirrored: boolean,
+  watched: Watched,
 ): { readonly chart: BitGrid; readonly atLeast: number } {
   const { items, itemOf } = chartItems(wanted, mirrored);
   const groups = Math.min(most, items.count);
-  const { grouping, atLeast } = grouped(items, groups);
+  const { grouping, atLeast } = grouped(items, groups, watched);
 
   const drawn = Array.from({ length: groups }, () => new Int32Array(items.rows));
   const columns = new Int32Array(groups);
@@ -142,14 +154,14 @@ function nearestColumns(
 }
 
 /** The best grouping that is found. */
-function grouped(items: Items, groups: number): Grouped {
+function grouped(items: Items, groups: number, watched: Watched): Grouped {
   if (groups === items.count) {
     const grouping = Int32Array.from({ length: groups }, (_, item) => item);
     const changes = changesOf(items, grouping);
     return { grouping, changes, atLeast: changes };
   }
   const pairs = pairedItems(items);
-  return searchedGroups(items, pairs, groups, mergedGroups(items, pairs, groups));
+  return searchedGroups(items, pairs, groups, mergedGroups(items, pairs, groups), watched);
 }
 
 /** The items of a chart, columns alike made one; the item of each unit, -1 where no row draws it. */

@@ -1,6 +1,8 @@
+import { step, type Watched } from "@drawcord/base";
 import type { BitGrid } from "@drawcord/grid";
-import { expand, type UnitDraft } from "@drawcord/units";
+import { draftSize, type Expansion, expand, expansionFromData, type UnitDraft } from "@drawcord/units";
 import { checkOptions } from "./check-options.js";
+import { CheckError } from "./error.js";
 import type { CheckOptions, Report } from "./finding.js";
 import { measureDraft, measurePlain } from "./measure/measure.js";
 import { countedIn } from "./numbers/counted.js";
@@ -11,23 +13,36 @@ import { drawdownOf } from "./shaft-draft/drawdown.js";
 import { settOf } from "./shaft-draft/sett.js";
 import type { ShaftDraft } from "./shaft-draft/types.js";
 
+/** What is known of a draft already, and how its check is watched: `progress` is told of each rule that has looked. */
+export interface CheckRun extends Watched {
+  /** The cloth of the draft, as `expand` gave it or as a clone of that; default: it is worked out. */
+  readonly expansion?: Expansion | undefined;
+}
+
 /**
  * Works a draft out to every end and pick, measures the cloth, and lets every rule look at it.
+ * @param draft the draft
+ * @param options how it is to be checked
+ * @param run what is known already, and how the check is watched
  * @throws {CheckError} `bad-sett`, `bad-limit`, `bad-level`, `bad-repeat`, `unknown-rule` for options that cannot be meant
  * @throws {UnitsError} for a draft that cannot be worked out
+ * @throws {CheckError} `unlike-size` for an expansion that is of another draft
+ * @throws {StoppedError} `stopped` when its signal says so
  * @example check(draft).ok // true
  */
-export function check(draft: UnitDraft, options: CheckOptions = {}): Report {
+export function check(draft: UnitDraft, options: CheckOptions = {}, run: CheckRun = {}): Report {
   checkOptions(options);
-  const cloth = measureDraft(draft, expand(draft), options);
+  const worked = run.expansion === undefined ? expand(draft) : given(run.expansion, draft);
+  step(run, 0, rules.length);
+  const cloth = measureDraft(draft, worked, options);
   const { project } = options;
-  if (project === undefined) return reportOf(cloth, rules);
+  if (project === undefined) return reportOf(cloth, rules, run);
   let found: Numbers | string | undefined;
   const numbers = (): Numbers | string => {
     found ??= project.of(countedIn(cloth));
     return found;
   };
-  return reportOf({ ...cloth, numbers }, rules);
+  return reportOf({ ...cloth, numbers }, rules, run);
 }
 
 /**
@@ -50,4 +65,16 @@ export function checkShaftDraft(draft: ShaftDraft, options: CheckOptions = {}): 
   checkOptions(options);
   const cloth = measurePlain(drawdownOf(draft), { ...options, sett: { ...settOf(draft), ...options.sett } });
   return reportOf({ ...cloth, shaftDraft: draft }, rules);
+}
+
+/** An expansion that is there, if it can be of the draft. */
+function given(expansion: Expansion, draft: UnitDraft): Expansion {
+  const { drawdown } = expansion;
+  const { ends, picks } = draftSize(draft);
+  if (drawdown.columns === ends && drawdown.rows === picks) return expansionFromData(expansion);
+  throw new CheckError(
+    "unlike-size",
+    `the expansion has ${drawdown.columns} ends and ${drawdown.rows} picks; its draft has ${ends} and ${picks}`,
+    { ends: drawdown.columns, picks: drawdown.rows },
+  );
 }

@@ -1,3 +1,4 @@
+import { step, type Watched } from "@drawcord/base";
 import type { Cloth } from "./cloth.js";
 import type { ReportOf, Severity, Told } from "./report.js";
 import type { AnyRule, Fact, FindingOf } from "./rules/rule.js";
@@ -11,18 +12,21 @@ export const NOT_ASKED_FOR = "it was not asked for";
 
 /**
  * Lets every rule look at a cloth, and sorts what they find.
+ * @throws {StoppedError} `stopped` when the signal says so
  * @example findAll(measureDraft(draft, expand(draft), {}), []).findings // []
  */
 export function findAll<R extends AnyRule>(
   cloth: Cloth,
   rules: readonly R[],
+  watched: Watched = {},
 ): Pick<ReportOf<FindingOf<R>>, "ok" | "summary" | "waived" | "rules" | "findings"> {
   const { waive = [] } = cloth.options;
   const ran: R["name"][] = [];
   const skipped: { rule: R["name"]; reason: string }[] = [];
   const found: (Told & Fact)[] = [];
   const orderOf = new Map(rules.map(({ name }, order) => [name, order]));
-  for (const rule of rules) {
+  for (const [done, rule] of rules.entries()) {
+    step(watched, done, rules.length);
     if (rule.plainOnly && cloth.shaftDraft === undefined) continue;
     const level = levelOf(rule, cloth);
     if (typeof level === "object") {

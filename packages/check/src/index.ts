@@ -1,4 +1,4 @@
-export { check, checkGrid, checkShaftDraft } from "./check.js";
+export { type CheckRun, check, checkGrid, checkShaftDraft } from "./check.js";
 export type { Cloth, Figure, Plan, Planned, Squares, System } from "./cloth.js";
 export { CheckError, type CheckErrorCode } from "./error.js";
 export type { CheckOptions, Finding, Report, RuleName, Waiver } from "./finding.js";

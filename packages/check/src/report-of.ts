@@ -1,3 +1,4 @@
+import type { Watched } from "@drawcord/base";
 import type { Cloth, Figure, System } from "./cloth.js";
 import { findAll } from "./findings.js";
 import type { FloatTally, ReportOf, Spread } from "./report.js";
@@ -5,9 +6,13 @@ import { eachLoose } from "./rules/loose-thread.js";
 import type { AnyRule, FindingOf } from "./rules/rule.js";
 
 /** Writes down what was measured of a cloth and what the rules find in it. */
-export function reportOf<R extends AnyRule>(cloth: Cloth, rules: readonly R[]): ReportOf<FindingOf<R>> {
+export function reportOf<R extends AnyRule>(
+  cloth: Cloth,
+  rules: readonly R[],
+  watched: Watched = {},
+): ReportOf<FindingOf<R>> {
   const { warp, weft, plan, figure, integrity } = cloth;
-  const { ok, summary, waived, rules: looked, findings } = findAll(cloth, rules);
+  const { ok, summary, waived, rules: looked, findings } = findAll(cloth, rules, watched);
   const none = { cutting: 0, open: 0 };
   return {
     ok,

@@ -32,6 +32,7 @@ export interface Review extends Report {
  * numbers that it states beside those that come out. Every part of Drawcord that checks a recipe asks this function.
  * @param recipe a recipe as `soundRecipe` gives it
  * @param options which rules look
+ * @throws {StoppedError} `stopped` when the signal says so before the cloth is checked; later, what was found until then is told
  * @throws {CheckError} `unknown-rule` for a rule that there is none of
  * @throws {FileError} `unknown-key`, `bad-value` for a rule that there is none of, at its place
  * @example checkRecipe(recipe).ok // true
@@ -40,7 +41,11 @@ export function checkRecipe(recipe: Recipe, asked: ReviewOptions = {}): Review {
   if (recipe.pieces.length > 1) return ofPieces(recipe, (piece) => checkRecipe(piece, asked));
   const { rules, causes = rules === undefined, ...search } = asked;
   const options = optionsOf(recipe);
-  const report = check(recipe.draft, { ...options, ...(rules && { only: rules }) });
+  const report = check(
+    recipe.draft,
+    { ...options, ...(rules && { only: rules }) },
+    { signal: search.signal },
+  );
   const places = placesOf(recipe);
   const found = causes ? recipeCauses(recipe, places, options, report, search) : { causes: [], untried: [] };
   return { ...report, places: recipePlaces(report.findings, places), ...found };

@@ -1,4 +1,4 @@
-import { listed } from "@drawcord/base";
+import { listed, step } from "@drawcord/base";
 import { type Recipe, recipeOfPiece } from "@drawcord/files";
 import type { Block } from "@drawcord/page";
 import { draftSize, type UnitDraft } from "@drawcord/units";
@@ -29,6 +29,7 @@ const MOST_SLENDER = 200;
 
 /**
  * The sheet of a recipe as data, all of it that a weaver needs or the parts asked for; every format is a rendering of it.
+ * @throws {StoppedError} `stopped` when the signal says so
  * @throws {SheetError} `too-long` for a piece that no paper holds
  * @throws {DrawError} `bad-colour` for a colour that cannot be read
  * @throws {UnitsError} for a draft that cannot be worked out
@@ -38,14 +39,19 @@ const MOST_SLENDER = 200;
 export function makeSheet(recipe: Recipe, options: SheetOptions = {}): Sheet {
   const { parts = shortParts } = options;
   for (const { draft } of recipe.pieces) checkSize(draft);
-  const ofWarp = warpOf(recipe);
+  const asked = partNames.filter((name) => parts.includes(name));
+  // To check the recipe, and to weave its pieces, is the first step.
+  step(options, 0, asked.length + 1);
+  const ofWarp = warpOf(recipe, options.signal);
   const contexts = piecesOf(recipe).map(({ piece, woven }) => contextOf(piece, woven, ofWarp, options));
   return {
     title: recipe.title ?? "A cloth without a name",
     subtitle: subtitleOf(recipe, contexts),
-    parts: partNames
-      .filter((name) => parts.includes(name))
-      .map((name) => partOf(name, contexts))
+    parts: asked
+      .map((name, i) => {
+        step(options, i + 1, asked.length + 1);
+        return partOf(name, contexts);
+      })
       .filter(({ blocks }) => blocks.length > 0),
   };
 }

@@ -6,6 +6,7 @@ export { chartOf, type HarnessPlan } from "./chart.js";
 export { checkDraft, type DraftSize, draftSize, MOST_INTERLACEMENTS, MOST_THREADS } from "./draft-check.js";
 export { UnitsError, type UnitsErrorCode, type UnitsFacts } from "./error.js";
 export { expand, expandEnds } from "./expand.js";
+export { expansionFromData } from "./expansion-data.js";
 export { type FilledOrder, filledOrder } from "./filled-order.js";
 export { type HandleOrder, handleOrder, renumberedShafts } from "./handle-order.js";
 export { heavyLift, liftCaution, SHORT_LIFT_CAUTION, WEIGHT_CAUTION } from "./lift-caution.js";

@@ -1,3 +1,4 @@
+import type { Signal, Watched } from "@drawcord/base";
 import { blocksOfPiece, projectOf, type Recipe } from "@drawcord/files";
 import { checkRecipe, type Review } from "@drawcord/review";
 import { type Plan, plan, toMetric, type UnitSystem } from "@drawcord/yarn";
@@ -12,8 +13,8 @@ import type { Reading } from "../pictures/unit-threading.js";
 import type { Corner, Spot } from "../pictures/window.js";
 import type { Woven } from "../woven.js";
 
-/** How a sheet is made. */
-export interface SheetOptions {
+/** How a sheet is made, and watched: `progress` is told of each part that is made. */
+export interface SheetOptions extends Watched {
   /** Which parts it has, in their order; default `shortParts`. */
   readonly parts?: readonly PartName[];
   /** In which units lengths, weights and setts are printed; default `metric`. */
@@ -48,8 +49,8 @@ export interface Context {
 export type OfWarp = Pick<Context, "report" | "plan">;
 
 /** What is known of all that is woven on the warp of a recipe. */
-export function warpOf(recipe: Recipe): OfWarp {
-  return { report: checkRecipe(recipe), plan: plan(projectOf(recipe)) };
+export function warpOf(recipe: Recipe, signal?: Signal): OfWarp {
+  return { report: checkRecipe(recipe, signal && { signal }), plan: plan(projectOf(recipe)) };
 }
 
 /** A recipe that is a single piece, looked at once for all parts. */
