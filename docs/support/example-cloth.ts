@@ -3,7 +3,7 @@ import {
   check,
   checkGrid,
   checkShaftDraft,
-  drawdownOf,
+  drawdownOfDraft,
   type Example,
   type Finding,
   type Report,
@@ -28,15 +28,15 @@ export interface ExampleCloth {
  */
 export function exampleCloth({ cloth }: Example): ExampleCloth {
   if (typeof cloth === "string") return { grid: fromText(cloth), of: "ends and picks" };
-  if ("shafts" in cloth) return { grid: drawdownOf(cloth), of: "ends and picks" };
-  return isPlanOnly(cloth) ? planOf(cloth) : { grid: expand(cloth).drawdown, of: "ends and picks" };
+  if ("shafts" in cloth) return { grid: drawdownOfDraft(cloth), of: "ends and picks" };
+  return isPlanOnly(cloth) ? groundPlanOf(cloth) : { grid: expand(cloth).drawdown, of: "ends and picks" };
 }
 
 function isPlanOnly({ ground: { shafts, steps } }: UnitDraft): boolean {
   return steps.every(({ raise, sink }) => raise.length + sink.length === shafts);
 }
 
-function planOf({ threading, lifts }: UnitDraft): ExampleCloth {
+function groundPlanOf({ threading, lifts }: UnitDraft): ExampleCloth {
   return {
     grid: fromCells(lifts.length, threading.length, (row, unit) =>
       threading[unit]!.some((shaft) => lifts[row]!.includes(shaft)),

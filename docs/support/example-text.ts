@@ -5,11 +5,11 @@ import type { UnitDraft } from "@drawcord/units";
 import {
   type Quantity,
   quantity,
-  readYarn,
+  parseYarn,
   toMetric,
-  writeReed,
-  writeSley,
-  writeYarn,
+  printReed,
+  printSley,
+  printYarn,
   type Yarn,
 } from "@drawcord/yarn";
 
@@ -67,8 +67,8 @@ function recipeOf(
       settOfWidth(draft, options) ??
       (endsPerCm === undefined ? undefined : quantity(endsPerCm, "per cm")),
     picks: facts.pickSett ?? (picksPerCm === undefined ? undefined : quantity(picksPerCm, "per cm")),
-    reed: facts.reed && { ...NOWHERE, text: writeReed(facts.reed), value: facts.reed },
-    sley: facts.sley && { ...NOWHERE, text: writeSley(facts.sley), value: facts.sley },
+    reed: facts.reed && { ...NOWHERE, text: printReed(facts.reed), value: facts.reed },
+    sley: facts.sley && { ...NOWHERE, text: printSley(facts.sley), value: facts.sley },
     drawIn: facts.drawIn,
     takeUp: facts.takeUp,
     shrinkage: facts.shrinkage,
@@ -134,9 +134,9 @@ function yarnOf(
   given: ({ readonly yarn?: Yarn | string; readonly fibre?: string } & object) | undefined,
 ): RecipeYarn | undefined {
   if (given?.yarn === undefined) return undefined;
-  const value = typeof given.yarn === "string" ? readYarn(given.yarn) : given.yarn;
+  const value = typeof given.yarn === "string" ? parseYarn(given.yarn) : given.yarn;
   const { yarn: _, picks: __, name: ___, ...rest } = given as Record<string, unknown>;
-  return { ...rest, name, count: { ...NOWHERE, text: writeYarn(value), value } };
+  return { ...rest, name, count: { ...NOWHERE, text: printYarn(value), value } };
 }
 
 /** The parts of an object that are known. */

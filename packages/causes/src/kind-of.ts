@@ -1,7 +1,7 @@
 import type { Finding } from "@drawcord/check";
 
 /** What a finding speaks of: all that it says but its words, its place and how bad it is. */
-export function kindOf(finding: Finding): string {
+export function findingKind(finding: Finding): string {
   return JSON.stringify(Object.entries(finding).filter(([name]) => !OF_ONE.has(name)));
 }
 

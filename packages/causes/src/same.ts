@@ -1,6 +1,6 @@
 /** Whether a finding is still there after an edit: of the same kind, and in the same place. */
 import type { Finding, Report, Span } from "@drawcord/check";
-import { kindOf } from "./kind-of.js";
+import { findingKind } from "./kind-of.js";
 
 /** What an edit does to the findings of a report. */
 export interface Effect {
@@ -22,14 +22,14 @@ export function effectOf(before: Report, after: Report): Effect {
   const is = byKind(after.findings);
   const gone = before.findings.flatMap((finding, i) =>
     finding.waived !== undefined ||
-    (is.get(kindOf(finding)) ?? []).some((other) => meet(finding, other, moved))
+    (is.get(findingKind(finding)) ?? []).some((other) => meet(finding, other, moved))
       ? []
       : [i],
   );
   const added = after.findings.filter(
     (finding) =>
       finding.waived === undefined &&
-      !(was.get(kindOf(finding)) ?? []).some((other) => meet(finding, other, moved)),
+      !(was.get(findingKind(finding)) ?? []).some((other) => meet(finding, other, moved)),
   );
   return { gone, added };
 }
@@ -38,7 +38,7 @@ function byKind(findings: readonly Finding[]): Map<string, Finding[]> {
   const kinds = new Map<string, Finding[]>();
   for (const finding of findings) {
     if (finding.waived !== undefined) continue;
-    const kind = kindOf(finding);
+    const kind = findingKind(finding);
     const same = kinds.get(kind);
     if (same === undefined) kinds.set(kind, [finding]);
     else same.push(finding);

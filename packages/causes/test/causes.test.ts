@@ -4,7 +4,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { slippedDraft } from "../../check/test/arbitraries.js";
 import { applyTogether, findCauses } from "../src/index.js";
-import { kindOf } from "../src/kind-of.js";
+import { findingKind } from "../src/kind-of.js";
 
 /** Clean twill, 4 ends to a unit and 4 picks to a row. */
 const twill: UnitDraft["ground"] = {
@@ -143,7 +143,7 @@ describe("what a cause explains", () => {
         const after = check(applyTogether(draft, only.changes), floats);
         const places = ["ends", "picks", "units", "rows"] as const;
         const near = (a: (typeof report.findings)[number], b: (typeof report.findings)[number]) =>
-          kindOf(a) === kindOf(b) &&
+          findingKind(a) === findingKind(b) &&
           places.every((of) => {
             const [one, other] = [a[of], b[of]];
             const slack = Math.abs(after.size[of] - report.size[of]);

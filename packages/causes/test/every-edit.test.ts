@@ -1,17 +1,17 @@
 import fc from "fast-check";
 import { expect, it } from "vitest";
-import { type Edit, edited, type Line } from "../src/telling/line.js";
+import { type EntryLine, edited, type LineEdit } from "../src/telling/line.js";
 import { gainOf, lineSlips } from "../src/telling/slips.js";
 import { threadingLine } from "../src/telling/threading.js";
 
 /** Every single edit of a line, of the entries that it has. */
-function everyEdit(line: Line, size: number): Edit[] {
+function everyEdit(line: EntryLine, size: number): LineEdit[] {
   const entries = Array.from({ length: size }, (_, entry) => entry);
   return [
-    ...line.flatMap((_, at) => entries.map((to): Edit => ({ edit: "change", at, to }))),
-    ...[...line, 0].flatMap((_, at) => entries.map((to): Edit => ({ edit: "insert", at, to }))),
-    ...line.map((_, at): Edit => ({ edit: "remove", at })),
-    ...line.slice(1).map((_, at): Edit => ({ edit: "swap", at, with: at + 1 })),
+    ...line.flatMap((_, at) => entries.map((to): LineEdit => ({ edit: "change", at, to }))),
+    ...[...line, 0].flatMap((_, at) => entries.map((to): LineEdit => ({ edit: "insert", at, to }))),
+    ...line.map((_, at): LineEdit => ({ edit: "remove", at })),
+    ...line.slice(1).map((_, at): LineEdit => ({ edit: "swap", at, with: at + 1 })),
   ];
 }
 

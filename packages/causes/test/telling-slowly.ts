@@ -1,8 +1,8 @@
-import type { Alphabet, Edit, Line } from "../src/telling/line.js";
+import type { Alphabet, EntryLine, LineEdit } from "../src/telling/line.js";
 import type { Keep } from "../src/telling/suggestion.js";
 
 /** Every edit that likeness suggests, by comparing every place with every other, entry by entry. */
-export function byLikenessSlowly(line: Line, keep: Keep): void {
+export function byLikenessSlowly(line: EntryLine, keep: Keep): void {
   const n = line.length;
   const reach = (i: number, j: number, step: 1 | -1, other: 1 | -1) => {
     let k = 0;
@@ -13,11 +13,11 @@ export function byLikenessSlowly(line: Line, keep: Keep): void {
     line.slice(from, to).reduce((sum, entry, i) => sum + (line[from + i - 1] === entry ? 0.1 : 1), 0);
   for (let p = 0; p <= n; p++) {
     for (let q = 0; q < n; q++) {
-      const tell = (edit: Edit, a: number, b: number, least: number, atEnd: boolean) => {
+      const tell = (edit: LineEdit, a: number, b: number, least: number, atEnd: boolean) => {
         if (a + b < least || (a * b === 0 && !atEnd)) return;
         keep(edit, weigh(p - a, p) + weigh(Math.min(n, p + 1), Math.min(n, p + 1 + b)), p, q);
       };
-      const put: Edit = { edit: "insert", at: p, to: line[q]! };
+      const put: LineEdit = { edit: "insert", at: p, to: line[q]! };
       const a = reach(p - 1, q - 1, -1, -1);
       const c = reach(p - 1, q + 1, -1, 1);
       if (p === n) {
@@ -25,7 +25,7 @@ export function byLikenessSlowly(line: Line, keep: Keep): void {
         if (c > 2) tell(put, c, 0, 0, true);
         continue;
       }
-      const change: Edit = { edit: "change", at: p, to: line[q]! };
+      const change: LineEdit = { edit: "change", at: p, to: line[q]! };
       const ends = p === 0 || p === n - 1;
       const anyEnd = ends || q === 0 || q === n - 1;
       if (line[p] !== line[q]) {
@@ -42,7 +42,7 @@ export function byLikenessSlowly(line: Line, keep: Keep): void {
 
 /** For each place the longest stretch from there on that comes before: as it is, backwards, and at another height. */
 export function toldBeforeSlowly(
-  line: Line,
+  line: EntryLine,
   { form, height }: Alphabet,
 ): Record<"again" | "back" | "moved", number[]> {
   const longest = (goesOn: (i: number, j: number, k: number) => boolean) =>

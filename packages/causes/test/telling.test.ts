@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { expect, it } from "vitest";
 import { byLikeness } from "../src/telling/by-likeness.js";
 import { toldBefore } from "../src/telling/length.js";
-import type { Edit, Line } from "../src/telling/line.js";
+import type { EntryLine, LineEdit } from "../src/telling/line.js";
 import type { Keep } from "../src/telling/suggestion.js";
 import { threadingLine } from "../src/telling/threading.js";
 import { byLikenessSlowly, toldBeforeSlowly } from "./telling-slowly.js";
@@ -21,9 +21,9 @@ const threadings = fc
   });
 
 /** What a way to look for edits takes down, the strongest of each. */
-function kept(search: (line: Line, keep: Keep) => void, line: Line): Map<string, number> {
+function kept(search: (line: EntryLine, keep: Keep) => void, line: EntryLine): Map<string, number> {
   const edits = new Map<string, number>();
-  search(line, (edit: Edit, likeness) => {
+  search(line, (edit: LineEdit, likeness) => {
     const key = JSON.stringify(edit);
     edits.set(key, Math.max(edits.get(key) ?? 0, likeness));
   });

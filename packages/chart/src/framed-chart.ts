@@ -2,7 +2,7 @@ import { type BitGrid, fromCells } from "@drawcord/grid";
 import { ChartError } from "./error.js";
 
 /** How the strips of a border come together in a corner: each to the diagonal, or the level ones to the edge. */
-export type Corner = "mitred" | "meeting";
+export type CornerTurn = "mitred" | "meeting";
 
 /**
  * A picture framed in a border that is built from a strip and turns its corners. The strip runs from every corner to the
@@ -14,7 +14,7 @@ export type Corner = "mitred" | "meeting";
  * @throws {ChartError} `empty-chart` when either has no rows or no columns
  * @example toText(framedChart(fromText("."), fromText("#"), "mitred")) // "###\n#.#\n###"
  */
-export function framedChart(motif: BitGrid, strip: BitGrid, corner: Corner): BitGrid {
+export function framedChart(motif: BitGrid, strip: BitGrid, corner: CornerTurn): BitGrid {
   for (const grid of [motif, strip]) {
     if (grid.rows > 0 && grid.columns > 0) continue;
     const sentence = `a picture of ${grid.rows} rows and ${grid.columns} units was given; expected one of each or more`;

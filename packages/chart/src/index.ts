@@ -1,6 +1,6 @@
 export { bordersOf, type ThreadedBorders } from "./borders.js";
 export { ChartError, type ChartErrorCode } from "./error.js";
-export { type Corner, framedChart } from "./framed-chart.js";
+export { type CornerTurn, framedChart } from "./framed-chart.js";
 export { type ChartOptions, chartCloth, MOST_CHART_SHAFTS } from "./nearest-chart.js";
 export { type NearestCloth, nearestLifts } from "./nearest-lifts.js";
 export { threadedChart } from "./threaded-chart.js";

@@ -1,6 +1,6 @@
 import { checkLimits } from "./check-limits.js";
 import { CheckError } from "./error.js";
-import type { Options } from "./options.js";
+import type { OptionsOf } from "./options.js";
 import { rules } from "./rules.js";
 
 /**
@@ -14,7 +14,7 @@ export function checkOptions({
   levels = {},
   only = [],
   waive = [],
-}: Options): void {
+}: OptionsOf): void {
   for (const [name, perCm] of Object.entries(sett)) {
     if (perCm !== undefined && !(Number.isFinite(perCm) && perCm > 0)) {
       throw new CheckError("bad-sett", `${name} is ${perCm}; expected a number above 0`, {

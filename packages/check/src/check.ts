@@ -9,7 +9,7 @@ import { countedIn } from "./numbers/counted.js";
 import type { Numbers } from "./numbers/project.js";
 import { reportOf } from "./report-of.js";
 import { rules } from "./rules.js";
-import { drawdownOf } from "./shaft-draft/drawdown.js";
+import { drawdownOfDraft } from "./shaft-draft/drawdown.js";
 import { settOf } from "./shaft-draft/sett.js";
 import type { ShaftDraft } from "./shaft-draft/types.js";
 
@@ -63,7 +63,10 @@ export function checkGrid(drawdown: BitGrid, options: CheckOptions = {}): Report
  */
 export function checkShaftDraft(draft: ShaftDraft, options: CheckOptions = {}): Report {
   checkOptions(options);
-  const cloth = measurePlain(drawdownOf(draft), { ...options, sett: { ...settOf(draft), ...options.sett } });
+  const cloth = measurePlain(drawdownOfDraft(draft), {
+    ...options,
+    sett: { ...settOf(draft), ...options.sett },
+  });
   return reportOf({ ...cloth, shaftDraft: draft }, rules);
 }
 

@@ -6,7 +6,7 @@ import type { Kinds } from "./measure/kinds.js";
 import type { Patches } from "./measure/patches.js";
 import type { Threads } from "./measure/threads.js";
 import type { Numbers } from "./numbers/project.js";
-import type { Options } from "./options.js";
+import type { OptionsOf } from "./options.js";
 import type { CutTally } from "./report.js";
 import type { ShaftDraft } from "./shaft-draft/types.js";
 
@@ -36,7 +36,7 @@ export interface Squares {
 }
 
 /** Which unit each end is of (-1 in the selvedges), and which row each pick; from 0. */
-export interface Plan {
+export interface UnitLayout {
   readonly draft: UnitDraft;
   readonly unitOfEnd: Int32Array;
   readonly rowOfPick: Int32Array;
@@ -67,7 +67,7 @@ export interface Figure {
 
 /** A cloth with all that was measured of it: what the rules look at. */
 export interface Cloth {
-  readonly options: Options;
+  readonly options: OptionsOf;
   /** Rows are ends. */
   readonly warp: System;
   /** Rows are picks; its grid is the drawdown. */
@@ -78,10 +78,10 @@ export interface Cloth {
   readonly wefts: readonly string[];
   readonly squares: Squares;
   /** Left out for a plain draft, which has no units and rows. */
-  readonly plan?: Plan;
+  readonly layout?: UnitLayout;
   /** Left out where nothing is known of what is drawn. */
   readonly figure?: Figure;
-  /** How sure the figure of a plain draft is; left out where a plan tells what is drawn. */
+  /** How sure the figure of a plain draft is; left out where units and lifts tell what is drawn. */
   readonly inferred?: Omit<Inference, "drawn">;
   readonly integrity: Integrity;
   /** The plain draft that the cloth is woven by; left out for any other. */
@@ -91,8 +91,8 @@ export interface Cloth {
 }
 
 /** A cloth whose units and rows are known, and so its figure. */
-export interface Planned extends Cloth {
-  readonly plan: Plan;
+export interface LaidOut extends Cloth {
+  readonly layout: UnitLayout;
   readonly figure: Figure;
 }
 
@@ -102,4 +102,4 @@ export interface Drafted extends Cloth {
 }
 
 /** A cloth whose project can be worked out. */
-export interface Calculated extends Planned, Numbers {}
+export interface Calculated extends LaidOut, Numbers {}

@@ -1,5 +1,5 @@
 /** What callers get, by the names of the rules that there are. */
-import type { Options, Waiver as WaiverOf } from "./options.js";
+import type { OptionsOf, WaiverOf } from "./options.js";
 import type { ReportOf } from "./report.js";
 import type { FindingOf } from "./rules/rule.js";
 import type { rules } from "./rules.js";
@@ -16,7 +16,7 @@ export type Finding = FindingOf<AnyRule>;
 export interface Report extends ReportOf<Finding> {}
 
 /** How a cloth is to be checked. */
-export interface CheckOptions extends Options<RuleName> {}
+export interface CheckOptions extends OptionsOf<RuleName> {}
 
 /** A finding that the weaver accepts, with her reason; in a recipe as it was read, of a rule by whatever name. */
 export interface Waiver<Name extends string = RuleName> extends WaiverOf<Name> {}

@@ -1,14 +1,14 @@
-import { float } from "./limits/float.js";
+import { floatLimit } from "./limits/float.js";
 import { type AllowedLength, allowedLength } from "./measured-length.js";
-import type { Options } from "./options.js";
+import type { OptionsOf } from "./options.js";
 
 /**
  * The longest float allowed along an end (`warp`) or along a pick of the weft by that name. A float along an end passes
  * picks, so it is as long as the picks lie close; a float along a pick passes ends.
  * @example allowedFloat({ sett: { picksPerCm: 10 } }, "warp").threads // 6
  */
-export function allowedFloat(options: Options, system: "warp" | "weft", weft = ""): AllowedLength {
+export function allowedFloat(options: OptionsOf, system: "warp" | "weft", weft = ""): AllowedLength {
   const { limits = {} } = options;
   const own = system === "warp" ? limits.warpFloat : (limits.floatOfWeft?.[weft] ?? limits.weftFloat);
-  return allowedLength(options, system === "warp" ? "pick" : "end", own ?? limits.float ?? float.usual);
+  return allowedLength(options, system === "warp" ? "pick" : "end", own ?? limits.float ?? floatLimit.usual);
 }

@@ -1,5 +1,5 @@
 export { type CheckRun, check, checkGrid, checkShaftDraft } from "./check.js";
-export type { Cloth, Figure, Plan, Planned, Squares, System } from "./cloth.js";
+export type { Cloth, Figure, LaidOut, Squares, System, UnitLayout } from "./cloth.js";
 export { CheckError, type CheckErrorCode } from "./error.js";
 export type { CheckOptions, Finding, Report, RuleName, Waiver } from "./finding.js";
 export { NOT_ASKED_FOR } from "./findings.js";
@@ -17,9 +17,9 @@ export { partsOf } from "./parts-of.js";
 export type { CutTally, FloatTally, Severity, Span, Spread, Where } from "./report.js";
 export { rulePages } from "./rule-pages.js";
 export { examplePicture } from "./rules/example-picture.js";
-export type { Part } from "./rules/parts.js";
+export type { RecipePart } from "./rules/parts.js";
 export type { Example, Fact, Rule, RulePage } from "./rules/rule.js";
 export { rules } from "./rules.js";
-export { drawdownOf, shaftsMoved } from "./shaft-draft/drawdown.js";
+export { drawdownOfDraft, shaftsMoved } from "./shaft-draft/drawdown.js";
 export { settOf } from "./shaft-draft/sett.js";
 export type { ShaftDraft, Shedding, ThreadLook, ThreadMeasure, ThreadUnit } from "./shaft-draft/types.js";

@@ -1,28 +1,28 @@
-import { area } from "./limits/area.js";
-import { closeSett } from "./limits/close-sett.js";
-import { faceShare } from "./limits/face-share.js";
-import { float } from "./limits/float.js";
+import { areaLimit } from "./limits/area.js";
+import { closeSettLimit } from "./limits/close-sett.js";
+import { faceShareLimit } from "./limits/face-share.js";
+import { floatLimit } from "./limits/float.js";
 import type { Limit, LimitValue } from "./limits/limit.js";
 import { off } from "./limits/off.js";
-import { openCuts } from "./limits/open-cuts.js";
-import { openSett } from "./limits/open-sett.js";
-import { stretch } from "./limits/stretch.js";
-import { takeUp } from "./limits/take-up.js";
-import { thinArea } from "./limits/thin-area.js";
-import { unlikeSides } from "./limits/unlike-sides.js";
+import { openCutsLimit } from "./limits/open-cuts.js";
+import { openSettLimit } from "./limits/open-sett.js";
+import { stretchLimit } from "./limits/stretch.js";
+import { takeUpLimit } from "./limits/take-up.js";
+import { thinAreaLimit } from "./limits/thin-area.js";
+import { unlikeSidesLimit } from "./limits/unlike-sides.js";
 
 /** Every limit that a weaver may set, in the order in which recipes are written. */
 export const limits = [
-  float,
-  openCuts,
-  takeUp,
-  stretch,
-  area,
-  faceShare,
-  thinArea,
-  unlikeSides,
-  closeSett,
-  openSett,
+  floatLimit,
+  openCutsLimit,
+  takeUpLimit,
+  stretchLimit,
+  areaLimit,
+  faceShareLimit,
+  thinAreaLimit,
+  unlikeSidesLimit,
+  closeSettLimit,
+  openSettLimit,
   off,
 ] as const satisfies readonly Limit[];
 

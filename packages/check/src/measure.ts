@@ -1,4 +1,4 @@
-export type { Cloth, Figure, Plan } from "./cloth.js";
+export type { Cloth, Figure, UnitLayout } from "./cloth.js";
 export { findAll } from "./findings.js";
 export { allowedOfGround, eachGroundFloat } from "./measure/ground-floats.js";
 export { eachLongRun } from "./measure/long-runs.js";

@@ -1,5 +1,5 @@
 import { many } from "@drawcord/base";
-import type { Options } from "./options.js";
+import type { OptionsOf } from "./options.js";
 import { figure, figureBeyond } from "./words.js";
 
 /** The sett that is assumed when none is known, in threads a cm: the usual float of 6 mm is then 12 threads. */
@@ -21,7 +21,7 @@ export interface AllowedLength {
 
 /** A limit in threads or in mm, or the tighter of both, at the sett. */
 export function allowedLength(
-  { sett = {} }: Options,
+  { sett = {} }: OptionsOf,
   passed: "end" | "pick",
   limit: { readonly threads?: number | undefined; readonly mm?: number | undefined },
 ): AllowedLength {

@@ -1,5 +1,5 @@
 import type { Limits } from "./limits.js";
-import type { Slip } from "./numbers/likely-reason.js";
+import type { NumberSlip } from "./numbers/likely-reason.js";
 import type { ProjectNumbers } from "./numbers/project.js";
 import type { Severity, Span } from "./report.js";
 
@@ -21,7 +21,7 @@ export interface StatedNumber {
   /** How far the two may differ, because the claim was rounded where it was printed; default 0. */
   readonly within?: number;
   /** What known slips would have made of it, in the same unit. */
-  readonly slips?: readonly Slip[];
+  readonly slips?: readonly NumberSlip[];
   /** The line of the recipe, from 1. */
   readonly line?: number;
 }
@@ -30,7 +30,7 @@ export interface StatedNumber {
 export type Repeat = "none" | "ends" | "picks" | "both";
 
 /** A finding that the weaver accepts, with her reason. A place left out is any place. */
-export interface Waiver<Name extends string = string> {
+export interface WaiverOf<Name extends string = string> {
   readonly rule: Name;
   readonly reason: string;
   readonly ends?: Span;
@@ -52,7 +52,7 @@ export interface LoomOptions {
 }
 
 /** How a cloth is to be checked, by rules of these names. */
-export interface Options<Name extends string = string> {
+export interface OptionsOf<Name extends string = string> {
   /** Default: not known. */
   readonly sett?: Sett;
   /** Default: each limit's own default. */
@@ -74,5 +74,5 @@ export interface Options<Name extends string = string> {
   /** The rules that are to look, by their names; default: all. A waiver of another rule is then left alone. */
   readonly only?: readonly Name[];
   /** Findings that are accepted; default none. */
-  readonly waive?: readonly Waiver<Name>[];
+  readonly waive?: readonly WaiverOf<Name>[];
 }

@@ -4,7 +4,7 @@
  * count, so that none need be kept: a cloth may have millions.
  */
 import { BitGrid, setBits } from "@drawcord/grid";
-import type { Cloth, Plan } from "./cloth.js";
+import type { Cloth, UnitLayout } from "./cloth.js";
 import { type Patches, patchAt, patchesOf } from "./measure/patches.js";
 import type { Span } from "./report.js";
 
@@ -84,12 +84,12 @@ function tally(cloth: Cloth, patches: Patches, eachFault: (visit: VisitFault) =>
 
 /** The units and rows of a stretch of ends and picks, as far as it lies on any; all counted from 1. */
 export function unitsAndRows(
-  { plan }: Cloth,
+  { layout }: Cloth,
   ends: Span | undefined,
   picks: Span | undefined,
 ): { units?: Span; rows?: Span } {
-  if (plan === undefined) return {};
-  const { unitOfEnd, rowOfPick, draft } = plan;
+  if (layout === undefined) return {};
+  const { unitOfEnd, rowOfPick, draft } = layout;
   const left = draft.selvedge?.left?.length ?? 0;
   const right = unitOfEnd.length - (draft.selvedge?.right?.length ?? 0);
   const first = ends && Math.max(ends[0] - 1, left);
@@ -103,6 +103,6 @@ export function unitsAndRows(
 }
 
 /** The picks of a stretch of rows, all counted from 1. */
-export function picksOfRows({ rowOfPick }: Plan, [first, last]: Span): Span {
+export function picksOfRows({ rowOfPick }: UnitLayout, [first, last]: Span): Span {
   return [rowOfPick.indexOf(first - 1) + 1, rowOfPick.lastIndexOf(last - 1) + 1];
 }

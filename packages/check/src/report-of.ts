@@ -11,7 +11,7 @@ export function reportOf<R extends AnyRule>(
   rules: readonly R[],
   watched: Watched = {},
 ): ReportOf<FindingOf<R>> {
-  const { warp, weft, plan, figure, integrity } = cloth;
+  const { warp, weft, layout, figure, integrity } = cloth;
   const { ok, summary, waived, rules: looked, findings } = findAll(cloth, rules, watched);
   const none = { cutting: 0, open: 0 };
   return {
@@ -19,8 +19,8 @@ export function reportOf<R extends AnyRule>(
     size: {
       ends: warp.count,
       picks: weft.count,
-      units: plan?.draft.threading.length ?? 0,
-      rows: plan?.draft.lifts.length ?? 0,
+      units: layout?.draft.threading.length ?? 0,
+      rows: layout?.draft.lifts.length ?? 0,
     },
     summary,
     waived,

@@ -12,7 +12,7 @@ function stretchesOf(numbers: readonly number[]): Span[] {
 }
 
 /** Units or rows by their numbers as a place: from the first to the last, and stretch by stretch where it has holes. */
-export function placeOf(of: "units" | "rows", numbers: readonly number[]): Where {
+export function whereOf(of: "units" | "rows", numbers: readonly number[]): Where {
   const runs = stretchesOf(numbers);
   const [first, last] = [numbers[0], numbers.at(-1)];
   if (first === undefined || last === undefined) return {};

@@ -5,7 +5,7 @@
  */
 
 /** One entry away from a symmetry. Places are from 0. */
-export interface Slip {
+export interface SymmetrySlip {
   /** `mirror`: the sequence reads the same from both ends; `repeat`: every entry comes again `period` entries on. */
   readonly symmetry: "mirror" | "repeat";
   readonly period?: number;
@@ -31,7 +31,7 @@ const LEAST_REPEATS = 3;
  * Entries are equal when their keys are.
  * @example findSlip([1, 2, 3, 4, 5, 4, 3, 1, 1]) // { symmetry: "mirror", kind: "changed", at: 1, other: 7 }
  */
-export function findSlip(keys: readonly (string | number)[]): Slip | undefined {
+export function findSlip(keys: readonly (string | number)[]): SymmetrySlip | undefined {
   if (keys.length < LEAST || new Set(keys).size < LEAST_KINDS) return undefined;
   if (isMirror(keys, 0, keys.length - 1)) return undefined;
   const repeat = repeatSlip(keys);
@@ -45,7 +45,7 @@ function isMirror(keys: readonly (string | number)[], first: number, last: numbe
 }
 
 /** The first pair that spoils the mirror; the rest must agree when it is changed, or when one of the two is taken out. */
-function mirrorSlip(keys: readonly (string | number)[]): Slip | undefined {
+function mirrorSlip(keys: readonly (string | number)[]): SymmetrySlip | undefined {
   let i = 0;
   let j = keys.length - 1;
   while (keys[i] === keys[j]) {
@@ -59,8 +59,8 @@ function mirrorSlip(keys: readonly (string | number)[]): Slip | undefined {
 }
 
 /** The shortest period that all entries but one keep; `whole` when a period is kept by all. */
-function repeatSlip(keys: readonly (string | number)[]): Slip | "whole" | undefined {
-  let found: Slip | undefined;
+function repeatSlip(keys: readonly (string | number)[]): SymmetrySlip | "whole" | undefined {
+  let found: SymmetrySlip | undefined;
   for (let period = 1; period * LEAST_REPEATS <= keys.length; period++) {
     const wrong: number[] = [];
     for (let i = 0; i + period < keys.length && wrong.length <= 2; i++) {
@@ -77,7 +77,7 @@ function slipOf(
   wrong: readonly number[],
   period: number,
   keys: readonly (string | number)[],
-): Slip | undefined {
+): SymmetrySlip | undefined {
   const [first, second] = wrong;
   if (first === undefined || wrong.length > 2) return undefined;
   const slip = { symmetry: "repeat", kind: "changed", period } as const;

@@ -1,8 +1,8 @@
-import type { Waiver } from "./options.js";
+import type { WaiverOf } from "./options.js";
 import type { Span, Told } from "./report.js";
 
 /** Whether a waiver accepts a finding: the rule is the same, and the finding lies within every place that the waiver names. */
-export function accepts(waiver: Waiver, finding: Told): boolean {
+export function accepts(waiver: WaiverOf, finding: Told): boolean {
   return (
     waiver.rule === finding.rule &&
     within(finding.ends, waiver.ends) &&

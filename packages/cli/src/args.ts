@@ -1,5 +1,5 @@
 import { parseArgs } from "node:util";
-import type { Args, Flag, Options, Setting } from "./command.js";
+import type { Args, CommandOptions, Flag, Setting } from "./command.js";
 import { didYouMean } from "./did-you-mean.js";
 import { CliError } from "./error.js";
 
@@ -12,12 +12,12 @@ export const HELP: Flag = { type: "boolean", short: "h", help: "print this" };
  * @throws {CliError} `unknown-option`, `unknown-choice`, `missing-value`, `unwanted-value`, `missing-operand`,
  * `unwanted-operand`
  */
-export async function readArgs<O extends Options>(
+export async function readArgs<O extends CommandOptions>(
   name: string,
   argv: readonly string[],
   command: { readonly operands: string; readonly options: O },
 ): Promise<Args<O> & { readonly help: boolean }> {
-  const known: Options = { ...command.options, help: HELP };
+  const known: CommandOptions = { ...command.options, help: HELP };
   const { tokens } = parseArgs({
     args: [...argv],
     options: known as Record<string, Flag | Pick<Setting, "type">>,
@@ -98,7 +98,7 @@ async function unknownOption(
   command: string,
   rawName: string,
   name: string,
-  known: Options,
+  known: CommandOptions,
 ): Promise<CliError> {
   const meant = didYouMean(name, Object.keys(known), "--");
   const hint = meant || `; "drawcord ${command} --help" lists its options`;

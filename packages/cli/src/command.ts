@@ -31,7 +31,7 @@ export interface Setting {
 }
 
 /** Options by long name, without the dashes. Every command has `help` besides. */
-export type Options = Readonly<Record<string, Flag | Setting>>;
+export type CommandOptions = Readonly<Record<string, Flag | Setting>>;
 
 type Word<O> = O extends { readonly choices: readonly (infer Choice)[] } ? Choice : string;
 
@@ -44,14 +44,14 @@ type Value<O> = O extends { readonly type: "boolean" }
       : Word<O> | undefined;
 
 /** A command line, read. */
-export interface Args<O extends Options> {
+export interface Args<O extends CommandOptions> {
   /** What is named without an option, in order: files, mostly. As many as `operands` allows. */
   readonly operands: readonly string[];
   readonly options: { readonly [Name in keyof O]: Value<O[Name]> };
 }
 
 /** One command: its module in `commands/` exports it as `command`, and the registry names it in one line. */
-export interface Command<O extends Options = Options> {
+export interface Command<O extends CommandOptions = CommandOptions> {
   /** What follows the name: `FILE...` one or more, `FILE` just one, `[RULE]` one or none, `[FILE...]` any number, `` none. */
   readonly operands: string;
   /** A paragraph or two for a weaver: what it does, what it prints, when it fails. */
@@ -64,6 +64,6 @@ export interface Command<O extends Options = Options> {
 }
 
 /** Gives a command the types of its options. */
-export function defineCommand<const O extends Options>(command: Command<O>): Command<O> {
+export function defineCommand<const O extends CommandOptions>(command: Command<O>): Command<O> {
   return command;
 }

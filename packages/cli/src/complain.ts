@@ -6,6 +6,9 @@ import type { Io } from "./io.js";
  */
 export async function complain(io: Io, error: unknown): Promise<void> {
   // Loaded only when something went wrong.
-  const [{ oneLine }, { reasonsOf }] = await Promise.all([import("./printable.js"), import("./reasons.js")]);
-  for (const { message } of reasonsOf(error)) await io.stderr.write(`${oneLine(message)}\n`);
+  const [{ oneLine }, { reasonLines }] = await Promise.all([
+    import("./printable.js"),
+    import("./reasons.js"),
+  ]);
+  for (const { message } of reasonLines(error)) await io.stderr.write(`${oneLine(message)}\n`);
 }

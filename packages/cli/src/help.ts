@@ -1,8 +1,8 @@
 import { listed } from "@drawcord/base";
 import { HELP } from "./args.js";
-import type { Command, Flag, Options, Setting } from "./command.js";
+import type { Command, CommandOptions, Flag, Setting } from "./command.js";
 import type { Registry } from "./registry.js";
-import { table, wrap } from "./text.js";
+import { table, wrapText } from "./text.js";
 
 const WIDTH = 80;
 
@@ -11,7 +11,7 @@ export function overview(commands: Registry): string {
   const lines = Object.entries(commands).map(([name, entry]) => [name, entry.summary] as const);
   return `drawcord COMMAND [options]
 
-${wrap("Drawcord reads a weaving recipe (the ground, the units, the threading and the lifts of a drawloom) and tells you, before you wind the warp, what cloth it makes and whether that cloth holds.", WIDTH).join("\n")}
+${wrapText("Drawcord reads a weaving recipe (the ground, the units, the threading and the lifts of a drawloom) and tells you, before you wind the warp, what cloth it makes and whether that cloth holds.", WIDTH).join("\n")}
 
 Commands
 ${table(lines, WIDTH)}
@@ -31,9 +31,9 @@ Exit status: 0 all is well, 1 something was found that would spoil the cloth,
 }
 
 /** What `drawcord NAME --help` prints. */
-export function commandHelp<O extends Options>(name: string, command: Command<O>): string {
-  const options = Object.entries({ ...command.options, help: HELP } as Options);
-  const paragraphs = command.help.split("\n\n").map((text) => wrap(text, WIDTH).join("\n"));
+export function commandHelp<O extends CommandOptions>(name: string, command: Command<O>): string {
+  const options = Object.entries({ ...command.options, help: HELP } as CommandOptions);
+  const paragraphs = command.help.split("\n\n").map((text) => wrapText(text, WIDTH).join("\n"));
   const examples = command.examples.map(([line, what]) => `  ${line}\n      ${what}`).join("\n");
   return `${["drawcord", name, command.operands, "[options]"].filter((word) => word !== "").join(" ")}
 

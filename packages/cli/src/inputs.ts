@@ -10,7 +10,7 @@ import type { Io } from "./io.js";
 const STANDARD_INPUT = "standard input";
 
 /** A file named on the command line, to be read when its turn comes. */
-export interface Input {
+export interface InputFile {
   /** As it was named, or found by a pattern; `standard input` for `-`. */
   readonly name: string;
   /** Whether anyone who knows the name can read it. */
@@ -28,23 +28,23 @@ export interface Input {
  * recipes and drafts in a folder filled in and sorted, `-` for standard input. What stands for no file fails when it is read, so that
  * the others have their turn.
  */
-export async function inputs(operands: readonly string[], io: Io): Promise<readonly Input[]> {
+export async function inputs(operands: readonly string[], io: Io): Promise<readonly InputFile[]> {
   const named = await Promise.all(operands.map((operand) => inputsOf(operand, io)));
   return named.flat();
 }
 
 /** One file, as above; neither a pattern nor a folder is filled in. */
-export function input(operand: string, io: Io): Input {
+export function input(operand: string, io: Io): InputFile {
   if (operand !== "-") return fileInput(operand, io.cwd);
   return { name: STANDARD_INPUT, read: () => readAll(io.stdin, STANDARD_INPUT) };
 }
 
 /** A file on the disk. */
-export function fileInput(name: string, cwd: string): Input {
+export function fileInput(name: string, cwd: string): InputFile {
   return { name, onDisk: true, read: () => readFile(name, cwd) };
 }
 
-async function inputsOf(operand: string, io: Io): Promise<readonly Input[]> {
+async function inputsOf(operand: string, io: Io): Promise<readonly InputFile[]> {
   if (operand === "-") return [input(operand, io)];
   const there = await stat(resolve(io.cwd, operand)).catch(() => undefined);
   if (there?.isDirectory()) {
@@ -68,7 +68,7 @@ async function filesLike(patterns: readonly string[], cwd: string): Promise<read
   return (await glob([...patterns], { cwd, expandDirectories: false })).sort();
 }
 
-function nothing(operand: string, why: string): Input {
+function nothing(operand: string, why: string): InputFile {
   const error = new CliError("nothing-matches", `${operand}: ${why}`, { pattern: operand });
   return { name: operand, read: () => Promise.reject(error) };
 }

@@ -8,7 +8,7 @@ const NINE_DIGITS = 999_999_999;
  * @param least default 1
  * @throws {CliError} `bad-number`
  */
-export function wholeNumber(
+export function numberOption(
   command: string,
   option: string,
   value: string | undefined,

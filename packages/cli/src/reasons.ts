@@ -10,7 +10,7 @@ interface OfText {
 type Problem = NonNullable<Reason["place"]> & { readonly file: string; readonly sentence: string };
 
 /** Why something failed: every problem of a text that cannot be read, else the error's own sentence. */
-export function reasonsOf(error: unknown): readonly Reason[] {
+export function reasonLines(error: unknown): readonly Reason[] {
   if (!(error instanceof Error)) return [{ message: String(error) }];
   const { place, problems } = error as Error & OfText;
   return (

@@ -3,12 +3,12 @@ export function table(rows: readonly (readonly [left: string, right: string])[],
   const left = Math.max(...rows.map(([name]) => name.length)) + 2;
   const beside = `\n${" ".repeat(left + 2)}`;
   return rows
-    .map(([name, text]) => `  ${name.padEnd(left)}${wrap(text, width - left - 2).join(beside)}`)
+    .map(([name, text]) => `  ${name.padEnd(left)}${wrapText(text, width - left - 2).join(beside)}`)
     .join("\n");
 }
 
 /** Lines of whole words, at most `width` characters each unless one word is longer. */
-export function wrap(text: string, width: number): readonly string[] {
+export function wrapText(text: string, width: number): readonly string[] {
   const lines: string[] = [];
   let line = "";
   for (const word of text.split(/\s+/)) {

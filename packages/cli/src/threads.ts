@@ -1,8 +1,8 @@
 import { availableParallelism } from "node:os";
 import { Worker } from "node:worker_threads";
-import { type Checker, failed, type Outcome, type Settings } from "./checking/checker.js";
+import { type Checker, type CheckerSettings, failed, type Outcome } from "./checking/checker.js";
 import { loadFormat } from "./formats/formats.js";
-import type { Input } from "./inputs.js";
+import type { InputFile } from "./inputs.js";
 
 /** Files that make it worth while to start one more thread. */
 const FILES_A_THREAD = 12;
@@ -14,7 +14,7 @@ export interface Order {
 }
 
 /** Checkers in threads of their own. */
-export interface Threads {
+export interface CheckerThreads {
   readonly checkers: readonly Checker[];
   /** Ends them, whatever they do. */
   end(): Promise<void>;
@@ -26,7 +26,7 @@ export function threadsFor(files: number, wanted: number | undefined): number {
 }
 
 /** Starts checkers in `count` threads. */
-export async function startThreads(count: number, settings: Settings): Promise<Threads> {
+export async function startThreads(count: number, settings: CheckerSettings): Promise<CheckerThreads> {
   const format = await loadFormat(settings.format);
   const workers = new Set<Worker>();
 
@@ -34,7 +34,7 @@ export async function startThreads(count: number, settings: Settings): Promise<T
 
   function checkerInThread(): Checker {
     let worker: Worker | undefined;
-    return async (input: Input): Promise<Outcome> => {
+    return async (input: InputFile): Promise<Outcome> => {
       try {
         const order: Order = input.onDisk
           ? { name: input.name }

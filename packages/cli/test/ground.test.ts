@@ -1,8 +1,8 @@
 import {
   drawdownOf,
+  groundPlanOf,
   groundsOn,
   nameOf,
-  planOf,
   propertiesOf,
   tieUpOf,
   twillsOn,
@@ -112,7 +112,7 @@ describe("drawcord ground WEAVE", () => {
       "20x10",
     );
     const drawdown = drawdownOf(weaveOf("satin 8 step 3"));
-    const plan = planOf("satin 8 step 3", { unitEnds: 6, picksPerRow: 4 });
+    const plan = groundPlanOf("satin 8 step 3", { unitEnds: 6, picksPerRow: 4 });
     expect(found).toEqual(
       plain({
         weave: "satin 8 step 3",

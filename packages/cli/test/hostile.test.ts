@@ -1,6 +1,6 @@
 import { mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import { drawdownOf } from "@drawcord/check";
+import { drawdownOfDraft } from "@drawcord/check";
 import { soundWif, starterRecipe, writeWif } from "@drawcord/files";
 import { describe, expect, it } from "vitest";
 import { folder } from "../../../tests/support/folder.js";
@@ -189,7 +189,7 @@ waive: [{ rule: float-length, rows: 1, reason: ${text} }]
     const { draft } = soundWif(stdout, "w");
     expect(draft.shafts).toBeGreaterThan(1);
     expect(soundWif(writeWif(draft), "w").draft).toEqual(draft);
-    expect(drawdownOf(draft).columns).toBe(28);
+    expect(drawdownOfDraft(draft).columns).toBe(28);
   });
 });
 

@@ -3,8 +3,8 @@ import { join } from "node:path";
 import { array, assert, asyncProperty, constantFrom, integer, nat, property } from "fast-check";
 import { describe, expect, it, vi } from "vitest";
 import { folder } from "../../../tests/support/folder.js";
-import { inOrder } from "../src/checking/in-order.js";
-import { itemsOf } from "../src/checking/shard.js";
+import { jobsInOrder } from "../src/checking/in-order.js";
+import { shardOf } from "../src/checking/shard.js";
 import { bar } from "../src/progress.js";
 import { version } from "../src/version.js";
 import { run } from "./run.js";
@@ -49,7 +49,8 @@ describe("in order", () => {
         };
         const items = turns.map((turns, i) => ({ turns, i }));
         const results: number[] = [];
-        for await (const result of inOrder(items, Array.from({ length: count }, lane))) results.push(result);
+        for await (const result of jobsInOrder(items, Array.from({ length: count }, lane)))
+          results.push(result);
         expect(results).toEqual(items.map(({ i }) => i));
       }),
     );
@@ -66,7 +67,7 @@ describe("in order", () => {
       if (item === 0) await first;
       return item;
     };
-    const results = inOrder(
+    const results = jobsInOrder(
       Array.from({ length: 1000 }, (_, i) => i),
       [lane, lane],
     );
@@ -83,7 +84,7 @@ describe("shards", () => {
   it("are all items in their order, as evenly as can be", () => {
     assert(
       property(array(nat()), integer({ min: 1, max: 12 }), (items, parts) => {
-        const shards = Array.from({ length: parts }, (_, i) => itemsOf({ part: i + 1, parts }, items));
+        const shards = Array.from({ length: parts }, (_, i) => shardOf({ part: i + 1, parts }, items));
         expect(shards.flat()).toEqual(items);
         const sizes = shards.map(({ length }) => length);
         expect(Math.max(...sizes) - Math.min(...sizes)).toBeLessThanOrEqual(1);

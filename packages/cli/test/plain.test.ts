@@ -1,6 +1,6 @@
 import { readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import { drawdownOf, rules, type ShaftDraft } from "@drawcord/check";
+import { drawdownOfDraft, rules, type ShaftDraft } from "@drawcord/check";
 import {
   readPbm,
   readPng,
@@ -37,7 +37,7 @@ const towel: ShaftDraft = {
   warp: { unit: "centimeters", spacing: { all: 0.125 } },
   weft: { unit: "centimeters", spacing: { all: 0.125 } },
 };
-const cloth = drawdownOf(towel);
+const cloth = drawdownOfDraft(towel);
 const diamond = `recipe: 1
 title: Small diamond
 ground: { weave: broken twill }
@@ -197,7 +197,7 @@ describe("drawcord expand", () => {
       expect(String(await out("text"))).toBe(`${toText(cloth)}\n`);
       expect(readPbm(await out("pbm"), "p").equals(cloth)).toBe(true);
       expect(readPng(await out("png"), "p").equals(cloth)).toBe(true);
-      expect(drawdownOf(soundWif(await out("wif"), "w").draft).equals(cloth)).toBe(true);
+      expect(drawdownOfDraft(soundWif(await out("wif"), "w").draft).equals(cloth)).toBe(true);
       const { drawdown, ends } = JSON.parse(String(await out("json"))) as {
         drawdown: string[];
         ends: number;
@@ -218,7 +218,7 @@ describe("drawcord expand", () => {
     });
     const lifted = soundWif(bytes("lifted.wif"), "w").draft;
     expect(lifted.shedding.kind).toBe("lift-plan");
-    expect(drawdownOf(lifted).equals(cloth)).toBe(true);
+    expect(drawdownOfDraft(lifted).equals(cloth)).toBe(true);
   });
 
   it("makes a draft of a recipe, with a lift plan or treadles, on no more shafts than stated", async () => {
@@ -228,7 +228,7 @@ describe("drawcord expand", () => {
       });
       const { draft } = soundWif(stdout, "w");
       expect(draft).toMatchObject({ title: "Small diamond", shedding: { kind: shedding } });
-      expect(drawdownOf(draft).equals(diamondCloth)).toBe(true);
+      expect(drawdownOfDraft(draft).equals(diamondCloth)).toBe(true);
       const argv = ["expand", "diamond.yaml", "--format", "wif", "--most-shafts", String(draft.shafts)];
       expect((await run(argv, { cwd })).status).toBe(0);
       const fewer = await run([...argv.slice(0, -1), String(draft.shafts - 1), "-o", "no.wif"], { cwd });

@@ -1,7 +1,7 @@
 import { type Finding, NOT_ASKED_FOR, type Report } from "@drawcord/check";
 import { fromCells } from "@drawcord/grid";
 import { describe, expect, it } from "vitest";
-import type { Cloth } from "../src/checking/cloth.js";
+import type { CheckedCloth } from "../src/checking/cloth.js";
 import { addTo, countsOf, emptyTally } from "../src/checking/tally.js";
 import type { Look } from "../src/formats/format.js";
 import { paintFor } from "../src/paint.js";
@@ -10,7 +10,8 @@ import { reportText as textOf } from "../src/pretty/report.js";
 
 const plain = paintFor({ isTerminal: false, env: {} });
 const look: Look = { width: 80, colour: false, all: false };
-const reportText = (cloth: Cloth, more: Partial<Look> = {}) => textOf(cloth, { ...look, ...more }, plain);
+const reportText = (cloth: CheckedCloth, more: Partial<Look> = {}) =>
+  textOf(cloth, { ...look, ...more }, plain);
 
 const report: Report = {
   ok: false,
@@ -65,7 +66,7 @@ const place = {
   end: { line: 7, column: 9, offset: 96 },
 };
 
-const cloth = (findings: readonly Finding[]): Cloth => ({
+const cloth = (findings: readonly Finding[]): CheckedCloth => ({
   file: "small.recipe.yaml",
   title: "Small",
   report: { ...report, findings },

@@ -4,7 +4,7 @@ import { type DrawOptions, ordersOf, scaleOf, viewOf } from "./options.js";
 import { squaresPath } from "./squares.js";
 
 /** How a cloth is drawn as SVG. */
-export interface SvgOptions extends DrawOptions {
+export interface DrawSvgOptions extends DrawOptions {
   /** What the picture shows, for those who hear a page read; default "drawdown". */
   readonly title?: string;
 }
@@ -18,7 +18,7 @@ export interface SvgOptions extends DrawOptions {
  * @throws {GridError} `outside` for a view that does not lie inside the grid
  * @example drawSvg(fromText("#.")).includes('<path fill="#000000" d="M0 0h1v1h-1z"/>') // true
  */
-export function drawSvg(grid: BitGrid, options: SvgOptions = {}): string {
+export function drawSvg(grid: BitGrid, options: DrawSvgOptions = {}): string {
   const { warp, weft } = ordersOf(options);
   const scale = scaleOf(options);
   const view = viewOf(options, grid);

@@ -5,8 +5,8 @@ import {
   colourOf,
   isDark,
   mixed,
+  parseColour,
   type Rgb,
-  readColour,
   rgbOf,
   toldApart,
 } from "../src/index.js";
@@ -46,14 +46,14 @@ describe("colours", () => {
   });
 
   it("are read as figures, as names, and as shades of names", () => {
-    expect(readColour("#B8902F")).toEqual([184, 144, 47]);
-    expect(readColour("#fff")).toEqual([255, 255, 255]);
-    expect(readColour("old gold")).toEqual(readColour("gold"));
-    expect(readColour("moonlit heron")).toBeUndefined();
-    const lightness = (name: string) => readColour(name)!.reduce((sum, part) => sum + part, 0);
+    expect(parseColour("#B8902F")).toEqual([184, 144, 47]);
+    expect(parseColour("#fff")).toEqual([255, 255, 255]);
+    expect(parseColour("old gold")).toEqual(parseColour("gold"));
+    expect(parseColour("moonlit heron")).toBeUndefined();
+    const lightness = (name: string) => parseColour(name)!.reduce((sum, part) => sum + part, 0);
     expect(lightness("dark green")).toBeLessThan(lightness("green"));
     expect(lightness("pale green")).toBeGreaterThan(lightness("green"));
-    expect(() => readColour("#12")).toThrow('the colour "#12" is not written #rgb or #rrggbb');
+    expect(() => parseColour("#12")).toThrow('the colour "#12" is not written #rgb or #rrggbb');
   });
 
   it("of half black and half white threads mix to the grey of half the light, 188 in sRGB", () => {

@@ -1,5 +1,5 @@
 import { DrawcordError, type Range } from "@drawcord/base";
-import type { Stretch } from "./place.js";
+import type { TextStretch } from "./place.js";
 
 /** Why a file cannot be read or written. */
 export type FileErrorCode =
@@ -54,7 +54,7 @@ export class FileError extends DrawcordError<FileErrorCode> {
     code: FileErrorCode,
     sentence: string,
     file: string,
-    place: Stretch,
+    place: TextStretch,
     problems?: readonly Problem[],
   ) {
     const { column, end, line, offset } = place;

@@ -14,7 +14,7 @@ export { projectOf } from "./project.js";
 export { projectOfDraft } from "./project-draft.js";
 export { type FileKind, kindOf, type Reading, read } from "./read.js";
 export { formatRecipe } from "./recipe/format.js";
-export { blocksOfPiece, type PlanBlock } from "./recipe/pieces/blocks.js";
+export { blocksOfPiece, type PieceBlock } from "./recipe/pieces/blocks.js";
 export { recipeOfPiece } from "./recipe/pieces/of-piece.js";
 export { placesOf, type RecipePlaces } from "./recipe/places.js";
 export { type RecipeReading, readRecipe, soundRecipe } from "./recipe/read.js";

@@ -7,10 +7,10 @@ export interface Place {
 }
 
 /** A piece of a text: where it begins, and where what follows it begins. */
-export type Stretch = Omit<Range, "file">;
+export type TextStretch = Omit<Range, "file">;
 
 /** The top of a file, for what is wrong with the whole of it. */
-export const top: Stretch = { line: 1, column: 1, offset: 0, end: { line: 1, column: 1, offset: 0 } };
+export const top: TextStretch = { line: 1, column: 1, offset: 0, end: { line: 1, column: 1, offset: 0 } };
 
 /** Where each line of a text begins, from 0; lines end in LF, CR or CR LF. */
 export function lineStarts(text: string): readonly number[] {
@@ -35,6 +35,6 @@ function placeIn(starts: readonly number[], offset: number): TextPoint {
  * The piece from one offset up to another, in a text whose lines begin at `starts`.
  * @example stretchIn(lineStarts("ab\ncd"), 1, 4).end // { line: 2, column: 2, offset: 4 }
  */
-export function stretchIn(starts: readonly number[], from: number, to: number): Stretch {
+export function stretchIn(starts: readonly number[], from: number, to: number): TextStretch {
   return { ...placeIn(starts, from), end: placeIn(starts, Math.max(from, to)) };
 }

@@ -1,5 +1,5 @@
 import { FileError } from "./error.js";
-import { lineStarts, type Stretch, stretchIn, top } from "./place.js";
+import { lineStarts, stretchIn, type TextStretch, top } from "./place.js";
 import { codeName, findControl } from "./printable.js";
 
 /** The largest file that is read, in bytes: a recipe is a few kilobytes, a scanned chart a few hundred. */
@@ -80,7 +80,7 @@ function decode(bytes: Uint8Array, file: string, { latin1 = false }: TextOptions
 }
 
 /** Where a text has a character first. */
-function placeOfFirst(text: string, char: string): Stretch {
+function placeOfFirst(text: string, char: string): TextStretch {
   const at = Math.max(0, text.indexOf(char));
   return stretchIn(lineStarts(text), at, at + char.length);
 }

@@ -1,4 +1,4 @@
-import { drawdownOf } from "@drawcord/check";
+import { drawdownOfDraft } from "@drawcord/check";
 import { fromText, toText } from "@drawcord/grid";
 import { expect, it } from "vitest";
 import {
@@ -46,7 +46,7 @@ it("one door leads to recipes, drafts and charts", () => {
   expect(read1.kind === "recipe" && read1.recipe.draft).toEqual(recipe.draft);
   const read2 = read(bytes(`${writeWif(draft)}[HUMOUR]\n`), "least.wif");
   expect(read2.kind === "draft" && read2.ignored).toEqual(["HUMOUR"]);
-  expect(read2.kind === "draft" && drawdownOf(read2.draft).equals(drawdownOf(draft))).toBe(true);
+  expect(read2.kind === "draft" && drawdownOfDraft(read2.draft).equals(drawdownOfDraft(draft))).toBe(true);
   for (const chart of [
     writePng(moth),
     writePbm(moth),

@@ -7,13 +7,13 @@ export {
   backRow,
   forward,
   forwardRow,
-  type Place,
   type Turn,
   takeOut,
   turnsOf,
+  type WarpPlace,
 } from "./place/place.js";
-export { type Step, stepAt } from "./place/step.js";
-export { inWords } from "./place/words.js";
+export { type PickStep, stepAt } from "./place/step.js";
+export { placeInWords } from "./place/words.js";
 export { type FollowOptions, followPlan } from "./plan/plan.js";
 export type {
   FollowBlock,

@@ -8,20 +8,20 @@ import {
   backRow,
   forward,
   forwardRow,
-  type Place,
   placeWithin,
   START,
   takeOut,
   turnsOf,
+  type WarpPlace,
 } from "../src/place/place.js";
 import { stepAt } from "../src/place/step.js";
-import { inWords } from "../src/place/words.js";
+import { placeInWords } from "../src/place/words.js";
 import type { FollowPlan } from "../src/plan/types.js";
 import { anyRecipe, planAndPlace } from "./arbitraries.js";
 import { exampleRecipe, smallRecipe } from "./recipes.js";
 
 /** Every place from the first pick to the end of the last piece. */
-function wayThrough(plan: FollowPlan): Place[] {
+function wayThrough(plan: FollowPlan): WarpPlace[] {
   const way = [START];
   for (let next = forward(plan, START); next !== way.at(-1); next = forward(plan, next)) way.push(next);
   return way;
@@ -197,20 +197,20 @@ describe("what is said", () => {
   const plan = followPlan(smallRecipe);
 
   it("names the row, the hands, the treadle and the side where a row begins, and no more at its other picks", () => {
-    expect(inWords(plan, { turn: 0, woven: 4 })).toBe(
+    expect(placeInWords(plan, { turn: 0, woven: 4 })).toBe(
       "Row 2. Draw 2. Let go 1, 3. Treadle 1, from the left.",
     );
-    expect(inWords(plan, { turn: 0, woven: 5 })).toBe("Treadle 2, from the right.");
-    expect(inWords(plan, { turn: 0, woven: 8 })).toBe("Row 3. Let go all. Treadle 1, from the left.");
-    expect(inWords(plan, { turn: 0, woven: 12 })).toBe("This piece is woven. Let go all handles.");
-    expect(inWords(plan, { turn: 1, woven: 12 })).toBe("The last pick is woven.");
-    expect(inWords(plan, { turn: 0, woven: 5, until: 2 })).toBe("Treadle 1, to the left.");
+    expect(placeInWords(plan, { turn: 0, woven: 5 })).toBe("Treadle 2, from the right.");
+    expect(placeInWords(plan, { turn: 0, woven: 8 })).toBe("Row 3. Let go all. Treadle 1, from the left.");
+    expect(placeInWords(plan, { turn: 0, woven: 12 })).toBe("This piece is woven. Let go all handles.");
+    expect(placeInWords(plan, { turn: 1, woven: 12 })).toBe("The last pick is woven.");
+    expect(placeInWords(plan, { turn: 0, woven: 5, until: 2 })).toBe("Treadle 1, to the left.");
   });
 
   it("names the weft where there are several", () => {
     const band = followPlan(exampleRecipe("band"));
-    expect(inWords(band, START)).toBe("Row 1. Draw nothing. Treadle 1, pattern, from the left.");
-    expect(inWords(band, { turn: 0, woven: 1 })).toBe("Treadle 2, ground weft, from the left.");
-    expect(inWords(band, { turn: 0, woven: 2 })).toBe("Treadle 1, pattern, from the right.");
+    expect(placeInWords(band, START)).toBe("Row 1. Draw nothing. Treadle 1, pattern, from the left.");
+    expect(placeInWords(band, { turn: 0, woven: 1 })).toBe("Treadle 2, ground weft, from the left.");
+    expect(placeInWords(band, { turn: 0, woven: 2 })).toBe("Treadle 1, pattern, from the right.");
   });
 });

@@ -7,7 +7,7 @@ export const LARGEST = { shafts: 64, repeat: 1024 } as const;
  * Hands a count back when it is a whole number of at least `least`.
  * @throws {GroundError} `bad-size`
  */
-export function count(value: number, what: string, least = 1): number {
+export function soundCount(value: number, what: string, least = 1): number {
   if (!Number.isInteger(value) || value < least) {
     throw new GroundError("bad-size", `${what} must be a whole number of at least ${least}, not ${value}`, {
       value,

@@ -5,8 +5,8 @@ import {
   cutOf,
   type Ground,
   groundFromWeave,
+  groundPlanOf,
   isClean,
-  planOf,
   regularPair,
   satinSteps,
 } from "../src/index.js";
@@ -179,7 +179,7 @@ describe("the plan of a weave", () => {
   });
 
   it("lists the wrong start of the 8-end satin among its rivals", () => {
-    const { rivals } = planOf("satin 8 step 3");
+    const { rivals } = groundPlanOf("satin 8 step 3");
     expect(rivals.length).toBeGreaterThan(2);
     expect(rivals.map(({ cut }) => [cut.sideways.open, cut.lengthways.open])).toContainEqual([0, 4]);
     for (const rival of rivals) expect(cutOf(rival.ground)).toEqual(rival.cut);
@@ -189,7 +189,7 @@ describe("the plan of a weave", () => {
     assert(
       property(description, threads, threads, (weave, unitEnds, picksPerRow) => {
         const size = { unitEnds, picksPerRow };
-        const plan = planOf(weave, size);
+        const plan = groundPlanOf(weave, size);
         for (const { raise, sink } of plan.ground.steps) {
           expect(raise.filter((shaft) => sink.includes(shaft))).toEqual([]);
         }
@@ -205,7 +205,7 @@ describe("the plan of a weave", () => {
   it("gives a reason for every border that lies open", () =>
     assert(
       property(description, threads, threads, (weave, unitEnds, picksPerRow) => {
-        const plan = planOf(weave, { unitEnds, picksPerRow });
+        const plan = groundPlanOf(weave, { unitEnds, picksPerRow });
         if (!isClean(plan.cut)) expect(plan.reasons.length).toBeGreaterThan(0);
         if (plan.kind !== "two weaves") return;
         const { sideways, lengthways } = plan.cut;
@@ -218,7 +218,7 @@ describe("the plan of a weave", () => {
   it("weaves warp-faced where units are drawn just what it weaves weft-faced where they are not", () =>
     assert(
       property(description, (weave) => {
-        const { kind, ground: found } = planOf(weave);
+        const { kind, ground: found } = groundPlanOf(weave);
         if (kind !== "two weaves") return;
         const up = found.steps.map(({ raise }) => raise.length).sort();
         const down = found.steps.map(({ sink }) => sink.length).sort();
@@ -230,24 +230,24 @@ describe("the plan of a weave", () => {
     ));
 
   it("says why an odd satin, a unit of 6 over an 8-end satin and a balanced ground are not clean", () => {
-    expect(planOf("satin 5").reasons).toEqual([
+    expect(groundPlanOf("satin 5").reasons).toEqual([
       "on 5 ends the mirrored pair would raise and sink shaft 3 on one pick, so two regular orders never cut clean all round",
     ]);
     // 6 ends to a mail over an 8-end satin: J. T. Taylor, Cotton Weaving and Designing, 1909, p. 292.
-    expect(planOf("satin 8 step 3", { unitEnds: 6 }).reasons).toEqual([
+    expect(groundPlanOf("satin 8 step 3", { unitEnds: 6 }).reasons).toEqual([
       "a unit of 6 ends is no multiple of the 8 ends of the repeat, so units end at 4 places of it",
     ]);
     // Rows of 4 picks over the same satin cut clean, so there is nothing to say of them.
-    expect(planOf("satin 8 step 3", { unitEnds: 6, picksPerRow: 4 }).reasons).toHaveLength(1);
+    expect(groundPlanOf("satin 8 step 3", { unitEnds: 6, picksPerRow: 4 }).reasons).toHaveLength(1);
     // Borders of 6 ends and of whole rounds of 5 picks lie open for unlike reasons.
-    expect(planOf("satin 5", { unitEnds: 6 }).reasons).toHaveLength(2);
-    expect(planOf("plain")).toMatchObject({
+    expect(groundPlanOf("satin 5", { unitEnds: 6 }).reasons).toHaveLength(2);
+    expect(groundPlanOf("plain")).toMatchObject({
       kind: "ground alone",
       reasons: [
         "every pick raises or sinks every shaft, so no figure can show; add a pattern weft to show one",
       ],
     });
-    expect(planOf("twill 3/1").reasons).toEqual([
+    expect(groundPlanOf("twill 3/1").reasons).toEqual([
       "drawing can only raise ends, so drawn units weave this warp-faced weave and undrawn units its weft-faced counterpart",
     ]);
   });
@@ -311,7 +311,7 @@ describe("all starts and both directions", () => {
     "of the order %j, units of %i and rows of %i, no other cuts better than the plan",
     (order, unitEnds, picksPerRow) => {
       const size = { unitEnds, picksPerRow };
-      const { sideways, lengthways } = planOf(`satin order ${order.join(" ")}`, size).cut;
+      const { sideways, lengthways } = groundPlanOf(`satin order ${order.join(" ")}`, size).cut;
       expect(2 - sideways.share - lengthways.share).toBeCloseTo(leastOpenShare(order, size), 12);
     },
   );

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { cutOf, irregularPair, isClean, planOf, regularPair, touching, weaveOf } from "../src/index.js";
+import { cutOf, groundPlanOf, irregularPair, isClean, regularPair, touching, weaveOf } from "../src/index.js";
 import { expandSlowly, openByExpanding } from "./slow-twins.js";
 
 /** Every order of 1 to n. */
@@ -104,11 +104,11 @@ describe("irregular pairs of orders", () => {
   });
 
   it("a plan offers one just where its regular pair is not clean", () => {
-    expect(planOf("satin 5").cleaner).toEqual(irregularPair(5));
-    expect(planOf("satin 7 step 3").cleaner).toEqual(irregularPair(7));
-    expect(planOf("satin 8 step 3").cleaner).toBeUndefined();
-    expect(planOf("satin 7 step 3", { unitEnds: 6 }).cleaner).toBeUndefined();
-    expect(planOf("plain").cleaner).toBeUndefined();
+    expect(groundPlanOf("satin 5").cleaner).toEqual(irregularPair(5));
+    expect(groundPlanOf("satin 7 step 3").cleaner).toEqual(irregularPair(7));
+    expect(groundPlanOf("satin 8 step 3").cleaner).toBeUndefined();
+    expect(groundPlanOf("satin 7 step 3", { unitEnds: 6 }).cleaner).toBeUndefined();
+    expect(groundPlanOf("plain").cleaner).toBeUndefined();
   });
 
   it("on an even number above 6 the regular pair is clean already", () => {

@@ -5,7 +5,7 @@ import {
   feetOf,
   type Ground,
   groundFromWeave,
-  planOf,
+  groundPlanOf,
   type TieUp,
   tieUpOf,
   withSelvedge,
@@ -21,7 +21,7 @@ function tied(found: Ground, action: (typeof ACTIONS)[number]): TieUp {
   return ties;
 }
 
-const planned = description.map((found) => planOf(found).ground);
+const planned = description.map((found) => groundPlanOf(found).ground);
 
 describe("the ties of a countermarch", () => {
   it("an 8-end satin has 8 treadles of two ties each", () => {

@@ -1,8 +1,8 @@
-import type { Step } from "./task.js";
+import type { WorkingLine } from "./task.js";
 
 /** A working under way: each line is rounded as it is printed, and the next goes on from there, as on the board. */
 export interface Board {
-  readonly steps: readonly Step[];
+  readonly steps: readonly WorkingLine[];
   /** Works a line out. @param value what the sum comes to before it is rounded */
   readonly line: (words: string, sum: string, value: number, decimals: number, unit: string) => number;
 }
@@ -12,7 +12,7 @@ export interface Board {
  * @example boardOf().line("ends", "81 × 4", 324, 0, "ends") // 324
  */
 export function boardOf(): Board {
-  const steps: Step[] = [];
+  const steps: WorkingLine[] = [];
   return {
     steps,
     line: (words, sum, value, decimals, unit) => {

@@ -1,23 +1,23 @@
 import type { Level, TaskKind } from "./task.js";
-import { back } from "./tasks/back.js";
-import { drawdown } from "./tasks/drawdown.js";
-import { float } from "./tasks/float.js";
-import { ground } from "./tasks/ground.js";
-import { numbers } from "./tasks/numbers.js";
-import { plan } from "./tasks/plan.js";
-import { sett } from "./tasks/sett.js";
-import { slip } from "./tasks/slip.js";
+import { backTask } from "./tasks/back.js";
+import { drawdownTask } from "./tasks/drawdown.js";
+import { floatTask } from "./tasks/float.js";
+import { groundTask } from "./tasks/ground.js";
+import { numbersTask } from "./tasks/numbers.js";
+import { planTask } from "./tasks/plan.js";
+import { settTask } from "./tasks/sett.js";
+import { slipTask } from "./tasks/slip.js";
 
 /** Every kind of task by its name. */
 export const taskKinds = {
-  numbers,
-  sett,
-  plan,
-  drawdown,
-  back,
-  float,
-  slip,
-  ground,
+  numbers: numbersTask,
+  sett: settTask,
+  plan: planTask,
+  drawdown: drawdownTask,
+  back: backTask,
+  float: floatTask,
+  slip: slipTask,
+  ground: groundTask,
 } as const satisfies Readonly<Record<string, TaskKind>>;
 
 /** What a kind of task is called. */

@@ -7,7 +7,7 @@ import type { Dice } from "./random.js";
 export type Level = 1 | 2 | 3;
 
 /** One line of a working as it is written on the board. A pocket calculator that is fed `sum` shows `result`. */
-export interface Step {
+export interface WorkingLine {
   /** The formula in words. */
   readonly words: string;
   /** The numbers put in: `81 × 4`. */
@@ -46,7 +46,7 @@ export interface Task {
   /** What is to be filled in. */
   readonly fill?: Filling;
   /** The working as on the board. */
-  readonly steps: readonly Step[];
+  readonly steps: readonly WorkingLine[];
   /** What is given, as data, for whoever works the answers out another way. */
   readonly given: unknown;
   /** Room for the working, in mm of the height of the page. */
@@ -63,6 +63,6 @@ export interface TaskKind {
 }
 
 /** A paragraph of a task. */
-export function say(text: string): Block {
+export function sayTask(text: string): Block {
   return { kind: "paragraph", text };
 }

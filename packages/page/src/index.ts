@@ -11,15 +11,15 @@ export type {
   TableHead,
   Text,
   Words,
-  Working,
+  WorkingBlock,
 } from "./document/types.js";
 export { textWidth } from "./drawing/metrics.js";
 export { palette } from "./drawing/palette.js";
 export { round } from "./drawing/round.js";
 export type {
+  CellFrame,
   Drawing,
   Face,
-  Frame,
   GroupShape,
   PathShape,
   RectShape,
@@ -30,7 +30,7 @@ export type {
 export { type SvgOptions, toSvg } from "./drawing/svg.js";
 export { toMathml } from "./formula/mathml.js";
 export { formulaText } from "./formula/text.js";
-export type { Formula } from "./formula/types.js";
+export type { TypesetFormula } from "./formula/types.js";
 export { type HtmlOptions, toHtml } from "./html/page.js";
 export { BETWEEN_PICTURES, NARROWEST_PICTURE, roomHigh, roomWide } from "./layout/room.js";
 export { type MarkdownOptions, toMarkdown } from "./markdown.js";

@@ -1,6 +1,6 @@
 import { projectOf, type Recipe, type StatedName } from "@drawcord/files";
 import { draftSize } from "@drawcord/units";
-import { plan, type Quantity, quantity, writeQuantity } from "@drawcord/yarn";
+import { plan, printQuantity, type Quantity, quantity } from "@drawcord/yarn";
 import { checkRecipe } from "./check-recipe.js";
 import { numberOf } from "./stated.js";
 
@@ -49,6 +49,6 @@ function inUnit(
   { decimals, unit }: { readonly decimals: number; readonly unit: Quantity["unit"] },
 ): string {
   // A weight of cloth is written as it is read: g/m2.
-  const written = writeQuantity({ ...value, unit }, { decimals });
+  const written = printQuantity({ ...value, unit }, { decimals });
   return `${written.split(" ")[0]} ${unit}`;
 }

@@ -1,5 +1,5 @@
 import type { Range } from "@drawcord/base";
-import { type Finding, type Part, partsOf } from "@drawcord/check";
+import { type Finding, partsOf, type RecipePart } from "@drawcord/check";
 import type { RecipePlaces } from "@drawcord/files";
 
 /** Where in a recipe each finding can be mended: the nearest of its parts that the recipe has; null where it has none. */
@@ -15,7 +15,7 @@ export function recipePlaces(findings: readonly Finding[], places: RecipePlaces)
 }
 
 /** Finds the place of a part; each is looked up in the text once. */
-function partPlaces(places: RecipePlaces): (part: Part) => Range | undefined {
+function partPlaces(places: RecipePlaces): (part: RecipePart) => Range | undefined {
   const known = new Map<string, Range | undefined>();
   return (part) => {
     if ("row" in part) return places.rows()[part.row - 1];

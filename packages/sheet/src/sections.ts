@@ -1,7 +1,7 @@
 import { findRepeat } from "./repeat.js";
 
 /** Rows that follow one another, woven so many times running before the next section begins. */
-export interface Section {
+export interface RowSection {
   /** First and one past the last of the rows of one time, from 0. */
   readonly start: number;
   readonly end: number;
@@ -16,7 +16,7 @@ const LEAST_SAVED = 10;
  * @param keys one a row; rows with equal keys are woven alike
  * @example sectionsOf([..."xabcdeabcdeabcdey"]).map(({ times }) => times) // [1, 3, 1]
  */
-export function sectionsOf(keys: readonly string[]): Section[] {
+export function sectionsOf(keys: readonly string[]): RowSection[] {
   if (keys.length === 0) return [];
   const found = findRepeat(keys);
   if (found === undefined || (found.times - 1) * found.period < LEAST_SAVED) {

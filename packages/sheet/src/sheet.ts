@@ -12,7 +12,7 @@ import { cornerPart } from "./parts/corner.js";
 import { findingsPart } from "./parts/findings.js";
 import { groundPart } from "./parts/ground.js";
 import { liftsPart } from "./parts/lifts.js";
-import { counted } from "./parts/number.js";
+import { spacedCount } from "./parts/number.js";
 import { projectPart } from "./parts/project.js";
 import { pickUpPart, sticksPart } from "./parts/sticks.js";
 import { threadingPart } from "./parts/threading.js";
@@ -71,16 +71,16 @@ function piecesOf(recipe: Recipe): { readonly piece: Recipe; readonly woven: Wov
 
 function subtitleOf({ pieces }: Recipe, contexts: readonly Context[]): string {
   const [{ woven }] = contexts as [Context];
-  const warp = [counted(woven.ends, "end"), counted(woven.unitSpans.length, "unit")];
+  const warp = [spacedCount(woven.ends, "end"), spacedCount(woven.unitSpans.length, "unit")];
   if (pieces.length > 1) {
     const named = pieces.map(({ name, count }) => (count === 1 ? name : `${name} ${timesWords(count)}`));
     return [...warp, `woven one after another: ${listed(named)}`].join(", ");
   }
   return [
-    counted(woven.ends, "end"),
-    counted(woven.picks, "pick"),
-    counted(woven.unitSpans.length, "unit"),
-    counted(woven.rowSpans.length, "row"),
+    spacedCount(woven.ends, "end"),
+    spacedCount(woven.picks, "pick"),
+    spacedCount(woven.unitSpans.length, "unit"),
+    spacedCount(woven.rowSpans.length, "row"),
   ].join(", ");
 }
 

@@ -1,4 +1,4 @@
-import { colourOf, mixed, type Rgb, readColour } from "@drawcord/draw";
+import { colourOf, mixed, parseColour, type Rgb } from "@drawcord/draw";
 import { fromText } from "@drawcord/grid";
 import { partToSvg, pictureToSvg, toHtml, toMarkdown } from "@drawcord/page";
 import { XMLParser, XMLValidator } from "fast-xml-parser";
@@ -185,7 +185,7 @@ function dark(png: Uint8Array): number {
 describe("cloth whose threads run together", () => {
   it("has in each block the mix of its own threads", () => {
     const grid = fromText("#.##\n##..\n.#..\n....");
-    const [warp, weft]: [Rgb, Rgb] = [readColour("white")!, readColour("indigo")!];
+    const [warp, weft]: [Rgb, Rgb] = [parseColour("white")!, parseColour("indigo")!];
     const cuts = {
       ends: [
         { start: 0, end: 2 },

@@ -1,4 +1,4 @@
-import { calculate, type FormulaId, formulaOf, formulas, type Tree } from "@drawcord/yarn";
+import { calculate, type FormulaId, type FormulaTree, formulaOf, formulas } from "@drawcord/yarn";
 import { describe, expect, it } from "vitest";
 import { formulaBox } from "../../page/src/formula/boxes.js";
 import { toMathml } from "../../page/src/formula/mathml.js";
@@ -6,10 +6,10 @@ import { formulaText } from "../../page/src/formula/text.js";
 import { operator, quantityLetters, row, symbolLetters, typeset, word } from "../src/formula/typeset.js";
 
 /** A formula in its letters. */
-const set = (tree: Tree) => typeset(tree, { symbol: symbolLetters, sum: symbolLetters });
+const set = (tree: FormulaTree) => typeset(tree, { symbol: symbolLetters, sum: symbolLetters });
 
 describe("a formula from its tree", () => {
-  it.each<[Tree, string]>([
+  it.each<[FormulaTree, string]>([
     [["/", "n", "S"], "n / S"],
     [["/", ["+", "f", "h"], ["-", 1, "s"]], "(f + h) / (1 − s)"],
     [["*", ["-", "N", 1], "g"], "(N − 1) g"],

@@ -6,7 +6,7 @@ import { textWidth } from "../../page/src/drawing/metrics.js";
 import type { Shape } from "../../page/src/drawing/shape.js";
 import { formulaBox } from "../../page/src/formula/boxes.js";
 import { formulaText } from "../../page/src/formula/text.js";
-import type { Formula } from "../../page/src/formula/types.js";
+import type { TypesetFormula } from "../../page/src/formula/types.js";
 import { layDocument } from "../../page/src/layout/document.js";
 import { papers, toPdf } from "../../page/src/print.js";
 import { draft } from "../../units/test/arbitraries.js";
@@ -76,7 +76,7 @@ describe("a PDF", () => {
         block.kind === "working" ? [block.formula, block.substitution] : [],
       );
       // A formula is set in type or, where it is too long for that, on a line.
-      const set = (formula: Formula) => labels(formulaBox(formula, 4).shapes).join("");
+      const set = (formula: TypesetFormula) => labels(formulaBox(formula, 4).shapes).join("");
       expect(
         formulas.filter((one) => ![set(one), formulaText(one)].some((text) => whole.includes(dense(text)))),
       ).toEqual([]);

@@ -8,7 +8,7 @@ import type { Picture, Table } from "../../page/src/document/types.js";
 import { palette } from "../../page/src/drawing/palette.js";
 import type { RectShape } from "../../page/src/drawing/shape.js";
 import { draft } from "../../units/test/arbitraries.js";
-import { cardRows, keyOf } from "../src/card/rows.js";
+import { cardKey, cardRows } from "../src/card/rows.js";
 import { cardSections } from "../src/card/sections.js";
 import type { Sheet } from "../src/index.js";
 import { makeSheet } from "../src/index.js";
@@ -158,7 +158,7 @@ describe("the chart", () => {
         const sheet = makeSheet(bareRecipe(from), { parts: ["chart"] });
         const [one, ...more] = picturesOf(sheet);
         fc.pre(more.length === 0 && !one!.caption.includes("times"));
-        const sections = cardSections(cardRows(weave(from), "left").map(keyOf));
+        const sections = cardSections(cardRows(weave(from), "left").map(cardKey));
         const rows = sections.flatMap(({ start, end }) =>
           Array.from({ length: end - start }, (_, i) => start + i),
         );

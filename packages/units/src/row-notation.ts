@@ -1,6 +1,6 @@
 import type { ShaftSet } from "@drawcord/ground";
 import { UnitsError } from "./error.js";
-import { readRun, readTimes, readTokens, type TokenReader } from "./tokens.js";
+import { parseRun, parseTimes, parseTokens, type TokenReader } from "./tokens.js";
 
 /** How rows are read. */
 export interface RowsOptions {
@@ -16,7 +16,7 @@ export interface RowsOptions {
  * @example parseShafts("9 1 3-5") // [1, 3, 4, 5, 9]
  */
 export function parseShafts(text: string): ShaftSet {
-  const read = readTokens(text);
+  const read = parseTokens(text);
   const shafts = readShafts(read);
   const star = read.next();
   if (star !== undefined) {
@@ -35,10 +35,10 @@ export function parseShafts(text: string): ShaftSet {
  */
 export function parseRows(text: string, options: RowsOptions = {}): readonly ShaftSet[] {
   const { mostRows = 1_000_000 } = options;
-  const read = readTokens(text);
+  const read = parseTokens(text);
   const shafts = readShafts(read);
   const column = read.peek()?.column ?? text.length;
-  const times = readTimes(read);
+  const times = parseTimes(read);
   if (times > mostRows) {
     throw new UnitsError("too-large", `${times} rows alike are more than the ${mostRows} that are read`, {
       column,
@@ -80,7 +80,7 @@ function readShafts(read: TokenReader): ShaftSet {
   const shafts = new Set<number>();
   for (let token = read.peek(); token !== undefined && token.text !== "*"; token = read.peek()) {
     read.next();
-    for (const shaft of readRun(token, read)) {
+    for (const shaft of parseRun(token, read)) {
       if (shafts.has(shaft)) {
         throw new UnitsError("repeated-shaft", `shaft ${shaft} is named twice`, {
           column: token.column,

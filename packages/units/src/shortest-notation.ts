@@ -6,7 +6,7 @@
  */
 
 /** A list to be written: the kind of each entry, and the text of each kind. */
-export interface Script {
+export interface NotationList {
   readonly kinds: ArrayLike<number>;
   readonly texts: readonly string[];
   /** Whether the kind may be followed by `*` as it stands. */
@@ -31,20 +31,20 @@ interface Piece {
 }
 
 /** The shortest text for entries that stand next to each other. */
-interface Stretch {
+interface EntryStretch {
   readonly cost: Cost;
   readonly text: () => string;
 }
 
 /** The shortest text of a whole script; takes memory and time with the square of its length. */
-export function shortestText(script: Script): string {
+export function shortestText(script: NotationList): string {
   const { kinds, texts, bare, steps } = script;
   const count = kinds.length;
   const alike = alikeFrom(kinds);
-  const written = new Map<number, Stretch>();
+  const written = new Map<number, EntryStretch>();
 
   /** The stretch of `size` entries from `start`, written once. */
-  const stretch = (start: number, size: number): Stretch => {
+  const stretch = (start: number, size: number): EntryStretch => {
     const key = start * (count + 1) + size;
     const known = written.get(key);
     if (known !== undefined) return known;
@@ -53,7 +53,7 @@ export function shortestText(script: Script): string {
     return made;
   };
 
-  const write = (start: number, size: number): Stretch => {
+  const write = (start: number, size: number): EntryStretch => {
     const last: Piece[] = [];
     const offer = (from: number, to: number, piece: Cost, times: number, run: boolean) => {
       const before = last[from]?.upTo ?? { length: -1, pieces: 0, starts: 0 };

@@ -1,5 +1,12 @@
 import { UnitsError } from "./error.js";
-import { readRun, readShaftAfter, readTimes, readTokens, type Token, type TokenReader } from "./tokens.js";
+import {
+  parseRun,
+  parseShaftAfter,
+  parseTimes,
+  parseTokens,
+  type Token,
+  type TokenReader,
+} from "./tokens.js";
 import type { UnitShafts } from "./types.js";
 
 /** How a threading text is read. */
@@ -41,7 +48,7 @@ interface Threading {
 
 function readThreading(text: string, options: ThreadingOptions): Threading {
   const { staticShaft, mostUnits = 1_000_000, mostShafts = 20_000_000 } = options;
-  const read = readTokens(text);
+  const read = parseTokens(text);
   const open: OpenGroup[] = [];
   // One list for groups in groups too: a group that comes once costs nothing to close, however deep it lies.
   const units: UnitShafts[] = [];
@@ -61,7 +68,7 @@ function readThreading(text: string, options: ThreadingOptions): Threading {
     let start = units.length;
     if (token.text === ")") start = startOfGroup(open.pop(), units.length, token.column);
     else for (const unit of readUnits(token, read, staticShaft)) put(unit, token.column);
-    const times = readTimes(read);
+    const times = parseTimes(read);
     const total = units.length + (units.length - start) * (times - 1);
     if (total > mostUnits) throw tooLarge(`comes to more than ${mostUnits} units`, token.column, mostUnits);
     for (let i = start; units.length < total; i++) put(units[i]!, columns[i]!);
@@ -104,7 +111,7 @@ function startOfGroup(opened: OpenGroup | undefined, end: number, column: number
 /** One unit, or a run of units on one shaft each. */
 function readUnits(token: Token, read: TokenReader, staticShaft: number | undefined): UnitShafts[] {
   if (token.text.toUpperCase() === "X") return [[]];
-  const run = readRun(token, read);
+  const run = parseRun(token, read);
   if (run.length > 1) {
     const sign = read.peek();
     if (sign?.text === "*" || sign?.text === "+") {
@@ -118,7 +125,7 @@ function readUnits(token: Token, read: TokenReader, staticShaft: number | undefi
   }
   const shafts = new Set(run);
   for (let plus = read.take("+"); plus !== undefined; plus = read.take("+")) {
-    const shaft = readShaftAfter(plus, read);
+    const shaft = parseShaftAfter(plus, read);
     if (shafts.has(shaft)) {
       const sentence = `the unit hangs on shaft ${shaft} twice`;
       throw new UnitsError("repeated-shaft", sentence, { column: plus.column + 1, shaft });

@@ -1,4 +1,4 @@
-import { type Script, shortestText } from "./shortest-notation.js";
+import { type NotationList, shortestText } from "./shortest-notation.js";
 import type { UnitShafts } from "./types.js";
 
 /** Up to this many units, or pieces of a longer threading, the shortest text is looked for. */
@@ -35,7 +35,7 @@ export function stepAfter(threading: readonly UnitShafts[], unit: number): numbe
 function scriptOf(
   entries: readonly string[],
   steps: ArrayLike<number> = new Int8Array(entries.length),
-): Script {
+): NotationList {
   const numbers = new Map<string, number>();
   const kinds = entries.map((text) => {
     const kind = numbers.get(text) ?? numbers.size;

@@ -79,7 +79,7 @@ export function mendThreading(threading: Threading, units: number): Threading {
 }
 
 /** Entries `from` to `to` (past the last), each like the one `period` further on. */
-interface Stretch {
+interface UnitStretch {
   readonly from: number;
   readonly to: number;
   readonly period: number;
@@ -100,8 +100,8 @@ function rankUnits(threading: Threading): readonly number[] {
 }
 
 /** The longest stretch that repeats an order of unlike units twice or more; of two as long the shorter repeat. */
-function longestRepeating(ranks: readonly number[]): Stretch | undefined {
-  let best: Stretch | undefined;
+function longestRepeating(ranks: readonly number[]): UnitStretch | undefined {
+  let best: UnitStretch | undefined;
   for (let period = 2; period <= Math.min(LONGEST_REPEAT, ranks.length / 2); period++) {
     let from = 0;
     for (let i = 0; i + period <= ranks.length; i++) {
@@ -125,7 +125,7 @@ function isUnlike(ranks: readonly number[], from: number, to: number): boolean {
  * How far into a stretch its repeat begins best: at the order that comes first by shaft number, so that a point begins
  * at its lowest shaft, as long as two whole repeats are left.
  */
-function bestStart(ranks: readonly number[], { from, to, period }: Stretch): number {
+function bestStart(ranks: readonly number[], { from, to, period }: UnitStretch): number {
   const most = Math.min(period - 1, to - from - 2 * period);
   let best = 0;
   for (let lead = 1; lead <= most; lead++) {

@@ -21,7 +21,7 @@ export interface TokenReader {
 }
 
 /** Reads `text`; throws `bad-character` at the first character that no notation has. */
-export function readTokens(text: string): TokenReader {
+export function parseTokens(text: string): TokenReader {
   const pattern = /[\s,]*(?:(\d+)|([a-z]+)|([-+*()])|($))/iy;
   let ahead: Token | undefined;
   let end = 0;
@@ -92,7 +92,7 @@ function quoted(token: Token | undefined): string {
 }
 
 /** The shaft number that `sign`, just read, calls for; throws `bad-run` when something else follows. */
-export function readShaftAfter(sign: Token, read: TokenReader): number {
+export function parseShaftAfter(sign: Token, read: TokenReader): number {
   const token = read.next();
   if (token?.kind === "number") return shaftOf(token);
   throw new UnitsError(
@@ -109,7 +109,7 @@ export function readShaftAfter(sign: Token, read: TokenReader): number {
  * A shaft or a run of shafts that begins with `token`: `7`, `1-8` upwards, `7-2` downwards.
  * Throws `bad-run` when the token is no number or the run has no second end.
  */
-export function readRun(token: Token, read: TokenReader): number[] {
+export function parseRun(token: Token, read: TokenReader): number[] {
   if (token.kind !== "number") {
     throw new UnitsError("bad-run", `${quoted(token)} was found; expected a shaft number`, {
       column: token.column,
@@ -119,13 +119,13 @@ export function readRun(token: Token, read: TokenReader): number[] {
   const first = shaftOf(token);
   const dash = read.take("-");
   if (dash === undefined) return [first];
-  const last = readShaftAfter(dash, read);
+  const last = parseShaftAfter(dash, read);
   const step = Math.sign(last - first);
   return Array.from({ length: Math.abs(last - first) + 1 }, (_, i) => first + i * step);
 }
 
 /** The times a `*` calls for, 1 when there is none; throws `bad-repeat` for `*0` and for a `*` without a number. */
-export function readTimes(read: TokenReader): number {
+export function parseTimes(read: TokenReader): number {
   const star = read.take("*");
   if (star === undefined) return 1;
   const token = read.next();

@@ -1,9 +1,9 @@
 export { type CommonYarn, commonYarns } from "./count/common-yarns.js";
 export { type Fibre, type FibreName, fibres } from "./count/fibres.js";
-export { readCountSystem, readYarn } from "./count/read.js";
+export { parseCountSystem, parseYarn } from "./count/parse.js";
+export { printYarn } from "./count/print.js";
 export { type CountSystem, type CountSystemId, countSystems } from "./count/systems.js";
 export { countIn, massOf, type PlyOptions, plied, tex, weighed, type YarnInput } from "./count/tex.js";
-export { writeYarn } from "./count/write.js";
 export type { Yarn } from "./count/yarn.js";
 export { YarnError, type YarnErrorCode } from "./error.js";
 export { calculate, formulaOf, isResult, type Values } from "./formula/calculate.js";
@@ -18,13 +18,13 @@ export {
 export { imperial } from "./formula/imperial.js";
 export { inUnits, metric, type UnitSystem } from "./formula/in-units.js";
 export type { Given, Input } from "./formula/input.js";
-export { type OwnFormula, type OwnSymbol, readFormula, workOutOwn } from "./formula/own.js";
-export { type Setting, setTree } from "./formula/set-tree.js";
-export type { Tree } from "./formula/tree.js";
+export { type OwnFormula, type OwnSymbol, parseFormula, workOutOwn } from "./formula/own.js";
+export { setTree, type TreeSetting } from "./formula/set-tree.js";
+export type { FormulaTree } from "./formula/tree.js";
 export type { Formula, FormulaSet, ReadFormula, ResultSpec, SymbolSpec } from "./formula/types.js";
 export type { Result } from "./formula/work-out.js";
 export { type FormulaId, formulas } from "./formulas/registry.js";
-export { type Change, changeSett, type SettChangeOptions } from "./project/compare.js";
+export { type ChangedNumber, changeSett, type SettChangeOptions } from "./project/compare.js";
 export { type Assumption, assumptions, type PlanNumber, planNumbers } from "./project/numbers.js";
 export { type PieceLength, picksOfPiece } from "./project/piece-picks.js";
 export { plan } from "./project/plan.js";
@@ -43,22 +43,22 @@ export type {
 } from "./project/types.js";
 export { type EndsForWidth, endsForWidth, type WidthLosses } from "./project/width.js";
 export { convert, toMetric } from "./quantity/convert.js";
-export { type ReadOptions, readQuantity } from "./quantity/read.js";
+export { parseQuantity, type QuantityParseOptions } from "./quantity/parse.js";
+export { printQuantity, type QuantityPrintOptions } from "./quantity/print.js";
 export { type Kind, kinds, type Quantity, quantity, type UnitName } from "./quantity/units.js";
-export { type WriteOptions, writeQuantity } from "./quantity/write.js";
-export { type Reed, readReed, writeReed } from "./reed/read.js";
-export { readSley, type Sley, writeSley } from "./reed/sley.js";
+export { parseReed, printReed, type Reed } from "./reed/notation.js";
+export { parseSley, printSley, type Sley } from "./reed/sley.js";
 export {
   type DentsUsed,
   dentsOf,
   dentsUsed,
   endsInDents,
+  printDents,
   type Sleying,
   type SleyingOptions,
   settInReed,
   sleyings,
   spread,
-  writeDents,
 } from "./reed/sleying.js";
 export { type ReedSystem, type ReedSystemId, reedSystems } from "./reed/systems.js";
 export { type YarnCard, type YarnCardOptions, yarnCard } from "./sett/card.js";
@@ -75,7 +75,7 @@ export { type Drawdown, type Interlacing, interlacing, type WeaveInterlacing } f
 export {
   type BrierleyOptions,
   coverFactor,
-  inWords,
+  firmnessInWords,
   settByBrierley,
   settByRoot,
   settInAnotherWeave,

@@ -101,7 +101,7 @@ describe("in a browser", () => {
     const readme = readFileSync(new URL("../README.md", import.meta.url), "utf8");
     const stated = [...readme.matchAll(/\| (\d+(?:\.\d+)?) kB \|/g)].map(([, kB]) => Number(kB));
     const measured = [];
-    for (const names of ["*", "{ tex }", "{ readQuantity }"]) measured.push((await bundle(names)).kB);
+    for (const names of ["*", "{ tex }", "{ parseQuantity }"]) measured.push((await bundle(names)).kB);
     const said = `measured ${measured.map((one) => one.toFixed(1)).join(", ")} kB`;
     expect(stated.length).toBe(3);
     for (const [i, kB] of measured.entries()) expect(Math.abs(kB - stated[i]!), said).toBeLessThan(0.05 * kB);

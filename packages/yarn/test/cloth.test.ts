@@ -7,18 +7,18 @@ import {
   dentsOf,
   endsInDents,
   firmness,
+  firmnessInWords,
   interlacing,
-  inWords,
+  parseReed,
+  parseSley,
+  printDents,
+  printReed,
+  printSley,
   quantity,
-  readReed,
-  readSley,
   settInReed,
   sleyings,
   spread,
   toMetric,
-  writeDents,
-  writeReed,
-  writeSley,
 } from "../src/index.js";
 import { anyDrawdown, length, reed, share } from "./arbitraries.js";
 import { near } from "./near.js";
@@ -227,10 +227,10 @@ describe("reed and sley", () => {
     ));
 
   it("the dents are printed as a weaver reads them", () => {
-    expect(writeDents(15, [1, 2, 2])).toBe("(1-2-2) 3 times");
-    expect(writeDents(5, [1, 2, 2])).toBe("(1-2-2) 1 time");
-    expect(writeDents(3, [1, 2, 2])).toBe("1-2");
-    expect(writeDents(540, [2])).toBe("2 a dent in 270 dents");
+    expect(printDents(15, [1, 2, 2])).toBe("(1-2-2) 3 times");
+    expect(printDents(5, [1, 2, 2])).toBe("(1-2-2) 1 time");
+    expect(printDents(3, [1, 2, 2])).toBe("1-2");
+    expect(printDents(540, [2])).toBe("2 a dent in 270 dents");
   });
 
   it("spreads the ends evenly: any stretch of dents holds its share to within one", () =>
@@ -252,8 +252,8 @@ describe("reed and sley", () => {
         reed(),
         fc.array(fc.integer({ min: 1, max: 9 }), { minLength: 1, maxLength: 6 }),
         (one, sley) => {
-          expect(readReed(writeReed(one))).toEqual(one);
-          expect(readSley(writeSley(sley))).toEqual(sley);
+          expect(parseReed(printReed(one))).toEqual(one);
+          expect(parseSley(printSley(sley))).toEqual(sley);
         },
       ),
     ));
@@ -321,7 +321,7 @@ describe("firmness", () => {
     ));
 
   it("says in words how firm a cloth is, closer being firmer", () => {
-    const words = [40, 60, 70, 80, 90, 99, 105].map((value) => inWords(quantity(value, "%")));
+    const words = [40, 60, 70, 80, 90, 99, 105].map((value) => firmnessInWords(quantity(value, "%")));
     expect(new Set(words).size).toBe(7);
     expect(words[3]).toBe("a balanced working sett");
     expect(words[6]).toBe("closer than the yarn allows: it will not beat in");

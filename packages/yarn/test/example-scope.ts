@@ -1,8 +1,8 @@
-import type { Setting } from "../src/index.js";
+import type { TreeSetting } from "../src/index.js";
 import { plain } from "./weaves.js";
 
 /** A formula put down as text, in the fewest words. */
-const asText: Setting<string> = {
+const asText: TreeSetting<string> = {
   number: String,
   symbol: (name) => name,
   sum: (name) => `sum(${name})`,

@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { readExpression } from "../src/formula/read-expression.js";
+import { parseExpression } from "../src/formula/parse-expression.js";
 import { evaluate } from "../src/formula/tree.js";
-import { explain, type OwnFormula, readFormula, workOutOwn } from "../src/index.js";
+import { explain, type OwnFormula, parseFormula, workOutOwn } from "../src/index.js";
 
 const price: OwnFormula = {
   title: "price of the yarn",
@@ -28,7 +28,7 @@ const thread: OwnFormula = {
 
 describe("a formula of the user's own", () => {
   it("is worked out with its units, and its working printed as for any other", async () => {
-    const found = workOutOwn(await readFormula(thread), { b_i: ["40 cm", "10 in"], k: "50 %", s: 2 });
+    const found = workOutOwn(await parseFormula(thread), { b_i: ["40 cm", "10 in"], k: "50 %", s: 2 });
     expect(found.value).toBeCloseTo(1.962, 9);
     expect(explain(found).text.split("\n").slice(0, 2)).toEqual([
       "thread of a hem",
@@ -38,7 +38,7 @@ describe("a formula of the user's own", () => {
   });
 
   it("takes the bare number where one is priced", async () => {
-    expect(workOutOwn(await readFormula(price), { m: "1 kg", c: 4.2 }).value).toBeCloseTo(42, 9);
+    expect(workOutOwn(await parseFormula(price), { m: "1 kg", c: 4.2 }).value).toBeCloseTo(42, 9);
   });
 
   it.each<[Partial<OwnFormula>, RegExp]>([
@@ -48,12 +48,12 @@ describe("a formula of the user's own", () => {
     [{ unit: "cm" }, /does not measure a length/],
     [{ decimals: 1.5 }, /not a number of decimals/],
   ])("%o is refused with the reason", async (change, why) => {
-    await expect(readFormula({ ...price, ...change })).rejects.toThrow(why);
+    await expect(parseFormula({ ...price, ...change })).rejects.toThrow(why);
   });
 
   it("adds only like to like", async () => {
     const unlike: OwnFormula = { ...thread, expression: "(sum(b_i) + k) s" };
-    await expect(readFormula(unlike)).rejects.toThrow(/"\+" of things of unlike kinds/);
+    await expect(parseFormula(unlike)).rejects.toThrow(/"\+" of things of unlike kinds/);
   });
 });
 
@@ -78,11 +78,11 @@ describe("an expression", () => {
     "max(1, 2, 3)",
     "cos(x)",
   ])("%s is no formula", (text) => {
-    expect(() => readExpression(text)).toThrow(expect.objectContaining({ code: "bad-formula" }));
+    expect(() => parseExpression(text)).toThrow(expect.objectContaining({ code: "bad-formula" }));
   });
 
   it("says in which column reading stopped", () => {
-    expect(() => readExpression("m / )")).toThrow(
+    expect(() => parseExpression("m / )")).toThrow(
       expect.objectContaining({ facts: { text: "m / )", column: 5 } }),
     );
   });
@@ -91,7 +91,7 @@ describe("an expression", () => {
     fc.assert(
       fc.property(fc.string({ unit: fc.constantFrom(..."ab1.+-*/^(),= sqrtmax") }), (text) => {
         try {
-          const tree = readExpression(text);
+          const tree = parseExpression(text);
           expect(typeof evaluate(tree, new Proxy({}, { get: () => 1 }))).toBe("number");
         } catch (failure) {
           expect(failure).toMatchObject({ code: "bad-formula" });

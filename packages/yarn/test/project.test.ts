@@ -10,11 +10,11 @@ import {
   isResult,
   type Plan,
   type Project,
+  parseQuantity,
+  parseReed,
   plan,
   planNumbers,
   quantity,
-  readQuantity,
-  readReed,
   rounded,
   settByRoot,
   steps,
@@ -32,19 +32,25 @@ const towels: Project = {
   units: 141,
   lingos: 141,
   picks: 680,
-  warp: { yarn: "16/2 Ne", package: readQuantity("8400 yd") },
+  warp: { yarn: "16/2 Ne", package: parseQuantity("8400 yd") },
   wefts: [
-    { name: "weft", yarn: "8/2 Ne", picks: 510, package: readQuantity("1 lb") },
-    { name: "gold", yarn: "16/2 Ne", picks: 170, package: readQuantity("50 g"), stock: readQuantity("20 g") },
+    { name: "weft", yarn: "8/2 Ne", picks: 510, package: parseQuantity("1 lb") },
+    {
+      name: "gold",
+      yarn: "16/2 Ne",
+      picks: 170,
+      package: parseQuantity("50 g"),
+      stock: parseQuantity("20 g"),
+    },
   ],
-  sett: readQuantity("40 per inch"),
-  pickSett: readQuantity("30 per inch"),
-  reed: readReed("20 per inch"),
-  drawIn: readQuantity("5 %"),
-  takeUp: readQuantity("10 %"),
-  shrinkage: { width: readQuantity("10 %"), length: readQuantity("10 %") },
-  length: readQuantity("17 in"),
-  warpLength: readQuantity("6 yd"),
+  sett: parseQuantity("40 per inch"),
+  pickSett: parseQuantity("30 per inch"),
+  reed: parseReed("20 per inch"),
+  drawIn: parseQuantity("5 %"),
+  takeUp: parseQuantity("10 %"),
+  shrinkage: { width: parseQuantity("10 %"), length: parseQuantity("10 %") },
+  length: parseQuantity("17 in"),
+  warpLength: parseQuantity("6 yd"),
 };
 
 const inches = (found: { value: number; unit: "mm" | string } | undefined): number =>
@@ -162,8 +168,8 @@ describe("a plan", () => {
     const bare = plan({
       ends: 100,
       picks: 50,
-      sett: readQuantity("10 per cm"),
-      pickSett: readQuantity("10 per cm"),
+      sett: parseQuantity("10 per cm"),
+      pickSett: parseQuantity("10 per cm"),
     });
     expect(assumptions(bare).map(({ value, why }) => `${value.value} ${value.unit} ${why}`)).toEqual([
       "1 pieces one piece",
@@ -181,7 +187,7 @@ describe("a plan", () => {
 
   it("says what is missing for what it cannot tell", () => {
     expect(
-      plan({ ends: 480, picks: 960, wefts: [{ name: "weft", picks: 960 }], reed: readReed("12 per inch") })
+      plan({ ends: 480, picks: 960, wefts: [{ name: "weft", picks: 960 }], reed: parseReed("12 per inch") })
         .missing,
     ).toEqual([
       "how to sley the reed needs a sett or a sley",
@@ -193,12 +199,12 @@ describe("a plan", () => {
   });
 
   it("takes the sett from the reed and its sley", () => {
-    const found = plan({ ends: 100, picks: 1, reed: readReed("12 per inch"), sley: [1, 2, 2] });
+    const found = plan({ ends: 100, picks: 1, reed: parseReed("12 per inch"), sley: [1, 2, 2] });
     near(convert(found.sett!, "per inch").value, 20);
   });
 
   it("says when numbers do not go together", () => {
-    const { notes } = plan({ ...towels, sley: [1, 2], width: readQuantity("12 in"), pieces: 20 });
+    const { notes } = plan({ ...towels, sley: [1, 2], width: parseQuantity("12 in"), pieces: 20 });
     expect(notes).toEqual([
       "sleyed 1-2, the reed makes 30 per inch; the sett is 40 per inch; the widths are those of the sley",
       "564 ends finish 16.1 in wide; 12 in takes 421 ends",
@@ -214,7 +220,7 @@ describe("a plan", () => {
   });
 
   it("refuses a shrinkage of 100 % and a yarn that cannot be", () => {
-    expect(() => plan({ ...towels, shrinkage: { width: readQuantity("100 %") } })).toThrow(YarnError);
+    expect(() => plan({ ...towels, shrinkage: { width: parseQuantity("100 %") } })).toThrow(YarnError);
     expect(() => plan({ ...towels, warp: { yarn: "10000 Ne" } })).toThrow("comes out as 0.05905 tex");
     expect(() => plan({ ...towels, ends: 0 })).toThrow("ends is 0; it must be more than zero");
   });
@@ -310,7 +316,7 @@ describe("how a plan hangs together", () => {
 
 describe("another sett", () => {
   it("at the same width: more ends and more warp, the same weft", () => {
-    const changes = changeSett(towels, readQuantity("48 per inch"));
+    const changes = changeSett(towels, parseQuantity("48 per inch"));
     const named = Object.fromEntries(changes.map((one) => [one.name, one]));
     const { ends, "warp-length": warpLength, "warp-yarn-mass": mass } = named;
     expect(ends).toMatchObject({
@@ -323,7 +329,7 @@ describe("another sett", () => {
   });
 
   it("with the same ends: a narrower cloth and less weft", () => {
-    const changes = changeSett(towels, readQuantity("48 per inch"), { keep: "ends" });
+    const changes = changeSett(towels, parseQuantity("48 per inch"), { keep: "ends" });
     const named = new Map(changes.map((one) => [one.name, one]));
     expect(named.has("ends")).toBe(false);
     near(named.get("width-in-reed")!.after.value / named.get("width-in-reed")!.before.value, 40 / 48);
@@ -338,7 +344,7 @@ describe("another sett", () => {
     ));
 
   it("needs a sett to change", () => {
-    expect(() => changeSett({ ends: 10, picks: 10 }, readQuantity("10 per cm"))).toThrow(
+    expect(() => changeSett({ ends: 10, picks: 10 }, parseQuantity("10 per cm"))).toThrow(
       "the project has no sett to change; expected one such as 10 per cm",
     );
   });
@@ -362,7 +368,7 @@ describe("a yarn card", () => {
 });
 
 describe("yarn to buy", () => {
-  const samples = { ...towels, sampling: readQuantity("50 cm") };
+  const samples = { ...towels, sampling: parseQuantity("50 cm") };
 
   it("counts the weft of the samples", () => {
     const [ground, gold] = plan(samples).weftYarn;
@@ -376,7 +382,7 @@ describe("yarn to buy", () => {
   it("adds what is spared, 5 % where nothing is said, and none where the recipe says none", () => {
     const [warp] = plan(towels).buy;
     near(warp!.need.value, 1.05 * warp!.used.value);
-    const bare = plan({ ...towels, spare: readQuantity("0 %") }).buy[0]!;
+    const bare = plan({ ...towels, spare: parseQuantity("0 %") }).buy[0]!;
     near(bare.need.value, bare.used.value);
   });
 
@@ -384,8 +390,8 @@ describe("yarn to buy", () => {
     const yarn = {
       yarn: "16/2 Ne",
       fibre: "cotton",
-      package: readQuantity("100 g"),
-      stock: readQuantity("80 g"),
+      package: parseQuantity("100 g"),
+      stock: parseQuantity("80 g"),
     };
     const found = plan({ ...towels, warp: yarn, wefts: [{ name: "weft", picks: 680, ...yarn }] });
     expect(found.buy.map(({ yarns }) => yarns)).toEqual([["warp", "weft"]]);
@@ -396,8 +402,8 @@ describe("yarn to buy", () => {
   });
 
   it("is nothing where the stock is enough, whichever way it is given", () => {
-    const stock = readQuantity("5 km");
-    const found = plan({ ...towels, warp: { yarn: "16/2 Ne", package: readQuantity("100 g"), stock } });
+    const stock = parseQuantity("5 km");
+    const found = plan({ ...towels, warp: { yarn: "16/2 Ne", package: parseQuantity("100 g"), stock } });
     expect(found.buy[0]!.toBuy.value).toBe(0);
     expect(found.buy[0]!.packages!.value).toBe(0);
   });
@@ -433,7 +439,7 @@ describe("several designs on one warp", () => {
   it("yarn by colour sums to the whole", () =>
     fc.assert(
       fc.property(fc.integer({ min: 1, max: 9 }), fc.integer({ min: 1, max: 9 }), (first, second) => {
-        const found = plan({ ...designs(first, second), sampling: readQuantity("30 cm") });
+        const found = plan({ ...designs(first, second), sampling: parseQuantity("30 cm") });
         const width = found.widthInReed!.value / 1000;
         const picks = 680 * first + 400 * second;
         const samples = found.weftYarn.reduce((sum, weft) => sum + weft.samples!.value, 0);
@@ -461,14 +467,14 @@ describe("several designs on one warp", () => {
   });
 
   it("says what the warp left over would still give", () => {
-    const found = plan({ ...designs(2, 3), warpLength: readQuantity("6 m") });
+    const found = plan({ ...designs(2, 3), warpLength: parseQuantity("6 m") });
     const { leftOver, woven } = found;
     for (const { more, warpOfPiece } of woven)
       expect(more!.value).toBe(Math.floor(leftOver!.value / warpOfPiece!.value));
   });
 
   it("says by how much a warp is too short for them", () => {
-    const found = plan({ ...designs(9, 9), warpLength: readQuantity("2 m") });
+    const found = plan({ ...designs(9, 9), warpLength: parseQuantity("2 m") });
     expect(found.leftOver).toBeUndefined();
     expect(found.notes.join()).toMatch(/the warp of 2 m is too short: 18 pieces take \d+ mm/);
   });
@@ -495,11 +501,11 @@ it("a rug is firm where its weft is, though its warp is open", () => {
     ground: plain,
     warp: { yarn: "12/6 Ne" },
     wefts: [{ name: "weft", picks: 100, yarn: "12/6 Ne" }],
-    sett: readQuantity("3 per cm"),
-    pickSett: readQuantity("10 per cm"),
+    sett: parseQuantity("3 per cm"),
+    pickSett: parseQuantity("10 per cm"),
   };
   const { firmness } = plan(rug);
   expect(firmness!.share.value).toBeLessThan(50);
   expect(firmness!.words).not.toContain("slip");
-  expect(plan({ ...rug, pickSett: readQuantity("2 per cm") }).firmness!.words).toContain("slip");
+  expect(plan({ ...rug, pickSett: parseQuantity("2 per cm") }).firmness!.words).toContain("slip");
 });

@@ -13,9 +13,9 @@ import {
   firmness,
   interlacing,
   massOf,
+  parseYarn,
   plied,
   type Quantity,
-  readYarn,
   settByBrierley,
   settByRoot,
   settInAnotherWeave,
@@ -464,10 +464,10 @@ it("R and I of a weave are taken from the weave itself", () => {
 });
 
 it("the yarn that a trade writes is the yarn that it means", () => {
-  expect(readYarn("16/2 Ne")).toEqual({ system: "cotton", count: 16, plies: 2, resultant: false });
-  expect(readYarn("Nm 28/2")).toEqual({ system: "metric", count: 28, plies: 2, resultant: false });
-  expect(readYarn("20 tex x 2")).toEqual({ system: "tex", count: 20, plies: 2, resultant: false });
-  expect(readYarn("R 40 tex / 2")).toEqual({ system: "tex", count: 40, plies: 2, resultant: true });
+  expect(parseYarn("16/2 Ne")).toEqual({ system: "cotton", count: 16, plies: 2, resultant: false });
+  expect(parseYarn("Nm 28/2")).toEqual({ system: "metric", count: 28, plies: 2, resultant: false });
+  expect(parseYarn("20 tex x 2")).toEqual({ system: "tex", count: 20, plies: 2, resultant: false });
+  expect(parseYarn("R 40 tex / 2")).toEqual({ system: "tex", count: 40, plies: 2, resultant: true });
   expect(tex("20 tex x 2").value).toBe(tex("R 40 tex / 2").value);
 });
 

@@ -1,6 +1,6 @@
 import { expect, it } from "vitest";
+import { parseExpression } from "../src/formula/parse-expression.js";
 import { printText } from "../src/formula/print.js";
-import { readExpression } from "../src/formula/read-expression.js";
 import type { FormulaSet } from "../src/formula/types.js";
 import { countFormulas } from "../src/formulas/counts.js";
 import { crimpFormulas } from "../src/formulas/crimp.js";
@@ -30,7 +30,7 @@ function treesModule(): string {
   const parts = Object.entries(sets).flatMap(([name, set]) => [
     `export const ${name} = {`,
     ...Object.entries(set).map(
-      ([id, { expression }]) => `  "${id}": ${JSON.stringify(readExpression(expression))},`,
+      ([id, { expression }]) => `  "${id}": ${JSON.stringify(parseExpression(expression))},`,
     ),
     "} as const satisfies Trees;",
     "",
@@ -40,9 +40,9 @@ function treesModule(): string {
     " * The expressions of the formulas as mathjs reads them. Written by `npm run formulas` and held to the formulas by a test:",
     " * what is worked out and printed is this, and mathjs is not loaded for it.",
     " */",
-    'import type { Tree } from "../formula/tree.js";',
+    'import type { FormulaTree } from "../formula/tree.js";',
     "",
-    "type Trees = Readonly<Record<string, Tree>>;",
+    "type Trees = Readonly<Record<string, FormulaTree>>;",
     "",
     ...parts,
   ].join("\n");
@@ -57,7 +57,7 @@ it("the trees that ship are what mathjs reads in the formulas", async () => {
 });
 
 it.each(Object.entries(formulas))("%s is printed from its tree as it was written", (_, { expression }) => {
-  const printed = printText(readExpression(expression), {
+  const printed = printText(parseExpression(expression), {
     symbol: (name) => name,
     sum: (name) => `sum(${name})`,
   });

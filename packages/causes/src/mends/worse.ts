@@ -3,7 +3,7 @@
  * the same place, at least as bad; and of no kind may there be more faults.
  */
 import type { Finding, Report, Span } from "@drawcord/check";
-import { kindOf } from "../kind-of.js";
+import { findingKind } from "../kind-of.js";
 
 /**
  * Whether no rule finds what it did not find before, or finds it worse.
@@ -40,7 +40,7 @@ function byKind(findings: readonly Finding[]): Map<string, Finding[]> {
   const kinds = new Map<string, Finding[]>();
   for (const finding of findings) {
     if (finding.waived !== undefined) continue;
-    const kind = kindOf(finding);
+    const kind = findingKind(finding);
     const same = kinds.get(kind);
     if (same === undefined) kinds.set(kind, [finding]);
     else same.push(finding);

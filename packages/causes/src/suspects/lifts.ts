@@ -1,7 +1,7 @@
 import type { ShaftSet } from "@drawcord/ground";
 import type { Change, UnitDraft } from "@drawcord/units";
 import { liftsLine } from "../telling/lifts.js";
-import { type Edit, edited, type Line } from "../telling/line.js";
+import { type EntryLine, edited, type LineEdit } from "../telling/line.js";
 import { lineSlips } from "../telling/slips.js";
 import { likenessAt, sayLikeness } from "../telling/why.js";
 import type { Suspect } from "./suspect.js";
@@ -17,7 +17,7 @@ export function liftSuspects(
 ): Suspect[] {
   if (written.length > MOST_ENTRIES) return [];
   const { alphabet, line, more, shaftsOf } = liftsLine(written.map(([row]) => lifts[row!]!));
-  const changesOf = (edit: Edit) => rowChanges(edit, line, written, shaftsOf);
+  const changesOf = (edit: LineEdit) => rowChanges(edit, line, written, shaftsOf);
   return lineSlips(line, alphabet, more).map(({ edit, gain, rivals, sure }) => ({
     changes: changesOf(edit),
     message: sayEdit(edit, line, written, shaftsOf),
@@ -32,15 +32,15 @@ export function liftSuspects(
   }));
 }
 
-function placeOf(edit: Edit): number {
+function placeOf(edit: LineEdit): number {
   if (edit.edit === "shift") return edit.from;
   return edit.edit === "remove" ? Math.max(0, edit.at - 1) : edit.at;
 }
 
 /** An edit of what is written as changes of every row that it weaves; the last row first where rows are put in or taken out. */
 function rowChanges(
-  edit: Edit,
-  line: Line,
+  edit: LineEdit,
+  line: EntryLine,
   written: Written,
   shaftsOf: (entry: number) => ShaftSet,
 ): readonly Change[] {
@@ -86,8 +86,8 @@ function liftChange(row: number, was: ShaftSet, is: ShaftSet): Change {
 }
 
 function shiftOf(
-  edit: Extract<Edit, { edit: "shift" }>,
-  line: Line,
+  edit: Extract<LineEdit, { edit: "shift" }>,
+  line: EntryLine,
   shaftsOf: (entry: number) => ShaftSet,
 ): number {
   for (const [i, entry] of edit.entries.entries()) {
@@ -98,7 +98,12 @@ function shiftOf(
   return 0;
 }
 
-function sayEdit(edit: Edit, line: Line, written: Written, shaftsOf: (entry: number) => ShaftSet): string {
+function sayEdit(
+  edit: LineEdit,
+  line: EntryLine,
+  written: Written,
+  shaftsOf: (entry: number) => ShaftSet,
+): string {
   const row = (at: number) => (written[at]?.[0] ?? 0) + 1;
   const times = "at" in edit ? (written[Math.min(edit.at, written.length - 1)]?.length ?? 1) : 1;
   const again = times > 1 ? ` (and each of the ${times - 1} other times that it is woven)` : "";

@@ -1,6 +1,6 @@
 import type { RuleName } from "@drawcord/check";
 import { type Change, sayChange, type UnitDraft } from "@drawcord/units";
-import { type Edit, edited, type Line } from "../telling/line.js";
+import { type EntryLine, edited, type LineEdit } from "../telling/line.js";
 import { type LineSlip, lineSlips, weakSlips } from "../telling/slips.js";
 import { type ThreadingLine, threadingLine } from "../telling/threading.js";
 import { likenessAt, sayLikeness } from "../telling/why.js";
@@ -33,7 +33,7 @@ export function weakThreadingSuspects(draft: UnitDraft): Suspect[] {
 }
 
 function suspectsOf({ alphabet, line, shaftsOf }: ThreadingLine, slips: readonly LineSlip[]): Suspect[] {
-  const changeOf = (edit: Edit): readonly Change[] => {
+  const changeOf = (edit: LineEdit): readonly Change[] => {
     switch (edit.edit) {
       case "change":
         return [{ change: "thread", unit: edit.at + 1, shafts: shaftsOf(edit.to) }];
@@ -57,12 +57,12 @@ function suspectsOf({ alphabet, line, shaftsOf }: ThreadingLine, slips: readonly
   }));
 }
 
-function placeOf(edit: Edit): number {
+function placeOf(edit: LineEdit): number {
   if (edit.edit === "shift") return edit.from;
   return edit.edit === "remove" ? Math.max(0, edit.at - 1) : edit.at;
 }
 
-function sayEdit(edit: Edit, line: Line, shaftsOf: (entry: number) => readonly number[]): string {
+function sayEdit(edit: LineEdit, line: EntryLine, shaftsOf: (entry: number) => readonly number[]): string {
   switch (edit.edit) {
     case "change":
       return `unit ${edit.at + 1} ${hangs(shaftsOf(line[edit.at]!))} where the rest of the threading says ${shaftsOf(edit.to).length === 0 ? "static" : shaftsOf(edit.to).join("+")}`;

@@ -1,5 +1,5 @@
 import { type Alike, alikeBackwards, alikeOf, alikeOnwards, alikeTurned } from "./alike.js";
-import type { Edit, Line } from "./line.js";
+import type { EntryLine, LineEdit } from "./line.js";
 import type { Keep } from "./suggestion.js";
 
 /**
@@ -7,7 +7,7 @@ import type { Keep } from "./suggestion.js";
  * @param line the line
  * @param keep takes each edit down
  */
-export function byLikeness(line: Line, keep: Keep): void {
+export function byLikeness(line: EntryLine, keep: Keep): void {
   const n = line.length;
   const x = Int32Array.from(line);
   const alike = alikeOf(x);
@@ -20,7 +20,7 @@ export function byLikeness(line: Line, keep: Keep): void {
   const turned = read(alikeTurned(alike));
   const weigh = weights(x);
   // What is alike on both sides of a place speaks, and on one side where the line ends at the other.
-  const tell = (edit: Edit, p: number, q: number, a: number, b: number, atEnd: boolean) => {
+  const tell = (edit: LineEdit, p: number, q: number, a: number, b: number, atEnd: boolean) => {
     if (a + b === 0 || ((a === 0 || b === 0) && !atEnd)) return;
     keep(edit, weigh(p - a, p) + weigh(Math.min(n, p + 1), Math.min(n, p + 1 + b)), p, q);
   };

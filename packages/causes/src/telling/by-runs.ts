@@ -1,8 +1,8 @@
-import type { Alphabet, Line } from "./line.js";
+import type { Alphabet, EntryLine } from "./line.js";
 import type { Keep } from "./suggestion.js";
 
 /** Straight runs that one entry breaks. */
-export function byRuns(line: Line, { form, height, next }: Alphabet, keep: Keep): void {
+export function byRuns(line: EntryLine, { form, height, next }: Alphabet, keep: Keep): void {
   const n = line.length;
   const step = (i: number) =>
     i > 0 && i < n && form(line[i]!) === 1 && form(line[i - 1]!) === 1
@@ -46,7 +46,7 @@ export function byRuns(line: Line, { form, height, next }: Alphabet, keep: Keep)
 }
 
 /** Whether two neighbours, exchanged, go on in a straight run on both sides, or on the only side that there is. */
-function crossed(line: Line, i: number, by: 1 | -1, next: Alphabet["next"]): boolean {
+function crossed(line: EntryLine, i: number, by: 1 | -1, next: Alphabet["next"]): boolean {
   const [one, other] = [line[i]!, line[i + 1]];
   if (other === undefined || next(other, by) !== one) return false;
   const fitsBefore = i === 0 || next(line[i - 1]!, by) === other;

@@ -1,8 +1,8 @@
-import type { Alphabet, Line } from "./line.js";
+import type { Alphabet, EntryLine } from "./line.js";
 import type { Keep } from "./suggestion.js";
 
 /** Stretches that are as a stretch elsewhere, but so much higher or lower. */
-export function byShift(line: Line, alphabet: Alphabet, keep: Keep): void {
+export function byShift(line: EntryLine, alphabet: Alphabet, keep: Keep): void {
   const { form, height } = alphabet;
   const n = line.length;
   const apart = (p: number, q: number) => {
@@ -44,7 +44,7 @@ export function byShift(line: Line, alphabet: Alphabet, keep: Keep): void {
 const MOST_SHIFTED = 16;
 
 /** For each place the places, ascending, whose entries have the form of its own and lie one higher or lower. */
-function oneApart(line: Line, { form, height }: Alphabet): (p: number) => readonly number[] {
+function oneApart(line: EntryLine, { form, height }: Alphabet): (p: number) => readonly number[] {
   const places = new Map<string, number[]>();
   const keys = line.map((entry) => [form(entry), height(entry)] as const);
   keys.forEach(([shape, high], i) => {

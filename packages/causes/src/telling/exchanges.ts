@@ -1,8 +1,8 @@
-import type { Line } from "./line.js";
+import type { EntryLine } from "./line.js";
 import type { Suggestion } from "./suggestion.js";
 
 /** Two changes that make each of two entries the other are one exchange; so are neighbours that exchanged would do. */
-export function exchanges(line: Line, all: readonly Suggestion[]): Suggestion[] {
+export function exchanges(line: EntryLine, all: readonly Suggestion[]): Suggestion[] {
   const changes = all.flatMap(({ edit, likeness }) =>
     edit.edit === "change" ? [{ ...edit, likeness }] : [],
   );
@@ -35,7 +35,7 @@ export function exchanges(line: Line, all: readonly Suggestion[]): Suggestion[] 
 }
 
 /** Neighbours that are crossed beside a stretch that is not: a b in one copy, b a in the other. */
-function neighbours(line: Line, keep: (a: number, b: number, likeness: number) => void): void {
+function neighbours(line: EntryLine, keep: (a: number, b: number, likeness: number) => void): void {
   const places = new Map<string, number[]>();
   for (let i = 0; i + 1 < line.length; i++) {
     const key = `${line[i]} ${line[i + 1]}`;

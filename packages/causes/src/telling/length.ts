@@ -5,7 +5,7 @@
  * longest one is the best, and one pass from the end finds the least sum.
  */
 import { fellowsOf } from "./alike.js";
-import type { Alphabet, Line } from "./line.js";
+import type { Alphabet, EntryLine } from "./line.js";
 
 /** For each place the longest stretch from there on that was told before: as it is, backwards, and at another height. */
 interface Told {
@@ -22,12 +22,12 @@ export interface Telling {
 }
 
 /** Bits of the shortest telling of a line. */
-export function tellingLength(line: Line, alphabet: Alphabet): number {
+export function tellingLength(line: EntryLine, alphabet: Alphabet): number {
   return telling(line, alphabet).bits;
 }
 
 /** The shortest telling of a line: how many bits it takes, and where its phrases begin. */
-export function telling(line: Line, alphabet: Alphabet): Telling {
+export function telling(line: EntryLine, alphabet: Alphabet): Telling {
   const n = line.length;
   const place = Math.log2(n + 1);
   const kinds = Math.log2(alphabet.size() + 1);
@@ -65,7 +65,7 @@ export function telling(line: Line, alphabet: Alphabet): Telling {
   return { bits: best[0]!, seams };
 }
 
-function sameAsLast(line: Line, i: number): number {
+function sameAsLast(line: EntryLine, i: number): number {
   if (i === 0) return 0;
   let k = 0;
   while (i + k < line.length && line[i + k] === line[i - 1]) k++;
@@ -73,14 +73,14 @@ function sameAsLast(line: Line, i: number): number {
 }
 
 /** How far a line reads the same from a place on as from there back; the entry before the place left out, or not. */
-function turnsBack(line: Line, i: number, skip: 0 | 1): number {
+function turnsBack(line: EntryLine, i: number, skip: 0 | 1): number {
   let k = 0;
   while (i + k < line.length && i - 1 - skip - k >= 0 && line[i + k] === line[i - 1 - skip - k]) k++;
   return k;
 }
 
 /** 1 where an entry comes for the first time. */
-function firsts(line: Line): Uint8Array {
+function firsts(line: EntryLine): Uint8Array {
   const seen = new Set<number>();
   const first = new Uint8Array(line.length);
   line.forEach((entry, i) => {
@@ -91,7 +91,7 @@ function firsts(line: Line): Uint8Array {
   return first;
 }
 
-function runLengths(line: Line, { form, height }: Alphabet): Int32Array {
+function runLengths(line: EntryLine, { form, height }: Alphabet): Int32Array {
   const n = line.length;
   const run = new Int32Array(n);
   for (const step of [1, -1]) {
@@ -110,7 +110,7 @@ function runLengths(line: Line, { form, height }: Alphabet): Int32Array {
 }
 
 /** What of a line was told before. */
-export function toldBefore(line: Line, alphabet: Alphabet): Told {
+export function toldBefore(line: EntryLine, alphabet: Alphabet): Told {
   const n = line.length;
   const again = new Int32Array(n);
   const back = new Int32Array(n);
@@ -139,7 +139,7 @@ export function toldBefore(line: Line, alphabet: Alphabet): Told {
 }
 
 /** For each place the longest stretch from there on that was told before at any height. */
-function toldHigher(line: Line, { form, height }: Alphabet): Int32Array {
+function toldHigher(line: EntryLine, { form, height }: Alphabet): Int32Array {
   const n = line.length;
   const moved = new Int32Array(n);
   const forms = Int32Array.from(line, form);

@@ -1,5 +1,5 @@
 import type { ShaftSet } from "@drawcord/ground";
-import type { Alphabet, Edit, Line } from "./line.js";
+import type { Alphabet, EntryLine, LineEdit } from "./line.js";
 import { evened, evennessOf, isEven } from "./uneven.js";
 
 /** Bits that tell that a row is not even where the others are. */
@@ -7,11 +7,11 @@ const UNEVEN = 5;
 
 /** A lift plan as a line of entries, and the entries back as lifts. */
 export interface LiftsLine {
-  readonly line: Line;
+  readonly line: EntryLine;
   readonly alphabet: Alphabet;
   readonly shaftsOf: (entry: number) => ShaftSet;
   /** Edits of single shafts that the evenness of the other rows suggests. */
-  readonly more: (line: Line) => readonly Edit[];
+  readonly more: (line: EntryLine) => readonly LineEdit[];
 }
 
 /**
@@ -98,7 +98,7 @@ export function liftsLine(lifts: readonly ShaftSet[]): LiftsLine {
         : evened(
             current.map((entry) => rows[entry]!),
             partners,
-          ).map(({ row, lift }): Edit => ({ edit: "change", at: row, to: entryOf(lift) })),
+          ).map(({ row, lift }): LineEdit => ({ edit: "change", at: row, to: entryOf(lift) })),
   };
 }
 

@@ -19,10 +19,10 @@ export interface Alphabet {
 }
 
 /** A line of entries, by their numbers. */
-export type Line = readonly number[];
+export type EntryLine = readonly number[];
 
 /** One edit of a line. Places count from 0. */
-export type Edit =
+export type LineEdit =
   | { readonly edit: "change"; readonly at: number; readonly to: number }
   | { readonly edit: "insert"; readonly at: number; readonly to: number }
   | { readonly edit: "remove"; readonly at: number }
@@ -35,7 +35,7 @@ export type Edit =
     };
 
 /** The line with an edit made to it. */
-export function edited(line: Line, edit: Edit): Line {
+export function edited(line: EntryLine, edit: LineEdit): EntryLine {
   switch (edit.edit) {
     case "change":
       return line.with(edit.at, edit.to);

@@ -4,7 +4,7 @@
  */
 
 import { telling, tellingLength } from "./length.js";
-import { type Alphabet, type Edit, edited, type Line } from "./line.js";
+import { type Alphabet, type EntryLine, edited, type LineEdit } from "./line.js";
 import { suggestions } from "./suggest.js";
 
 /** Bits by which an edit must shorten the telling to be told. */
@@ -33,20 +33,20 @@ const MOST_SLIPS = 8;
 
 /** A slip of a line, by its places before any slip is mended. */
 export interface LineSlip {
-  readonly edit: Edit;
+  readonly edit: LineEdit;
   /** Bits that it saves, the slip paid for. */
   readonly gain: number;
   /** Whether no other edit comes near it. */
   readonly sure: boolean;
   /** Other edits that would do nearly as well, the likeliest first. */
-  readonly rivals: readonly Edit[];
+  readonly rivals: readonly LineEdit[];
 }
 
 /** Edits of a source of its own, weighed besides those that the line suggests. */
-export type More = (line: Line) => readonly Edit[];
+export type More = (line: EntryLine) => readonly LineEdit[];
 
 /** The slips of a line, that which shortens the telling most first. */
-export function lineSlips(line: Line, alphabet: Alphabet, more: More = () => []): LineSlip[] {
+export function lineSlips(line: EntryLine, alphabet: Alphabet, more: More = () => []): LineSlip[] {
   const found: LineSlip[] = [];
   let current = line;
   // The place before all mends of each entry; one that was put in has the place it was put before.
@@ -55,7 +55,7 @@ export function lineSlips(line: Line, alphabet: Alphabet, more: More = () => [])
   while (found.length < MOST_SLIPS) {
     const slip = bestSlip(current, alphabet, more);
     if (slip === undefined) break;
-    const placed = (edit: Edit) => withPlaces(edit, (at) => origin[at] ?? line.length);
+    const placed = (edit: LineEdit) => withPlaces(edit, (at) => origin[at] ?? line.length);
     const places = placesOf(placed(slip.edit));
     // A slip mended a second time was none.
     if (places.some((place) => touched.has(place))) break;
@@ -69,12 +69,12 @@ export function lineSlips(line: Line, alphabet: Alphabet, more: More = () => [])
   return found;
 }
 
-function placesOf(edit: Edit): number[] {
+function placesOf(edit: LineEdit): number[] {
   if (edit.edit === "swap") return [edit.at, edit.with];
   return [edit.edit === "shift" ? edit.from : edit.at];
 }
 
-function withPlaces(edit: Edit, place: (at: number) => number): Edit {
+function withPlaces(edit: LineEdit, place: (at: number) => number): LineEdit {
   switch (edit.edit) {
     case "swap":
       return { ...edit, at: place(edit.at), with: place(edit.with) };
@@ -86,31 +86,31 @@ function withPlaces(edit: Edit, place: (at: number) => number): Edit {
 }
 
 interface Weighed {
-  readonly edit: Edit;
-  readonly line: Line;
+  readonly edit: LineEdit;
+  readonly line: EntryLine;
   readonly gain: number;
 }
 
 /** Edits that no telling is sure of, the likeliest first: of use only where findings speak for them. */
-export function weakSlips(line: Line, alphabet: Alphabet): Edit[] {
+export function weakSlips(line: EntryLine, alphabet: Alphabet): LineEdit[] {
   const weak = weighedEdits(line, alphabet, () => []).filter(({ gain }) => gain < LEAST_GAIN);
   return weak.slice(0, MOST_WEAK).map(({ edit }) => edit);
 }
 
 /** Whether of two edits one makes this entry as that, and the other that as this. */
-function isCounterpart(line: Line, one: Edit, other: Edit): boolean {
+function isCounterpart(line: EntryLine, one: LineEdit, other: LineEdit): boolean {
   return (
     one.edit === "change" && other.edit === "change" && one.to === line[other.at] && other.to === line[one.at]
   );
 }
 
 /** Whether an entry stands beside its like. */
-function isTwice(line: Line, at: number): boolean {
+function isTwice(line: EntryLine, at: number): boolean {
   return line[at] === line[at - 1] || line[at] === line[at + 1];
 }
 
 /** The edits suggested, that which shortens the telling most first. */
-function weighedEdits(line: Line, alphabet: Alphabet, more: More): Weighed[] {
+function weighedEdits(line: EntryLine, alphabet: Alphabet, more: More): Weighed[] {
   const n = line.length;
   if (n < 3) return [];
   const most = Math.max(16, Math.min(500, Math.floor(MOST_STEPS / (2 * n * n))));
@@ -129,7 +129,7 @@ function weighedEdits(line: Line, alphabet: Alphabet, more: More): Weighed[] {
   return weighed.sort((a, b) => b.gain - a.gain);
 }
 
-function bestSlip(line: Line, alphabet: Alphabet, more: More): LineSlip | undefined {
+function bestSlip(line: EntryLine, alphabet: Alphabet, more: More): LineSlip | undefined {
   const [likeliest, ...others] = weighedEdits(line, alphabet, more);
   if (likeliest === undefined || likeliest.gain < LEAST_GAIN) return undefined;
   const near = others
@@ -157,7 +157,7 @@ function bestSlip(line: Line, alphabet: Alphabet, more: More): LineSlip | undefi
 }
 
 /** Bits by which an edit shortens the telling of a line, the slip that it undoes paid for. */
-export function gainOf(line: Line, edit: Edit, alphabet: Alphabet): number {
+export function gainOf(line: EntryLine, edit: LineEdit, alphabet: Alphabet): number {
   const after = edited(line, edit);
   return tellingLength(line, alphabet) - tellingLength(after, alphabet) - slipBits(line, edit, alphabet);
 }
@@ -175,14 +175,14 @@ function isRival(best: Weighed, other: Weighed, alphabet: Alphabet): boolean {
 }
 
 /** Where a place lies after an edit. */
-function movedBy(edit: Edit): (at: number) => number {
+function movedBy(edit: LineEdit): (at: number) => number {
   if (edit.edit === "insert") return (at) => (at >= edit.at ? at + 1 : at);
   if (edit.edit === "remove") return (at) => (at > edit.at ? at - 1 : at);
   return (at) => at;
 }
 
 /** Bits that tell a slip: its kind, its place, and what was written for what was meant. */
-function slipBits(line: Line, edit: Edit, alphabet: Alphabet): number {
+function slipBits(line: EntryLine, edit: LineEdit, alphabet: Alphabet): number {
   const place = Math.log2(line.length) + 2;
   switch (edit.edit) {
     case "change":

@@ -7,7 +7,7 @@ import { byLikeness } from "./by-likeness.js";
 import { byRuns } from "./by-runs.js";
 import { byShift } from "./by-shift.js";
 import { exchanges } from "./exchanges.js";
-import type { Alphabet, Edit, Line } from "./line.js";
+import type { Alphabet, EntryLine, LineEdit } from "./line.js";
 import type { Keep, Suggestion } from "./suggestion.js";
 
 /** A stretch of likeness that counts for less than this says nothing. */
@@ -20,7 +20,7 @@ const LEAST_LIKENESS = 2.5;
  * @param seams where the phrases of its telling begin: an edit restores what was told apart, so it lies beside a seam, or
  *   the stretch that it is made like to does
  */
-export function suggestions(line: Line, alphabet: Alphabet, seams: readonly number[]): Suggestion[] {
+export function suggestions(line: EntryLine, alphabet: Alphabet, seams: readonly number[]): Suggestion[] {
   const found = new Map<string, Suggestion>();
   const beside = besideSeams(line, seams);
   const keep: Keep = (edit, likeness, ...places) => {
@@ -40,7 +40,7 @@ export function suggestions(line: Line, alphabet: Alphabet, seams: readonly numb
 const NEAR = 3;
 
 /** 1 for each place beside a seam, and for the one after the last. */
-function besideSeams(line: Line, seams: readonly number[]): Uint8Array {
+function besideSeams(line: EntryLine, seams: readonly number[]): Uint8Array {
   const beside = new Uint8Array(line.length + 1);
   const mark = (seam: number, way: 1 | -1) => {
     let far = 0;
@@ -56,7 +56,7 @@ function besideSeams(line: Line, seams: readonly number[]): Uint8Array {
   return beside;
 }
 
-function keyOf(edit: Edit): string {
+function keyOf(edit: LineEdit): string {
   switch (edit.edit) {
     case "shift":
       return `shift ${edit.from} ${edit.entries.join()}`;

@@ -1,10 +1,10 @@
-import type { Edit } from "./line.js";
+import type { LineEdit } from "./line.js";
 
 /** An edit, and how much of the line is alike about it. */
 export interface Suggestion {
-  readonly edit: Edit;
+  readonly edit: LineEdit;
   readonly likeness: number;
 }
 
 /** Takes a suggestion down: the edit, how much counts that is alike about it, and the places that it compares. */
-export type Keep = (edit: Edit, likeness: number, ...places: readonly number[]) => void;
+export type Keep = (edit: LineEdit, likeness: number, ...places: readonly number[]) => void;

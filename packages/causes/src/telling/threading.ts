@@ -1,9 +1,9 @@
 import type { UnitDraft } from "@drawcord/units";
-import type { Alphabet, Line } from "./line.js";
+import type { Alphabet, EntryLine } from "./line.js";
 
 /** A threading as a line of entries, and the entries back as the shafts of units. */
 export interface ThreadingLine {
-  readonly line: Line;
+  readonly line: EntryLine;
   readonly alphabet: Alphabet;
   readonly shaftsOf: (entry: number) => readonly number[];
 }

@@ -1,4 +1,4 @@
-import type { Alphabet, Line } from "./line.js";
+import type { Alphabet, EntryLine } from "./line.js";
 
 /** What a stretch of a line is like, once an edit is made. */
 export interface Likeness {
@@ -11,7 +11,11 @@ export interface Likeness {
 }
 
 /** The longest likeness that a place of a line is in: the whole line first, then a straight run, then a copy. */
-export function likenessAt(line: Line, at: number, { form, height, runs }: Alphabet): Likeness | undefined {
+export function likenessAt(
+  line: EntryLine,
+  at: number,
+  { form, height, runs }: Alphabet,
+): Likeness | undefined {
   const n = line.length;
   const whole: readonly [number, number] = [0, n - 1];
   if (line.every((entry, i) => entry === line[n - 1 - i])) return { like: "mirror", stretch: whole };

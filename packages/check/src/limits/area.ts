@@ -1,7 +1,7 @@
 import type { Limit } from "./limit.js";
 
 /** How large an area of one drawn state may be: no usual one. */
-export const area = {
+export const areaLimit = {
   key: "area",
   name: "area",
   kind: "size",

@@ -1,7 +1,7 @@
 import type { Limit } from "./limit.js";
 
 /** How close threads may lie, by the closest sett of their yarn in the ground weave: 100 % (Drawcord's own). */
-export const closeSett = {
+export const closeSettLimit = {
   key: "close-sett",
   name: "closeSett",
   kind: "percent",

@@ -1,7 +1,7 @@
 import type { Limit } from "./limit.js";
 
 /** How far a band's share of warp on the face may lie from the whole cloth's: 30 percentage points (Drawcord's own). */
-export const faceShare = {
+export const faceShareLimit = {
   key: "face-share",
   name: "faceShare",
   kind: "share",

@@ -1,7 +1,7 @@
 import type { Limit } from "./limit.js";
 
 /** The longest float allowed: 6 mm (common practice). */
-export const float = {
+export const floatLimit = {
   key: "float",
   name: "float",
   kind: "size",

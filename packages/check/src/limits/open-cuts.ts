@@ -1,7 +1,7 @@
 import type { Limit } from "./limit.js";
 
 /** How much of a border of the figure may be open: nothing of it (common practice). */
-export const openCuts = {
+export const openCutsLimit = {
   key: "open-cuts",
   name: "openCuts",
   kind: "share",

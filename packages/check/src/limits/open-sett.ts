@@ -1,7 +1,7 @@
 import type { Limit } from "./limit.js";
 
 /** How open threads may lie, by the closest sett of their yarn in the ground weave: 50 % (Drawcord's own). */
-export const openSett = {
+export const openSettLimit = {
   key: "open-sett",
   name: "openSett",
   kind: "percent",

@@ -1,7 +1,7 @@
 import type { Limit } from "./limit.js";
 
 /** How long a unit may stay drawn, or undrawn: no usual one. */
-export const stretch = {
+export const stretchLimit = {
   key: "stretch",
   name: "stretch",
   kind: "size",

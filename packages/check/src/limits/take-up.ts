@@ -1,7 +1,7 @@
 import type { Limit } from "./limit.js";
 
 /** How far the intersections of a thread may lie from the average of its system: 15 % (Drawcord's own). */
-export const takeUp = {
+export const takeUpLimit = {
   key: "take-up",
   name: "takeUp",
   kind: "share",

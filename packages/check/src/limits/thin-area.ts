@@ -1,7 +1,7 @@
 import type { Limit } from "./limit.js";
 
 /** Up to how many squares a thin area that stands alone is told of: 3 (Drawcord's own). */
-export const thinArea = {
+export const thinAreaLimit = {
   key: "thin-area",
   name: "thinArea",
   kind: "count",

@@ -1,7 +1,7 @@
 import type { Limit } from "./limit.js";
 
 /** How many times as long as on the other side of the cloth the longest float may be: twice (Drawcord's own). */
-export const unlikeSides = {
+export const unlikeSidesLimit = {
   key: "unlike-sides",
   name: "unlikeSides",
   kind: "times",

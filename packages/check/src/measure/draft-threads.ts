@@ -1,10 +1,10 @@
 /** What decides the threads of a draft, along the picks and along the ends: its squares, and its ground. */
 import type { Expansion, UnitDraft } from "@drawcord/units";
-import type { Figure, Plan } from "../cloth.js";
+import type { Figure, UnitLayout } from "../cloth.js";
 import { figureLines } from "./figure-lines.js";
 import { FREE, RAISED, SUNK } from "./ground-lines.js";
 import { type Kinds, kindsOfPairs } from "./kinds.js";
-import { runsOf } from "./runs.js";
+import { rowRuns } from "./runs.js";
 import { rowEdges, unitEdges } from "./squares.js";
 import type { DraftThreads } from "./stretches.js";
 
@@ -13,7 +13,7 @@ type FigureSquares = Pick<Figure, "squares" | "columns" | "rowKinds" | "columnKi
 
 /** The picks, each decided by what its row draws and by its treadling step. */
 export function draftPicks(
-  plan: Plan,
+  plan: UnitLayout,
   { shaftOfEnd }: Expansion,
   { squares, rowKinds, areas }: FigureSquares,
   joined: boolean,
@@ -43,7 +43,7 @@ export function draftPicks(
 
 /** The ends, each decided by what its unit hangs on and by its ground shaft. */
 export function draftEnds(
-  plan: Plan,
+  plan: UnitLayout,
   { shaftOfEnd }: Expansion,
   { columns, columnKinds }: FigureSquares,
   joined: boolean,
@@ -55,7 +55,7 @@ export function draftEnds(
     length,
     joined,
     kinds: kindsOfPairs(lineOf, shaftOfEnd),
-    figure: figureLines(columns, runsOf(columns), columnKinds, rowEdges(plan), length),
+    figure: figureLines(columns, rowRuns(columns), columnKinds, rowEdges(plan), length),
     lineOf,
     moverOf: shaftOfEnd,
     movedBy: (shaft) => {

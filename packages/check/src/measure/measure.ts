@@ -1,7 +1,7 @@
 import { type BitGrid, rowCounts, transpose } from "@drawcord/grid";
 import { type Expansion, expandEnds, shaftUses, type UnitDraft } from "@drawcord/units";
-import type { Cloth, Figure, Plan, System } from "../cloth.js";
-import type { Options } from "../options.js";
+import type { Cloth, Figure, System, UnitLayout } from "../cloth.js";
+import type { OptionsOf } from "../options.js";
 import { acrossCuts, sideCuts } from "./borders.js";
 import { draftEnds, draftPicks } from "./draft-threads.js";
 import { inferDrawn } from "./infer.js";
@@ -16,14 +16,14 @@ import { measureThreads } from "./threads.js";
  * Measures the cloth of a draft that was worked out to every end and pick.
  * @example measureDraft(draft, expand(draft), {}).warp.count // 4
  */
-export function measureDraft(draft: UnitDraft, expansion: Expansion, options: Options): Cloth {
+export function measureDraft(draft: UnitDraft, expansion: Expansion, options: OptionsOf): Cloth {
   const { drawdown, drawn, squares, unitOfEnd, rowOfPick, stepOfPick } = expansion;
   const shafts = new Map(shaftUses(draft).map((use) => [use.shaft, use]));
-  const plan: Plan = { draft, unitOfEnd, rowOfPick, stepOfPick, shafts };
+  const layout: UnitLayout = { draft, unitOfEnd, rowOfPick, stepOfPick, shafts };
   const joins = joinsOf(options);
   const figure = squaresOf(squares, joins);
-  const picks = draftPicks(plan, expansion, figure, joins.columns);
-  const ends = draftEnds(plan, expansion, figure, joins.rows);
+  const picks = draftPicks(layout, expansion, figure, joins.columns);
+  const ends = draftEnds(layout, expansion, figure, joins.rows);
   const alongPicks = measureStretches(picks);
   const alongEnds = measureStretches(ends);
   const weft = systemOf(() => drawdown, picks, alongPicks);
@@ -33,8 +33,8 @@ export function measureDraft(draft: UnitDraft, expansion: Expansion, options: Op
     weft,
     warp,
     ...sortWefts(draft, stepOfPick),
-    squares: draftSquares(plan),
-    plan,
+    squares: draftSquares(layout),
+    layout,
     figure: {
       ...figure,
       drawn,
@@ -47,7 +47,7 @@ export function measureDraft(draft: UnitDraft, expansion: Expansion, options: Op
 }
 
 /** Measures a drawdown of which nothing else is known. */
-export function measurePlain(drawdown: BitGrid, options: Options): Cloth {
+export function measurePlain(drawdown: BitGrid, options: OptionsOf): Cloth {
   const joins = joinsOf(options);
   const weft = measureSystem(drawdown, joins.columns);
   const warp = measureSystem(transpose(drawdown), joins.rows);
@@ -76,7 +76,7 @@ export function measurePlain(drawdown: BitGrid, options: Options): Cloth {
 }
 
 /** Whether the rows of a cloth, and its columns, go on in a repeat. */
-function joinsOf({ repeat = "none" }: Options): { readonly rows: boolean; readonly columns: boolean } {
+function joinsOf({ repeat = "none" }: OptionsOf): { readonly rows: boolean; readonly columns: boolean } {
   return { rows: repeat === "picks" || repeat === "both", columns: repeat === "ends" || repeat === "both" };
 }
 

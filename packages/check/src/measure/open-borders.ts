@@ -81,10 +81,10 @@ export function openSides(cloth: Cloth, { drawn, side }: Figure, allowed: number
 /** The lower and upper edges of drawn areas with more than `allowed` percent open. */
 export function openAcross(cloth: Cloth, { drawn, rowKinds, across }: Figure, allowed: number): OpenBorder[] {
   const borders: OpenBorder[] = [];
-  const { weftOfPick, wefts, warp, weft, plan } = cloth;
+  const { weftOfPick, wefts, warp, weft, layout } = cloth;
   const { columns, stride } = weft.grid;
   const { kindOf } = rowKinds;
-  const drawnAs = (pick: number) => kindOf[plan === undefined ? pick : plan.rowOfPick[pick]!];
+  const drawnAs = (pick: number) => kindOf[layout === undefined ? pick : layout.rowOfPick[pick]!];
   const picks = picksWithSay(cloth);
   // Then the picks that meet here are those of the tally, in which none is open.
   if (across.open === 0 && wefts.length === 1 && picks.length === weft.count) return borders;
@@ -130,15 +130,15 @@ export function openAcross(cloth: Cloth, { drawn, rowKinds, across }: Figure, al
 }
 
 /** The picks on which the ground leaves a shaft of the units where the figure puts it. */
-function picksWithSay({ plan, weft }: Cloth): number[] {
+function picksWithSay({ layout, weft }: Cloth): number[] {
   const picks = Array.from({ length: weft.count }, (_, pick) => pick);
-  if (plan === undefined) return picks;
-  const { steps, threading } = plan.draft.ground;
+  if (layout === undefined) return picks;
+  const { steps, threading } = layout.draft.ground;
   const say = steps.map(({ raise, sink }) => {
     const moved = new Set([...raise, ...sink]);
     return threading.some((shaft) => !moved.has(shaft));
   });
-  return picks.filter((pick) => say[plan.stepOfPick[pick]!]);
+  return picks.filter((pick) => say[layout.stepOfPick[pick]!]);
 }
 
 function onesBetween(words: Uint32Array, start: number, end: number): number {

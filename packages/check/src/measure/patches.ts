@@ -4,7 +4,7 @@
  * algorithms", Journal of the ACM 31, 1984).
  */
 import type { BitGrid } from "@drawcord/grid";
-import { type Runs, runsOf } from "./runs.js";
+import { type Runs, rowRuns } from "./runs.js";
 
 /** The patches of a grid, in the order in which their first squares come; places are from 0, the last included. */
 export interface Patches {
@@ -32,7 +32,7 @@ export interface Joins {
  */
 export function patchesOf(grid: BitGrid, joins: Joins): Patches {
   const { rows, columns } = grid;
-  const runs = runsOf(grid);
+  const runs = rowRuns(grid);
   const { before, start } = runs;
   const parent = start.map((_, run) => run);
 

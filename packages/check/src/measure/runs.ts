@@ -36,7 +36,7 @@ export interface Runs {
 }
 
 /** Takes down every maximal run of every row. */
-export function runsOf(grid: BitGrid): Runs {
+export function rowRuns(grid: BitGrid): Runs {
   const { rows } = grid;
   const before = new Int32Array(rows + 1);
   let count = 0;

@@ -1,11 +1,11 @@
 import type { BitGrid } from "@drawcord/grid";
-import type { Plan, Squares } from "../cloth.js";
+import type { Squares, UnitLayout } from "../cloth.js";
 
 /** Threads on a side of a square where a cloth has no units and rows to count by (common practice: a bold line of squared paper every 4). */
 const PLAIN_SQUARE = 4;
 
 /** Units by rows, with a column of squares for either selvedge. */
-export function draftSquares({ draft, unitOfEnd, rowOfPick }: Plan): Squares {
+export function draftSquares({ draft, unitOfEnd, rowOfPick }: UnitLayout): Squares {
   const units = draft.threading.length;
   const left = draft.selvedge?.left?.length ?? 0;
   return {
@@ -34,12 +34,12 @@ export interface Edges {
 }
 
 /** The ends of each unit. */
-export function unitEdges({ draft, unitOfEnd }: Plan): Edges {
+export function unitEdges({ draft, unitOfEnd }: UnitLayout): Edges {
   return edges(unitOfEnd, draft.threading.length);
 }
 
 /** The picks of each row. */
-export function rowEdges({ draft, rowOfPick }: Plan): Edges {
+export function rowEdges({ draft, rowOfPick }: UnitLayout): Edges {
   return edges(rowOfPick, draft.lifts.length);
 }
 

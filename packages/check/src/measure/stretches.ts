@@ -43,7 +43,7 @@ export interface Stretches {
 }
 
 /** Where the measures of all threads go. */
-interface Tally {
+interface StretchCounts {
   /** Lowered runs by length, and from `width` on raised ones. */
   readonly runs: Float64Array;
   readonly width: number;
@@ -60,7 +60,7 @@ export function measureStretches(system: DraftThreads): Stretches {
   const { length, kinds, moverOf, movedBy } = system;
   const count = kinds.first.length;
   const width = length + 1;
-  const tally: Tally = {
+  const tally: StretchCounts = {
     runs: new Float64Array(2 * width),
     width,
     changes: new Int32Array(count),
@@ -97,7 +97,7 @@ function measureKind(
   kind: number,
   { width, state, nextChange, lastChange, changes, raised, longest }: GroundLines,
   marks: Float64Array,
-  tally: Tally,
+  tally: StretchCounts,
 ): void {
   const { before, borders } = figure;
   const times = kinds.times[kind]!;
@@ -171,17 +171,21 @@ function measureKind(
 }
 
 /** Counts a run of a kind of thread. */
-function close(tally: Tally, kind: number, times: number, state: number, length: number): void {
+function close(tally: StretchCounts, kind: number, times: number, state: number, length: number): void {
   tally.runs[state * tally.width + length]! += times;
   lengthen(tally, kind, state, length);
 }
 
-function lengthen({ longest }: Tally, kind: number, state: number, length: number): void {
+function lengthen({ longest }: StretchCounts, kind: number, state: number, length: number): void {
   if (length > longest[2 * kind + state]!) longest[2 * kind + state] = length;
 }
 
 /** Counts each run of the ground lines as often as the marks say that it was passed. */
-function addMarked({ width, state, nextChange }: GroundLines, marks: Float64Array, { runs }: Tally): void {
+function addMarked(
+  { width, state, nextChange }: GroundLines,
+  marks: Float64Array,
+  { runs }: StretchCounts,
+): void {
   const length = width - 1;
   for (const line of [0, width]) {
     let times = 0;

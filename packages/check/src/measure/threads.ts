@@ -24,7 +24,7 @@ export function longestOf(counts: Float64Array): number {
 }
 
 /** Where a row's measures go. Of `runs`, the first half counts lowered runs by length, the second half raised ones. */
-interface Tally {
+interface RunCounts {
   readonly table: PieceTable;
   readonly pieces: Uint32Array;
   readonly runs: Float64Array;
@@ -47,7 +47,7 @@ export function measureThreads(grid: BitGrid, kinds: Kinds, joined: boolean, siz
   const { columns } = grid;
   const count = kinds.first.length;
   const table = pieceTable(size ?? (count * columns < LARGE ? 8 : 16));
-  const tally: Tally = {
+  const tally: RunCounts = {
     table,
     pieces: new Uint32Array(table.facts.length),
     runs: new Float64Array(2 * (columns + 1)),
@@ -75,7 +75,7 @@ export function measureThreads(grid: BitGrid, kinds: Kinds, joined: boolean, siz
 /** Runs that one word can close: one at the start and one in the middle of each of its pieces. */
 const MOST_CLOSED = 8;
 
-function measureRow(grid: BitGrid, kinds: Kinds, kind: number, joined: boolean, tally: Tally): void {
+function measureRow(grid: BitGrid, kinds: Kinds, kind: number, joined: boolean, tally: RunCounts): void {
   const { words, stride, columns } = grid;
   const { pieces, runs, closed } = tally;
   const { size, facts } = tally.table;
@@ -201,7 +201,12 @@ function firstRun({ words }: BitGrid, base: number): number {
 }
 
 /** Counts a word's pieces and the runs it closed as many times more. */
-function settle({ table, pieces, runs, closed }: Tally, word: number, closing: number, times: number): void {
+function settle(
+  { table, pieces, runs, closed }: RunCounts,
+  word: number,
+  closing: number,
+  times: number,
+): void {
   const mask = 2 ** table.size - 1;
   for (let k = 0; k < closing; k++) runs[closed[k]!]! += times;
   for (let shift = 0; shift < 32; shift += table.size) pieces[(word >>> shift) & mask]! += times;

@@ -5,10 +5,10 @@ import type { Counted } from "./project.js";
 const GROUND_WEFT = "weft";
 
 /** What a project needs of a cloth, counted. */
-export function countedIn({ plan, warp, weft, weftOfPick, wefts }: Cloth): Counted {
+export function countedIn({ layout, warp, weft, weftOfPick, wefts }: Cloth): Counted {
   const picks = new Int32Array(wefts.length);
   for (const of of weftOfPick) picks[of]!++;
-  const units = plan?.draft.threading.length;
+  const units = layout?.draft.threading.length;
   return {
     ends: warp.count,
     picks: weft.count,

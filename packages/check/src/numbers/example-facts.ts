@@ -1,4 +1,4 @@
-import { readQuantity, readReed, readSley } from "@drawcord/yarn";
+import { parseQuantity, parseReed, parseSley } from "@drawcord/yarn";
 import { cleanTwill } from "../rules/examples.js";
 import type { ProjectFacts } from "./project.js";
 import type { ExampleYarn, Said } from "./said.js";
@@ -15,19 +15,19 @@ export function exampleFacts({
   wefts,
   ...quantities
 }: Said): ProjectFacts {
-  const read = Object.entries(quantities).map(([name, text]) => [name, readQuantity(text)]);
+  const read = Object.entries(quantities).map(([name, text]) => [name, parseQuantity(text)]);
   return {
     ends: 0,
     picks: 0,
     ground: { rows: 4, columns: 4, get: (pick, end) => cleanTwill.steps[pick]!.raise.includes(end + 1) },
     ...Object.fromEntries(read),
-    ...(drawIn !== undefined && { drawIn: readQuantity(drawIn) }),
-    ...(takeUp !== undefined && { takeUp: readQuantity(takeUp) }),
+    ...(drawIn !== undefined && { drawIn: parseQuantity(drawIn) }),
+    ...(takeUp !== undefined && { takeUp: parseQuantity(takeUp) }),
     ...(shrinkage !== undefined && {
-      shrinkage: { width: readQuantity(shrinkage), length: readQuantity(shrinkage) },
+      shrinkage: { width: parseQuantity(shrinkage), length: parseQuantity(shrinkage) },
     }),
-    ...(reed !== undefined && { reed: readReed(reed) }),
-    ...(sley !== undefined && { sley: readSley(sley) }),
+    ...(reed !== undefined && { reed: parseReed(reed) }),
+    ...(sley !== undefined && { sley: parseSley(sley) }),
     ...(pieces !== undefined && { pieces }),
     ...(warp !== undefined && { warp: yarnOf(warp) }),
     ...(wefts !== undefined && {
@@ -40,6 +40,6 @@ function yarnOf({ fibre, stock, yarn }: ExampleYarn) {
   return {
     yarn,
     ...(fibre !== undefined && { fibre }),
-    ...(stock !== undefined && { stock: readQuantity(stock) }),
+    ...(stock !== undefined && { stock: parseQuantity(stock) }),
   };
 }

@@ -1,5 +1,5 @@
 /** A number that a slip would have given, and the slip as a clause. */
-export interface Slip {
+export interface NumberSlip {
   readonly value: number;
   readonly reason: string;
 }
@@ -17,10 +17,10 @@ const INCH = 2.54;
 export function likelyReason(
   wrong: number,
   right: number,
-  slips: readonly Slip[],
+  slips: readonly NumberSlip[],
   within: number,
 ): string | undefined {
-  const known: readonly Slip[] = [
+  const known: readonly NumberSlip[] = [
     ...slips,
     { value: right / INCH, reason: "inches were taken for centimetres" },
     { value: right * INCH, reason: "centimetres were taken for inches" },

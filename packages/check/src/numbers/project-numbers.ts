@@ -7,7 +7,7 @@ import type { Counted, Numbers, ProjectFacts, ProjectNumbers } from "./project.j
  * of the cloth alone does without.
  * @param facts what the project says; what follows from the draft (ends, picks, units, lingos, picks of each weft) is
  * counted anew in the cloth
- * @example check(draft, { project: projectNumbers({ ends: 0, picks: 0, sett: readQuantity("9 per cm") }) }).ok // true
+ * @example check(draft, { project: projectNumbers({ ends: 0, picks: 0, sett: parseQuantity("9 per cm") }) }).ok // true
  */
 export function projectNumbers(facts: ProjectFacts): ProjectNumbers {
   return { facts, of: (counted) => workOut(projectOfCloth(facts, counted)) };

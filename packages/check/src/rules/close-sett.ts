@@ -1,6 +1,6 @@
 import type { Calculated } from "../cloth.js";
-import { closeSett as closeSettLimit } from "../limits/close-sett.js";
-import { openSett } from "../limits/open-sett.js";
+import { closeSettLimit } from "../limits/close-sett.js";
+import { openSettLimit } from "../limits/open-sett.js";
 import type { Closeness } from "../numbers/closeness.js";
 import { tenByTen } from "../numbers/ten-by-ten.js";
 import { figure } from "../words.js";
@@ -54,7 +54,7 @@ export const closeSett: Rule<"close-sett", CloseSettFact, Calculated> = {
   of: calculated,
   *find({ closeness, options }) {
     const limit = options.limits?.closeSett ?? closeSettLimit.usual;
-    const open = options.limits?.openSett ?? openSett.usual;
+    const open = options.limits?.openSett ?? openSettLimit.usual;
     const { warp, weft } = closeness;
     for (const [system, own, other] of [
       ["warp", warp, weft],

@@ -1,7 +1,7 @@
 import { toText } from "@drawcord/grid";
 import { expand, type UnitDraft } from "@drawcord/units";
 import type { ExampleYarn, Said } from "../numbers/said.js";
-import { drawdownOf } from "../shaft-draft/drawdown.js";
+import { drawdownOfDraft } from "../shaft-draft/drawdown.js";
 import type { ShaftDraft } from "../shaft-draft/types.js";
 import type { Example } from "./rule.js";
 
@@ -14,12 +14,12 @@ import type { Example } from "./rule.js";
 export function examplePicture({ cloth, project }: Example): string {
   if (typeof cloth === "string") return cloth;
   if (project !== undefined) return numbersPicture(cloth, project);
-  if ("shafts" in cloth) return toText(drawdownOf(cloth));
+  if ("shafts" in cloth) return toText(drawdownOfDraft(cloth));
   return planOnly(cloth) ? planPicture(cloth) : toText(expand(cloth).drawdown);
 }
 
 function numbersPicture(cloth: UnitDraft | ShaftDraft, project: Said): string {
-  const { columns, rows } = "shafts" in cloth ? drawdownOf(cloth) : expand(cloth).drawdown;
+  const { columns, rows } = "shafts" in cloth ? drawdownOfDraft(cloth) : expand(cloth).drawdown;
   const said = Object.entries(project as Readonly<Record<string, unknown>>).flatMap(([name, value]) =>
     (Array.isArray(value) ? value : [value]).map((one) => `${NAMES[name] ?? name}: ${saidOf(one)}`),
   );

@@ -1,5 +1,5 @@
 import type { Cloth, System } from "../cloth.js";
-import { faceShare as faceShareLimit } from "../limits/face-share.js";
+import { faceShareLimit } from "../limits/face-share.js";
 import { allowedLength } from "../measured-length.js";
 import { unitsAndRows } from "../regions.js";
 import type { Span } from "../report.js";

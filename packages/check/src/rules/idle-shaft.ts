@@ -1,6 +1,6 @@
 import { many } from "@drawcord/base";
-import type { Plan, Planned } from "../cloth.js";
-import { placeOf } from "../runs-of.js";
+import type { LaidOut, UnitLayout } from "../cloth.js";
+import { whereOf } from "../runs-of.js";
 import { onTabby } from "./examples.js";
 import { planned } from "./needs.js";
 import { atUnit, GROUND } from "./parts.js";
@@ -80,27 +80,27 @@ export const idleShaftPage: RulePage = /* @__PURE__ */ (() => ({
 }))();
 
 /** A shaft that does nothing in this cloth. */
-export const idleShaft: Rule<"idle-shaft", IdleShaftFact, Planned> = {
+export const idleShaft: Rule<"idle-shaft", IdleShaftFact, LaidOut> = {
   name: "idle-shaft",
   severity: "warning",
   changes: ["lift", "thread", "ground-threading"],
   of: planned,
-  *find({ plan, options }) {
-    for (const { shaft, units, rows } of plan.shafts.values()) {
+  *find({ layout, options }) {
+    for (const { shaft, units, rows } of layout.shafts.values()) {
       if (rows > 0 || shaft === options.staticShaft) continue;
-      yield { harness: "pattern", shaft, ...placeOf("units", units) };
+      yield { harness: "pattern", shaft, ...whereOf("units", units) };
     }
-    for (const shaft of bareGroundShafts(plan)) yield { harness: "ground", shaft };
+    for (const shaft of bareGroundShafts(layout)) yield { harness: "ground", shaft };
   },
-  say({ harness, shaft }, { plan }) {
+  say({ harness, shaft }, { layout }) {
     if (harness === "ground") return `ground shaft ${shaft} carries no ends`;
-    const units = plan.shafts.get(shaft)?.units ?? [];
+    const units = layout.shafts.get(shaft)?.units ?? [];
     return `no lift draws pattern shaft ${shaft}, on which ${many(units.length, "unit")} ${units.length === 1 ? "hangs" : "hang"}`;
   },
   parts: (fact) => (fact.harness === "ground" ? [["ground", "threading"], ...GROUND] : atUnit(fact)),
 };
 
-function bareGroundShafts({ draft, unitOfEnd }: Plan): number[] {
+function bareGroundShafts({ draft, unitOfEnd }: UnitLayout): number[] {
   const { ground, selvedge } = draft;
   const ofUnits = unitOfEnd.reduce((count, unit) => count + (unit >= 0 ? 1 : 0), 0);
   const used = new Set([

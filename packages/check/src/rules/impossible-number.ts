@@ -1,4 +1,4 @@
-import type { Planned } from "../cloth.js";
+import type { LaidOut } from "../cloth.js";
 import { tenByTen } from "../numbers/ten-by-ten.js";
 import { planned } from "./needs.js";
 import type { Fact, Rule, RulePage } from "./rule.js";
@@ -36,7 +36,7 @@ export const impossibleNumberPage: RulePage = /* @__PURE__ */ (() => ({
 }))();
 
 /** Numbers of the project that cannot be. */
-export const impossibleNumber: Rule<"impossible-number", ImpossibleNumberFact, Planned> = {
+export const impossibleNumber: Rule<"impossible-number", ImpossibleNumberFact, LaidOut> = {
   name: "impossible-number",
   severity: "error",
   changes: ["number"],

@@ -1,5 +1,5 @@
 import { many } from "@drawcord/base";
-import type { Cloth, Planned } from "../cloth.js";
+import type { Cloth, LaidOut } from "../cloth.js";
 import { rowEdges, unitEdges } from "../measure/squares.js";
 import { allowedLength } from "../measured-length.js";
 import { unitsAndRows } from "../regions.js";
@@ -84,7 +84,7 @@ export const largeAreaPage: RulePage = {
 };
 
 /** An area of one drawn state that is too large to lie flat. */
-export const largeArea: Rule<"large-area", LargeAreaFact, Planned> = {
+export const largeArea: Rule<"large-area", LargeAreaFact, LaidOut> = {
   name: "large-area",
   severity: "warning",
   changes: ["draw", "leave"],
@@ -95,11 +95,11 @@ export const largeArea: Rule<"large-area", LargeAreaFact, Planned> = {
     return typeof on !== "string" && none ? NO_LIMIT : on;
   },
   *find(cloth) {
-    const { figure, plan } = cloth;
+    const { figure, layout } = cloth;
     const { area: both, drawnArea = both, undrawnArea = both } = cloth.options.limits ?? {};
     const { count, squares, state, firstRow, lastRow, firstColumn, lastColumn } = figure.areas;
-    const units = unitEdges(plan);
-    const rows = rowEdges(plan);
+    const units = unitEdges(layout);
+    const rows = rowEdges(layout);
     for (let area = 0; area < count; area++) {
       const drawn = state[area] === 1;
       const { squares: most = Number.POSITIVE_INFINITY, mm } = (drawn ? drawnArea : undrawnArea) ?? {};

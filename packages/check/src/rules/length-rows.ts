@@ -1,5 +1,5 @@
 import { many } from "@drawcord/base";
-import { toMetric, writeQuantity } from "@drawcord/yarn";
+import { printQuantity, toMetric } from "@drawcord/yarn";
 import type { Calculated } from "../cloth.js";
 import { off } from "../limits/off.js";
 import { because, likelyReason } from "../numbers/likely-reason.js";
@@ -74,11 +74,11 @@ export const lengthRows: Rule<"length-rows", LengthRowsFact, Calculated> = {
   changes: ["number", "insert-row", "remove-row"],
   ofNumbers: true,
   of: calculated,
-  *find({ options, plan, project, weft, worked }) {
+  *find({ options, layout, project, weft, worked }) {
     const { hems, length, pickSett } = project;
     if (length === undefined || pickSett === undefined) return;
     const needed = worked.picks.value;
-    const rows = plan.draft.lifts.length;
+    const rows = layout.draft.lifts.length;
     const row = weft.count / Math.max(1, rows);
     const times = repeats(options.repeat) ? Math.max(1, Math.round(needed / weft.count)) : 1;
     const made = times * weft.count;
@@ -102,11 +102,11 @@ export const lengthRows: Rule<"length-rows", LengthRowsFact, Calculated> = {
     );
     yield { measured: weft.count, limit: needed, unit: "picks", ...(likely !== undefined && { likely }) };
   },
-  say({ likely, limit, measured }, { plan, project, weft }) {
+  say({ likely, limit, measured }, { layout, project, weft }) {
     const apart = Math.abs(measured - limit);
-    const rows = Math.round(apart / (weft.count / plan.draft.lifts.length));
+    const rows = Math.round(apart / (weft.count / layout.draft.lifts.length));
     const how = measured < limit ? "fewer" : "more";
-    const length = project.length === undefined ? "" : writeQuantity(project.length);
+    const length = project.length === undefined ? "" : printQuantity(project.length);
     return `a piece of ${length} takes ${figure(limit)} picks, and the lift plan has ${measured}, ${figure(apart)} ${how} (${many(rows, "row")})${because(likely)}`;
   },
   parts: () => [["project", "length"], ["lifts"]],

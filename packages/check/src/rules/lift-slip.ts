@@ -1,9 +1,9 @@
 import { runsOf } from "@drawcord/base";
 import { mirror } from "@drawcord/grid";
-import type { Figure, Planned } from "../cloth.js";
+import type { Figure, LaidOut } from "../cloth.js";
 import { rowEdges } from "../measure/squares.js";
 import type { Span } from "../report.js";
-import { findSlip, mirrorsRound, type Slip } from "../symmetry.js";
+import { findSlip, mirrorsRound, type SymmetrySlip } from "../symmetry.js";
 import { onTabby } from "./examples.js";
 import { planned } from "./needs.js";
 import { atRow } from "./parts.js";
@@ -79,14 +79,14 @@ export const liftSlipPage: RulePage = /* @__PURE__ */ (() => ({
 }))();
 
 /** A lift plan that is one row away from its own symmetry. */
-export const liftSlip: Rule<"lift-slip", LiftSlipFact, Planned> = {
+export const liftSlip: Rule<"lift-slip", LiftSlipFact, LaidOut> = {
   name: "lift-slip",
   severity: "warning",
   changes: ["lift", "remove-row"],
   of: planned,
   *find(cloth) {
-    const { options, plan, figure } = cloth;
-    const { first, last } = rowEdges(plan);
+    const { options, layout, figure } = cloth;
+    const { first, last } = rowEdges(layout);
     const slip = slipOfLifts(figure);
     const repeated = options.repeat === "picks" || options.repeat === "both";
     if (slip !== undefined && repeated && mirrorsRound([...figure.rowKinds.kindOf])) return;
@@ -118,7 +118,7 @@ export const liftSlip: Rule<"lift-slip", LiftSlipFact, Planned> = {
 };
 
 /** The slip in the lift plan of a figure. */
-function slipOfLifts({ rowKinds }: Figure): Slip | undefined {
+function slipOfLifts({ rowKinds }: Figure): SymmetrySlip | undefined {
   return findSlip([...rowKinds.kindOf]);
 }
 

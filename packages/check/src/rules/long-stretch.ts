@@ -1,5 +1,5 @@
 import { many } from "@drawcord/base";
-import type { Cloth, Planned } from "../cloth.js";
+import type { Cloth, LaidOut } from "../cloth.js";
 import { eachRun } from "../measure/runs.js";
 import { rowEdges, unitEdges } from "../measure/squares.js";
 import {
@@ -89,7 +89,7 @@ export const longStretchPage: RulePage = {
 };
 
 /** A unit that stays drawn, or undrawn, for too long a stretch of cloth. */
-export const longStretch: Rule<"long-stretch", LongStretchFact, Planned> = {
+export const longStretch: Rule<"long-stretch", LongStretchFact, LaidOut> = {
   name: "long-stretch",
   severity: "warning",
   changes: ["draw", "leave"],
@@ -121,16 +121,16 @@ function allowedStretch({ options }: Cloth): AllowedLength {
 }
 
 function eachStretch(
-  { plan, figure, warp: { joined } }: Planned,
+  { layout, figure, warp: { joined } }: LaidOut,
   drawn: boolean,
   allowed: number,
   visit: VisitFault,
 ): void {
-  const units = unitEdges(plan);
-  const rows = rowEdges(plan);
-  plan.draft.threading.forEach((shafts, unit) => {
+  const units = unitEdges(layout);
+  const rows = rowEdges(layout);
+  layout.draft.threading.forEach((shafts, unit) => {
     if (shafts.length === 0) return;
-    const height = plan.draft.lifts.length;
+    const height = layout.draft.lifts.length;
     const seam = joined && figure.columns.get(unit, 0) === figure.columns.get(unit, height - 1);
     let beyond = 0;
     eachRun(figure.columns, unit, (start, end, state) => {

@@ -1,6 +1,6 @@
 import { listed } from "@drawcord/base";
 import { loomNeeds, type UnitDraft } from "@drawcord/units";
-import type { Planned } from "../cloth.js";
+import type { LaidOut } from "../cloth.js";
 import { onTabby } from "./examples.js";
 import { planned } from "./needs.js";
 import type { Fact, Rule, RulePage } from "./rule.js";
@@ -61,15 +61,15 @@ export const loomCapacityPage: RulePage = /* @__PURE__ */ (() => ({
 }))();
 
 /** A plan that asks for more than the loom has. */
-export const loomCapacity: Rule<"loom-capacity", LoomCapacityFact, Planned> = {
+export const loomCapacity: Rule<"loom-capacity", LoomCapacityFact, LaidOut> = {
   name: "loom-capacity",
   severity: "error",
   changes: ["tie"],
   of: planned,
-  *find({ plan, options }) {
+  *find({ layout, options }) {
     const { loom, staticShaft } = options;
     if (loom === undefined) return;
-    const needs = loomNeeds(withoutStatic(plan.draft, staticShaft));
+    const needs = loomNeeds(withoutStatic(layout.draft, staticShaft));
     for (const [unit, asked, has] of [
       ["pattern shafts", needs.highestPatternShaft, loom.patternShafts],
       ["ground shafts", needs.groundShafts, loom.groundShafts],
@@ -79,9 +79,9 @@ export const loomCapacity: Rule<"loom-capacity", LoomCapacityFact, Planned> = {
       if (has !== undefined && asked > has) yield { measured: asked, limit: has, unit };
     }
   },
-  say({ measured, limit, unit }, { plan }) {
+  say({ measured, limit, unit }, { layout }) {
     const few = unit === "treadles" && measured <= MOST_LISTED;
-    const treadles = few ? `: ${listed(treadlesOf(plan.draft))}` : "";
+    const treadles = few ? `: ${listed(treadlesOf(layout.draft))}` : "";
     return `the plan asks for ${measured} ${unit}, and the loom has ${limit}${treadles}`;
   },
   parts: ({ unit }) => [["loom", unit.replace(" ", "-")], ["loom"]],

@@ -1,5 +1,5 @@
 /** What rules need of a cloth before they can look. */
-import type { Calculated, Cloth, Drafted, Planned } from "../cloth.js";
+import type { Calculated, Cloth, Drafted, LaidOut } from "../cloth.js";
 
 /** Why a rule of units and lifts does not look at a cloth that has none. */
 const NO_PLAN = "a plain draft has no units and no lift plan";
@@ -13,12 +13,12 @@ export function anyCloth(cloth: Cloth): Cloth {
 }
 
 /** A cloth whose units and rows are known. */
-export function planned(cloth: Cloth): Planned | string {
+export function planned(cloth: Cloth): LaidOut | string {
   return isPlanned(cloth) ? cloth : NO_PLAN;
 }
 
-function isPlanned(cloth: Cloth): cloth is Planned {
-  return cloth.plan !== undefined && cloth.figure !== undefined;
+function isPlanned(cloth: Cloth): cloth is LaidOut {
+  return cloth.layout !== undefined && cloth.figure !== undefined;
 }
 
 /** A cloth that a plain draft is the plan of. */

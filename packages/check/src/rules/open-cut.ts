@@ -1,6 +1,6 @@
 import { many } from "@drawcord/base";
-import type { Cloth, Planned } from "../cloth.js";
-import { openCuts } from "../limits/open-cuts.js";
+import type { Cloth, LaidOut } from "../cloth.js";
+import { openCutsLimit } from "../limits/open-cuts.js";
 import { type OpenBorder, openAcross, openSides } from "../measure/open-borders.js";
 import { unitsAndRows } from "../regions.js";
 import type { Span } from "../report.js";
@@ -83,15 +83,15 @@ export const openCutPage: RulePage = /* @__PURE__ */ (() => ({
 }))();
 
 /** A border of drawn and undrawn where the floats of one side can slide over the other. */
-export const openCut: Rule<"open-cut", OpenCutFact, Planned> = {
+export const openCut: Rule<"open-cut", OpenCutFact, LaidOut> = {
   name: "open-cut",
   severity: "warning",
   changes: ["start-ground", "swap-ground", "tie"],
-  of: (cloth) => (cloth.plan === undefined ? "what is drawn is only inferred" : planned(cloth)),
+  of: (cloth) => (cloth.layout === undefined ? "what is drawn is only inferred" : planned(cloth)),
   *find(cloth) {
     const { figure, options } = cloth;
-    const allowed = options.limits?.openCuts ?? openCuts.usual;
-    const { unitOfEnd } = cloth.plan;
+    const allowed = options.limits?.openCuts ?? openCutsLimit.usual;
+    const { unitOfEnd } = cloth.layout;
     for (const border of openSides(cloth, figure, allowed)) {
       // A selvedge weaves as it must to hold the edge; the border to it is no edge of the figure.
       if (border.ends.some((end) => unitOfEnd[end] === -1)) continue;

@@ -1,5 +1,5 @@
 import type { Calculated } from "../cloth.js";
-import { openSett as openSettLimit } from "../limits/open-sett.js";
+import { openSettLimit } from "../limits/open-sett.js";
 import { tenByTen } from "../numbers/ten-by-ten.js";
 import { figure } from "../words.js";
 import { calculated } from "./needs.js";

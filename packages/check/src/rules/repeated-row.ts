@@ -1,4 +1,4 @@
-import type { Planned } from "../cloth.js";
+import type { LaidOut } from "../cloth.js";
 import { companyOf } from "../company.js";
 import { rowEdges } from "../measure/squares.js";
 import type { Span } from "../report.js";
@@ -68,21 +68,21 @@ export const repeatedRowPage: RulePage = /* @__PURE__ */ (() => ({
 }))();
 
 /** A lift held for two rows in a motif that otherwise changes with every row. */
-export const repeatedRow: Rule<"repeated-row", RepeatedRowFact, Planned> = {
+export const repeatedRow: Rule<"repeated-row", RepeatedRowFact, LaidOut> = {
   name: "repeated-row",
   severity: "note",
   changes: ["remove-row"],
   of: planned,
-  *find({ figure, plan }) {
+  *find({ figure, layout }) {
     const { kindOf } = figure.rowKinds;
     const held = heldRows(kindOf);
     const once = held.filter(({ rows }) => rows === 1).length;
     if (kindOf.length < LEAST_ROWS || once < CHANGING * held.length) return;
-    const { first, last } = rowEdges(plan);
+    const { first, last } = rowEdges(layout);
     const comesAgain = companyOf(kindOf);
     for (const { row, rows } of held) {
       const [before, after] = [kindOf[row - 1], kindOf[row + 2]];
-      if (rows !== 2 || plan.draft.lifts[row]!.length === 0) continue;
+      if (rows !== 2 || layout.draft.lifts[row]!.length === 0) continue;
       // The edge of the cloth, the middle of a mirrored figure, and what comes again are meant.
       if (before === undefined || after === undefined || before === after || comesAgain(row, row + 1))
         continue;

@@ -1,17 +1,17 @@
 import type { Change, UnitDraft } from "@drawcord/units";
 import type { Cloth } from "../cloth.js";
 import type { Said } from "../numbers/said.js";
-import type { Options } from "../options.js";
+import type { OptionsOf } from "../options.js";
 import type { Told, Where } from "../report.js";
 import type { ShaftDraft } from "../shaft-draft/types.js";
-import type { Part } from "./parts.js";
+import type { RecipePart } from "./parts.js";
 
 /** A small cloth that shows a rule: a draft, a plain draft, or a drawdown as text (the first pick on the lowest line). */
 export interface Example {
   /** One clause: what it is. */
   readonly title: string;
   readonly cloth: UnitDraft | ShaftDraft | string;
-  readonly options?: Options;
+  readonly options?: OptionsOf;
   /** What is said of its project. */
   readonly project?: Said;
 }
@@ -64,7 +64,7 @@ export interface Rule<Name extends string, F extends Fact, On extends Cloth = Cl
   /** The sentence of a finding: lower case, without a full stop. */
   say(fact: F, on: On): string;
   /** The parts of a recipe that a finding may be about, the nearest first. */
-  parts(fact: F): readonly Part[];
+  parts(fact: F): readonly RecipePart[];
 }
 
 /** A rule whatever it looks at and finds. */

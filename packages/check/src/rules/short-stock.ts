@@ -1,4 +1,4 @@
-import { convert, type ProjectYarn, type Quantity, quantity, writeQuantity } from "@drawcord/yarn";
+import { convert, type ProjectYarn, printQuantity, type Quantity, quantity } from "@drawcord/yarn";
 import type { Calculated } from "../cloth.js";
 import { tenByTen } from "../numbers/ten-by-ten.js";
 import { calculated } from "./needs.js";
@@ -70,7 +70,7 @@ export const shortStock: Rule<"short-stock", ShortStockFact, Calculated> = {
     }
   },
   say({ limit, measured, unit, yarn }) {
-    const said = (value: number) => writeQuantity(quantity(value, unit), { decimals: 1 });
+    const said = (value: number) => printQuantity(quantity(value, unit), { decimals: 1 });
     const called = yarn === "warp" || yarn === "weft" ? yarn : `weft ${yarn}`;
     return `there is ${said(measured)} of the yarn of the ${called}, and ${said(limit)} is needed`;
   },

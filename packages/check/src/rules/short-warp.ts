@@ -1,5 +1,5 @@
 import { many } from "@drawcord/base";
-import { writeQuantity } from "@drawcord/yarn";
+import { printQuantity } from "@drawcord/yarn";
 import type { Calculated } from "../cloth.js";
 import { tenByTen } from "../numbers/ten-by-ten.js";
 import { calculated } from "./needs.js";
@@ -52,7 +52,7 @@ export const shortWarp: Rule<"short-warp", ShortWarpFact, Calculated> = {
     if (worked.pieces.value < pieces) yield { measured: worked.pieces.value, limit: pieces, unit: "pieces" };
   },
   say({ limit, measured }, { project: { warpLength } }) {
-    const warp = warpLength === undefined ? "the warp" : `the warp of ${writeQuantity(warpLength)}`;
+    const warp = warpLength === undefined ? "the warp" : `the warp of ${printQuantity(warpLength)}`;
     return `${warp} gives ${many(measured, "piece")}, and ${limit} are wanted`;
   },
   parts: () => [

@@ -1,4 +1,4 @@
-import { convert, toMetric, writeQuantity, writeSley } from "@drawcord/yarn";
+import { convert, printQuantity, printSley, toMetric } from "@drawcord/yarn";
 import type { Calculated } from "../cloth.js";
 import { off } from "../limits/off.js";
 import { because, likelyReason } from "../numbers/likely-reason.js";
@@ -70,12 +70,12 @@ export const sleySett: Rule<"sley-sett", SleySettFact, Calculated> = {
   say({ likely, limit, measured }, { project, worked }) {
     const { reed } = worked;
     const { sett } = project;
-    const sley = reed === undefined ? "" : writeSley(reed.sley);
+    const sley = reed === undefined ? "" : printSley(reed.sley);
     const made =
       reed === undefined || sett === undefined
         ? `${figure(measured)} per cm`
-        : writeQuantity(convert(reed.sett, sett.unit), { decimals: 2 });
-    const wanted = sett === undefined ? `${figure(limit)} per cm` : writeQuantity(sett);
+        : printQuantity(convert(reed.sett, sett.unit), { decimals: 2 });
+    const wanted = sett === undefined ? `${figure(limit)} per cm` : printQuantity(sett);
     return `sleyed ${sley}, the reed makes ${made}, and the sett is ${wanted}${because(likely)}`;
   },
   parts: () => [["cloth", "sley"], ["cloth", "reed"], ["cloth"]],

@@ -106,16 +106,16 @@ function figure(value: number): number {
 }
 
 /** What the cloth has of a stated number; undefined for what it cannot tell. */
-function numberOf({ plan, warp, weft }: Cloth, name: StatedNumber["name"]): number | undefined {
+function numberOf({ layout, warp, weft }: Cloth, name: StatedNumber["name"]): number | undefined {
   switch (name) {
     case "ends":
       return warp.count;
     case "picks":
       return weft.count;
     case "units":
-      return plan?.draft.threading.length;
+      return layout?.draft.threading.length;
     case "rows":
-      return plan?.draft.lifts.length;
+      return layout?.draft.lifts.length;
     case "longest-float":
       return Math.max(
         ...[warp, weft].flatMap(({ threads: { raised, lowered } }) => [

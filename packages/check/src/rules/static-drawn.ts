@@ -1,7 +1,7 @@
 import { many } from "@drawcord/base";
-import type { Planned } from "../cloth.js";
+import type { LaidOut } from "../cloth.js";
 import { picksOfRows } from "../regions.js";
-import { placeOf, rowsDrawing } from "../runs-of.js";
+import { rowsDrawing, whereOf } from "../runs-of.js";
 import { onTabby } from "./examples.js";
 import { planned } from "./needs.js";
 import { atRow } from "./parts.js";
@@ -49,19 +49,19 @@ export const staticDrawnPage: RulePage = /* @__PURE__ */ (() => ({
 }))();
 
 /** A lift that draws the shaft number that stands for static units. */
-export const staticDrawn: Rule<"static-drawn", StaticDrawnFact, Planned> = {
+export const staticDrawn: Rule<"static-drawn", StaticDrawnFact, LaidOut> = {
   name: "static-drawn",
   severity: "error",
   changes: ["lift"],
   of: planned,
-  *find({ plan, options }) {
-    for (const { shaft, rows, firstRow, lastRow } of plan.shafts.values()) {
+  *find({ layout, options }) {
+    for (const { shaft, rows, firstRow, lastRow } of layout.shafts.values()) {
       if (rows === 0 || shaft !== options.staticShaft) continue;
       yield {
         harness: "pattern",
         shaft,
-        ...placeOf("rows", rowsDrawing(plan.draft.lifts, shaft)),
-        picks: picksOfRows(plan, [firstRow, lastRow]),
+        ...whereOf("rows", rowsDrawing(layout.draft.lifts, shaft)),
+        picks: picksOfRows(layout, [firstRow, lastRow]),
         ...(rows > 1 && { count: rows }),
       };
     }

@@ -1,8 +1,8 @@
 import { many } from "@drawcord/base";
 import type { BitGrid } from "@drawcord/grid";
-import type { Figure, Planned } from "../cloth.js";
+import type { Figure, LaidOut } from "../cloth.js";
 import { companyOf } from "../company.js";
-import { thinArea as thinAreaLimit } from "../limits/thin-area.js";
+import { thinAreaLimit } from "../limits/thin-area.js";
 import { rowEdges, unitEdges } from "../measure/squares.js";
 import { joinFaults } from "../regions.js";
 import { cleanTwill } from "./examples.js";
@@ -69,19 +69,19 @@ export const thinAreaPage: RulePage = {
 };
 
 /** A small area that is one unit wide or one row high. */
-export const thinArea: Rule<"thin-area", Fact, Planned> = {
+export const thinArea: Rule<"thin-area", Fact, LaidOut> = {
   name: "thin-area",
   severity: "note",
   changes: ["draw", "leave"],
   of: planned,
   *find(cloth) {
-    const { figure, plan } = cloth;
+    const { figure, layout } = cloth;
     const { firstRow, lastRow, firstColumn, lastColumn, squares, count } = figure.areas;
     const most = cloth.options.limits?.thinArea ?? thinAreaLimit.usual;
     const rowsComeAgain = companyOf(figure.rowKinds.kindOf);
     const unitsComeAgain = companyOf(figure.columnKinds.kindOf);
-    const units = unitEdges(plan);
-    const rows = rowEdges(plan);
+    const units = unitEdges(layout);
+    const rows = rowEdges(layout);
     const rare = rareAreas(figure, most);
     const regions = joinFaults(cloth, (visit) => {
       for (let area = 0; area < count; area++) {

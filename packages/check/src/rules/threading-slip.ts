@@ -1,8 +1,8 @@
 import type { UnitDraft } from "@drawcord/units";
-import type { Planned } from "../cloth.js";
+import type { LaidOut } from "../cloth.js";
 import { unitEdges } from "../measure/squares.js";
 import type { Span } from "../report.js";
-import { findSlip, mirrorsRound, type Slip } from "../symmetry.js";
+import { findSlip, mirrorsRound, type SymmetrySlip } from "../symmetry.js";
 import { onTabby } from "./examples.js";
 import { planned } from "./needs.js";
 import { atUnit } from "./parts.js";
@@ -88,16 +88,16 @@ export const threadingSlipPage: RulePage = /* @__PURE__ */ (() => ({
 }))();
 
 /** A unit threading that is one unit away from its own symmetry. */
-export const threadingSlip: Rule<"threading-slip", ThreadingSlipFact, Planned> = {
+export const threadingSlip: Rule<"threading-slip", ThreadingSlipFact, LaidOut> = {
   name: "threading-slip",
   severity: "warning",
   changes: ["thread", "remove-unit"],
   of: planned,
   *find(cloth) {
-    const slip = slipOfThreading(cloth.plan.draft);
+    const slip = slipOfThreading(cloth.layout.draft);
     const repeated = cloth.options.repeat === "ends" || cloth.options.repeat === "both";
-    if (slip === undefined || (repeated && mirrorsRound(keysOf(cloth.plan.draft)))) return;
-    const { first, last } = unitEdges(cloth.plan);
+    if (slip === undefined || (repeated && mirrorsRound(keysOf(cloth.layout.draft)))) return;
+    const { first, last } = unitEdges(cloth.layout);
     yield {
       units: [slip.at + 1, slip.at + 1],
       ends: [first[slip.at]! + 1, last[slip.at]! + 1],
@@ -105,9 +105,9 @@ export const threadingSlip: Rule<"threading-slip", ThreadingSlipFact, Planned> =
     };
   },
   say(_, cloth) {
-    const slip = cloth.plan && slipOfThreading(cloth.plan.draft);
-    if (slip === undefined || cloth.plan === undefined) return "";
-    const { threading } = cloth.plan.draft;
+    const slip = cloth.layout && slipOfThreading(cloth.layout.draft);
+    if (slip === undefined || cloth.layout === undefined) return "";
+    const { threading } = cloth.layout.draft;
     const shafts = (unit: number) => shaftsInWords(threading[unit]!);
     const unit = `unit ${slip.at + 1} ${shafts(slip.at)}`;
     if (slip.kind === "odd-one") {
@@ -122,7 +122,7 @@ export const threadingSlip: Rule<"threading-slip", ThreadingSlipFact, Planned> =
 };
 
 /** The slip in the threading of a draft. */
-function slipOfThreading({ threading }: UnitDraft): Slip | undefined {
+function slipOfThreading({ threading }: UnitDraft): SymmetrySlip | undefined {
   return findSlip(keysOf({ threading }));
 }
 

@@ -1,5 +1,5 @@
 import type { Cloth } from "../cloth.js";
-import { takeUp } from "../limits/take-up.js";
+import { takeUpLimit } from "../limits/take-up.js";
 import { unitsAndRows } from "../regions.js";
 import type { Span } from "../report.js";
 import { figure, figureBeyond } from "../words.js";
@@ -60,7 +60,7 @@ export const unevenTakeUp: Rule<"uneven-take-up", UnevenTakeUpFact> = {
   of: anyCloth,
   *find(cloth) {
     const { squares, warp, weft, weftOfPick, wefts } = cloth;
-    const tolerance = cloth.options.limits?.takeUp ?? takeUp.usual;
+    const tolerance = cloth.options.limits?.takeUp ?? takeUpLimit.usual;
     const ends = meansOf(warp.count, squares.columns, (end) => [squares.ofEnd[end]!, changesOf(warp, end)]);
     yield* stretches(ends, tolerance).map((stretch) => factOf(cloth, "warp", stretch, tolerance));
     const ground = wefts.indexOf("");
@@ -78,7 +78,7 @@ export const unevenTakeUp: Rule<"uneven-take-up", UnevenTakeUpFact> = {
 };
 
 /** A stretch of threads (from 0) and the furthest that a square of it lies from the mean, in percent. */
-interface Stretch {
+interface TakeUpStretch {
   readonly first: number;
   readonly last: number;
   readonly deviation: number;
@@ -125,8 +125,8 @@ function meansOf(
 }
 
 /** Neighbouring squares that lie further than the tolerance to the same side of the mean, joined. */
-function stretches({ all, squares }: Means, tolerance: number): Stretch[] {
-  const found: Stretch[] = [];
+function stretches({ all, squares }: Means, tolerance: number): TakeUpStretch[] {
+  const found: TakeUpStretch[] = [];
   let joins = false;
   for (const { first, last, mean } of squares) {
     const deviation = (100 * (mean - all)) / all;
@@ -148,7 +148,7 @@ function stretches({ all, squares }: Means, tolerance: number): Stretch[] {
 function factOf(
   cloth: Cloth,
   system: "warp" | "weft",
-  { first, last, deviation }: Stretch,
+  { first, last, deviation }: TakeUpStretch,
   limit: number,
 ): UnevenTakeUpFact {
   const threads: Span = [first + 1, last + 1];

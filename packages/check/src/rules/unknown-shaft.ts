@@ -1,7 +1,7 @@
 import { many } from "@drawcord/base";
-import type { Planned } from "../cloth.js";
+import type { LaidOut } from "../cloth.js";
 import { picksOfRows } from "../regions.js";
-import { placeOf, rowsDrawing } from "../runs-of.js";
+import { rowsDrawing, whereOf } from "../runs-of.js";
 import { onTabby } from "./examples.js";
 import { planned } from "./needs.js";
 import { atRow } from "./parts.js";
@@ -47,19 +47,19 @@ export const unknownShaftPage: RulePage = /* @__PURE__ */ (() => ({
 }))();
 
 /** A lift that draws a pattern shaft on which no unit hangs. */
-export const unknownShaft: Rule<"unknown-shaft", UnknownShaftFact, Planned> = {
+export const unknownShaft: Rule<"unknown-shaft", UnknownShaftFact, LaidOut> = {
   name: "unknown-shaft",
   severity: "error",
   changes: ["lift"],
   of: planned,
-  *find({ plan, options }) {
-    for (const { shaft, units, rows, firstRow, lastRow } of plan.shafts.values()) {
+  *find({ layout, options }) {
+    for (const { shaft, units, rows, firstRow, lastRow } of layout.shafts.values()) {
       if (units.length > 0 || shaft === options.staticShaft) continue;
       yield {
         harness: "pattern",
         shaft,
-        ...placeOf("rows", rowsDrawing(plan.draft.lifts, shaft)),
-        picks: picksOfRows(plan, [firstRow, lastRow]),
+        ...whereOf("rows", rowsDrawing(layout.draft.lifts, shaft)),
+        picks: picksOfRows(layout, [firstRow, lastRow]),
         ...(rows > 1 && { count: rows }),
       };
     }

@@ -1,5 +1,5 @@
 import type { Cloth } from "../cloth.js";
-import { unlikeSides as unlikeSidesLimit } from "../limits/unlike-sides.js";
+import { unlikeSidesLimit } from "../limits/unlike-sides.js";
 import { eachLongRun } from "../measure/long-runs.js";
 import { longestOf } from "../measure/threads.js";
 import { unitsAndRows } from "../regions.js";

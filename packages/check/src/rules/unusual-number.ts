@@ -1,5 +1,5 @@
-import { convert, type Quantity, quantity, writeQuantity } from "@drawcord/yarn";
-import type { Planned } from "../cloth.js";
+import { convert, printQuantity, type Quantity, quantity } from "@drawcord/yarn";
+import type { LaidOut } from "../cloth.js";
 import type { ProjectFacts } from "../numbers/project.js";
 import { tenByTen } from "../numbers/ten-by-ten.js";
 import { planned } from "./needs.js";
@@ -68,7 +68,7 @@ export const unusualNumberPage: RulePage = /* @__PURE__ */ (() => ({
 }))();
 
 /** A number beyond what is usual in the trade. */
-export const unusualNumber: Rule<"unusual-number", UnusualNumberFact, Planned> = {
+export const unusualNumber: Rule<"unusual-number", UnusualNumberFact, LaidOut> = {
   name: "unusual-number",
   severity: "warning",
   changes: ["number"],
@@ -86,7 +86,7 @@ export const unusualNumber: Rule<"unusual-number", UnusualNumberFact, Planned> =
     }
   },
   say({ at, limit, measured, unit }) {
-    const said = (value: number) => writeQuantity(quantity(value, unit), { decimals: 2 });
+    const said = (value: number) => printQuantity(quantity(value, unit), { decimals: 2 });
     const usual = measured < limit ? "at least" : "at most";
     return `${at.join(" ").replaceAll("-", " ")} is ${said(measured)}, where ${usual} ${said(limit)} is usual`;
   },

@@ -1,5 +1,5 @@
 import { many } from "@drawcord/base";
-import { convert, toMetric, writeQuantity } from "@drawcord/yarn";
+import { convert, printQuantity, toMetric } from "@drawcord/yarn";
 import type { Calculated } from "../cloth.js";
 import { off } from "../limits/off.js";
 import { because, likelyReason } from "../numbers/likely-reason.js";
@@ -58,7 +58,7 @@ export const widthUnits: Rule<"width-units", WidthUnitsFact, Calculated> = {
   changes: ["number", "insert-unit", "remove-unit"],
   ofNumbers: true,
   of: calculated,
-  *find({ endsOfWidth, options, plan, project, warp, worked }) {
+  *find({ endsOfWidth, options, layout, project, warp, worked }) {
     const { width } = project;
     const { clothWidth, sett, widthInReed } = worked;
     const needed = endsOfWidth;
@@ -66,7 +66,7 @@ export const widthUnits: Rule<"width-units", WidthUnitsFact, Calculated> = {
     if (sett === undefined || clothWidth === undefined || widthInReed === undefined) return;
     const repeated = options.repeat === "ends" || options.repeat === "both";
     const made = (repeated ? Math.max(1, Math.round(needed / warp.count)) : 1) * warp.count;
-    const unit = warp.count / Math.max(1, plan.draft.threading.length);
+    const unit = warp.count / Math.max(1, layout.draft.threading.length);
     const allowed = Math.max((needed * (options.limits?.off ?? off.usual)) / 100, unit - 1);
     if (Math.abs(made - needed) <= allowed + 1e-9) return;
     const perMm = toMetric(sett).value / 10;
@@ -88,16 +88,16 @@ export const widthUnits: Rule<"width-units", WidthUnitsFact, Calculated> = {
     );
     yield { measured: warp.count, limit: needed, unit: "ends", ...(likely !== undefined && { likely }) };
   },
-  say({ likely, limit, measured }, { plan, project, warp, worked }) {
+  say({ likely, limit, measured }, { layout, project, warp, worked }) {
     const { finishedWidth } = worked;
     const apart = Math.abs(measured - limit);
-    const units = Math.round(apart / (warp.count / plan.draft.threading.length));
+    const units = Math.round(apart / (warp.count / layout.draft.threading.length));
     const how = measured < limit ? "fewer" : "more";
-    const wanted = project.width === undefined ? "" : writeQuantity(project.width);
+    const wanted = project.width === undefined ? "" : printQuantity(project.width);
     const comes =
       project.width === undefined || finishedWidth === undefined
         ? ""
-        : `, which finish ${writeQuantity(convert(finishedWidth, project.width.unit), { decimals: 1 })} wide`;
+        : `, which finish ${printQuantity(convert(finishedWidth, project.width.unit), { decimals: 1 })} wide`;
     return `a width of ${wanted} takes ${limit} ends, and there are ${measured}${comes}: ${apart} ${how} (${many(units, "unit")})${because(likely)}`;
   },
   parts: () => [

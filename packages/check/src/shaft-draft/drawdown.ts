@@ -23,9 +23,9 @@ export function shaftsMoved(draft: ShaftDraft): readonly ShaftSet[] {
 /**
  * The cloth of a shaft draft, picks x ends: with a rising shed an end lies over the pick where any of its shafts is moved,
  * with a sinking shed where none is.
- * @example toText(drawdownOf(shaftDraft)) // "#.#.\n.#.#\n#.#.\n.#.#"
+ * @example toText(drawdownOfDraft(shaftDraft)) // "#.#.\n.#.#\n#.#.\n.#.#"
  */
-export function drawdownOf(draft: ShaftDraft): BitGrid {
+export function drawdownOfDraft(draft: ShaftDraft): BitGrid {
   const { threading, rising } = draft;
   const stride = Math.ceil(threading.length / 32);
   const endsOn = new Map<number, number[]>();

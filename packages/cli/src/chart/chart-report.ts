@@ -3,8 +3,8 @@ import { type NearestCloth, type Quarrel, quarrelSentence } from "@drawcord/char
 import type { BitGrid } from "@drawcord/grid";
 import { describeThreading, printLifts, printShafts, printThreading } from "@drawcord/units";
 import { oneLine } from "../printable.js";
-import { wrap } from "../text.js";
-import { shaftsOf } from "./weave-chart.js";
+import { wrapText } from "../text.js";
+import { shaftsUsed } from "./weave-chart.js";
 
 /** What was made of a chart. */
 export interface ChartResult {
@@ -23,7 +23,7 @@ export function* chartText(
   width: number,
 ): Iterable<string> {
   const { threading, changes, atLeast } = cloth;
-  const shafts = shaftsOf(cloth);
+  const shafts = shaftsUsed(cloth);
   const still = threading.filter((unit) => unit.length === 0).length;
   const taken = shafts === shaftsTaken ? "" : `; the chart as it is takes ${shaftsTaken}`;
   yield facts(
@@ -76,7 +76,7 @@ export function chartJson({ file, wanted, cloth, shaftsTaken, quarrels }: ChartR
     file,
     rows: wanted.rows,
     units: wanted.columns,
-    shafts: shaftsOf(cloth),
+    shafts: shaftsUsed(cloth),
     shaftsTaken,
     changes: cloth.changes,
     atLeast: cloth.atLeast,
@@ -93,7 +93,7 @@ function facts(rows: readonly (readonly [name: string, text: string])[], width: 
   return rows
     .map(
       ([name, text]) =>
-        `${name.padEnd(11)}${wrap(text, Math.max(40, Math.min(width, 100) - 11)).join(`\n${" ".repeat(11)}`)}\n`,
+        `${name.padEnd(11)}${wrapText(text, Math.max(40, Math.min(width, 100) - 11)).join(`\n${" ".repeat(11)}`)}\n`,
     )
     .join("");
 }

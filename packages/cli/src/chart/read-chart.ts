@@ -2,7 +2,7 @@ import type { Colour } from "@drawcord/draw";
 import { FileError, kindOf, readInkedPng, readPbm, readTextChart } from "@drawcord/files";
 import { type BitGrid, rowCounts } from "@drawcord/grid";
 import { CliError } from "../error.js";
-import type { Input } from "../inputs.js";
+import type { InputFile } from "../inputs.js";
 
 /** How the ink of a PNG picture is told from its paper; text and PBM have no say in it. */
 export interface ChartInk {
@@ -15,7 +15,7 @@ export interface ChartInk {
  * Reads a chart: PNG and PBM are known by how they begin, anything else is a text of `#` and `.`.
  * @throws {FileError} for what cannot be read; {CliError} `no-chart` when no square is drawn
  */
-export async function readChart(source: Input, ink: ChartInk): Promise<BitGrid> {
+export async function readChart(source: InputFile, ink: ChartInk): Promise<BitGrid> {
   const chart = chartIn(await source.read(), source.name, ink);
   if (rowCounts(chart).every((count) => count === 0)) {
     throw new CliError("no-chart", `${source.name}: the chart draws nothing; expected one square or more`, {

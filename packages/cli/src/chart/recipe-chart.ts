@@ -4,7 +4,7 @@ import { type Recipe, type RecipePiece, reviseDraft, soundRecipe } from "@drawco
 import { type BitGrid, fromCells, mirror, toText, transpose } from "@drawcord/grid";
 import { expand } from "@drawcord/units";
 import { CliError } from "../error.js";
-import { shaftsOf } from "./weave-chart.js";
+import { shaftsUsed } from "./weave-chart.js";
 
 /** The drawn squares of a recipe, to be woven by other means. */
 export interface RecipeChart {
@@ -57,7 +57,7 @@ function stacked(pieces: readonly RecipePiece[], units: number): BitGrid {
 function savingOf({ draft }: Recipe, wanted: BitGrid): string | undefined {
   const columns = toText(transpose(wanted)).split("\n");
   const taken = new Set(columns.filter((column) => column.includes("#"))).size;
-  const now = shaftsOf(draft);
+  const now = shaftsUsed(draft);
   if (taken >= now) return undefined;
   const why = mirror(wanted).equals(wanted)
     ? "the right half mirrors the left, so both can hang on the same shafts"

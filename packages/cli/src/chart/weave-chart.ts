@@ -42,7 +42,7 @@ export function weaveChart(chart: BitGrid, means: ChartMeans): NearestCloth {
   if (threading !== undefined) return nearestLifts(threading, chart);
   if (singleUnit) return nearestLifts(singleUnitThreading(chart.columns), chart);
   const cloth = chartCloth(chart, options);
-  const shafts = shaftsOf(cloth);
+  const shafts = shaftsUsed(cloth);
   if (shafts > MOST_CHART_SHAFTS) {
     const sentence = `the chart takes ${shafts} pattern shafts, more than the ${MOST_CHART_SHAFTS} that are worked out; ask for fewer with --shafts, or for a cord a unit with --single-unit`;
     throw new CliError("too-many-shafts", sentence, { shafts });
@@ -51,6 +51,6 @@ export function weaveChart(chart: BitGrid, means: ChartMeans): NearestCloth {
 }
 
 /** How many pattern shafts a cloth is threaded on. */
-export function shaftsOf(cloth: Pick<NearestCloth, "threading">): number {
+export function shaftsUsed(cloth: Pick<NearestCloth, "threading">): number {
   return new Set(cloth.threading.flat()).size;
 }

@@ -4,7 +4,7 @@ import { join, resolve } from "node:path";
 import { rules } from "@drawcord/check";
 import { CliError } from "../error.js";
 import { version } from "../version.js";
-import type { Kept } from "./kept.js";
+import type { KeptCheck } from "./kept.js";
 
 /** Where reports are kept between runs, and what besides a file's content they depend on. Plain data. */
 export interface CachePlace {
@@ -39,8 +39,8 @@ export async function openCache(name: string, cwd: string, asked: readonly strin
 export async function kept(
   { folder, seed }: CachePlace,
   content: Uint8Array,
-  make: () => Promise<Kept>,
-): Promise<Kept> {
+  make: () => Promise<KeptCheck>,
+): Promise<KeptCheck> {
   const key = createHash("sha256").update(seed).update("\0").update(content).digest("hex");
   const path = join(folder, `${key}.json`);
   const found = await readFile(path, "utf8").then(
@@ -60,9 +60,9 @@ export async function kept(
   return made;
 }
 
-function parsed(text: string, key: string): Kept | undefined {
+function parsed(text: string, key: string): KeptCheck | undefined {
   try {
-    const { key: found, ...rest } = JSON.parse(text) as Kept & { readonly key: string };
+    const { key: found, ...rest } = JSON.parse(text) as KeptCheck & { readonly key: string };
     return found === key ? rest : undefined;
   } catch {
     return undefined;

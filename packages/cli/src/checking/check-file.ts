@@ -5,15 +5,15 @@ import type { BitGrid } from "@drawcord/grid";
 import { checkRecipe, optionsOf } from "@drawcord/review";
 import { type Change, expand } from "@drawcord/units";
 import { CliError } from "../error.js";
-import type { Cloth } from "./cloth.js";
-import type { Kept } from "./kept.js";
+import type { CheckedCloth } from "./cloth.js";
+import type { KeptCheck } from "./kept.js";
 import { asksAll } from "./selection.js";
 
 /** Why a rule did not run that a recipe switches off. */
 const SWITCHED_OFF = "it is switched off";
 
 /** What to look for, and whether to propose mends. */
-export interface Asked {
+export interface CheckRequest {
   readonly rules: readonly RuleName[];
   readonly propose: boolean;
   /** For how many seconds causes are looked for, 0 for not at all; as long as it takes when not given. */
@@ -29,9 +29,9 @@ export interface Asked {
 export async function checkFile(
   bytes: Uint8Array,
   file: string,
-  asked: Asked,
+  asked: CheckRequest,
   progress?: SearchBounds["progress"],
-): Promise<Kept> {
+): Promise<KeptCheck> {
   const { rules } = asked;
   const kept = isRecipe(bytes)
     ? await reviewRecipe(bytes, file, asked, progress)
@@ -47,9 +47,9 @@ export async function checkFile(
 async function reviewRecipe(
   bytes: Uint8Array,
   file: string,
-  { propose, rules, seconds }: Asked,
+  { propose, rules, seconds }: CheckRequest,
   progress: SearchBounds["progress"],
-): Promise<Kept> {
+): Promise<KeptCheck> {
   const recipe = soundRecipe(bytes, file);
   const signal = overAfter(seconds);
   const search = { signal, ...(progress && { progress }) };
@@ -80,10 +80,10 @@ function overAfter(seconds = 0): { readonly aborted: boolean } {
 
 /** A checked file as the formats take it. */
 export async function clothOf(
-  { causes = [], mends, places, report, title, untried = [] }: Kept,
+  { causes = [], mends, places, report, title, untried = [] }: KeptCheck,
   bytes: Uint8Array,
   file: string,
-): Promise<Cloth> {
+): Promise<CheckedCloth> {
   const drawdown = once(await drawing(bytes, file));
   const changed = (changes: readonly Change[]) =>
     expand(applyTogether(soundRecipe(bytes, file).draft, changes)).drawdown;
@@ -112,7 +112,7 @@ async function drawing(bytes: Uint8Array, file: string): Promise<() => BitGrid> 
 }
 
 /** Writes changes of a recipe's draft into its text; what does so is loaded only where there is a recipe. */
-async function editing(bytes: Uint8Array, file: string): Promise<Cloth["edits"]> {
+async function editing(bytes: Uint8Array, file: string): Promise<CheckedCloth["edits"]> {
   if (!isRecipe(bytes)) return () => [];
   const { editsOf } = await import("../mending/edits-of.js");
   return (changes) => editsOf(bytes, file, changes);

@@ -3,13 +3,13 @@ import { checkGrid, checkShaftDraft, type Finding, type RuleName } from "@drawco
 import { type DraftPlaces, draftPlaces, read } from "@drawcord/files";
 import { drawdownIn, titleIn } from "../plain/drawdown.js";
 import { ignoredIn } from "../plain/ignored.js";
-import type { Kept } from "./kept.js";
+import type { KeptCheck } from "./kept.js";
 
 /**
  * Reads a plain draft, or a chart of interlacements, and checks it by the rules asked for.
  * @throws {FileError} with its place, for what cannot be read
  */
-export function checkPlain(bytes: Uint8Array, file: string, only: readonly RuleName[]): Kept {
+export function checkPlain(bytes: Uint8Array, file: string, only: readonly RuleName[]): KeptCheck {
   const reading = read(bytes, file);
   const places = reading.kind === "draft" ? draftPlaces(bytes, file) : undefined;
   const report =

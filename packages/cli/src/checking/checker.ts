@@ -2,17 +2,17 @@ import type { SearchBounds } from "@drawcord/causes";
 import type { RuleName } from "@drawcord/check";
 import type { Format, Look } from "../formats/format.js";
 import { type FormatName, loadFormat } from "../formats/formats.js";
-import type { Input } from "../inputs.js";
+import type { InputFile } from "../inputs.js";
 import { notUsed } from "../plain/ignored.js";
-import { reasonsOf } from "../reasons.js";
+import { reasonLines } from "../reasons.js";
 import type { CachePlace } from "./cache.js";
 import { checkFile, clothOf } from "./check-file.js";
 import type { Failure } from "./cloth.js";
-import type { Kept } from "./kept.js";
+import type { KeptCheck } from "./kept.js";
 import { type Counts, countsOf } from "./tally.js";
 
 /** How every file of a run is checked and told. Plain data, so that it can be handed to a worker. */
-export interface Settings {
+export interface CheckerSettings {
   /** The folder that relative names start from. */
   readonly cwd: string;
   readonly format: FormatName;
@@ -36,13 +36,16 @@ export interface Outcome {
 }
 
 /** Checks one file; never rejects, for one bad file must not stop the rest. */
-export type Checker = (input: Input) => Promise<Outcome>;
+export type Checker = (input: InputFile) => Promise<Outcome>;
 
 /**
  * A checker at work in this thread.
  * @param progress told how far a search in a file has come
  */
-export async function checkerFor(settings: Settings, progress?: SearchBounds["progress"]): Promise<Checker> {
+export async function checkerFor(
+  settings: CheckerSettings,
+  progress?: SearchBounds["progress"],
+): Promise<Checker> {
   const format = await loadFormat(settings.format);
   const keep = await keeper(settings.cache);
   return async (input) => {
@@ -64,11 +67,11 @@ export async function checkerFor(settings: Settings, progress?: SearchBounds["pr
 
 /** What came of a file that could not be used. */
 export function failed(file: string, error: unknown, format: Pick<Format, "failure">): Outcome {
-  const failure: Failure = { file, reasons: reasonsOf(error) };
+  const failure: Failure = { file, reasons: reasonLines(error) };
   return { piece: format.failure?.(failure) ?? "", failure };
 }
 
-type Keeper = (content: Uint8Array, make: () => Promise<Kept>) => Promise<Kept>;
+type Keeper = (content: Uint8Array, make: () => Promise<KeptCheck>) => Promise<KeptCheck>;
 
 async function keeper(cache: CachePlace | undefined): Promise<Keeper> {
   if (cache === undefined) return (_, make) => make();

@@ -7,7 +7,7 @@ import type { Edit } from "../mending/edits.js";
 import type { Proposal } from "../mending/proposal.js";
 
 /** What there is to say of one cloth. */
-export interface Cloth {
+export interface CheckedCloth {
   /** The name the file was asked for by. */
   readonly file: string;
   readonly title: string | undefined;

@@ -6,7 +6,7 @@ const AHEAD = 32;
  * begun than a little ahead of what has been taken.
  * @param lanes each does one item at a time and must not reject
  */
-export async function* inOrder<Item, Result>(
+export async function* jobsInOrder<Item, Result>(
   items: readonly Item[],
   lanes: readonly ((item: Item) => Promise<Result>)[],
 ): AsyncGenerator<Result, void> {

@@ -4,7 +4,7 @@ import type { PlacedCause, Review } from "@drawcord/review";
 import type { Proposal } from "../mending/proposal.js";
 
 /** What is kept of a checked file: all that follows from its content and the rules asked for. */
-export interface Kept {
+export interface KeptCheck {
   readonly title: string | null;
   readonly report: Report & Pick<Review, "pieces">;
   readonly places: readonly (Range | null)[];

@@ -8,9 +8,9 @@ export interface Shard {
 
 /**
  * @throws {CliError} `bad-shard` for anything but two numbers, the first from 1 to the second
- * @example readShard("2/8") // { part: 2, parts: 8 }
+ * @example parseShard("2/8") // { part: 2, parts: 8 }
  */
-export function readShard(text: string): Shard {
+export function parseShard(text: string): Shard {
   const [, part, parts] = /^(\d{1,9})\/(\d{1,9})$/.exec(text) ?? [];
   const shard = { part: Number(part), parts: Number(parts) };
   if (shard.part >= 1 && shard.part <= shard.parts) return shard;
@@ -20,9 +20,9 @@ export function readShard(text: string): Shard {
 
 /**
  * The items of one part. The parts follow one another, are as even as can be, and together are all items in their order.
- * @example itemsOf({ part: 1, parts: 2 }, ["a", "b", "c"]) // ["a"]
+ * @example shardOf({ part: 1, parts: 2 }, ["a", "b", "c"]) // ["a"]
  */
-export function itemsOf<T>({ part, parts }: Shard, items: readonly T[]): readonly T[] {
+export function shardOf<T>({ part, parts }: Shard, items: readonly T[]): readonly T[] {
   const edge = (before: number) => Math.floor((before * items.length) / parts);
   return items.slice(edge(part - 1), edge(part));
 }

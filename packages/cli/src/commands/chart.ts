@@ -7,12 +7,12 @@ import { chartRecipe } from "../chart/chart-recipe.js";
 import { chartJson, chartText } from "../chart/chart-report.js";
 import { readChart } from "../chart/read-chart.js";
 import { chartOfRecipe, looksLikeRecipe, type RecipeChart, recipeBy } from "../chart/recipe-chart.js";
-import { type ChartMeans, onUnits, shaftsOf, weaveChart } from "../chart/weave-chart.js";
+import { type ChartMeans, onUnits, shaftsUsed, weaveChart } from "../chart/weave-chart.js";
 import { defineCommand } from "../command.js";
 import { CliError } from "../error.js";
 import { input } from "../inputs.js";
 import type { Io } from "../io.js";
-import { wholeNumber } from "../number-option.js";
+import { numberOption } from "../number-option.js";
 import { toJson } from "../printable.js";
 import { writeWhole } from "../write-whole.js";
 
@@ -112,16 +112,16 @@ With -o it writes a recipe that drawcord check reads, whole or not at all; of a 
   async run({ operands, options }, io) {
     const source = input(operands[0]!, io);
     const means = meansOf(options);
-    const unitEnds = wholeNumber("chart", "unit-ends", options["unit-ends"], 1000)!;
+    const unitEnds = numberOption("chart", "unit-ends", options["unit-ends"], 1000)!;
     const ground = {
       title: options.title ?? titleOf(source.name),
       weave: options.weave,
       unitEnds,
-      picks: wholeNumber("chart", "picks", options.picks, 1000) ?? unitEnds,
+      picks: numberOption("chart", "picks", options.picks, 1000) ?? unitEnds,
     };
-    const units = wholeNumber("chart", "units", options.units, 100_000) ?? means.threading?.length;
-    const scale = wholeNumber("chart", "scale", options.scale, 256)!;
-    const threshold = wholeNumber("chart", "threshold", options.threshold, 99);
+    const units = numberOption("chart", "units", options.units, 100_000) ?? means.threading?.length;
+    const scale = numberOption("chart", "scale", options.scale, 256)!;
+    const threshold = numberOption("chart", "threshold", options.threshold, 99);
 
     const ink = { scale, ink: options.ink, threshold };
     const bytes = await source.read();
@@ -158,7 +158,7 @@ With -o it writes a recipe that drawcord check reads, whole or not at all; of a 
       file: source.name,
       wanted,
       cloth,
-      shaftsTaken: shaftsOf(threadedChart(wanted)),
+      shaftsTaken: shaftsUsed(threadedChart(wanted)),
       quarrels: means.threading === undefined ? [] : weavable(means.threading, wanted).quarrels,
     };
     if (options.format === "json") {
@@ -200,7 +200,7 @@ async function writeAsked(
     file: recipe.file,
     wanted,
     cloth,
-    shaftsTaken: shaftsOf(threadedChart(wanted)),
+    shaftsTaken: shaftsUsed(threadedChart(wanted)),
     quarrels: [],
   };
   const text = output === undefined ? undefined : recipeBy(bytes, asked, cloth);
@@ -226,8 +226,8 @@ function meansOf(options: {
   readonly threading: string | undefined;
   readonly "single-unit": boolean;
 }): ChartMeans {
-  const shafts = wholeNumber("chart", "shafts", options.shafts, MOST_CHART_SHAFTS);
-  const lifts = wholeNumber("chart", "lifts", options.lifts, 1_000_000);
+  const shafts = numberOption("chart", "shafts", options.shafts, MOST_CHART_SHAFTS);
+  const lifts = numberOption("chart", "lifts", options.lifts, 1_000_000);
   const { symmetry, threading, "single-unit": singleUnit } = options;
   const asked = shafts !== undefined || lifts !== undefined || symmetry !== "none";
   if ([threading !== undefined, singleUnit, asked].filter(Boolean).length > 1) {

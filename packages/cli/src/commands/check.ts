@@ -1,15 +1,15 @@
 import type { CachePlace } from "../checking/cache.js";
-import { type Checker, checkerFor, type Settings } from "../checking/checker.js";
-import { inOrder } from "../checking/in-order.js";
+import { type Checker, type CheckerSettings, checkerFor } from "../checking/checker.js";
+import { jobsInOrder } from "../checking/in-order.js";
 import { ruleNames } from "../checking/selection.js";
 import { addTo, emptyTally, exitStatus, type Strictness } from "../checking/tally.js";
 import { defineCommand, type ExitStatus } from "../command.js";
 import { complain } from "../complain.js";
 import { CliError } from "../error.js";
 import { formatNames, loadFormat } from "../formats/formats.js";
-import { type Input, inputs } from "../inputs.js";
+import { type InputFile, inputs } from "../inputs.js";
 import type { Io } from "../io.js";
-import { wholeNumber } from "../number-option.js";
+import { numberOption } from "../number-option.js";
 import { wantsColour } from "../paint.js";
 import { type Progress, progressFor } from "../progress.js";
 
@@ -98,11 +98,11 @@ The exit status is 1 when there is an error (or what --fail-on and --max-warning
     const strictness: Strictness = {
       failOn: options["fail-on"],
       maxWarnings:
-        wholeNumber("check", "max-warnings", options["max-warnings"], undefined, 0) ??
+        numberOption("check", "max-warnings", options["max-warnings"], undefined, 0) ??
         Number.POSITIVE_INFINITY,
     };
-    const workers = wholeNumber("check", "workers", options.workers);
-    const seconds = wholeNumber("check", "seconds", options.seconds, undefined, 0);
+    const workers = numberOption("check", "workers", options.workers);
+    const seconds = numberOption("check", "seconds", options.seconds, undefined, 0);
     const rules = await ruleNames(options.rule);
     const asked = await inputs(operands, io);
     const files = await partOf(options.shard, await readAhead(options.mend, asked));
@@ -112,7 +112,7 @@ The exit status is 1 when there is an error (or what --fail-on and --max-warning
       all: options.all,
       ...(options.quiet ? { least: strictness.failOn } : {}),
     };
-    const settings: Settings = {
+    const settings: CheckerSettings = {
       cwd: io.cwd,
       format: options.format,
       look,
@@ -148,7 +148,7 @@ The exit status is 1 when there is an error (or what --fail-on and --max-warning
 
 /** What `check` was asked to do with its files. */
 interface Task {
-  readonly settings: Settings;
+  readonly settings: CheckerSettings;
   readonly strictness: Strictness;
   /** Files to check at a time; as many as are worth while when not given. */
   readonly workers: number | undefined;
@@ -158,7 +158,7 @@ interface Task {
 }
 
 /** Checks the files, prints what came of each as it comes, and gives the exit status. */
-async function tell(files: readonly Input[], task: Task, io: Io): Promise<ExitStatus> {
+async function tell(files: readonly InputFile[], task: Task, io: Io): Promise<ExitStatus> {
   const { asked, progress, settings, strictness } = task;
   const format = await loadFormat(settings.format);
   const { checkers, end } = await checkersFor(files.length, task);
@@ -166,7 +166,7 @@ async function tell(files: readonly Input[], task: Task, io: Io): Promise<ExitSt
   await print(io, await format.head?.(asked));
   await progress.show(0);
   let between = "";
-  for await (const { counts, failure, piece, remark } of inOrder(files, checkers)) {
+  for await (const { counts, failure, piece, remark } of jobsInOrder(files, checkers)) {
     if (counts !== undefined) addTo(tally, counts);
     if (failure !== undefined) tally.failures.push(failure);
     const aside = settings.look.least === undefined && remark !== undefined ? [remark] : [];
@@ -211,7 +211,10 @@ async function checkersFor(
 }
 
 /** A recipe to be mended is looked at twice, and read once: it may come from a pipe. */
-async function readAhead(mend: string | undefined, files: readonly Input[]): Promise<readonly Input[]> {
+async function readAhead(
+  mend: string | undefined,
+  files: readonly InputFile[],
+): Promise<readonly InputFile[]> {
   if (mend === undefined) return files;
   const [file] = files;
   if (file === undefined || files.length > 1) {
@@ -232,10 +235,10 @@ async function readAhead(mend: string | undefined, files: readonly Input[]): Pro
   ];
 }
 
-async function partOf(shard: string | undefined, files: readonly Input[]): Promise<readonly Input[]> {
+async function partOf(shard: string | undefined, files: readonly InputFile[]): Promise<readonly InputFile[]> {
   if (shard === undefined) return files;
-  const { itemsOf, readShard } = await import("../checking/shard.js");
-  return itemsOf(readShard(shard), files);
+  const { shardOf, parseShard } = await import("../checking/shard.js");
+  return shardOf(parseShard(shard), files);
 }
 
 async function cacheIn(folder: string, cwd: string, asked: readonly string[]): Promise<CachePlace> {

@@ -3,7 +3,7 @@ import { exerciseOf, type Level, taskKinds, taskNames } from "@drawcord/lesson";
 import { defineCommand } from "../command.js";
 import { CliError } from "../error.js";
 import { input } from "../inputs.js";
-import { wholeNumber } from "../number-option.js";
+import { numberOption } from "../number-option.js";
 import { onlyRecipes } from "../only-recipes.js";
 import { beside, endingOf, sheetFiles } from "../sheet/sheet-files.js";
 import { writeAll } from "../sheet/write-all.js";
@@ -62,8 +62,8 @@ The ending of the file says the format: .html, .pdf, .md, .svg or .png. For FILE
       });
     }
     endingOf(output);
-    const seed = wholeNumber("exercise", "seed", options.seed, 4_000_000_000);
-    const count = wholeNumber("exercise", "count", options.count, 200);
+    const seed = numberOption("exercise", "seed", options.seed, 4_000_000_000);
+    const count = numberOption("exercise", "count", options.count, 200);
     const source = input(operands[0]!, io);
     const bytes = await source.read();
     onlyRecipes(bytes, source.name, "exercises are set from recipes");

@@ -7,7 +7,7 @@ import { CliError } from "../error.js";
 import { expandedJson } from "../expand/json.js";
 import { expandedWif } from "../expand/wif.js";
 import { input } from "../inputs.js";
-import { wholeNumber } from "../number-option.js";
+import { numberOption } from "../number-option.js";
 import { coloursIn, drawdownIn } from "../plain/drawdown.js";
 import { sayIgnored } from "../plain/ignored.js";
 import { writeWhole } from "../write-whole.js";
@@ -84,7 +84,7 @@ Of a recipe with several pieces all are drawn, one after another, or the one tha
     }
     const picture = pictureOptions(options);
     const means = {
-      mostShafts: wholeNumber("expand", "most-shafts", options["most-shafts"], 4096),
+      mostShafts: numberOption("expand", "most-shafts", options["most-shafts"], 4096),
       shedding: options.shedding,
     };
     const source = input(operands[0]!, io);
@@ -140,7 +140,7 @@ function pictureOptions(options: {
   readonly warp: string | undefined;
   readonly weft: string | undefined;
 }): PictureAsked {
-  const scale = wholeNumber("expand", "scale", options.scale, 256);
+  const scale = numberOption("expand", "scale", options.scale, 256);
   return {
     ...(scale !== undefined && { scale }),
     ...(options.warp !== undefined && { warp: options.warp as Colour }),

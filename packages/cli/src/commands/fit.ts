@@ -1,5 +1,5 @@
 import { type Recipe, soundRecipe, valueIn } from "@drawcord/files";
-import { type Quantity, quantity, readQuantity, writeQuantity } from "@drawcord/yarn";
+import { parseQuantity, printQuantity, type Quantity, quantity } from "@drawcord/yarn";
 import { defineCommand } from "../command.js";
 import { CliError } from "../error.js";
 import { changed } from "../fit/changed.js";
@@ -8,7 +8,7 @@ import { fitLength } from "../fit/length.js";
 import { fitPieces, fitWarp } from "../fit/warp.js";
 import { fitWidth } from "../fit/width.js";
 import { input } from "../inputs.js";
-import { wholeNumber } from "../number-option.js";
+import { numberOption } from "../number-option.js";
 import { onlyRecipes } from "../only-recipes.js";
 import { toJson } from "../printable.js";
 import { writeWhole } from "../write-whole.js";
@@ -75,9 +75,9 @@ With -o it writes the recipe with the nearer of the two changes, comments kept, 
       return 0;
     }
     const line = (lead: string, fit: Fit | undefined): string =>
-      fit === undefined ? "" : `${lead}  ${writeQuantity(fit.comes)}: ${fit.what}\n`;
+      fit === undefined ? "" : `${lead}  ${printQuantity(fit.comes)}: ${fit.what}\n`;
     await io.stdout.write(
-      `${source.name}\n\nwanted ${writeQuantity(wanted)}\n${line("below ", below)}${line("above ", above)}`,
+      `${source.name}\n\nwanted ${printQuantity(wanted)}\n${line("below ", below)}${line("above ", above)}`,
     );
     const wrote =
       options.output === undefined
@@ -108,7 +108,7 @@ function fitsFor(
   if ([length, width, warp, pieces].filter((one) => one !== undefined).length !== 1) {
     throw new CliError("missing-operand", "drawcord fit needs one of --length, --width, --warp and --pieces");
   }
-  const size = (text: string): Quantity => readQuantity(text, { kind: "length", positive: true });
+  const size = (text: string): Quantity => parseQuantity(text, { kind: "length", positive: true });
   if (length !== undefined) {
     const wanted = size(length);
     return { wanted, fits: fitLength(bytes, recipe, wanted) };
@@ -130,7 +130,7 @@ function fitsFor(
     const wanted = size(warp);
     return { wanted, fits: fitWarp(bytes, recipe, wanted) };
   }
-  const count = wholeNumber("fit", "pieces", pieces, 10_000)!;
+  const count = numberOption("fit", "pieces", pieces, 10_000)!;
   return { wanted: quantity(count, "pieces"), fits: [fitPieces(bytes, recipe, count)] };
 }
 

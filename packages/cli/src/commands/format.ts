@@ -2,7 +2,7 @@ import { formatRecipe } from "@drawcord/files";
 import { defineCommand } from "../command.js";
 import { complain } from "../complain.js";
 import { CliError } from "../error.js";
-import { type Input, inputs } from "../inputs.js";
+import { type InputFile, inputs } from "../inputs.js";
 import type { Io } from "../io.js";
 import { onlyRecipes } from "../only-recipes.js";
 import { oneLine } from "../printable.js";
@@ -73,7 +73,7 @@ function layOut(bytes: Uint8Array, name: string): string {
 }
 
 /** A file in its place, where it has changed; what was piped in is printed either way. */
-async function putBack(file: Input, text: string, isChanged: boolean, io: Io): Promise<void> {
+async function putBack(file: InputFile, text: string, isChanged: boolean, io: Io): Promise<void> {
   if (file.onDisk !== true) {
     await io.stdout.write(text);
   } else if (isChanged) {

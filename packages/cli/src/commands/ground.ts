@@ -2,11 +2,11 @@ import {
   ACTIONS,
   type Action,
   drawdownOf,
+  type GroundPlanOptions,
+  groundPlanOf,
   groundsOn,
   nameOf,
-  type PlanOptions,
   parseWeave,
-  planOf,
   printWeave,
   propertiesOf,
   type Setts,
@@ -18,7 +18,7 @@ import { defineCommand } from "../command.js";
 import { pickLines } from "../drawing.js";
 import { CliError } from "../error.js";
 import type { Io } from "../io.js";
-import { wholeNumber } from "../number-option.js";
+import { numberOption } from "../number-option.js";
 import { paintFor } from "../paint.js";
 import { groundPage, type StudiedGround } from "../pretty/ground.js";
 import { groundsPage } from "../pretty/grounds.js";
@@ -71,7 +71,7 @@ WEAVE is written as it is said: plain, twill 2/1/1/2 z, broken twill 1/3, herrin
   },
   async run({ operands, options }, io) {
     const number = (name: "ends" | "unit-ends" | "picks-per-row" | "shafts") =>
-      wholeNumber("ground", name, options[name]);
+      numberOption("ground", name, options[name]);
     const ends = number("ends");
     const unitEnds = number("unit-ends");
     const picksPerRow = number("picks-per-row");
@@ -104,13 +104,13 @@ WEAVE is written as it is said: plain, twill 2/1/1/2 z, broken twill 1/3, herrin
 /** Everything there is to say of one weave. */
 function study(
   description: string,
-  options: PlanOptions,
+  options: GroundPlanOptions,
   action: Action | undefined,
   setts: Setts | undefined,
 ): StudiedGround {
   const read = parseWeave(description);
   const drawdown = drawdownOf(weaveOf(read, options));
-  const plan = planOf(read, options);
+  const plan = groundPlanOf(read, options);
   const name = nameOf(drawdown);
   return {
     weave: printWeave(read),
@@ -129,7 +129,7 @@ function studiedJson({ weave, drawdown, ...rest }: StudiedGround): object {
   return { weave, drawdown: [...pickLines(drawdown)], ...rest };
 }
 
-async function list(ends: number, size: PlanOptions, asJson: boolean, io: Io): Promise<void> {
+async function list(ends: number, size: GroundPlanOptions, asJson: boolean, io: Io): Promise<void> {
   const grounds = groundsOn(ends, size);
   const twills = ends <= MOST_TWILL_ENDS ? twillsOn(ends).map((ratio) => ratio.join("/")) : undefined;
   await io.stdout.write(

@@ -5,8 +5,8 @@ import { chosenPiece, PIECE_OPTION } from "../chosen-piece.js";
 import { defineCommand } from "../command.js";
 import { input } from "../inputs.js";
 import { liftCsv, liftJson, liftText } from "../loom/lift-list.js";
-import { readPlace, whereabouts, whereaboutsText } from "../loom/whereabouts.js";
-import { wholeNumber } from "../number-option.js";
+import { parsePlace, whereabouts, whereaboutsText } from "../loom/whereabouts.js";
+import { numberOption } from "../number-option.js";
 import { both } from "../plan/measures.js";
 import { toJson } from "../printable.js";
 
@@ -44,14 +44,14 @@ The weight of a lingo is the recipe's loom: lingo-weight, or --lingo. For FILE, 
     },
   },
   async run({ operands, options }, io) {
-    const lingo = wholeNumber("lifts", "lingo", options.lingo, 100_000);
+    const lingo = numberOption("lifts", "lingo", options.lingo, 100_000);
     const source = input(operands[0]!, io);
     const bytes = await source.read();
     onlyRecipes(bytes, source.name, "only recipes have lifts of pattern shafts");
     const whole = soundRecipe(bytes, source.name);
     const recipe = await chosenPiece(whole, options.piece);
     if (options.at !== undefined) {
-      const place = whereabouts(whole, recipe.pieces[0]!, readPlace(options.at));
+      const place = whereabouts(whole, recipe.pieces[0]!, parsePlace(options.at));
       const lines =
         options.format === "json"
           ? [`${toJson({ file: source.name, ...place }, 2)}\n`]

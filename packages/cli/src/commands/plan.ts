@@ -8,7 +8,7 @@ import { paintFor } from "../paint.js";
 import { sayIgnored } from "../plain/ignored.js";
 import { fillStated } from "../plan/fill-stated.js";
 import { planJson } from "../plan/json.js";
-import { plainNeeds, plainText } from "../plan/plain.js";
+import { plainNeeds, plainNeedsText } from "../plan/plain.js";
 import { planText } from "../plan/text.js";
 import { whatIf } from "../plan/what-if.js";
 import { windingNumbers, windingOf } from "../plan/winding.js";
@@ -126,7 +126,7 @@ function subjectOf(found: Reading, file: string): Subject {
       return {
         title: found.draft.title,
         project: projectOfDraft(found.draft),
-        loom: { text: (width) => plainText(needs, width), json: () => ({ needs }) },
+        loom: { text: (width) => plainNeedsText(needs, width), json: () => ({ needs }) },
       };
     }
     case "chart":

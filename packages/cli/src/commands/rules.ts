@@ -3,7 +3,7 @@ import { defineCommand } from "../command.js";
 import { didYouMean } from "../did-you-mean.js";
 import { CliError } from "../error.js";
 import { type Paint, paintFor } from "../paint.js";
-import { table, wrap } from "../text.js";
+import { table, wrapText } from "../text.js";
 
 type Rule = (typeof rules)[number];
 
@@ -51,7 +51,7 @@ function page({ name, severity }: Rule, width: number, paint: Paint): string {
 }
 
 function part(heading: string, text: string, width: number, paint: Paint): string {
-  const lines = wrap(text, Math.min(width, 80) - 2);
+  const lines = wrapText(text, Math.min(width, 80) - 2);
   return [paint.strong(heading), ...lines.map((line) => `  ${line}`)].join("\n");
 }
 

@@ -1,13 +1,13 @@
 import { DrawError } from "@drawcord/draw";
 import { type Recipe, soundRecipe } from "@drawcord/files";
 import {
+  type ClothSpot,
   type Corner,
   makeSheet,
   partNames,
   type Sheet,
   SheetError,
   type SheetOptions,
-  type Spot,
 } from "@drawcord/sheet";
 import { YarnError } from "@drawcord/yarn";
 import { chosenPiece, PIECE_OPTION } from "../chosen-piece.js";
@@ -101,7 +101,7 @@ For FILE, - is standard input.`,
 const corners = ["bottom-left", "bottom-right", "top-left", "top-right"] as const;
 
 /** @throws {CliError} `unknown-choice` for what is neither a corner nor a unit and a row */
-function cornerOf(text: string): Corner | Spot {
+function cornerOf(text: string): Corner | ClothSpot {
   const corner = corners.find((one) => one === text);
   if (corner !== undefined) return corner;
   const [, unit, row] = /^([1-9]\d{0,6}),([1-9]\d{0,6})$/.exec(text) ?? [];

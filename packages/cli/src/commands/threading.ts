@@ -3,7 +3,7 @@ import { threadingList } from "@drawcord/units";
 import { defineCommand } from "../command.js";
 import { input } from "../inputs.js";
 import { threadingCsv, threadingJson, threadingText } from "../loom/threading-list.js";
-import { wholeNumber } from "../number-option.js";
+import { numberOption } from "../number-option.js";
 import { onlyRecipes } from "../only-recipes.js";
 import { toJson } from "../printable.js";
 
@@ -35,7 +35,7 @@ For FILE, - is standard input.`,
   },
   async run({ operands, options }, io) {
     const { from, format } = options;
-    const group = wholeNumber("threading", "group", options.group, 1000)!;
+    const group = numberOption("threading", "group", options.group, 1000)!;
     const source = input(operands[0]!, io);
     const bytes = await source.read();
     onlyRecipes(bytes, source.name, "only recipes have units");

@@ -3,12 +3,12 @@ import { whyCrossing, whyDocument, whyInWords } from "@drawcord/lesson";
 import { defineCommand } from "../command.js";
 import { CliError } from "../error.js";
 import { input } from "../inputs.js";
-import { wholeNumber } from "../number-option.js";
+import { numberOption } from "../number-option.js";
 import { onlyRecipes } from "../only-recipes.js";
 import { toJson } from "../printable.js";
 import { endingOf, sheetFiles } from "../sheet/sheet-files.js";
 import { writeAll } from "../sheet/write-all.js";
-import { wrap } from "../text.js";
+import { wrapText } from "../text.js";
 
 export const command = defineCommand({
   operands: "FILE",
@@ -39,8 +39,8 @@ With -o the same is a page with the drawdown about the crossing and with cuts th
   },
   async run({ operands, options }, io) {
     const { force, format, output } = options;
-    const end = wholeNumber("why", "end", options.end, 1_000_000);
-    const pick = wholeNumber("why", "pick", options.pick, 10_000_000);
+    const end = numberOption("why", "end", options.end, 1_000_000);
+    const pick = numberOption("why", "pick", options.pick, 10_000_000);
     if (end === undefined || pick === undefined) {
       const option = end === undefined ? "end" : "pick";
       throw new CliError("missing-value", `drawcord why: name the crossing, as in --end 41 --pick 77`, {
@@ -62,7 +62,7 @@ With -o the same is a page with the drawdown about the crossing and with cuts th
       return 0;
     }
     for (const sentence of whyInWords(crossing)) {
-      await io.stdout.write(`${wrap(sentence, Math.min(io.width, 80)).join("\n")}\n`);
+      await io.stdout.write(`${wrapText(sentence, Math.min(io.width, 80)).join("\n")}\n`);
     }
     return 0;
   },

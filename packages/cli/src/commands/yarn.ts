@@ -3,10 +3,10 @@ import {
   countIn,
   fibres,
   type Given,
+  parseCountSystem,
+  parseYarn,
+  printQuantity,
   type Result,
-  readCountSystem,
-  readYarn,
-  writeQuantity,
   type YarnCard,
   yarnCard,
 } from "@drawcord/yarn";
@@ -43,10 +43,10 @@ YARN is written as its trade writes it: 16/2 Ne, Nm 28/2, 2/20 worsted, 20 tex x
     explain: { type: "boolean", help: "add the working of each number: formula, values, result, source" },
   },
   async run({ operands, options }, io) {
-    const yarn = readYarn(operands[0]!);
+    const yarn = parseYarn(operands[0]!);
     const json = options.format === "json";
     if (options.to !== undefined) {
-      const count = countIn(yarn, readCountSystem(options.to));
+      const count = countIn(yarn, parseCountSystem(options.to));
       const one = json ? toJson(figure(count.value)) : `${figure(count.value)}`;
       await io.stdout.write(`${one}\n${options.explain && !json ? `\n${workingText([count])}` : ""}`);
       return 0;
@@ -121,7 +121,7 @@ function constantText(sideBySide: Result): string {
 /** What was taken because nothing was given. */
 function assumedText(numbers: readonly Result[]): string {
   const rows = assumptions(numbers).map(
-    ({ meaning, value, why }) => [meaning, `${writeQuantity(value)} (${why})`] as const,
+    ({ meaning, value, why }) => [meaning, `${printQuantity(value)} (${why})`] as const,
   );
   return rows.length === 0 ? "" : `\nassumed\n${table(rows, 100)}\n`;
 }

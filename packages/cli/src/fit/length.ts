@@ -1,6 +1,6 @@
 import type { Recipe, Revision } from "@drawcord/files";
 import { printWovenBlock } from "@drawcord/units";
-import { convert, type Project, plan, type Quantity, quantity, writeQuantity } from "@drawcord/yarn";
+import { convert, type Project, plan, printQuantity, type Quantity, quantity } from "@drawcord/yarn";
 import { CliError } from "../error.js";
 import { changed } from "./changed.js";
 import type { Fit } from "./fit.js";
@@ -53,7 +53,7 @@ export function fitLength(source: Uint8Array, recipe: Recipe, wanted: Quantity):
       const comes = lengthOfRows(changed(source, file, [order]).project);
       if (comes === undefined) return undefined;
       const length = inUnit(comes, wanted);
-      return { revisions: [order, { path: lengthPath, value: writeQuantity(length) }], length };
+      return { revisions: [order, { path: lengthPath, value: printQuantity(length) }], length };
     };
     const [one, two] = [trial(now), trial(now + 1)];
     if (one === undefined || two === undefined) return [];

@@ -1,6 +1,6 @@
 import { many } from "@drawcord/base";
 import type { Recipe, Revision } from "@drawcord/files";
-import { convert, type Plan, plan, type Quantity, quantity, writeQuantity } from "@drawcord/yarn";
+import { convert, type Plan, plan, printQuantity, type Quantity, quantity } from "@drawcord/yarn";
 import { CliError } from "../error.js";
 import { changed } from "./changed.js";
 import type { Fit } from "./fit.js";
@@ -44,11 +44,11 @@ export function fitWarp(source: Uint8Array, recipe: Recipe, wound: Quantity): Fi
     const left = quantity(wound.value - takes.value, wound.unit);
     const revisions: Revision[] = [
       { path: ["project", "pieces"], value: count },
-      { path: ["project", "warp"], value: writeQuantity(fits ? wound : upTo(takes)) },
+      { path: ["project", "warp"], value: printQuantity(fits ? wound : upTo(takes)) },
     ];
     const what = fits
-      ? `${many(count, "piece")}, ${writeQuantity(left, { decimals: 3 })} left`
-      : `${many(count, "piece")} take a warp of ${writeQuantity(upTo(takes))}`;
+      ? `${many(count, "piece")}, ${printQuantity(left, { decimals: 3 })} left`
+      : `${many(count, "piece")} take a warp of ${printQuantity(upTo(takes))}`;
     return [{ what, comes: fits ? wound : takes, change: 0, revisions }];
   });
 }
@@ -66,12 +66,12 @@ export function fitPieces(source: Uint8Array, recipe: Recipe, count: number): Fi
   const takes = upTo(convert(warpLength, unit));
   const short = wound !== undefined && convert(wound, unit).value < takes.value;
   return {
-    what: `a warp of ${writeQuantity(takes)}${wound === undefined || short ? "" : `, and there are ${writeQuantity(wound)}`}`,
+    what: `a warp of ${printQuantity(takes)}${wound === undefined || short ? "" : `, and there are ${printQuantity(wound)}`}`,
     comes: quantity(count, "pieces"),
     change: 0,
     revisions: [
       { path: ["project", "pieces"], value: count },
-      ...(short ? [{ path: ["project", "warp"], value: writeQuantity(takes) }] : []),
+      ...(short ? [{ path: ["project", "warp"], value: printQuantity(takes) }] : []),
     ],
   };
 }

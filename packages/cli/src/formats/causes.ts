@@ -1,7 +1,7 @@
 import { listed, many, type TextPoint } from "@drawcord/base";
 import type { PlacedCause } from "@drawcord/review";
 import { type Change, sayChange } from "@drawcord/units";
-import type { Cloth } from "../checking/cloth.js";
+import type { CheckedCloth } from "../checking/cloth.js";
 
 /** Rows of a block that is woven again and again: the edit is said for the first of so many. */
 const MOST_SAID = 4;
@@ -19,18 +19,18 @@ export function sayEdit(changes: readonly Change[]): string {
 }
 
 /** Where a cause was written. */
-export function placeOf({ column, end, line, offset }: PlacedCause): Stretch | null {
+export function causePlace({ column, end, line, offset }: PlacedCause): CauseStretch | null {
   const isKnown = line !== undefined && column !== undefined && offset !== undefined && end !== undefined;
   return isKnown ? { line, column, offset, end } : null;
 }
 
 /** From where to where in a text. */
-export interface Stretch extends TextPoint {
+export interface CauseStretch extends TextPoint {
   readonly end: TextPoint;
 }
 
 /** `205 findings: 43 of float-length, 162 of open-cut`; nothing where it accounts for none. */
-export function sayExplained({ explains }: PlacedCause, { report }: Cloth): string | undefined {
+export function sayExplained({ explains }: PlacedCause, { report }: CheckedCloth): string | undefined {
   if (explains.length === 0) return undefined;
   const times = new Map<string, number>();
   for (const at of explains) {
@@ -41,7 +41,7 @@ export function sayExplained({ explains }: PlacedCause, { report }: Cloth): stri
 }
 
 /** The findings that no cause accounts for, by their places in the report. */
-export function unexplained({ causes, report }: Cloth): ReadonlySet<number> {
+export function unexplained({ causes, report }: CheckedCloth): ReadonlySet<number> {
   const explained = new Set(causes.flatMap(({ explains }) => explains));
   return new Set(report.findings.map((_, at) => at).filter((at) => !explained.has(at)));
 }

@@ -1,5 +1,5 @@
 import type { Severity } from "@drawcord/check";
-import type { Cloth, Failure } from "../checking/cloth.js";
+import type { CheckedCloth, Failure } from "../checking/cloth.js";
 import type { Tally } from "../checking/tally.js";
 
 /** How a report is to look. Plain data, so that it can be handed to a worker. */
@@ -29,7 +29,7 @@ interface End {
  */
 export interface Format {
   /** What is said of one cloth; nothing where it is empty. */
-  cloth(cloth: Cloth, look: Look): string;
+  cloth(cloth: CheckedCloth, look: Look): string;
   /** What is said of a file that could not be used, besides the sentence on standard error. */
   failure?(failure: Failure): string;
   /** What stands before the first piece; `files` is how many were asked for, in all shards. */

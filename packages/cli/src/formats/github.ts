@@ -1,5 +1,5 @@
 import { oneLine } from "../printable.js";
-import { placeOf, type Stretch, sayCause } from "./causes.js";
+import { type CauseStretch, causePlace, sayCause } from "./causes.js";
 import type { Format } from "./format.js";
 import { isShown } from "./worst.js";
 
@@ -13,7 +13,7 @@ export const github: Format = {
   cloth: ({ causes, file, places, report }, { least }) =>
     causes
       .filter((cause) => isShown(cause, least))
-      .map((cause) => annotation(COMMANDS[cause.severity], file, placeOf(cause), "cause", sayCause(cause)))
+      .map((cause) => annotation(COMMANDS[cause.severity], file, causePlace(cause), "cause", sayCause(cause)))
       .join("") +
     report.findings
       .flatMap((finding, i) =>
@@ -29,7 +29,7 @@ export const github: Format = {
 function annotation(
   command: string,
   file: string,
-  place: Stretch | null | undefined,
+  place: CauseStretch | null | undefined,
   title: string,
   message: string,
 ): string {
@@ -38,7 +38,7 @@ function annotation(
   return `::${command} ${listed}::${escaped(oneLine(message))}\n`;
 }
 
-function lines({ column, end, line }: Stretch): readonly (readonly [string, string])[] {
+function lines({ column, end, line }: CauseStretch): readonly (readonly [string, string])[] {
   // Columns are for annotations of one line.
   const columns = end.line === line ? ([["endColumn", String(end.column)]] as const) : [];
   return [["line", String(line)], ["col", String(column)], ["endLine", String(end.line)], ...columns];

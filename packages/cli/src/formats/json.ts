@@ -1,4 +1,4 @@
-import type { Cloth } from "../checking/cloth.js";
+import type { CheckedCloth } from "../checking/cloth.js";
 import { mendNumber } from "../mending/proposal.js";
 import { toJson } from "../printable.js";
 import type { Format } from "./format.js";
@@ -17,7 +17,7 @@ export const ndjson: Format = {
 };
 
 /** The report with the file's name, causes before findings, and with the place in the file and the number of the mend of each finding. */
-function reportObject({ causes, file, mends, places, report, untried }: Cloth): object {
+function reportObject({ causes, file, mends, places, report, untried }: CheckedCloth): object {
   const findings = report.findings.map((finding, i) => {
     const place = places[i];
     const mend = mendNumber(mends, finding);

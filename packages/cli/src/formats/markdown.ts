@@ -1,5 +1,5 @@
 import { many } from "@drawcord/base";
-import type { Cloth } from "../checking/cloth.js";
+import type { CheckedCloth } from "../checking/cloth.js";
 import { mendWords } from "../mending/proposal.js";
 import { paintIn } from "../paint.js";
 import { lastLine } from "../pretty/last-line.js";
@@ -8,7 +8,7 @@ import { picture } from "../pretty/picture.js";
 import { oneLine } from "../printable.js";
 import { sayEdit, sayExplained } from "./causes.js";
 import type { Format, Look } from "./format.js";
-import { isSeen, isShown, isSilent, type Placed, worstOfEach } from "./worst.js";
+import { isSeen, isShown, isSilent, type PlacedFinding, worstOfEach } from "./worst.js";
 
 /** Characters in a line of a picture: a page scrolls no further. */
 const WIDTH = 80;
@@ -31,11 +31,11 @@ export const markdown: Format = {
   },
 };
 
-function heading({ file, title }: Cloth): string {
+function heading({ file, title }: CheckedCloth): string {
   return title === undefined ? `## ${escaped(file)}` : `## ${escaped(title)}\n\n${escaped(file)}`;
 }
 
-function causes(cloth: Cloth, { least }: Look): readonly string[] {
+function causes(cloth: CheckedCloth, { least }: Look): readonly string[] {
   const told = cloth.causes
     .filter((cause) => isShown(cause, least))
     .map((cause) => {
@@ -52,14 +52,14 @@ function causes(cloth: Cloth, { least }: Look): readonly string[] {
   return [...told, ...(untried.length === 0 ? [] : [`Not tried: ${escaped(untried.join("; "))}`])];
 }
 
-function findings(cloth: Cloth, look: Look): readonly string[] {
+function findings(cloth: CheckedCloth, look: Look): readonly string[] {
   return worstOfEach(cloth, look).flatMap(({ more, rule, shown, waived }) => [
     ...shown.map((placed) => findingText(placed, cloth)),
     ...(more === 0 ? [] : [`and ${more} more of ${rule}${waived ? ", waived" : ""}`]),
   ]);
 }
 
-function findingText({ finding, place }: Placed, cloth: Cloth): string {
+function findingText({ finding, place }: PlacedFinding, cloth: CheckedCloth): string {
   const { message, rule, severity, waived } = finding;
   const line = place === null ? "" : ` (line ${place.line})`;
   if (waived !== undefined) return `*waived* ${rule}${line}: ${escaped(waived)}  \n${escaped(message)}`;
@@ -72,7 +72,7 @@ function findingText({ finding, place }: Placed, cloth: Cloth): string {
   ].join("\n\n");
 }
 
-function numbers({ report }: Cloth, { least }: Look): readonly string[] {
+function numbers({ report }: CheckedCloth, { least }: Look): readonly string[] {
   if (least !== undefined) return [];
   const { error, note, warning } = report.summary;
   const rows = [

@@ -13,12 +13,12 @@ import type {
   Result,
   ToolComponent,
 } from "sarif";
-import type { Cloth, Failure } from "../checking/cloth.js";
+import type { CheckedCloth, Failure } from "../checking/cloth.js";
 import type { Edit } from "../mending/edits.js";
 import { mendNumber, type Proposal } from "../mending/proposal.js";
 import { oneLine, toJson } from "../printable.js";
 import { version } from "../version.js";
-import { placeOf, type Stretch, sayCause, sayEdit } from "./causes.js";
+import { type CauseStretch, causePlace, sayCause, sayEdit } from "./causes.js";
 import type { Format } from "./format.js";
 
 const SCHEMA = "https://docs.oasis-open.org/sarif/sarif/v2.1.0/errata01/os/schemas/sarif-schema-2.1.0.json";
@@ -86,7 +86,7 @@ const SLIP: ReportingDescriptor = {
   help: { text: "Make the edit where it is sure; else choose between it and its rivals." },
 };
 
-function slip(cause: PlacedCause, { edits, file }: Cloth): Result {
+function slip(cause: PlacedCause, { edits, file }: CheckedCloth): Result {
   const { changes, explains, piece, rivals, severity, sure, why } = cause;
   // A piece is written by other lines than the first, for which alone edits are known.
   const made = sure && piece === undefined ? edits(changes) : [];
@@ -96,14 +96,14 @@ function slip(cause: PlacedCause, { edits, file }: Cloth): Result {
     ruleIndex: rules.length,
     level: severity,
     message: { text: words },
-    locations: [location(file, placeOf(cause))],
+    locations: [location(file, causePlace(cause))],
     ...(made.length > 0 && { fixes: [fixOf(made, oneLine(sayEdit(changes)), file)] }),
     properties: { why, changes, explains, sure, rivals, ...(piece !== undefined && { piece }) },
   };
 }
 
 /** @param cause the number, from 0, of the slip that explains it among those of its file; -1 where none does */
-function result(finding: Finding, file: string, place: Stretch | null, cause: number): Result {
+function result(finding: Finding, file: string, place: CauseStretch | null, cause: number): Result {
   const { message, rule, severity, waived, ...measured } = finding;
   return {
     ruleId: rule,
@@ -142,7 +142,7 @@ function fixOf(edits: readonly Edit[], text: string, file: string): Fix {
   };
 }
 
-function location(file: string, place: Stretch | null): Location {
+function location(file: string, place: CauseStretch | null): Location {
   const region = place && {
     startLine: place.line,
     startColumn: place.column,

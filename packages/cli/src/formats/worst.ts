@@ -1,6 +1,6 @@
 import type { Range } from "@drawcord/base";
 import type { Finding, Severity } from "@drawcord/check";
-import type { Cloth } from "../checking/cloth.js";
+import type { CheckedCloth } from "../checking/cloth.js";
 import { LEVELS } from "../checking/tally.js";
 import { unexplained } from "./causes.js";
 import type { Look } from "./format.js";
@@ -9,7 +9,7 @@ import type { Look } from "./format.js";
 const MOST_SHOWN = 3;
 
 /** A finding and where in the file it can be mended. */
-export interface Placed {
+export interface PlacedFinding {
   readonly finding: Finding;
   readonly place: Range | null;
 }
@@ -18,7 +18,7 @@ export interface Placed {
 export interface RuleFindings {
   readonly rule: string;
   readonly waived: boolean;
-  readonly shown: readonly Placed[];
+  readonly shown: readonly PlacedFinding[];
   readonly more: number;
 }
 
@@ -26,10 +26,10 @@ export interface RuleFindings {
  * The findings rule by rule, those that are waived last; of each the worst few, and none that a cause accounts for, unless
  * all are asked for.
  */
-export function worstOfEach(cloth: Cloth, { all, least }: Look): readonly RuleFindings[] {
+export function worstOfEach(cloth: CheckedCloth, { all, least }: Look): readonly RuleFindings[] {
   const { places, report } = cloth;
   const left = unexplained(cloth);
-  const groups = new Map<string, Placed[]>();
+  const groups = new Map<string, PlacedFinding[]>();
   report.findings.forEach((finding, i) => {
     if (!isShown(finding, least) || !(all || left.has(i))) return;
     const key = `${finding.waived === undefined ? "" : "waived "}${finding.rule}`;
@@ -61,7 +61,7 @@ export function isShown(
 
 /** Whether `--quiet` has nothing to say of a cloth. */
 export function isSilent(
-  { causes, report }: Pick<Cloth, "causes" | "report">,
+  { causes, report }: Pick<CheckedCloth, "causes" | "report">,
   least: Severity | undefined,
 ): boolean {
   return least !== undefined && ![...causes, ...report.findings].some((one) => isShown(one, least));

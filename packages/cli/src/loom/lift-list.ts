@@ -10,7 +10,7 @@ import {
   wovenRows,
 } from "@drawcord/units";
 import { oneLine } from "../printable.js";
-import { wrap } from "../text.js";
+import { wrapText } from "../text.js";
 import { csvLine } from "./csv.js";
 import { heading } from "./heading.js";
 import { weight } from "./weight.js";
@@ -28,7 +28,7 @@ export interface LiftList {
 }
 
 /** Rows alike that follow each other. */
-interface Stretch {
+interface LiftStretch {
   readonly first: RowWork;
   readonly last: RowWork;
 }
@@ -77,7 +77,7 @@ export function* liftText(list: LiftList, width: number): Iterable<string> {
   if (order !== undefined && order.grasps < order.graspsNow) {
     yield `order      hung in this order: ${order.order.join(" ")}: ${many(order.grasps, "hand movement")} instead of ${order.graspsNow}\n`;
   }
-  yield `\n${wrap(liftCaution(heaviest.grams), Math.min(width, 80)).join("\n")}\n`;
+  yield `\n${wrapText(liftCaution(heaviest.grams), Math.min(width, 80)).join("\n")}\n`;
 }
 
 /** The list for a script; everything counts from 1, row 1 first. */
@@ -155,7 +155,7 @@ function blocksOf({ order, blocks = {} }: RecipePiece): BlockNames {
 }
 
 /** Rows alike that follow each other in one line of the order. */
-function stretchesOf(rows: readonly RowWork[], lineOf: (row: number) => number): readonly Stretch[] {
+function stretchesOf(rows: readonly RowWork[], lineOf: (row: number) => number): readonly LiftStretch[] {
   const stretches: { first: RowWork; last: RowWork }[] = [];
   for (const row of rows) {
     const before = stretches.at(-1);

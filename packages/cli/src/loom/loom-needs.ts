@@ -9,7 +9,7 @@ import {
   type ShaftLoad,
 } from "@drawcord/units";
 import { toMetric } from "@drawcord/yarn";
-import { wrap } from "../text.js";
+import { wrapText } from "../text.js";
 import { weight } from "./weight.js";
 
 /** What a draft asks of the loom, and what the loom has. */
@@ -50,9 +50,9 @@ export function loomText({ needs, work, loom }: LoomPlan, width: number): string
   ];
   const line = Math.min(width, 100) - INDENT;
   const lines = facts.map(
-    ([name, text]) => `${name.padEnd(INDENT)}${wrap(text, line).join(`\n${" ".repeat(INDENT)}`)}`,
+    ([name, text]) => `${name.padEnd(INDENT)}${wrapText(text, line).join(`\n${" ".repeat(INDENT)}`)}`,
   );
-  return `${lines.join("\n")}\n\n${wrap(liftCaution(heaviest.grams), Math.min(width, 80)).join("\n")}\n`;
+  return `${lines.join("\n")}\n\n${wrapText(liftCaution(heaviest.grams), Math.min(width, 80)).join("\n")}\n`;
 }
 
 /** The needs for a script; rows count from 1. */

@@ -1,5 +1,5 @@
 import { describeThreading, printThreading, type ThreadingGroup, type UnitShafts } from "@drawcord/units";
-import { wrap } from "../text.js";
+import { wrapText } from "../text.js";
 import { csvLine } from "./csv.js";
 import { heading } from "./heading.js";
 
@@ -18,8 +18,8 @@ export function* threadingText(sheet: ThreadingSheet, width: number): Iterable<s
   const other = from === "right" ? "left" : "right";
   const line = Math.min(width, 100);
   yield `${heading(file, title)}\n\n`;
-  yield `threading  ${wrap(printThreading(threading), line - 11).join(`\n${" ".repeat(11)}`)}\n`;
-  yield `           ${wrap(describeThreading(threading), line - 11).join(`\n${" ".repeat(11)}`)}\n\n`;
+  yield `threading  ${wrapText(printThreading(threading), line - 11).join(`\n${" ".repeat(11)}`)}\n`;
+  yield `           ${wrapText(describeThreading(threading), line - 11).join(`\n${" ".repeat(11)}`)}\n\n`;
   yield `from ${from} to ${other}, as seen from the weaver's bench; X is a static unit\n\n`;
 
   const names = groups.map(({ units }) => spanOf(units));

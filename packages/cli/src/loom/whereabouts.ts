@@ -2,11 +2,11 @@
 import { many } from "@drawcord/base";
 import { projectOf, type Recipe, type RecipePiece } from "@drawcord/files";
 import { handleChanges, printShafts, type WovenRow, wovenRows } from "@drawcord/units";
-import { calculate, plan, type Quantity, readQuantity, toMetric } from "@drawcord/yarn";
+import { calculate, parseQuantity, plan, type Quantity, toMetric } from "@drawcord/yarn";
 import { CliError } from "../error.js";
 
 /** What is asked about: a row or a pick of a piece, from 1, or how far the cloth of a piece has come. */
-export type Asked =
+export type AskedPlace =
   | { readonly by: "row"; readonly number: number }
   | { readonly by: "pick"; readonly number: number }
   | { readonly by: "length"; readonly length: Quantity };
@@ -15,14 +15,14 @@ export type Asked =
  * Reads a place such as `row 143`, `pick 577` or `31 cm`.
  * @throws {CliError} `bad-number`
  */
-export function readPlace(text: string): Asked {
+export function parsePlace(text: string): AskedPlace {
   const counted = /^\s*(row|pick)\s+(\d{1,9})\s*$/.exec(text);
   if (counted !== null && Number(counted[2]) > 0) {
     const number = Number(counted[2]);
     return counted[1] === "row" ? { by: "row", number } : { by: "pick", number };
   }
   try {
-    return { by: "length", length: readQuantity(text, { kind: ["length"] }) };
+    return { by: "length", length: parseQuantity(text, { kind: ["length"] }) };
   } catch {
     const sentence = `drawcord lifts: --at takes a row, a pick or a length, such as "row 143", "pick 577" or "31 cm", not "${text}"`;
     throw new CliError("bad-number", sentence, { option: "at", value: text });
@@ -67,7 +67,7 @@ export interface Whereabouts {
  * @throws {CliError} `outside` for a place that the piece has not, `no-length` for a length where the picks a centimetre are
  * not known
  */
-export function whereabouts(recipe: Recipe, piece: RecipePiece, asked: Asked): Whereabouts {
+export function whereabouts(recipe: Recipe, piece: RecipePiece, asked: AskedPlace): Whereabouts {
   const { draft, wefts } = piece;
   const firstPicks = firstPicksOf(draft.picksPerRow, draft.lifts.length);
   const picks = firstPicks.at(-1)!;
@@ -106,7 +106,7 @@ function nameOf({ name }: RecipePiece): string {
   return name === "" ? "the piece" : name;
 }
 
-function saidOf(asked: Asked): string {
+function saidOf(asked: AskedPlace): string {
   return asked.by === "length" ? `${asked.length.value} ${asked.length.unit}` : `${asked.by} ${asked.number}`;
 }
 
@@ -120,7 +120,7 @@ function firstPicksOf(picksPerRow: number | readonly number[], rows: number): re
 }
 
 /** The pick asked about, from 0; -1 or past the last where there is none. */
-function pickOf(asked: Asked, { cloth, file }: Recipe, firstPicks: readonly number[]): number {
+function pickOf(asked: AskedPlace, { cloth, file }: Recipe, firstPicks: readonly number[]): number {
   if (asked.by === "pick") return asked.number - 1;
   if (asked.by === "row") return firstPicks[asked.number - 1] ?? -1;
   if (cloth.picks === undefined) {

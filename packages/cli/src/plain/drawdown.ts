@@ -1,4 +1,4 @@
-import { drawdownOf } from "@drawcord/check";
+import { drawdownOfDraft } from "@drawcord/check";
 import { coloursOfRecipe, drawdownOfRecipe, type Reading, type RecipeColours } from "@drawcord/files";
 import type { BitGrid } from "@drawcord/grid";
 
@@ -8,7 +8,7 @@ export function drawdownIn(reading: Reading): BitGrid {
     case "recipe":
       return drawdownOfRecipe(reading.recipe);
     case "draft":
-      return drawdownOf(reading.draft);
+      return drawdownOfDraft(reading.draft);
     case "chart":
       return reading.chart;
   }

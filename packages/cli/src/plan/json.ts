@@ -7,8 +7,8 @@ import {
   type PlanPurchase,
   type PlanReed,
   type PlanYarn,
-  writeReed,
-  writeSley,
+  printReed,
+  printSley,
 } from "@drawcord/yarn";
 import { type Measure, measure } from "./measures.js";
 import { windingJson, windingOf } from "./winding.js";
@@ -66,12 +66,12 @@ function firmnessJson({ closest, share, together, weft, words }: PlanFirmness) {
 function reedJson({ dents, dentsUsed, error, others, printed, reed, sett, sley, width }: PlanReed) {
   return {
     ...measure(dents),
-    count: writeReed(reed),
-    sley: writeSley(sley),
+    count: printReed(reed),
+    sley: printSley(sley),
     sett: measure(sett),
     ...(error === undefined ? {} : { error: { value: percent(error), unit: "%" } }),
     others: others.map((other) => ({
-      sley: writeSley(other.sley),
+      sley: printSley(other.sley),
       sett: measure(other.sett),
       error: { value: percent(other.error), unit: "%" },
     })),

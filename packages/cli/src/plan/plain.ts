@@ -1,6 +1,6 @@
 import { many } from "@drawcord/base";
 import type { ShaftDraft } from "@drawcord/check";
-import { wrap } from "../text.js";
+import { wrapText } from "../text.js";
 
 /** What a plain draft asks of the loom. */
 export interface PlainNeeds {
@@ -25,7 +25,7 @@ export function plainNeeds({ shafts, shedding, threading }: ShaftDraft): PlainNe
 const INDENT = 10;
 
 /** The needs for people, a line each. */
-export function plainText({ heddles, shafts, ties, treadles }: PlainNeeds, width: number): string {
+export function plainNeedsText({ heddles, shafts, ties, treadles }: PlainNeeds, width: number): string {
   const facts: readonly (readonly [name: string, text: string])[] = [
     ["shafts", String(shafts)],
     ["heddles", heddles.map((load, i) => `${load} on shaft ${i + 1}`).join(", ") || "none"],
@@ -33,7 +33,7 @@ export function plainText({ heddles, shafts, ties, treadles }: PlainNeeds, width
   ];
   return facts
     .map(([name, text]) => {
-      const lines = wrap(text, Math.min(width, 100) - INDENT);
+      const lines = wrapText(text, Math.min(width, 100) - INDENT);
       return `${name.padEnd(INDENT)}${lines.join(`\n${" ".repeat(INDENT)}`)}\n`;
     })
     .join("");

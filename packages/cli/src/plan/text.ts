@@ -6,13 +6,13 @@ import {
   type PlanPurchase,
   type PlanReed,
   type PlanYarn,
-  writeQuantity,
-  writeReed,
-  writeSley,
+  printQuantity,
+  printReed,
+  printSley,
 } from "@drawcord/yarn";
 import type { Paint } from "../paint.js";
 import { oneLine } from "../printable.js";
-import { wrap } from "../text.js";
+import { wrapText } from "../text.js";
 import { both } from "./measures.js";
 import { windingLines, windingOf } from "./winding.js";
 
@@ -38,7 +38,7 @@ export function planText(plan: Plan, width: number, paint: Paint): string {
     ["cloth", plan.clothWeight === undefined ? [] : [both(plan.clothWeight)]],
     [
       "assumed",
-      assumptions(plan).map(({ meaning, value, why }) => `${meaning}: ${writeQuantity(value)} (${why})`),
+      assumptions(plan).map(({ meaning, value, why }) => `${meaning}: ${printQuantity(value)} (${why})`),
     ],
     ["missing", plan.missing],
     ["note", plan.notes],
@@ -53,7 +53,9 @@ const INDENT = 10;
 
 function section(heading: string, lines: readonly string[], width: number, paint: Paint): string {
   const wrapped = lines.flatMap((line) =>
-    wrap(oneLine(line), Math.max(20, width - INDENT - 2)).map((part, i) => (i === 0 ? part : `  ${part}`)),
+    wrapText(oneLine(line), Math.max(20, width - INDENT - 2)).map((part, i) =>
+      i === 0 ? part : `  ${part}`,
+    ),
   );
   return wrapped
     .map(
@@ -64,7 +66,7 @@ function section(heading: string, lines: readonly string[], width: number, paint
 }
 
 function threads({ ends, lingos, picks, units }: Plan): string {
-  const counted = [ends, units, lingos].flatMap((one) => (one === undefined ? [] : [writeQuantity(one)]));
+  const counted = [ends, units, lingos].flatMap((one) => (one === undefined ? [] : [printQuantity(one)]));
   return `${counted.join(", ")}; ${metric(picks).value} picks in a piece`;
 }
 
@@ -98,9 +100,9 @@ function settLines({ firmness, sett }: Plan): string[] {
   if (sett === undefined) return [];
   const ends = `${both(sett)} ends`;
   if (firmness === undefined) return [ends];
-  const share = writeQuantity(metric(firmness.share));
+  const share = printQuantity(metric(firmness.share));
   const { weft } = firmness;
-  const picks = weft === undefined ? "" : `, the picks ${writeQuantity(metric(weft.share))} of theirs`;
+  const picks = weft === undefined ? "" : `, the picks ${printQuantity(metric(weft.share))} of theirs`;
   return [`${ends}, ${share} of the closest in the ground weave${picks}: ${firmness.words}`];
 }
 
@@ -117,11 +119,11 @@ function reedLines({
 }: PlanReed): string[] {
   const off = error === undefined || Math.abs(error) < 0.005 ? "" : `, ${signed(error)} of the sett`;
   return [
-    `${writeReed(reed)}: ${both(dents)} dents`,
-    `sleyed ${writeSley(sley)}: ${both(sett)} ends${off}`,
+    `${printReed(reed)}: ${both(dents)} dents`,
+    `sleyed ${printSley(sley)}: ${both(sett)} ends${off}`,
     `${dentsUsed} dents, ${both(width)}: ${printed}`,
     ...others.map(
-      (other) => `or ${writeSley(other.sley)}: ${both(other.sett)} ends, ${signed(other.error)} of the sett`,
+      (other) => `or ${printSley(other.sley)}: ${both(other.sett)} ends, ${signed(other.error)} of the sett`,
     ),
   ];
 }
@@ -181,7 +183,7 @@ function purchaseLine({
   const packed =
     packages === undefined || packages.value === 0
       ? []
-      : [`${many(packages.value, "package")} of ${writeQuantity(one!)}`];
+      : [`${many(packages.value, "package")} of ${printQuantity(one!)}`];
   return `${listed(yarns)}${what === "" ? "" : ` (${what})`}: ${[`${both(need)} to have`, ...buy, ...packed].join(", ")}`;
 }
 

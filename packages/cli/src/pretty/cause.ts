@@ -1,20 +1,21 @@
 import { many } from "@drawcord/base";
 import type { PlacedCause } from "@drawcord/review";
-import type { Cloth } from "../checking/cloth.js";
+import type { CheckedCloth } from "../checking/cloth.js";
 import { sayEdit, sayExplained } from "../formats/causes.js";
 import type { Paint } from "../paint.js";
 import { oneLine } from "../printable.js";
-import { wrap } from "../text.js";
+import { wrapText } from "../text.js";
 import { beforeAndAfter } from "./before-and-after.js";
 
 /** Cloths of more interlacements are not worked out again for the sake of a picture. */
 const MOST_DRAWN = 2 ** 24;
 
 /** One cause: what was written, why it is taken for a slip, what to do, what it accounts for, and the cloth before and after. */
-export function causeText(cause: PlacedCause, cloth: Cloth, width: number, paint: Paint): string {
+export function prettyCause(cause: PlacedCause, cloth: CheckedCloth, width: number, paint: Paint): string {
   const { changes, line, message, rivals, severity, sure, why } = cause;
   const place = line === undefined ? "" : paint.faint(`  line ${line}`);
-  const paragraph = (text: string) => wrap(oneLine(text), Math.max(20, width - 2)).map((part) => `  ${part}`);
+  const paragraph = (text: string) =>
+    wrapText(oneLine(text), Math.max(20, width - 2)).map((part) => `  ${part}`);
   const explained = sayExplained(cause, cloth);
   return [
     `${paint[severity](severity)}  cause${place}`,
@@ -30,7 +31,12 @@ export function causeText(cause: PlacedCause, cloth: Cloth, width: number, paint
   ].join("\n");
 }
 
-function picture({ changes }: PlacedCause, cloth: Cloth, width: number, paint: Paint): readonly string[] {
+function picture(
+  { changes }: PlacedCause,
+  cloth: CheckedCloth,
+  width: number,
+  paint: Paint,
+): readonly string[] {
   const { ends, picks } = cloth.report.size;
   if (changes.every(({ change }) => change === "number") || ends * picks > MOST_DRAWN) return [];
   const lines = beforeAndAfter(cloth.drawdown(), cloth.changed(changes), width - 2, paint);

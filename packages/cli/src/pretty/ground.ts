@@ -5,10 +5,10 @@ import {
   type BorderCut,
   type FloatLengths,
   type Ground,
+  type GroundCut,
+  type GroundPlan,
   isClean,
   type NoTieUp,
-  type Plan,
-  type PlanCut,
   type Properties,
   type ShaftSet,
   type TieUp,
@@ -26,7 +26,7 @@ export interface StudiedGround {
   /** One repeat. */
   readonly drawdown: BitGrid;
   readonly properties: Properties;
-  readonly plan: Plan;
+  readonly plan: GroundPlan;
   readonly unitEnds: number;
   readonly picksPerRow: number;
   readonly ties?: TieUp | NoTieUp;
@@ -121,7 +121,7 @@ function planHeading({ plan, unitEnds, picksPerRow }: StudiedGround): string {
     : `Raise and sink plan in two weaves, for ${size}`;
 }
 
-function planRows({ ground, cut, kind }: Plan): [string, string][] {
+function planRows({ ground, cut, kind }: GroundPlan): [string, string][] {
   return [
     ["threading", ground.threading.join(" ")],
     ...orderRows(ground),
@@ -138,7 +138,7 @@ function orderRows({ steps }: Ground): [string, string][] {
   ];
 }
 
-function cutRows(cut: PlanCut): [string, string][] {
+function cutRows(cut: GroundCut): [string, string][] {
   const said = ({ cutting, open }: BorderCut) =>
     open === 0
       ? `clean, ${cutting} of ${cutting} pairs cut`
@@ -165,7 +165,7 @@ function meeting({ plan, unitEnds, picksPerRow }: StudiedGround, paint: Paint): 
   ];
 }
 
-function rivals({ rivals: all, cleaner }: Plan, paint: Paint, width: number): string[][] {
+function rivals({ rivals: all, cleaner }: GroundPlan, paint: Paint, width: number): string[][] {
   const parts = all.slice(0, MOST_RIVALS).map(rivalLine);
   const price = cleaner?.price;
   return [

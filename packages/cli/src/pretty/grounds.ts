@@ -1,6 +1,6 @@
 import type { BorderCut, PossibleGround } from "@drawcord/ground";
 import type { Paint } from "../paint.js";
-import { wrap } from "../text.js";
+import { wrapText } from "../text.js";
 
 /** As many twills are named; of more, their number is enough. */
 const MOST_TWILLS = 60;
@@ -28,9 +28,9 @@ export function groundsPage(
   const parts = [
     [paint.strong(`Grounds on ${ends} ends, best first`), paint.faint(line(head)), ...rows.map(line)],
     ...grounds.flatMap((ground) =>
-      ground.description ? [] : [wrap(pairSentence(ground), Math.min(width, 80))],
+      ground.description ? [] : [wrapText(pairSentence(ground), Math.min(width, 80))],
     ),
-    ...(twills ? [wrap(twillSentence(ends, twills), Math.min(width, 80))] : []),
+    ...(twills ? [wrapText(twillSentence(ends, twills), Math.min(width, 80))] : []),
   ];
   return `${parts.map((lines) => lines.join("\n")).join("\n\n")}\n`;
 }

@@ -1,4 +1,4 @@
-import { table, wrap } from "../text.js";
+import { table, wrapText } from "../text.js";
 
 /** Lines set in by two blanks. */
 export function indent(lines: readonly string[]): string[] {
@@ -12,5 +12,5 @@ export function rowsOf(rows: readonly (readonly [string, string])[], width: numb
 
 /** Sentences, each begun on a line of its own. */
 export function sentences(all: readonly string[], width: number): string[] {
-  return all.flatMap((sentence) => indent(wrap(sentence, Math.min(width, 80) - 2)));
+  return all.flatMap((sentence) => indent(wrapText(sentence, Math.min(width, 80) - 2)));
 }

@@ -1,21 +1,21 @@
-import type { Cloth } from "../checking/cloth.js";
+import type { CheckedCloth } from "../checking/cloth.js";
 import type { Look } from "../formats/format.js";
-import { isSeen, isShown, type Placed, type RuleFindings, worstOfEach } from "../formats/worst.js";
+import { isSeen, isShown, type PlacedFinding, type RuleFindings, worstOfEach } from "../formats/worst.js";
 import { mendWords } from "../mending/proposal.js";
 import type { Paint } from "../paint.js";
 import { oneLine } from "../printable.js";
-import { causeText } from "./cause.js";
+import { prettyCause } from "./cause.js";
 import { numbers } from "./numbers.js";
 import { picture } from "./picture.js";
 
 /** The report of one cloth as text, a paragraph for each thing said. */
-export function reportText(cloth: Cloth, look: Look, paint: Paint): string {
+export function reportText(cloth: CheckedCloth, look: Look, paint: Paint): string {
   const title = cloth.title === undefined ? "" : `  ${oneLine(cloth.title)}`;
   const parts = [
     `${paint.strong(oneLine(cloth.file))}${title}`,
     ...cloth.causes
       .filter((cause) => isShown(cause, look.least))
-      .map((cause) => causeText(cause, cloth, look.width, paint)),
+      .map((cause) => prettyCause(cause, cloth, look.width, paint)),
     ...(cloth.untried.length === 0 ? [] : [`not tried: ${cloth.untried.map(oneLine).join("; ")}`]),
     ...worstOfEach(cloth, look).flatMap((group) => groupText(group, cloth, look, paint)),
     ...(look.least === undefined ? numbersOfAll(cloth.report) : []),
@@ -24,12 +24,12 @@ export function reportText(cloth: Cloth, look: Look, paint: Paint): string {
 }
 
 /** The numbers of the cloth, of several pieces those of each under its name. */
-function numbersOfAll(report: Cloth["report"]): readonly string[] {
+function numbersOfAll(report: CheckedCloth["report"]): readonly string[] {
   if (report.pieces === undefined) return [numbers(report).join("\n")];
   return report.pieces.map((piece) => [oneLine(piece.name), ...numbers({ ...report, ...piece })].join("\n"));
 }
 
-function groupText(group: RuleFindings, cloth: Cloth, look: Look, paint: Paint): readonly string[] {
+function groupText(group: RuleFindings, cloth: CheckedCloth, look: Look, paint: Paint): readonly string[] {
   const { more, rule, shown, waived } = group;
   return [
     ...shown.map((placed) => findingText(placed, cloth, look, paint)),
@@ -37,7 +37,12 @@ function groupText(group: RuleFindings, cloth: Cloth, look: Look, paint: Paint):
   ];
 }
 
-function findingText({ finding, place }: Placed, cloth: Cloth, { all, width }: Look, paint: Paint): string {
+function findingText(
+  { finding, place }: PlacedFinding,
+  cloth: CheckedCloth,
+  { all, width }: Look,
+  paint: Paint,
+): string {
   const { message, rule, severity, waived } = finding;
   const line = place === null ? "" : paint.faint(`  line ${place.line}`);
   if (waived !== undefined) {

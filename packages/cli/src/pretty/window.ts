@@ -1,7 +1,7 @@
 import type { Span } from "@drawcord/check";
 
 /** The stretch of threads that a picture shows. */
-export interface Stretch {
+export interface ShownStretch {
   /** First and last thread shown, from 1. */
   readonly shown: Span;
   /** First and last thread marked, from 1, cut to what is shown. */
@@ -17,7 +17,7 @@ export interface Stretch {
  * @param most how many fit
  * @param margin how many to show on either side, where there are so many and they fit
  */
-export function stretch(span: Span | undefined, threads: number, most: number, margin: number): Stretch {
+export function stretch(span: Span | undefined, threads: number, most: number, margin: number): ShownStretch {
   const [first, last] = span ?? [1, threads];
   const from = Math.max(1, first - margin);
   const to = Math.min(threads, last + margin, from + most - 1);

@@ -1,6 +1,6 @@
 import { DrawError } from "../error.js";
 import { shaded } from "./compare.js";
-import { type Rgb, readRgb, rgbOf } from "./rgb.js";
+import { parseRgb, type Rgb, rgbOf } from "./rgb.js";
 
 /**
  * Yarn and dye colours by their plain names, as a sheet draws them. A mix of words takes the last it knows, lightened
@@ -105,12 +105,12 @@ const shades: Readonly<Record<string, number>> = {
  * @param text the words; the last that names a colour counts, made lighter or darker by words such as "pale" and "dark"
  * @returns undefined when no word of it is a colour known here
  * @throws {DrawError} `bad-colour` for a `#` that no three or six hexadecimal digits follow
- * @example readColour("old gold") // [184, 144, 47]
+ * @example parseColour("old gold") // [184, 144, 47]
  */
-export function readColour(text: string): Rgb | undefined {
+export function parseColour(text: string): Rgb | undefined {
   const plain = text.trim().toLowerCase();
   if (plain.startsWith("#")) {
-    const rgb = readRgb(plain.length === 4 ? plain.replace(/[^#]/g, "$&$&") : plain);
+    const rgb = parseRgb(plain.length === 4 ? plain.replace(/[^#]/g, "$&$&") : plain);
     if (rgb !== undefined) return rgb;
     throw new DrawError("bad-colour", `the colour "${text}" is not written #rgb or #rrggbb`, { found: text });
   }

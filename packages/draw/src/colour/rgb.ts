@@ -13,7 +13,7 @@ export type Rgb = readonly [red: number, green: number, blue: number];
  * @example rgbOf("#b8902f") // [184, 144, 47]
  */
 export function rgbOf(colour: string): Rgb {
-  const rgb = readRgb(colour);
+  const rgb = parseRgb(colour);
   if (rgb !== undefined) return rgb;
   const found = `${colour}`.slice(0, 40);
   throw new DrawError("bad-colour", `a colour such as #b8860b was expected, not "${found}"`, { found });
@@ -22,9 +22,9 @@ export function rgbOf(colour: string): Rgb {
 /**
  * The parts of a colour, or undefined where the text is not `#rrggbb`.
  * @param text the colour, in small or large letters
- * @example readRgb("old gold") // undefined
+ * @example parseRgb("old gold") // undefined
  */
-export function readRgb(text: string): Rgb | undefined {
+export function parseRgb(text: string): Rgb | undefined {
   if (!/^#[\da-f]{6}$/i.test(text)) return undefined;
   const code = Number.parseInt(text.slice(1), 16);
   return [code >>> 16, (code >>> 8) & 255, code & 255];

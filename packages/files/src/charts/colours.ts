@@ -1,4 +1,4 @@
-import { type Colour, isSameColour, type Rgb, readRgb } from "@drawcord/draw";
+import { type Colour, isSameColour, parseRgb, type Rgb } from "@drawcord/draw";
 import { FileError } from "../error.js";
 import { top } from "../place.js";
 
@@ -13,7 +13,7 @@ export interface PictureOptions {
 }
 
 /** The options of a picture, worked out. */
-export interface Picture {
+export interface PictureLook {
   readonly warp: Rgb;
   readonly weft: Rgb;
   readonly scale: number;
@@ -24,10 +24,10 @@ export interface Picture {
  * @throws {FileError} `bad-value` for a colour that is not `#rrggbb`, for two colours alike, and for a scale that is not a
  * whole number from 1 to 256
  */
-export function pictureOf(options: PictureOptions, file: string): Picture {
+export function pictureOf(options: PictureOptions, file: string): PictureLook {
   const { warp = "#000000", weft = "#ffffff", scale = 1 } = options;
   checkScale(scale, file);
-  const colours = { warp: readColour(warp, file), weft: readColour(weft, file), scale };
+  const colours = { warp: readPictureColour(warp, file), weft: readPictureColour(weft, file), scale };
   if (isSameColour(colours.warp, colours.weft)) {
     const sentence = `warp and weft both have the colour ${warp}; they must differ`;
     throw new FileError("bad-value", sentence, file, top);
@@ -45,8 +45,8 @@ export function checkScale(scale: number, file: string): void {
  * A colour from its text.
  * @throws {FileError} `bad-value` when it is not `#rrggbb`
  */
-export function readColour(colour: string, file: string): Rgb {
-  const rgb = readRgb(colour);
+export function readPictureColour(colour: string, file: string): Rgb {
+  const rgb = parseRgb(colour);
   if (rgb !== undefined) return rgb;
   throw new FileError(
     "bad-value",

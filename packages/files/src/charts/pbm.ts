@@ -1,7 +1,7 @@
 /** Portable bitmaps, plain (P1) and packed (P4): 1 is black and stands for a raised end or a drawn unit. */
 import type { BitGrid } from "@drawcord/grid";
 import { FileError } from "../error.js";
-import { lineStarts, type Stretch, stretchIn } from "../place.js";
+import { lineStarts, stretchIn, type TextStretch } from "../place.js";
 import { codeName } from "../printable.js";
 import { checkFileSize } from "../text.js";
 import { packedLength, packRow, unpackRows } from "./pack.js";
@@ -146,7 +146,7 @@ function isBlank(byte: number | undefined): boolean {
   return byte === 32 || (byte !== undefined && byte >= 9 && byte <= 13);
 }
 
-function placeOfByte(bytes: Uint8Array, offset: number): Stretch {
+function placeOfByte(bytes: Uint8Array, offset: number): TextStretch {
   const before = new TextDecoder("latin1").decode(bytes.subarray(0, offset));
   return stretchIn(lineStarts(before), offset, Math.min(offset + 1, bytes.length));
 }

@@ -1,5 +1,5 @@
 import type { Repeat } from "@drawcord/check";
-import { type Quantity, readReed, readSley } from "@drawcord/yarn";
+import { parseReed, parseSley, type Quantity } from "@drawcord/yarn";
 import { isSection, type Spot, textAt, wayTo, wrong } from "../tree/spot.js";
 import { partAt, placed, quantityAt, quantityOf } from "./notation.js";
 import type { RecipeCloth } from "./types.js";
@@ -17,8 +17,8 @@ export function readCloth(section: Spot | undefined): RecipeCloth {
   return {
     ...quantityAt(section, "sett", "sett", "sett"),
     ...quantityAt(section, "picks", "picks", "sett"),
-    ...partAt(section, "reed", "reed", (of) => placed(of, readReed)),
-    ...partAt(section, "sley", "sley", (of) => placed(of, readSley)),
+    ...partAt(section, "reed", "reed", (of) => placed(of, parseReed)),
+    ...partAt(section, "sley", "sley", (of) => placed(of, parseSley)),
     ...quantityAt(section, "reed-width", "reedWidth", "length"),
     ...shareAt(section, "draw-in", "drawIn", MOST_LOST),
     ...shareAt(section, "take-up", "takeUp", MOST_TAKEN_UP),

@@ -16,7 +16,7 @@ import {
 } from "../tree/spot.js";
 import { notationError, readable } from "./notation.js";
 import { readPicture } from "./picture.js";
-import { type Blocks, putTogether, type Woven } from "./pieces/put-together.js";
+import { type Blocks, type PutTogether, putTogether } from "./pieces/put-together.js";
 
 /** What the lifts of a recipe may come to, and each of its blocks beside those before it. */
 interface Room {
@@ -28,7 +28,7 @@ interface Room {
 const room: Room = { rows: 1_000_000, shafts: 20_000_000 };
 
 /** What the lifts of a section are read with. */
-export interface LiftsOptions {
+export interface LiftPlanOptions {
   /** How many pattern shafts the units hang on, for changes that name none. */
   readonly patternShafts: number;
   /** Blocks that are read already, which the order may name too. */
@@ -38,9 +38,9 @@ export interface LiftsOptions {
 }
 
 /** The lifts of a section, and how they are put together. */
-export interface ReadLifts extends Pick<Woven, "lifts" | "over"> {
+export interface ReadLifts extends Pick<PutTogether, "lifts" | "over"> {
   /** The lines of the order, each with its number of repeats; none where the lifts are rows or a picture. */
-  readonly order?: Woven["order"];
+  readonly order?: PutTogether["order"];
   readonly blocks: Blocks;
 }
 
@@ -52,7 +52,7 @@ export interface ReadLifts extends Pick<Woven, "lifts" | "over"> {
  */
 export function readLifts(
   section: Spot,
-  { patternShafts, shared = new Map(), rows }: LiftsOptions,
+  { patternShafts, shared = new Map(), rows }: LiftPlanOptions,
 ): ReadLifts {
   const order = at(section, "order");
   const own = at(section, "blocks");
@@ -88,14 +88,14 @@ function readRows(section: Spot, { rows: mostRows, shafts: mostShafts }: Room): 
 }
 
 /** An error of a lift plan at the line that it names. */
-function errorOfLine(lines: readonly Line[], error: unknown): unknown {
+function errorOfLine(lines: readonly LiftLine[], error: unknown): unknown {
   if (!(error instanceof UnitsError)) return error;
   const { of, from } = lines[Number(error.facts["line"] ?? 1) - 1]!;
   return notationError(of, error, from);
 }
 
 /** The text of each line of a lift plan as far as it can be read; what cannot is told. */
-export function readableLines(lines: readonly Line[], mostShafts = room.shafts): readonly string[] {
+export function readableLines(lines: readonly LiftLine[], mostShafts = room.shafts): readonly string[] {
   const sound = new Set<string>();
   let named = 0;
   const read = (text: string) => {
@@ -114,24 +114,24 @@ export function readableLines(lines: readonly Line[], mostShafts = room.shafts):
 const NO_SHAFTS = "none";
 
 /** One line of a lift plan, the value it stands in, and where in that value's text it begins. */
-export interface Line {
+export interface LiftLine {
   readonly text: string;
   readonly of: Spot;
   readonly from: number;
 }
 
 /** The lines of a lift plan in a list, or in a text with a line a row. */
-export function linesOf(rows: Spot): readonly Line[] {
+export function linesOf(rows: Spot): readonly LiftLine[] {
   return isList(rows) ? linesOfList(rows) : linesOfText(rows);
 }
 
 /** A row that has no text stands for one that draws nothing, so that the rows after it keep their numbers. */
-function linesOfList(rows: Spot): readonly Line[] {
+function linesOfList(rows: Spot): readonly LiftLine[] {
   return allItems(rows).map((of) => ({ text: isLeftOut(of) ? NO_SHAFTS : textOf(of), of, from: 0 }));
 }
 
 /** A line a row; empty lines are no rows. */
-function linesOfText(of: Spot): readonly Line[] {
+function linesOfText(of: Spot): readonly LiftLine[] {
   let from = 0;
   const lines = textOf(of)
     .split("\n")

@@ -1,7 +1,7 @@
 /** Reads the notations of a recipe, and turns what they throw into problems with their place in the file. */
 import { GroundError } from "@drawcord/ground";
 import { UnitsError } from "@drawcord/units";
-import { type Kind, type Quantity, readQuantity, YarnError } from "@drawcord/yarn";
+import { type Kind, parseQuantity, type Quantity, YarnError } from "@drawcord/yarn";
 import type { FileError, FileErrorCode } from "../error.js";
 import { printable } from "../printable.js";
 import { attempt, tell, Unread } from "../tree/problems.js";
@@ -115,7 +115,7 @@ export function placed<T>(of: Spot, read: (text: string) => T): Placed<T> {
 
 /** A quantity of one of the kinds, with its unit. */
 export function quantityOf(of: Spot, kinds: readonly Kind[]): Quantity {
-  return notation(of, (text) => readQuantity(text, { kind: kinds }));
+  return notation(of, (text) => parseQuantity(text, { kind: kinds }));
 }
 
 /** A quantity of a section that may leave it out, as a part of an object: `{}` when it is not there, or cannot be read. */

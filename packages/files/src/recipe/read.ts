@@ -22,7 +22,7 @@ import { readCloth } from "./cloth.js";
 import { fittedCounts, isTroubled, readCounts } from "./counts.js";
 import { readGround } from "./ground.js";
 import { readLimits } from "./limits.js";
-import { readPieces, type Warp } from "./pieces/read.js";
+import { type KnownWarp, readPieces } from "./pieces/read.js";
 import { readYarnOrder } from "./pieces/yarn-order.js";
 import { readLoom, readProject, readStated } from "./project.js";
 import { highestShaft, readThreading } from "./threading.js";
@@ -161,7 +161,7 @@ function namesOfWefts({ draft, wefts }: RecipePiece): readonly string[] {
 }
 
 /** What belongs to the warp, as far as it can be read: the units, their threading, the ground and the selvedges. */
-function readWarp(top: Spot): Warp {
+function readWarp(top: Spot): KnownWarp {
   const { problems } = top.tree;
   const units = at(top, "units");
   const ends = attempt(problems, () => readCounts(need(units, "ends")));

@@ -1,7 +1,7 @@
 import { type Limit, type Limits, limits, type Span, type Waiver } from "@drawcord/check";
 import { type Ground, groundFromWeave } from "@drawcord/ground";
 import { printLifts, printShafts, printThreading } from "@drawcord/units";
-import { type Quantity, writeQuantity } from "@drawcord/yarn";
+import { printQuantity, type Quantity } from "@drawcord/yarn";
 import { stringify } from "yaml";
 import { formatRecipe } from "./format.js";
 import { commonStep } from "./ground.js";
@@ -84,7 +84,7 @@ function withoutGaps(value: unknown): unknown {
 }
 
 function text(quantity: Quantity | undefined): string | undefined {
-  return quantity === undefined ? undefined : writeQuantity(quantity);
+  return quantity === undefined ? undefined : printQuantity(quantity);
 }
 
 /** A number for all, or the numbers in a text such as `4*10 6`. */

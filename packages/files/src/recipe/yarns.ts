@@ -1,5 +1,5 @@
 import type { Ground } from "@drawcord/ground";
-import { readYarn } from "@drawcord/yarn";
+import { parseYarn } from "@drawcord/yarn";
 import { attempt, tell } from "../tree/problems.js";
 import { unknownKey } from "../tree/shape.js";
 import { entries, need, type Spot, textAt, wrong } from "../tree/spot.js";
@@ -39,7 +39,7 @@ function yarnOf(name: string, yarn: Spot): RecipeYarn {
   const colour = textAt(yarn, "colour");
   return {
     name,
-    count: placed(count, readYarn),
+    count: placed(count, parseYarn),
     ...(fibre === undefined ? {} : { fibre }),
     ...(colour === undefined ? {} : { colour }),
     ...quantityAt(yarn, "package", "package", "mass", "length"),

@@ -1,6 +1,6 @@
 /** The lines of a WIF file: sections in square brackets, keys with values, comments after semicolons. */
 import { FileError } from "../error.js";
-import { lineStarts, type Stretch, stretchIn, top } from "../place.js";
+import { lineStarts, stretchIn, type TextStretch, top } from "../place.js";
 import { noProblems, type Problems, tell } from "../tree/problems.js";
 
 /** The most lines that are read. */
@@ -15,7 +15,7 @@ export interface Entry {
 }
 
 /** One section, its keys in lower case; of a key given twice the last counts. */
-export interface Section {
+export interface WifSection {
   /** As it is written. */
   readonly name: string;
   readonly entries: ReadonlyMap<string, Entry>;
@@ -26,9 +26,9 @@ export interface Section {
 export interface Ini {
   readonly file: string;
   /** By name in lower case. */
-  readonly sections: ReadonlyMap<string, Section>;
+  readonly sections: ReadonlyMap<string, WifSection>;
   /** The piece of the text from one offset up to another. */
-  readonly place: (from: number, to: number) => Stretch;
+  readonly place: (from: number, to: number) => TextStretch;
   /** What is wrong with the text, as far as it was read. */
   readonly problems: Problems;
 }

@@ -10,7 +10,7 @@ import { top } from "../place.js";
 import { readText } from "../text.js";
 import { attempt, inOrder, noProblems } from "../tree/problems.js";
 import { readPalette } from "./colours.js";
-import { type Ini, readIni, type Section } from "./ini.js";
+import { type Ini, readIni, type WifSection } from "./ini.js";
 import { coloured, known } from "./sections.js";
 import { readLook } from "./threads.js";
 import { badValue, isFalse, numbered, numberSet, tried, truth, wholeNumber } from "./values.js";
@@ -164,7 +164,7 @@ function readCounts(ini: Ini): Counts {
   return { ends, picks, shafts, treadles: Math.min(treadles, mostShafts) };
 }
 
-function highest(section: Section): number {
+function highest(section: WifSection): number {
   let most = 0;
   for (const key of section.entries.keys()) if (/^\d+$/.test(key)) most = Math.max(most, Number(key));
   return most;

@@ -2,7 +2,7 @@
 import { FileError, type FileErrorCode } from "../error.js";
 import { printable } from "../printable.js";
 import { attempt, tell } from "../tree/problems.js";
-import type { Entry, Ini, Section } from "./ini.js";
+import type { Entry, Ini, WifSection } from "./ini.js";
 
 /** The error that says what is wrong with a value, at its place. */
 export function badValue(
@@ -85,7 +85,7 @@ export function tried<T>(
 /** The entries of a section whose keys number threads, treadles or colours; other keys are problems. */
 export function numbered(
   ini: Ini,
-  section: Section,
+  section: WifSection,
   most: number,
   things: string,
 ): readonly (readonly [number, Entry])[] {

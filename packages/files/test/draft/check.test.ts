@@ -1,4 +1,4 @@
-import { checkGrid, checkShaftDraft, drawdownOf, rules, type ShaftDraft, settOf } from "@drawcord/check";
+import { checkGrid, checkShaftDraft, drawdownOfDraft, rules, type ShaftDraft, settOf } from "@drawcord/check";
 import { toBooleans } from "@drawcord/grid";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
@@ -51,7 +51,7 @@ describe("a plain draft", () => {
     fc.assert(
       fc.property(shaftDrafts(), (draft) => {
         const { findings, summary, ok, rules: looked, ...measured } = checkShaftDraft(draft);
-        const grid = checkGrid(drawdownOf(draft), { sett: settOf(draft) });
+        const grid = checkGrid(drawdownOfDraft(draft), { sett: settOf(draft) });
         const { findings: ofCloth, summary: _, ok: _ok, rules: ran, ...cloth } = grid;
         expect(measured).toEqual(cloth);
         const own: readonly string[] = rules.flatMap((rule) => ("plainOnly" in rule ? [rule.name] : []));
@@ -76,7 +76,7 @@ describe("a plain draft", () => {
           findings
             .filter((finding) => finding.rule === rule)
             .reduce((sum, finding) => sum + (finding.count ?? 1), 0);
-        const flat = toBooleans(drawdownOf(draft)).filter((row) => new Set(row).size === 1).length;
+        const flat = toBooleans(drawdownOfDraft(draft)).filter((row) => new Set(row).size === 1).length;
         expect(count("pick-without-shed")).toBe(flat);
         const bare = (sets: readonly (readonly number[])[]) => sets.filter((set) => set.length === 0).length;
         expect(count("end-without-shaft")).toBe(bare(draft.threading));

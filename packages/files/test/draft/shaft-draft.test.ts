@@ -1,4 +1,4 @@
-import { drawdownOf, shaftsMoved } from "@drawcord/check";
+import { drawdownOfDraft, shaftsMoved } from "@drawcord/check";
 import { toBooleans, transpose } from "@drawcord/grid";
 import { expand } from "@drawcord/units";
 import fc from "fast-check";
@@ -23,7 +23,7 @@ describe("a shaft draft with its shafts moved the other way", () => {
       fc.property(shaftDrafts(), ways, (draft, way) => {
         const other = withShedding(draft, way);
         expect(other.shedding.kind).toBe(way);
-        expect(drawdownOf(other).equals(drawdownOf(draft))).toBe(true);
+        expect(drawdownOfDraft(other).equals(drawdownOfDraft(draft))).toBe(true);
         if (draft.shedding.kind === way) expect(other).toBe(draft);
         else if (other.shedding.kind === "tie-up") {
           const ties = other.shedding.tieUp.map((shafts) => shafts.join(" "));
@@ -38,7 +38,7 @@ describe("a unit draft as a shaft draft", () => {
   it("weaves the same cloth", () => {
     fc.assert(
       fc.property(unitDrafts(), ways, (draft, shedding) =>
-        drawdownOf(shaftDraftOf(draft, { shedding })).equals(expand(draft).drawdown),
+        drawdownOfDraft(shaftDraftOf(draft, { shedding })).equals(expand(draft).drawdown),
       ),
     );
   });
@@ -78,7 +78,7 @@ describe("a recipe as a draft for other programs", () => {
 
   it("goes through a file with its cloth, colours, title and sett", () => {
     const { draft } = soundWif(writeWif(draftOfRecipe(recipe, { shedding: "tie-up" })), "runner.wif");
-    expect(drawdownOf(draft).equals(expand(recipe.draft).drawdown)).toBe(true);
+    expect(drawdownOfDraft(draft).equals(expand(recipe.draft).drawdown)).toBe(true);
     expect(draft.title).toBe("Moth and lantern runner");
     expect(draft.notes).toEqual(["Weave the border first."]);
     expect(new Set(draft.warp.colours)).toEqual(new Set(["#f4efe1"]));

@@ -1,4 +1,4 @@
-import { drawdownOf, type ShaftDraft, type ThreadLook, type ThreadMeasure } from "@drawcord/check";
+import { drawdownOfDraft, type ShaftDraft, type ThreadLook, type ThreadMeasure } from "@drawcord/check";
 import { toText } from "@drawcord/grid";
 import fc from "fast-check";
 import { parse } from "ini";
@@ -83,7 +83,7 @@ Threads=4
 `;
 
 const wif = (text: string | Uint8Array) => soundWif(text, "towel.wif");
-const cloth = (text: string) => toText(drawdownOf(wif(text).draft));
+const cloth = (text: string) => toText(drawdownOfDraft(wif(text).draft));
 const answer = (text: string | Uint8Array) => refusal(() => wif(text)).message.replace("towel.wif:", "");
 const changed = (from: string | RegExp, to: string) => {
   const text = towel.replace(from, to);
@@ -422,7 +422,7 @@ describe("a draft written", () => {
   it("gives the same cloth to a reader that knows only sections and keys", () => {
     fc.assert(
       fc.property(shaftDrafts(), (draft) => {
-        expect(clothByHand(writeWif(draft))).toBe(toText(drawdownOf(draft)));
+        expect(clothByHand(writeWif(draft))).toBe(toText(drawdownOfDraft(draft)));
       }),
     );
   });

@@ -1,5 +1,5 @@
 import { readFileSync } from "node:fs";
-import { drawdownOf } from "@drawcord/check";
+import { drawdownOfDraft } from "@drawcord/check";
 import { toText } from "@drawcord/grid";
 import { expand, wovenRows } from "@drawcord/units";
 import fc from "fast-check";
@@ -309,6 +309,6 @@ describe("the fourth recipe of the winter course", () => {
     const { draft } = soundWif(writeWif(draftOfRecipe(recipe)), "seasons.wif");
     expect(draft.warp.colours).toEqual(warp);
     expect(draft.weft.colours).toEqual(weft);
-    expect(drawdownOf(draft).equals(drawdownOfRecipe(recipe))).toBe(true);
+    expect(drawdownOfDraft(draft).equals(drawdownOfRecipe(recipe))).toBe(true);
   });
 });

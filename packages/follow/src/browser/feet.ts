@@ -1,5 +1,5 @@
 /** The treadles as they hang, the one to tread marked, and the picks of the row one by one. */
-import { type Step, treadleOf, weftOf } from "../place/step.js";
+import { type PickStep, treadleOf, weftOf } from "../place/step.js";
 import type { FollowPiece, FollowPlan } from "../plan/types.js";
 import { drawn, made } from "./dom.js";
 
@@ -26,7 +26,7 @@ export function treadlesPicture({ hanging }: FollowPlan, treadle: number): SVGEl
 }
 
 /** Each pick of the row with its treadle, and its weft where there are several. */
-export function picksOf(plan: FollowPlan, piece: FollowPiece, step: Step): readonly HTMLElement[] {
+export function picksOf(plan: FollowPlan, piece: FollowPiece, step: PickStep): readonly HTMLElement[] {
   const first = step.pickOfPiece - step.pickOfRow;
   return Array.from({ length: step.picksOfRow }, (_, i) => {
     const treadle = treadleOf(piece, first + i);

@@ -1,13 +1,13 @@
 /** The page for the loom: puts the plan on the page and answers to touch, keys and pedal. */
 import { WEIGHT_CAUTION } from "@drawcord/units";
-import { back, backRow, forward, forwardRow, type Place, takeOut } from "../place/place.js";
+import { back, backRow, forward, forwardRow, takeOut, type WarpPlace } from "../place/place.js";
 import { stepAt } from "../place/step.js";
-import { inWords } from "../place/words.js";
+import { placeInWords } from "../place/words.js";
 import type { FollowPlan } from "../plan/types.js";
 import { readAloud } from "./aloud.js";
 import { keepAwake } from "./awake.js";
 import { byId, say } from "./dom.js";
-import { type Asked, askedBy } from "./keys.js";
+import { askedBy, type KeyRequest } from "./keys.js";
 import { showLog } from "./logbook.js";
 import * as sessions from "./session.js";
 import { dress, keepSettings, readSettings, type Settings } from "./settings.js";
@@ -51,7 +51,7 @@ function settle(): void {
   byId("out-tool").hidden = kept.place.until !== undefined;
 }
 
-function onWords(place: Place): string {
+function onWords(place: WarpPlace): string {
   if (place.until !== undefined) return "The pick is out";
   const step = stepAt(plan, place);
   if (step === undefined) return forward(plan, place) === place ? "All is woven" : "Begin the next piece";
@@ -64,21 +64,21 @@ function change(next: sessions.Session): void {
   settle();
 }
 
-const moves: Readonly<Record<Asked, (place: Place) => Place>> = {
+const moves: Readonly<Record<KeyRequest, (place: WarpPlace) => WarpPlace>> = {
   forward: (place) => forward(plan, place),
   back: (place) => back(plan, place),
   "forward-row": (place) => forwardRow(plan, place),
   "back-row": (place) => backRow(plan, place),
 };
 
-function move(asked: Asked): void {
+function move(asked: KeyRequest): void {
   const byRow = settings.step === "row" && !asked.endsWith("-row");
-  const next = moves[byRow ? (`${asked}-row` as Asked) : asked](session.kept.place);
+  const next = moves[byRow ? (`${asked}-row` as KeyRequest) : asked](session.kept.place);
   change(sessions.moved(session, next, Date.now()));
-  if (settings.aloud) readAloud(inWords(plan, next));
+  if (settings.aloud) readAloud(placeInWords(plan, next));
 }
 
-function jump(place: Place): void {
+function jump(place: WarpPlace): void {
   change(sessions.moved(session, place, Date.now(), true));
 }
 

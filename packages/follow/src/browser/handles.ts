@@ -1,6 +1,6 @@
 /** The picture of the handles: each a cord with its knob, drawn ones low. */
 import type { ShaftSet } from "@drawcord/ground";
-import type { Step } from "../place/step.js";
+import type { PickStep } from "../place/step.js";
 import { handleRuns } from "../place/words.js";
 import { drawn, made } from "./dom.js";
 
@@ -11,7 +11,7 @@ const WIDTH = 24;
 const HEIGHT = 62;
 
 /** The handles in tens, as many tens beside each other as there is room for. */
-export function handlesPicture(step: Step, handles: number, first: "left" | "right"): HTMLElement {
+export function handlesPicture(step: PickStep, handles: number, first: "left" | "right"): HTMLElement {
   const does = doesOf(step);
   const tens = Array.from({ length: Math.ceil(handles / 10) }, (_, i) => {
     const from = i * 10 + 1;
@@ -28,7 +28,7 @@ function listed(handles: ShaftSet): string {
   return handles.length === 0 ? "none" : handleRuns(handles).join(", ");
 }
 
-function doesOf({ lift, draw, letGo }: Step): (handle: number) => Does {
+function doesOf({ lift, draw, letGo }: PickStep): (handle: number) => Does {
   const held = new Set(lift.handles);
   const drawing = new Set(draw);
   const letting = new Set(letGo);

@@ -1,13 +1,13 @@
 /** Keys of a keyboard, and of a foot pedal, which sends keys. */
 
 /** What a key asks for. */
-export type Asked = "forward" | "back" | "forward-row" | "back-row";
+export type KeyRequest = "forward" | "back" | "forward-row" | "back-row";
 
 const ON = ["ArrowRight", "ArrowDown", "PageDown", " ", "Enter"];
 const BACK = ["ArrowLeft", "ArrowUp", "PageUp", "Backspace"];
 
 /** What a press asks for; nothing where the part that has the focus, or a window over the page, wants the key itself. */
-export function askedBy(event: KeyboardEvent): Asked | undefined {
+export function askedBy(event: KeyboardEvent): KeyRequest | undefined {
   if (event.ctrlKey || event.altKey || event.metaKey || event.isComposing) return undefined;
   const on = ON.includes(event.key);
   if (!on && !BACK.includes(event.key)) return undefined;

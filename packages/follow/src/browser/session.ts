@@ -1,7 +1,7 @@
 /** What is kept on the device, and every change of it. */
 import { type Kept, keptUnder, readKept } from "../place/kept.js";
 import { logged } from "../place/log.js";
-import { type Place, START } from "../place/place.js";
+import { START, type WarpPlace } from "../place/place.js";
 import type { FollowPlan } from "../plan/types.js";
 
 /** The warp on this device: where it is, and how it is written down. */
@@ -64,7 +64,7 @@ export function written(session: Session, plan: FollowPlan, storage: Storage | u
 }
 
 /** Moves on; weaving and taking out are logged, a jump is not. */
-export function moved({ kept, keeps }: Session, place: Place, now: number, jump = false): Session {
+export function moved({ kept, keeps }: Session, place: WarpPlace, now: number, jump = false): Session {
   const log = jump ? kept.log : logged(kept.log, kept.place, place, kept.weaver, now);
   return { kept: { ...kept, place, log }, keeps, warning: "" };
 }

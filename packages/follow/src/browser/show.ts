@@ -1,9 +1,9 @@
 /** Puts a place on the page. */
 
 import { heavyWords } from "../place/heavy.js";
-import { type Place, type Turn, turnsOf } from "../place/place.js";
-import { type Step, stepAt } from "../place/step.js";
-import { handleRuns, inWords } from "../place/words.js";
+import { type Turn, turnsOf, type WarpPlace } from "../place/place.js";
+import { type PickStep, stepAt } from "../place/step.js";
+import { handleRuns, placeInWords } from "../place/words.js";
 import type { FollowPlan } from "../plan/types.js";
 import { byId, made, say } from "./dom.js";
 import { picksOf, treadlesPicture } from "./feet.js";
@@ -12,7 +12,7 @@ import { handlesPicture } from "./handles.js";
 import type { Settings } from "./settings.js";
 
 /** Shows a place: the pick to weave, or the end of a piece. */
-export function show(plan: FollowPlan, place: Place, settings: Settings): void {
+export function show(plan: FollowPlan, place: WarpPlace, settings: Settings): void {
   const turns = turnsOf(plan);
   const turn = turns[place.turn]!;
   const step = stepAt(plan, place);
@@ -22,7 +22,7 @@ export function show(plan: FollowPlan, place: Place, settings: Settings): void {
   if (step === undefined) showEnd(turn, place.turn === turns.length - 1);
   else showStep(plan, turn, step, settings);
   say("next", nextWords(plan, place));
-  say("said", inWords(plan, place));
+  say("said", placeInWords(plan, place));
   byId("fell").replaceChildren(fellPicture(plan, turn.piece, step?.row ?? turn.piece.rows.length - 1));
 }
 
@@ -35,7 +35,7 @@ export function pieceWords(turns: readonly Turn[], at: number): string {
   return [named, which].filter((words) => words !== "").join(", ");
 }
 
-function showStep(plan: FollowPlan, { piece }: Turn, step: Step, settings: Settings): void {
+function showStep(plan: FollowPlan, { piece }: Turn, step: PickStep, settings: Settings): void {
   const { block, row } = step;
   say("row-word", step.out ? "Take out row" : "Row");
   say("row", `${row + 1}`);
@@ -65,7 +65,7 @@ function blockWords(
 }
 
 /** What the hands do: draw and let go where a row begins, hold at its other picks. */
-function showMoves({ draw, letGo, lift, out, pickOfRow, picksOfRow }: Step): void {
+function showMoves({ draw, letGo, lift, out, pickOfRow, picksOfRow }: PickStep): void {
   const begins = out ? pickOfRow === picksOfRow - 1 : pickOfRow === 0;
   const moves = begins && draw.length + letGo.length > 0;
   const lines: readonly (readonly [name: string, handles: readonly number[], kind: string])[] = moves
@@ -86,7 +86,7 @@ function showMoves({ draw, letGo, lift, out, pickOfRow, picksOfRow }: Step): voi
   );
 }
 
-function showWeft(plan: FollowPlan, { from, out, weft }: Step): void {
+function showWeft(plan: FollowPlan, { from, out, weft }: PickStep): void {
   const { colour, letter, name } = plan.wefts[weft]!;
   const arrow = (from === "left") === !out ? "→" : "←";
   const swatch = made("span", letter, "swatch");
@@ -113,7 +113,7 @@ function showEnd({ piece }: Turn, last: boolean): void {
 }
 
 /** What comes after the row that is woven. */
-function nextWords(plan: FollowPlan, place: Place): string {
+function nextWords(plan: FollowPlan, place: WarpPlace): string {
   const turns = turnsOf(plan);
   const { piece } = turns[place.turn]!;
   const step = stepAt(plan, place);
@@ -137,7 +137,7 @@ function nextWords(plan: FollowPlan, place: Place): string {
   return `Next, row ${next.row + 1} of ${piece.rows.length}${begins}: ${then}`;
 }
 
-function showFar(plan: FollowPlan, turn: Turn, { woven }: Place, { lengths }: Settings): void {
+function showFar(plan: FollowPlan, turn: Turn, { woven }: WarpPlace, { lengths }: Settings): void {
   const { picks, piece } = turn;
   const progress = byId<HTMLProgressElement>("far");
   progress.max = picks;

@@ -1,6 +1,6 @@
 /** The windows over the page: where to go, what is wrong, who weaves. Each gives back what was chosen. */
 import type { Kept } from "../place/kept.js";
-import { firstPickOf, type Place, rowOf, turnsOf } from "../place/place.js";
+import { firstPickOf, rowOf, turnsOf, type WarpPlace } from "../place/place.js";
 import type { FollowPlan } from "../plan/types.js";
 import { byId, made, say } from "./dom.js";
 import { pickWords, slipItems } from "./logbook.js";
@@ -18,7 +18,7 @@ function open(id: string, closed: (value: string) => void): void {
 }
 
 /** The window that goes elsewhere: a piece, a block of it, a row, a pick. */
-export function askWhere(plan: FollowPlan, place: Place, go: (place: Place) => void): void {
+export function askWhere(plan: FollowPlan, place: WarpPlace, go: (place: WarpPlace) => void): void {
   const turns = turnsOf(plan);
   const turn = byId<HTMLSelectElement>("go-turn");
   const block = byId<HTMLSelectElement>("go-block");

@@ -1,13 +1,13 @@
 /** What the page writes down on the device, and how it is read again. */
 import type { FollowPlan } from "../plan/types.js";
 import type { LogEntry, Mark } from "./log.js";
-import { type Place, placeWithin, START } from "./place.js";
+import { placeWithin, START, type WarpPlace } from "./place.js";
 
 /** What is kept of one warp. */
 export interface Kept {
   /** The cloth that it was kept for, by `FollowPlan.cloth`. */
   readonly cloth: string;
-  readonly place: Place;
+  readonly place: WarpPlace;
   /** Who weaves now, and who has woven. */
   readonly weaver: string;
   readonly weavers: readonly string[];
@@ -70,7 +70,7 @@ function isKept(found: unknown): found is Kept {
   );
 }
 
-function isPlace(found: unknown): found is Place {
+function isPlace(found: unknown): found is WarpPlace {
   return has(found, ["turn", "woven"], []);
 }
 

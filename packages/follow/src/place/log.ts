@@ -1,5 +1,5 @@
 /** Who wove what, and when. The clock is the caller's. */
-import type { Place } from "./place.js";
+import type { WarpPlace } from "./place.js";
 
 /** What one weaver did without a pause. */
 export interface LogEntry {
@@ -36,8 +36,8 @@ const PAUSE = 30 * 60_000;
  */
 export function logged(
   log: readonly LogEntry[],
-  before: Place,
-  after: Place,
+  before: WarpPlace,
+  after: WarpPlace,
   weaver: string,
   now: number,
 ): readonly LogEntry[] {

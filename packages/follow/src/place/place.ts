@@ -2,7 +2,7 @@
 import type { FollowPiece, FollowPlan } from "../plan/types.js";
 
 /** Where the weaver is on the warp. */
-export interface Place {
+export interface WarpPlace {
   /** Which piece in weaving order, from 0: a piece woven four times comes four times. */
   readonly turn: number;
   /** Picks woven of this piece. */
@@ -32,13 +32,13 @@ export function turnsOf({ pieces }: FollowPlan): readonly Turn[] {
 }
 
 /** Before the first pick. */
-export const START: Place = { turn: 0, woven: 0 };
+export const START: WarpPlace = { turn: 0, woven: 0 };
 
 /**
  * One pick on; after the last of a piece, the next piece. Where picks are being taken out, one more is out.
  * @example forward(plan, { turn: 0, woven: 3 }) // { turn: 0, woven: 4 }
  */
-export function forward(plan: FollowPlan, place: Place): Place {
+export function forward(plan: FollowPlan, place: WarpPlace): WarpPlace {
   const { turn, woven, until } = place;
   if (until !== undefined) {
     const left = woven - 1;
@@ -54,7 +54,7 @@ export function forward(plan: FollowPlan, place: Place): Place {
  * taken out, the last one is in again.
  * @example back(plan, { turn: 0, woven: 3 }) // { turn: 0, woven: 2 }
  */
-export function back(plan: FollowPlan, place: Place): Place {
+export function back(plan: FollowPlan, place: WarpPlace): WarpPlace {
   const { turn, woven, until } = place;
   const turns = turnsOf(plan);
   if (until !== undefined) {
@@ -68,7 +68,7 @@ export function back(plan: FollowPlan, place: Place): Place {
  * To the first pick of the row after the one that is being woven, or to the end of the piece.
  * @example forwardRow(plan, { turn: 0, woven: 3 }) // { turn: 0, woven: 4 }
  */
-export function forwardRow(plan: FollowPlan, place: Place): Place {
+export function forwardRow(plan: FollowPlan, place: WarpPlace): WarpPlace {
   const { piece, picks } = turnsOf(plan)[place.turn]!;
   if (place.until !== undefined || place.woven >= picks) return forward(plan, place);
   const { row, pick } = rowOf(piece, place.woven);
@@ -79,7 +79,7 @@ export function forwardRow(plan: FollowPlan, place: Place): Place {
  * To the first pick of the row that is being woven, or of the row before where none of it is woven yet.
  * @example backRow(plan, { turn: 0, woven: 6 }) // { turn: 0, woven: 4 }
  */
-export function backRow(plan: FollowPlan, place: Place): Place {
+export function backRow(plan: FollowPlan, place: WarpPlace): WarpPlace {
   if (place.until !== undefined || place.woven === 0) return back(plan, place);
   const { piece } = turnsOf(plan)[place.turn]!;
   return { turn: place.turn, woven: place.woven - 1 - rowOf(piece, place.woven - 1).pick };
@@ -105,7 +105,7 @@ export function firstPickOf({ picks }: FollowPiece, row: number): number {
  * @returns the same place where nothing is woven past `until`
  * @example takeOut({ turn: 0, woven: 9 }, 4) // { turn: 0, woven: 9, until: 4 }
  */
-export function takeOut({ turn, woven }: Place, until: number): Place {
+export function takeOut({ turn, woven }: WarpPlace, until: number): WarpPlace {
   return until < woven ? { turn, woven, until: Math.max(0, until) } : { turn, woven };
 }
 
@@ -113,7 +113,7 @@ export function takeOut({ turn, woven }: Place, until: number): Place {
  * A place that was written down, made one of this plan: past the end of it is at its end.
  * @example placeWithin(plan, { turn: 99, woven: 1 }).turn // 1
  */
-export function placeWithin(plan: FollowPlan, { turn, woven, until }: Place): Place {
+export function placeWithin(plan: FollowPlan, { turn, woven, until }: WarpPlace): WarpPlace {
   const turns = turnsOf(plan);
   const whole = (value: number, most: number) =>
     Number.isFinite(value) ? Math.min(Math.max(0, Math.trunc(value)), most) : 0;

@@ -1,10 +1,10 @@
 /** What is to be done at a place: the pick to weave, or to take out, with all that the loom must do for it. */
 import type { ShaftSet } from "@drawcord/ground";
 import type { FollowBlock, FollowLift, FollowPiece, FollowPlan } from "../plan/types.js";
-import { type Place, rowOf, turnsOf } from "./place.js";
+import { rowOf, turnsOf, type WarpPlace } from "./place.js";
 
 /** One pick at the loom. Everything counts from 0 but handles and treadles. */
-export interface Step {
+export interface PickStep {
   /** Whether the pick is taken out instead of woven. */
   readonly out: boolean;
   readonly pickOfPiece: number;
@@ -30,7 +30,7 @@ export interface Step {
  * The pick at a place; none at the end of a piece.
  * @example stepAt(plan, { turn: 0, woven: 0 }).draw // [1, 3]
  */
-export function stepAt(plan: FollowPlan, place: Place): Step | undefined {
+export function stepAt(plan: FollowPlan, place: WarpPlace): PickStep | undefined {
   const { piece, picks } = turnsOf(plan)[place.turn]!;
   const out = place.until !== undefined;
   const pick = out ? place.woven - 1 : place.woven;

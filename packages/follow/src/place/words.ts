@@ -2,8 +2,8 @@
 import type { ShaftSet } from "@drawcord/ground";
 import { printShafts } from "@drawcord/units";
 import type { FollowPlan } from "../plan/types.js";
-import { type Place, turnsOf } from "./place.js";
-import { type Step, stepAt } from "./step.js";
+import { turnsOf, type WarpPlace } from "./place.js";
+import { type PickStep, stepAt } from "./step.js";
 
 /**
  * Handles with each run of neighbours apart: `["3", "34–37"]`.
@@ -15,9 +15,9 @@ export function handleRuns(handles: ShaftSet): readonly string[] {
 
 /**
  * What is to be done at a place, as sentences.
- * @example inWords(plan, { turn: 0, woven: 0 }) // "Row 1. Draw 1, 3. Treadle 1, from the left."
+ * @example placeInWords(plan, { turn: 0, woven: 0 }) // "Row 1. Draw 1, 3. Treadle 1, from the left."
  */
-export function inWords(plan: FollowPlan, place: Place): string {
+export function placeInWords(plan: FollowPlan, place: WarpPlace): string {
   const step = stepAt(plan, place);
   if (step === undefined) {
     const last = place.turn === turnsOf(plan).length - 1;
@@ -31,7 +31,7 @@ export function inWords(plan: FollowPlan, place: Place): string {
   ].join(" ");
 }
 
-function handleWords({ draw, letGo, lift }: Step, begins: boolean): readonly string[] {
+function handleWords({ draw, letGo, lift }: PickStep, begins: boolean): readonly string[] {
   if (!begins) return [];
   const said = (handles: ShaftSet) => handleRuns(handles).join(", ").replaceAll("–", " to ");
   if (draw.length + letGo.length === 0) {
@@ -43,10 +43,10 @@ function handleWords({ draw, letGo, lift }: Step, begins: boolean): readonly str
   ];
 }
 
-function treadleWords({ treadle }: Step): string {
+function treadleWords({ treadle }: PickStep): string {
   return treadle === 0 ? "No treadle" : `Treadle ${treadle}`;
 }
 
-function weftWords({ wefts }: FollowPlan, { weft }: Step): string {
+function weftWords({ wefts }: FollowPlan, { weft }: PickStep): string {
   return wefts.length === 1 ? "" : `${wefts[weft]!.name}, `;
 }

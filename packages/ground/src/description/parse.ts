@@ -9,7 +9,7 @@ import type {
   PatternTies,
   WeaveDescription,
 } from "./description.js";
-import { clipped, Words } from "./words.js";
+import { clipped, WordReader } from "./words.js";
 
 const KINDS = [
   "plain",
@@ -34,7 +34,7 @@ const KINDS = [
  * @example parseWeave("satin 8 step 3") // { base: { kind: "satin", ends: 8, step: 3 } }
  */
 export function parseWeave(text: string): WeaveDescription {
-  const words = new Words(text);
+  const words = new WordReader(text);
   const base = baseWeave(words);
   if (base.kind === "crepe" && words.peek !== "plus") words.expect("plus");
   const plus = words.accept("plus") ? addedPoints(words) : undefined;
@@ -48,7 +48,7 @@ export function parseWeave(text: string): WeaveDescription {
   return { base, ...(plus && { plus }), ...(patternWeft && { patternWeft }), ...(ties && { ties }) };
 }
 
-function baseWeave(words: Words): BaseWeave {
+function baseWeave(words: WordReader): BaseWeave {
   const start = words.column;
   const first = words.peek;
   const kind = KINDS.find((name) => name.split(" ")[0] === first);
@@ -117,11 +117,11 @@ function baseWeave(words: Words): BaseWeave {
   }
 }
 
-function ratio(words: Words): { ratio?: number[] } {
+function ratio(words: WordReader): { ratio?: number[] } {
   return words.atRatio ? { ratio: words.ratio() } : {};
 }
 
-function pair(words: Words): Pair {
+function pair(words: WordReader): Pair {
   const column = words.column;
   const numbers = words.ratio();
   const [over, under] = numbers;
@@ -135,22 +135,22 @@ function pair(words: Words): Pair {
   return [over, under];
 }
 
-function step(words: Words): { step?: number } {
+function step(words: WordReader): { step?: number } {
   return words.accept("step") ? { step: words.number("the step") } : {};
 }
 
-function direction(words: Words): { direction?: Direction } {
+function direction(words: WordReader): { direction?: Direction } {
   if (words.accept("z")) return { direction: "z" };
   return words.accept("s") ? { direction: "s" } : {};
 }
 
-function along(words: Words): { alongPicks?: true } {
+function along(words: WordReader): { alongPicks?: true } {
   if (!words.accept("along")) return {};
   words.expect("picks");
   return { alongPicks: true };
 }
 
-function breaking(words: Words): { break?: Break } {
+function breaking(words: WordReader): { break?: Break } {
   if (words.accept("by")) return { break: { by: words.expect("halves", "fourths") } };
   if (!words.accept("take")) return {};
   const take = words.number("the number of ends taken");
@@ -158,7 +158,7 @@ function breaking(words: Words): { break?: Break } {
   return { break: { by: "skipping", take, skip: words.number("the number of ends skipped") } };
 }
 
-function patternTies(words: Words): PatternTies {
+function patternTies(words: WordReader): PatternTies {
   if (words.expect("in", "on") === "on") return { in: "shafts", shafts: words.numbers("a shaft") };
   const order = words.expect("halves", "thirds", "twill");
   const shafts = order === "twill" ? words.number("the number of tie shafts", 2) : 2;
@@ -166,13 +166,13 @@ function patternTies(words: Words): PatternTies {
   return order === "twill" ? { in: order, shafts, ...within } : { in: order, ...within };
 }
 
-function addedPoints(words: Words): AddedPoint[] {
+function addedPoints(words: WordReader): AddedPoint[] {
   const points = [addedPoint(words)];
   while (words.accept(",")) points.push(addedPoint(words));
   return points;
 }
 
-function addedPoint(words: Words): AddedPoint {
+function addedPoint(words: WordReader): AddedPoint {
   const side = words.expect("right", "left", "above", "below");
   const ends = side === "right" || side === "left";
   const first = words.number(ends ? "the number of ends" : "the number of picks", 1);

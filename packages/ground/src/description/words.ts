@@ -7,7 +7,7 @@ interface Word {
 }
 
 /** Reads the words of a description one after the other, and knows the column of each. */
-export class Words {
+export class WordReader {
   readonly #words: readonly Word[];
   readonly #end: number;
   #next = 0;

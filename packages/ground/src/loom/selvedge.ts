@@ -1,5 +1,5 @@
 import { commonMultiple, upTo } from "../arithmetic.js";
-import { count } from "../size.js";
+import { soundCount } from "../size.js";
 import type { Ground, ShaftSet } from "../types.js";
 import { weaveOf } from "../weave/build.js";
 import { otherShafts } from "../weave/weave.js";
@@ -30,7 +30,7 @@ export interface SelvedgeOptions {
  */
 export function withSelvedge(ground: Ground, options: SelvedgeOptions = {}): SelvedgedGround {
   const weave = weaveOf(options.weave ?? "plain");
-  const ends = count(options.ends ?? 4, "the number of ends of a selvedge");
+  const ends = soundCount(options.ends ?? 4, "the number of ends of a selvedge");
   const own = (set: ShaftSet) => set.map((shaft) => ground.shafts + shaft);
   const picks = commonMultiple(ground.steps.length, weave.raised.length);
   const raised = upTo(picks).map((pick) => weave.raised[pick % weave.raised.length]!);

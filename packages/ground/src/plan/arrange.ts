@@ -1,6 +1,6 @@
 import { commonDivisor, compareLists, upTo } from "../arithmetic.js";
 import type { Ground, ShaftSet } from "../types.js";
-import { borderCut, type FigureSize, type PlanCut } from "./cut.js";
+import { borderCut, type FigureSize, type GroundCut } from "./cut.js";
 import { type Lifts, matrix, openLengthways, openSideways, shareShaft } from "./open-pairs.js";
 
 /** One way to lay the warp-faced weave of the drawn units against the weft-faced ground. */
@@ -8,7 +8,7 @@ export interface Arrangement {
   readonly ground: Ground;
   /** Whether the two weaves run in opposite directions. */
   readonly opposite: boolean;
-  readonly cut: PlanCut;
+  readonly cut: GroundCut;
 }
 
 /** A warp-faced weave to try: the shafts it binds on each pick. */

@@ -1,5 +1,5 @@
 import { commonDivisor } from "../arithmetic.js";
-import { count } from "../size.js";
+import { soundCount } from "../size.js";
 import type { Ground } from "../types.js";
 
 /** How the figure lies on the ground. */
@@ -19,7 +19,7 @@ export interface BorderCut {
 }
 
 /** How well the drawn and the undrawn weave cut each other, counted once over every kind of border that can come. */
-export interface PlanCut {
+export interface GroundCut {
   /** Borders between units: pairs of neighbouring ends, pick by pick. */
   readonly sideways: BorderCut;
   /** Borders between rows: pairs of neighbouring picks, end by end. */
@@ -33,10 +33,10 @@ export interface PlanCut {
  * neither are bound there.
  * @example cutOf(groundFromWeave("satin 5 step 2")).sideways // { cutting: 8, open: 2, share: 0.8 }
  */
-export function cutOf(ground: Ground, size: FigureSize = {}): PlanCut {
+export function cutOf(ground: Ground, size: FigureSize = {}): GroundCut {
   const { threading, steps } = ground;
-  const ends = count(size.unitEnds ?? threading.length, "the number of ends in a unit");
-  const picks = count(size.picksPerRow ?? steps.length, "the number of picks in a row");
+  const ends = soundCount(size.unitEnds ?? threading.length, "the number of ends in a unit");
+  const picks = soundCount(size.picksPerRow ?? steps.length, "the number of picks in a row");
   const raised = steps.map(({ raise }) => new Set(raise));
   const sunk = steps.map(({ sink }) => new Set(sink));
   const undrawn = (end: number, pick: number) => raised[pick]!.has(threading[end]!);
@@ -68,7 +68,7 @@ export function cutOf(ground: Ground, size: FigureSize = {}): PlanCut {
  * Whether every pair at every border cuts.
  * @example isClean(cutOf(groundFromWeave("satin 8 step 3"))) // true
  */
-export function isClean(cut: PlanCut): boolean {
+export function isClean(cut: GroundCut): boolean {
   return cut.sideways.open + cut.lengthways.open === 0;
 }
 

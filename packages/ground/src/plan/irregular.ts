@@ -3,12 +3,12 @@ import { shaftCount } from "../size.js";
 import type { Ground } from "../types.js";
 import { straight } from "../weave/orders.js";
 import { satinSteps } from "../weave/satin.js";
-import { cutOf, type PlanCut } from "./cut.js";
+import { cutOf, type GroundCut } from "./cut.js";
 
 /** A pair of orders, one shaft raised and one sunk on each pick, that no constant step makes; and what it costs. */
 export interface IrregularPair {
   readonly ground: Ground;
-  readonly cut: PlanCut;
+  readonly cut: GroundCut;
   readonly price: IrregularPrice;
 }
 

@@ -6,13 +6,13 @@ import { type WeaveOptions, weaveOf } from "../weave/build.js";
 import { otherShafts, type Weave } from "../weave/weave.js";
 import { type Arrangement, arrange } from "./arrange.js";
 import { counterparts } from "./candidates.js";
-import { cutOf, type FigureSize, isClean, type PlanCut } from "./cut.js";
+import { cutOf, type FigureSize, type GroundCut, isClean } from "./cut.js";
 import { type IrregularPair, irregularPair } from "./irregular.js";
 import { withPatternWeft } from "./pattern-weft.js";
 import { reasonsOf } from "./reasons.js";
 
 /** What a plan is made for: the ends and shafts of the ground, and the size of unit and row. */
-export interface PlanOptions extends WeaveOptions, FigureSize {}
+export interface GroundPlanOptions extends WeaveOptions, FigureSize {}
 
 /**
  * How a ground and its figure share the shafts:
@@ -20,13 +20,13 @@ export interface PlanOptions extends WeaveOptions, FigureSize {}
  * - `pattern weft`: the ground covers every shaft, and the figure lies on picks of its own;
  * - `ground alone`: every pick covers every shaft, so the figure has no say.
  */
-export type PlanKind = "two weaves" | "pattern weft" | "ground alone";
+export type GroundPlanKind = "two weaves" | "pattern weft" | "ground alone";
 
 /** A ground for long-eyed heddles, chosen from all ways to begin it. */
-export interface Plan {
-  readonly kind: PlanKind;
+export interface GroundPlan {
+  readonly kind: GroundPlanKind;
   readonly ground: Ground;
-  readonly cut: PlanCut;
+  readonly cut: GroundCut;
   /** The other ways to lay the two weaves, one for each kind of cut, the better first. */
   readonly rivals: readonly Arrangement[];
   /** Where no regular pair on as many ends is clean: an irregular pair that is, with its price. */
@@ -43,9 +43,12 @@ const NO_COUNTERPART =
  * best for figures of the given size. A balanced weave leaves the figure no say, unless it has a pattern weft.
  * @throws {GroundError} as `weaveOf`; `bad-size` for a unit or row of no threads
  * Source: J. T. Taylor, Cotton Weaving and Designing, 1909, pp. 234-235; T. F. Bell, Jacquard Weaving and Designing, 1895, p. 117.
- * @example planOf("broken twill 1/3").ground.steps[0] // { raise: [1], sink: [4] }
+ * @example groundPlanOf("broken twill 1/3").ground.steps[0] // { raise: [1], sink: [4] }
  */
-export function planOf(description: string | WeaveDescription, options: PlanOptions = {}): Plan {
+export function groundPlanOf(
+  description: string | WeaveDescription,
+  options: GroundPlanOptions = {},
+): GroundPlan {
   const read = typeof description === "string" ? parseWeave(description) : description;
   const weave = weaveOf(read, options);
   if (read.patternWeft)
@@ -88,7 +91,7 @@ function isCounted(
   );
 }
 
-function covering(kind: "pattern weft" | "ground alone", ground: Ground, size: FigureSize): Plan {
+function covering(kind: "pattern weft" | "ground alone", ground: Ground, size: FigureSize): GroundPlan {
   const cut = cutOf(ground, size);
   return { kind, ground, cut, rivals: [], reasons: reasonsOf(ground, cut, size, false) };
 }

@@ -1,20 +1,20 @@
 import { upTo } from "../arithmetic.js";
-import { count, shaftCount } from "../size.js";
+import { shaftCount, soundCount } from "../size.js";
 import { floatsOf } from "../study/floats.js";
 import type { Ground } from "../types.js";
 import { satinSteps } from "../weave/satin.js";
 import { drawdownOf } from "../weave/weave.js";
-import type { FigureSize, PlanCut } from "./cut.js";
+import type { FigureSize, GroundCut } from "./cut.js";
 import { irregularPair, touching } from "./irregular.js";
-import { type PlanKind, planOf } from "./plan.js";
+import { type GroundPlanKind, groundPlanOf } from "./plan.js";
 
 /** One ground that so many ends allow. */
 export interface PossibleGround {
   /** The weave; nothing for the irregular pair, which has no description of its own. */
   readonly description?: string;
-  readonly kind: PlanKind;
+  readonly kind: GroundPlanKind;
   readonly ground: Ground;
-  readonly cut: PlanCut;
+  readonly cut: GroundCut;
   /** Binding points that touch the next pick's, in a repeat of the undrawn weave, where each pick has one. */
   readonly touching?: number;
   /** The longest float of the undrawn weave, in threads. */
@@ -32,9 +32,9 @@ const MOST_TWILLS = 16;
  * @example groundsOn(8)[0].description // "satin 8 step 3"
  */
 export function groundsOn(ends: number, size: FigureSize = {}): PossibleGround[] {
-  shaftCount(count(ends, "the number of ends of a ground", 2), `a ground on ${ends} ends`);
+  shaftCount(soundCount(ends, "the number of ends of a ground", 2), `a ground on ${ends} ends`);
   const found = descriptionsOn(ends).map((description): PossibleGround => {
-    const { kind, ground, cut } = planOf(description, { ...size, ends });
+    const { kind, ground, cut } = groundPlanOf(description, { ...size, ends });
     return { description, kind, cut, ...measured(ground, kind) };
   });
   const whole = (size.unitEnds ?? ends) % ends === 0 && (size.picksPerRow ?? ends) % ends === 0;
@@ -66,7 +66,7 @@ function descriptionsOn(n: number): string[] {
 
 function measured(
   ground: Ground,
-  kind: PlanKind,
+  kind: GroundPlanKind,
 ): Pick<PossibleGround, "ground" | "touching" | "longestFloat"> {
   const raised = ground.steps.map(({ raise }) => raise);
   const floats = floatsOf(drawdownOf({ ...ground, raised }));
@@ -78,6 +78,6 @@ function measured(
   };
 }
 
-function openShare({ sideways, lengthways }: PlanCut): number {
+function openShare({ sideways, lengthways }: GroundCut): number {
   return 2 - sideways.share - lengthways.share;
 }

@@ -1,9 +1,9 @@
 import { commonDivisor } from "../arithmetic.js";
 import type { Ground } from "../types.js";
-import type { FigureSize, PlanCut } from "./cut.js";
+import type { FigureSize, GroundCut } from "./cut.js";
 
 /** What there is to say of a plan: what its name does not tell, and why a border lies open. */
-export function reasonsOf(ground: Ground, cut: PlanCut, size: FigureSize, warpFaced: boolean): string[] {
+export function reasonsOf(ground: Ground, cut: GroundCut, size: FigureSize, warpFaced: boolean): string[] {
   const { steps } = ground;
   const covered = steps.filter(({ raise, sink }) => raise.length + sink.length === ground.shafts).length;
   if (covered === steps.length) {
@@ -18,7 +18,7 @@ export function reasonsOf(ground: Ground, cut: PlanCut, size: FigureSize, warpFa
 }
 
 /** Why each kind of border that lies open does. */
-function whyOpen(ground: Ground, { sideways, lengthways }: PlanCut, size: FigureSize): string[] {
+function whyOpen(ground: Ground, { sideways, lengthways }: GroundCut, size: FigureSize): string[] {
   const { threading, steps } = ground;
   const unit = size.unitEnds ?? threading.length;
   const row = size.picksPerRow ?? steps.length;

@@ -1,6 +1,6 @@
 import { commonDivisor, upTo } from "../arithmetic.js";
 import { GroundError } from "../error.js";
-import { count, shaftCount } from "../size.js";
+import { shaftCount, soundCount } from "../size.js";
 import { straight } from "../weave/orders.js";
 import { type Arrangement, arrange } from "./arrange.js";
 import { regularLifts, regularSinks } from "./candidates.js";
@@ -15,7 +15,7 @@ import { regularLifts, regularSinks } from "./candidates.js";
  * @example regularPair(8).cut.sideways.open // 0
  */
 export function regularPair(ends: number, steps: readonly number[] = coprimes(ends)): Arrangement {
-  if (shaftCount(count(ends, "the number of ends"), "a regular pair") < 3) {
+  if (shaftCount(soundCount(ends, "the number of ends"), "a regular pair") < 3) {
     throw new GroundError("bad-ends", `a raise and sink plan needs 3 ends or more, not ${ends}`, { ends });
   }
   const threading = straight(ends);

@@ -3,7 +3,7 @@ import { compareLists, leastRound, modulo, upTo } from "../arithmetic.js";
 import type { BaseWeave } from "../description/description.js";
 import { printWeave } from "../description/print.js";
 import { LARGEST } from "../size.js";
-import { looseThread } from "../weave/bound.js";
+import { firstLooseThread } from "../weave/bound.js";
 import { baseWeave } from "../weave/build.js";
 import { ratioOf } from "../weave/ratio.js";
 import { irregularSatins } from "../weave/satin.js";
@@ -20,7 +20,7 @@ import { leastRepeat, type RepeatOptions, rowKeys, sameCloth } from "./repeat.js
  */
 export function nameOf(drawdown: BitGrid, options?: RepeatOptions): string | undefined {
   const repeat = leastRepeat(drawdown, options);
-  if (looseThread(repeat)) return undefined;
+  if (firstLooseThread(repeat)) return undefined;
   const moving = movingNames(repeat);
   const ordered = orderedNames(repeat);
   const found = [

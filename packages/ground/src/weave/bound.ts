@@ -4,9 +4,9 @@ import { drawdownOf, type Weave } from "./weave.js";
 
 /**
  * The first end or pick of a repeat that never interlaces, counted from 1.
- * @example looseThread(fromText("#.\n#.")) // { system: "end", number: 1 }
+ * @example firstLooseThread(fromText("#.\n#.")) // { system: "end", number: 1 }
  */
-export function looseThread(drawdown: BitGrid): { system: "end" | "pick"; number: number } | undefined {
+export function firstLooseThread(drawdown: BitGrid): { system: "end" | "pick"; number: number } | undefined {
   const { rows, columns } = drawdown;
   const end = columnCounts(drawdown).findIndex((raised) => raised === 0 || raised === rows);
   if (end >= 0) return { system: "end", number: end + 1 };
@@ -19,7 +19,7 @@ export function looseThread(drawdown: BitGrid): { system: "end" | "pick"; number
  * @throws {GroundError} `unbound`
  */
 export function boundWeave(weave: Weave, name: string): Weave {
-  const loose = looseThread(drawdownOf(weave));
+  const loose = firstLooseThread(drawdownOf(weave));
   if (!loose) return weave;
   throw new GroundError(
     "unbound",

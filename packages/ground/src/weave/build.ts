@@ -4,7 +4,7 @@ import { parseWeave } from "../description/parse.js";
 import { printWeave } from "../description/print.js";
 import { clipped } from "../description/words.js";
 import { GroundError } from "../error.js";
-import { count, repeatLength, shaftCount } from "../size.js";
+import { repeatLength, shaftCount, soundCount } from "../size.js";
 import { withAdded } from "./added.js";
 import { boundWeave } from "./bound.js";
 import { corkscrew } from "./corkscrew.js";
@@ -79,7 +79,7 @@ export function baseWeave(base: BaseWeave, ends?: number): Weave {
 
 /** Plain weave with its picks and its ends taken in groups; spread over more shafts where a recipe counts on more ends. */
 function grouped(picks: Pair, ends: Pair, countedOn: number | undefined): Weave {
-  for (const group of [...picks, ...ends]) count(group, "a group of threads");
+  for (const group of [...picks, ...ends]) soundCount(group, "a group of threads");
   const repeat = repeatLength(sum(ends), "this grouped weave");
   repeatLength(sum(picks), "this grouped weave");
   const shafts =
@@ -121,7 +121,7 @@ function ratioOr(
       `a ${base.kind} needs its ratio of ends up and down, as in "${base.kind} 2/2"`,
     );
   }
-  return [1, count(n, `the number of ends of a ${base.kind}`, 2) - 1];
+  return [1, soundCount(n, `the number of ends of a ${base.kind}`, 2) - 1];
 }
 
 function signed(step: number, { direction }: { direction?: "s" | "z" }): number {

@@ -1,13 +1,13 @@
 import { commonDivisor, modulo, sum, upTo } from "../arithmetic.js";
 import { GroundError } from "../error.js";
-import { count, repeatLength } from "../size.js";
+import { repeatLength, soundCount } from "../size.js";
 
 /**
  * Straight order: 1, 2, ... n.
  * @example straight(4) // [1, 2, 3, 4]
  */
 export function straight(n: number): number[] {
-  return upTo(count(n, "the number of shafts")).map((i) => i + 1);
+  return upTo(soundCount(n, "the number of shafts")).map((i) => i + 1);
 }
 
 /**
@@ -16,7 +16,7 @@ export function straight(n: number): number[] {
  * @example pointed(4) // [1, 2, 3, 4, 3, 2]
  */
 export function pointed(n: number): number[] {
-  const up = straight(count(n, "the number of shafts in a pointed order", 2));
+  const up = straight(soundCount(n, "the number of shafts in a pointed order", 2));
   return [...up, ...up.slice(1, -1).reverse()];
 }
 
@@ -47,7 +47,7 @@ export function undulating(n: number, moves: readonly number[]): number[] {
  * @example herringbone(4, 4) // [1, 2, 3, 4, 2, 1, 4, 3]
  */
 export function herringbone(n: number, after: number): number[] {
-  repeatLength(2 * count(after, "the ends before a herringbone turns", 2), "a herringbone");
+  repeatLength(2 * soundCount(after, "the ends before a herringbone turns", 2), "a herringbone");
   const up = upTo(after);
   const half = Math.floor(n / 2);
   return [...up, ...up.map((i) => i + half).reverse()].map((place) => modulo(place, n) + 1);
@@ -59,7 +59,7 @@ export function herringbone(n: number, after: number): number[] {
  * @example brokenByHalves(4) // [1, 2, 4, 3]
  */
 export function brokenByHalves(n: number): number[] {
-  const order = straight(count(n, "the number of shafts of a broken twill", 3));
+  const order = straight(soundCount(n, "the number of shafts of a broken twill", 3));
   const half = Math.ceil(n / 2);
   return [...order.slice(0, half), ...order.slice(half).reverse()];
 }
@@ -90,7 +90,7 @@ export function brokenByFourths(n: number): number[] {
  * @example brokenBySkipping(4, 2, 1) // [1, 2, 4, 1, 3, 4, 2, 3]
  */
 export function brokenBySkipping(n: number, take: number, skip: number): number[] {
-  const move = count(take, "the ends taken") + count(skip, "the ends skipped");
+  const move = soundCount(take, "the ends taken") + soundCount(skip, "the ends skipped");
   const rounds = n / commonDivisor(move, n);
   repeatLength(rounds * take, `a twill broken by taking ${take} and skipping ${skip}`);
   return upTo(rounds).flatMap((round) => upTo(take).map((i) => modulo(round * move + i, n) + 1));

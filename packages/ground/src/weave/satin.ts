@@ -1,6 +1,6 @@
 import { commonDivisor, modulo, upTo } from "../arithmetic.js";
 import { GroundError } from "../error.js";
-import { count, shaftCount } from "../size.js";
+import { shaftCount, soundCount } from "../size.js";
 
 /**
  * The steps that make a satin on `ends` ends: those that share no divisor with it, 1 and `ends` - 1 (the twills) left out.
@@ -10,7 +10,7 @@ import { count, shaftCount } from "../size.js";
  * @example satinSteps(8) // [3, 5]
  */
 export function satinSteps(ends: number): number[] {
-  return upTo(count(ends, "the number of ends")).filter(
+  return upTo(soundCount(ends, "the number of ends")).filter(
     (step) => step > 1 && step < ends - 1 && commonDivisor(step, ends) === 1,
   );
 }

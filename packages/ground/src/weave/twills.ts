@@ -1,6 +1,6 @@
 import { compareLists } from "../arithmetic.js";
 import { GroundError } from "../error.js";
-import { count } from "../size.js";
+import { soundCount } from "../size.js";
 import { type Ratio, ratioOf } from "./ratio.js";
 
 /** Which twills count as one. */
@@ -20,7 +20,7 @@ const MOST_ENDS = 16;
  * @example twillsOn(4) // [[1, 3], [2, 2], [3, 1]]
  */
 export function twillsOn(ends: number, { upToFace = false }: TwillsOptions = {}): Ratio[] {
-  const n = count(ends, "the number of ends of a twill", 2);
+  const n = soundCount(ends, "the number of ends of a twill", 2);
   if (n > MOST_ENDS) {
     throw new GroundError(
       "too-large",

@@ -2,7 +2,7 @@
 import { type Drawing, palette, round, type Shape } from "@drawcord/page";
 
 /** A grid as it is drawn: the first row at the bottom, as cloth is woven. */
-export interface Squares {
+export interface SquaresDrawing {
   readonly columns: number;
   readonly rows: number;
   /** Whether a square is filled. */
@@ -21,7 +21,7 @@ export interface Squares {
 }
 
 /** The drawing of a grid. Filled squares are one path, so that they can be read back out of it. */
-export function squaresDrawing(squares: Squares): Drawing {
+export function squaresDrawing(squares: SquaresDrawing): Drawing {
   const { cell = 5, columns, rows } = squares;
   const words = (row: number) => squares.right?.(row) ?? "";
   const sizes = (text: (row: number) => string) =>
@@ -42,7 +42,7 @@ export function squaresDrawing(squares: Squares): Drawing {
   };
 }
 
-function fill({ columns, filled, rows }: Squares, x: number, y: number, cell: number): Shape[] {
+function fill({ columns, filled, rows }: SquaresDrawing, x: number, y: number, cell: number): Shape[] {
   const parts: string[] = [];
   for (let row = 0; row < rows; row++) {
     for (let column = 0; column < columns; column++) {
@@ -54,7 +54,7 @@ function fill({ columns, filled, rows }: Squares, x: number, y: number, cell: nu
   return [{ kind: "path", d: parts.join(""), fill: palette.ink, frame, role: "raised" }];
 }
 
-function lines(squares: Squares, x: number, y: number, cell: number): Shape[] {
+function lines(squares: SquaresDrawing, x: number, y: number, cell: number): Shape[] {
   const { columns, heavyColumns = [], heavyRows = [], rows } = squares;
   const thin: string[] = [];
   const thick: string[] = [];
@@ -72,7 +72,7 @@ function lines(squares: Squares, x: number, y: number, cell: number): Shape[] {
   ];
 }
 
-function labels(squares: Squares, x: number, y: number, cell: number): Shape[] {
+function labels(squares: SquaresDrawing, x: number, y: number, cell: number): Shape[] {
   const { columns, left, right, rows, under } = squares;
   const text = (at: number, base: number, said: string, anchor: "start" | "middle" | "end"): Shape => ({
     kind: "text",
@@ -97,7 +97,7 @@ function labels(squares: Squares, x: number, y: number, cell: number): Shape[] {
   return shown.filter((shape) => shape.kind !== "text" || shape.text !== "");
 }
 
-function ring({ ringed, rows }: Squares, x: number, y: number, cell: number): Shape[] {
+function ring({ ringed, rows }: SquaresDrawing, x: number, y: number, cell: number): Shape[] {
   if (ringed === undefined) return [];
   const [column, row] = ringed;
   return [

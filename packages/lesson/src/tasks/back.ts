@@ -1,9 +1,9 @@
-import { type Answer, say, type TaskKind } from "../task.js";
+import { type Answer, sayTask, type TaskKind } from "../task.js";
 import { cornerOf } from "./corner.js";
 import { cornerDrawing } from "./drawdown.js";
 
 /** From the cloth back to the lift. */
-export const back: TaskKind = {
+export const backTask: TaskKind = {
   summary: "from a piece of cloth back to the units that each row draws",
   levels: [2, 3],
   make({ draft }, dice) {
@@ -25,7 +25,7 @@ export const back: TaskKind = {
       minutes: 12,
       points: 6,
       ask: [
-        say(
+        sayTask(
           `A filled square is an end over a pick. Under each end stands its ground shaft, at the right of each pick what its treadle raises and sinks. The units are ${named[0]} to ${named.at(-1)}, from left to right. Name the units that each row draws.`,
         ),
         {

@@ -4,7 +4,7 @@ import { expand, type UnitDraft } from "@drawcord/units";
 import type { Dice } from "../random.js";
 
 /** Some neighbouring ends and picks of a cloth, with all that decides their crossings. */
-export interface Corner {
+export interface FigureCorner {
   /** Ground shaft of each end. */
   readonly shafts: readonly number[];
   /** The unit of each end, by its number, from 1. */
@@ -27,7 +27,7 @@ const TRIES = 400;
  * @param ends how many ends at least, whole units
  * @param picks how many picks
  */
-export function cornerOf(draft: UnitDraft, dice: Dice, ends: number, picks: number): Corner {
+export function cornerOf(draft: UnitDraft, dice: Dice, ends: number, picks: number): FigureCorner {
   const expansion = expand(draft);
   let corner = at(draft, expansion, dice, ends, picks);
   for (let tries = 1; tries < TRIES && !isTelling(corner); tries++) {
@@ -42,7 +42,7 @@ function at(
   dice: Dice,
   ends: number,
   picks: number,
-): Corner {
+): FigureCorner {
   const firsts = [...unitOfEnd.keys()].filter(
     (end) =>
       unitOfEnd[end]! >= 0 &&
@@ -75,7 +75,7 @@ function at(
 }
 
 /** Whether both figure and ground are in it, unlike in two rows. */
-function isTelling({ drawn, units }: Corner): boolean {
+function isTelling({ drawn, units }: FigureCorner): boolean {
   const all = new Set(units).size;
   const shares = drawn.map((row) => row.units.length);
   const unlike = new Set(drawn.map((row) => row.units.join(" "))).size;

@@ -1,9 +1,9 @@
 import { squaresDrawing } from "../drawing/squares.js";
-import { say, type TaskKind } from "../task.js";
-import { type Corner, cornerOf } from "./corner.js";
+import { sayTask, type TaskKind } from "../task.js";
+import { cornerOf, type FigureCorner } from "./corner.js";
 
 /** A piece of the drawdown to be filled in. */
-export const drawdown: TaskKind = {
+export const drawdownTask: TaskKind = {
   summary: "fill a piece of the drawdown from threading, treadling and lifts",
   levels: [1, 2, 3],
   make({ draft }, dice, level) {
@@ -13,10 +13,10 @@ export const drawdown: TaskKind = {
       minutes: 8 + 4 * level,
       points: 2 * given.rows.length,
       ask: [
-        say(
+        sayTask(
           "Fill a square where the end lies over the pick. Under each end stands its ground shaft, at the left of each pick its row, at the right what its treadle raises and sinks; heavy lines part units and rows.",
         ),
-        say(
+        sayTask(
           `Row by row these units are drawn: ${drawnWords(given)}. The units of the piece are ${unitWords(given)}.`,
         ),
       ],
@@ -35,20 +35,20 @@ export const drawdown: TaskKind = {
 };
 
 /** `row 3: 5 6; row 4: none`. */
-function drawnWords({ drawn }: Corner): string {
+function drawnWords({ drawn }: FigureCorner): string {
   return drawn
     .map(({ row, units }) => `row ${row}: ${units.length === 0 ? "none" : units.join(" ")}`)
     .join("; ");
 }
 
-function unitWords({ units }: Corner): string {
+function unitWords({ units }: FigureCorner): string {
   const named = [...new Set(units)];
   return `${named[0]} to ${named.at(-1)}, from left to right`;
 }
 
 /** The grid of a piece of cloth, with what decides it at its sides. */
 export function cornerDrawing(
-  { rows, shafts, treadles, units }: Corner,
+  { rows, shafts, treadles, units }: FigureCorner,
   filled: (end: number, pick: number) => boolean,
   right = true,
 ) {

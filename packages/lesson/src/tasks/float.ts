@@ -1,12 +1,12 @@
 import { squaresDrawing } from "../drawing/squares.js";
 import type { Dice } from "../random.js";
-import { type Answer, say, type TaskKind } from "../task.js";
+import { type Answer, sayTask, type TaskKind } from "../task.js";
 
 const ENDS = 14;
 const PICKS = 10;
 
 /** The longest float and the loose place of a small drawdown. */
-export const float: TaskKind = {
+export const floatTask: TaskKind = {
   summary: "find the longest float along an end and along a pick",
   levels: [1, 2, 3],
   make(_, dice, level) {
@@ -31,7 +31,7 @@ export const float: TaskKind = {
       minutes: 8,
       points: 8,
       ask: [
-        say(
+        sayTask(
           "A filled square is an end over a pick. Find the longest run of filled squares along an end, and the longest run of empty ones along a pick.",
         ),
         {

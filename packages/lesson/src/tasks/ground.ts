@@ -1,5 +1,5 @@
 import { cutOf, type Ground, type GroundStep } from "@drawcord/ground";
-import { type Answer, say, type TaskKind } from "../task.js";
+import { type Answer, sayTask, type TaskKind } from "../task.js";
 
 /** Raise and sink of 4 and 8 ends that begin rightly: of the mirrored pairs that cut clean all round. */
 const SINKS = [
@@ -9,7 +9,7 @@ const SINKS = [
 ] as const;
 
 /** Which start of a ground cuts clean. */
-export const ground: TaskKind = {
+export const groundTask: TaskKind = {
   summary: "choose the start of the ground that cuts clean, and say why",
   levels: [2, 3],
   make(_, dice, level) {
@@ -42,7 +42,7 @@ export const ground: TaskKind = {
       minutes: 8,
       points: 6,
       ask: [
-        say(
+        sayTask(
           `A ground of ${shafts} ends is threaded straight, and rows are ${shafts} picks. The figure's picks end where the row ends. Where one row meets the next, look at the last pick of one and the first of the other.`,
         ),
         {

@@ -1,9 +1,9 @@
 import { toMetric } from "@drawcord/yarn";
 import { boardOf } from "../board.js";
-import { type Answer, say, type TaskKind } from "../task.js";
+import { type Answer, sayTask, type TaskKind } from "../task.js";
 
 /** Ends, widths and lengths of a project like the recipe's. */
-export const numbers: TaskKind = {
+export const numbersTask: TaskKind = {
   summary: "ends, widths, picks, warp and yarn, with the working",
   levels: [1, 2, 3],
   make(recipe, dice, level) {
@@ -120,8 +120,8 @@ export const numbers: TaskKind = {
       minutes: 8 + 6 * level,
       points: answers.length * 2,
       ask: [
-        say(`Given are ${facts.join("; ")}.`),
-        say(
+        sayTask(`Given are ${facts.join("; ")}.`),
+        sayTask(
           "Write the working beside each answer. Round each line to the digits that you need, and go on from there.",
         ),
       ],

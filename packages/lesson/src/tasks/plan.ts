@@ -1,13 +1,13 @@
 import { printShafts } from "@drawcord/units";
 import { squaresDrawing } from "../drawing/squares.js";
-import { type Answer, say, type TaskKind } from "../task.js";
+import { type Answer, sayTask, type TaskKind } from "../task.js";
 
 /** Rows of the plan that are shown, and the most handles. */
 const ROWS = 8;
 const HANDLES = 16;
 
 /** The lift plan read at the loom. */
-export const plan: TaskKind = {
+export const planTask: TaskKind = {
   summary: "read the lift plan: which handles, what to draw, what to let go",
   levels: [1, 2],
   make({ draft }, dice) {
@@ -40,7 +40,7 @@ export const plan: TaskKind = {
       minutes: 6,
       points: 2 * answers.length,
       ask: [
-        say(
+        sayTask(
           "A filled square is a handle drawn. Rows are woven from the bottom upwards. Write handles that follow each other as 3-5, and none where there are none.",
         ),
         {

@@ -1,5 +1,5 @@
 import { boardOf } from "../board.js";
-import { type Answer, say, type TaskKind } from "../task.js";
+import { type Answer, sayTask, type TaskKind } from "../task.js";
 
 /** Weaves with the ends of their repeat and the intersections of a pick in it. */
 const WEAVES = [
@@ -11,7 +11,7 @@ const WEAVES = [
 ] as const;
 
 /** A sett from the wraps of a yarn. */
-export const sett: TaskKind = {
+export const settTask: TaskKind = {
   summary: "choose a sett from the wraps of a yarn and the weave",
   levels: [1, 2, 3],
   make(_, dice, level) {
@@ -65,7 +65,7 @@ export const sett: TaskKind = {
       minutes: 6,
       points: 2 * answers.length,
       ask: [
-        say(
+        sayTask(
           `A yarn wraps ${wraps} times in a cm, laid side by side without pressing. It is to be woven in ${name}: the repeat has ${ends} ends, and a pick changes sides ${intersections} times in it. Take ${firm} % of the closest sett.`,
         ),
       ],

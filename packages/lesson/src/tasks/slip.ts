@@ -1,8 +1,8 @@
 import { applyChange, type Change, printThreading, sayChange } from "@drawcord/units";
-import { say, type TaskKind } from "../task.js";
+import { sayTask, type TaskKind } from "../task.js";
 
 /** A threading in which one unit hangs on a wrong shaft. */
-export const slip: TaskKind = {
+export const slipTask: TaskKind = {
   summary: "spot the slip in a threading, and mend it",
   levels: [2, 3],
   make(recipe, dice, level) {
@@ -28,7 +28,7 @@ export const slip: TaskKind = {
       minutes: 8,
       points: 6,
       ask: [
-        say(
+        sayTask(
           `A threading runs in points from shaft 1 to shaft ${shafts} and back, ${repeats} times, and ends on shaft 1. Its writer was called away once. The units in order hang on these shafts:`,
         ),
         {

@@ -4,7 +4,7 @@ import { expand, type UnitDraft } from "@drawcord/units";
 import { LessonError } from "../error.js";
 
 /** What the ground harness does with the end, and then the pattern harness. */
-export type Cause = "raised" | "sunk" | "drawn" | "left";
+export type CrossingCause = "raised" | "sunk" | "drawn" | "left";
 
 /** One crossing, with all that decides it. Everything counts from 1. */
 export interface Crossing {
@@ -26,7 +26,7 @@ export interface Crossing {
   readonly draws: ShaftSet;
   /** Whether the pattern harness draws the unit. */
   readonly drawn: boolean;
-  readonly cause: Cause;
+  readonly cause: CrossingCause;
   /** Whether the end lies over the pick on the face. */
   readonly raised: boolean;
 }
@@ -72,7 +72,7 @@ export function whyCrossing(draft: UnitDraft, end: number, pick: number): Crossi
   };
 }
 
-function causeOf(raised: boolean, sunk: boolean, drawn: boolean): Cause {
+function causeOf(raised: boolean, sunk: boolean, drawn: boolean): CrossingCause {
   if (raised) return "raised";
   if (sunk) return "sunk";
   return drawn ? "drawn" : "left";

@@ -3,7 +3,7 @@
  * Markdown are renderings of it and add nothing.
  */
 import type { Drawing } from "../drawing/shape.js";
-import type { Formula } from "../formula/types.js";
+import type { TypesetFormula } from "../formula/types.js";
 
 /** A stretch of text. */
 export interface Words {
@@ -80,12 +80,12 @@ export interface Pictures {
 }
 
 /** A number worked out: formula, formula with its numbers, result, and where the formula is from. */
-export interface Working {
+export interface WorkingBlock {
   readonly kind: "working";
   readonly id: string;
   readonly title: string;
-  readonly formula: Formula;
-  readonly substitution: Formula;
+  readonly formula: TypesetFormula;
+  readonly substitution: TypesetFormula;
   /** With its unit, as printed elsewhere on the document. */
   readonly result: string;
   /** What the letters stand for, one text a letter; each with its value. */
@@ -94,7 +94,7 @@ export interface Working {
 }
 
 /** What a part is made of. */
-export type Block = Paragraph | Table | Pictures | Working;
+export type Block = Paragraph | Table | Pictures | WorkingBlock;
 
 /** One subject of a document, usable alone. */
 export interface Part {

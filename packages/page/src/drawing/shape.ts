@@ -7,7 +7,7 @@
 export type Face = "serif" | "serif-bold" | "serif-italic" | "sans" | "sans-bold";
 
 /** Where the cells of a path lie: the path counts in cells, and each cell is `sx` by `sy` mm from `x`, `y` on. */
-export interface Frame {
+export interface CellFrame {
   readonly x: number;
   readonly y: number;
   readonly sx: number;
@@ -25,7 +25,7 @@ export interface PathShape {
   readonly width?: number;
   readonly dash?: readonly number[];
   /** Default: the path is in mm as it stands. A path with a frame has no stroke. */
-  readonly frame?: Frame;
+  readonly frame?: CellFrame;
   /** What the path stands for, so that it can be read back out of a picture: `raised`, `drawn`, `weft`. */
   readonly role?: string;
 }

@@ -2,10 +2,10 @@ import { textWidth } from "../drawing/metrics.js";
 import { palette } from "../drawing/palette.js";
 import { round } from "../drawing/round.js";
 import type { Face, Shape } from "../drawing/shape.js";
-import type { Formula } from "./types.js";
+import type { TypesetFormula } from "./types.js";
 
 /** A formula set in type: its size around a baseline at y = 0, and its shapes. */
-export interface Box {
+export interface FormulaBox {
   readonly width: number;
   readonly above: number;
   readonly below: number;
@@ -16,7 +16,7 @@ export interface Box {
  * A formula set in type of a size in mm.
  * @example formulaBox({ kind: "word", text: "8", slant: false }, 4).width // 2.116
  */
-export function formulaBox(formula: Formula, size: number): Box {
+export function formulaBox(formula: TypesetFormula, size: number): FormulaBox {
   switch (formula.kind) {
     case "word":
       return wordBox(formula.text, size, formula.slant ? "serif-italic" : "serif");
@@ -33,13 +33,13 @@ export function formulaBox(formula: Formula, size: number): Box {
   }
 }
 
-function wordBox(text: string, size: number, face: Face): Box {
+function wordBox(text: string, size: number, face: Face): FormulaBox {
   if (text.trim() === "") return { width: size * 0.17, above: 0, below: 0, shapes: [] };
   const shape: Shape = { kind: "text", x: 0, y: 0, text, size, face, fill: palette.ink };
   return { width: textWidth(text, size, face), above: size * 0.74, below: size * 0.22, shapes: [shape] };
 }
 
-function operatorBox(text: string, size: number): Box {
+function operatorBox(text: string, size: number): FormulaBox {
   const box = wordBox(text, size, "serif");
   if (text === "/") return box;
   const space = size * 0.22;
@@ -48,7 +48,7 @@ function operatorBox(text: string, size: number): Box {
 }
 
 /** Items side by side; brackets are as tall as the tallest of what stands with them. */
-function rowBox(items: readonly Formula[], size: number): Box {
+function rowBox(items: readonly TypesetFormula[], size: number): FormulaBox {
   const boxes = items.map((item) => (isBracket(item) ? undefined : formulaBox(item, size)));
   const above = Math.max(size * 0.74, ...boxes.map((box) => box?.above ?? 0));
   const below = Math.max(size * 0.22, ...boxes.map((box) => box?.below ?? 0));
@@ -71,24 +71,24 @@ function rowBox(items: readonly Formula[], size: number): Box {
 }
 
 /** Neighbours of this kind, which are multiplied, stand a little apart; a blank between them is room enough. */
-function isSolid(item: Formula): boolean {
+function isSolid(item: TypesetFormula): boolean {
   return item.kind !== "operator" && !(item.kind === "word" && item.text.trim() === "");
 }
 
-function isBracket(item: Formula): boolean {
+function isBracket(item: TypesetFormula): boolean {
   return opens(item) || closes(item);
 }
 
-function opens(item: Formula): boolean {
+function opens(item: TypesetFormula): boolean {
   return item.kind === "operator" && /^[(⌈⌊]$/.test(item.text);
 }
 
-function closes(item: Formula): boolean {
+function closes(item: TypesetFormula): boolean {
   return item.kind === "operator" && /^[)⌉⌋]$/.test(item.text);
 }
 
 /** A bracket drawn as a line, since no type has it in every height. */
-function bracketBox(text: string, above: number, below: number, size: number): Box {
+function bracketBox(text: string, above: number, below: number, size: number): FormulaBox {
   const width = size * 0.34;
   const [near, far] = /[(⌈⌊]/.test(text) ? [width * 0.3, width * 0.8] : [width * 0.7, width * 0.2];
   const [top, foot] = [-above, below];
@@ -101,7 +101,7 @@ function bracketBox(text: string, above: number, below: number, size: number): B
   return { width, above, below, shapes: [line(d)] };
 }
 
-function fractionBox(over: Box, under: Box, size: number): Box {
+function fractionBox(over: FormulaBox, under: FormulaBox, size: number): FormulaBox {
   const width = Math.max(over.width, under.width) + size * 0.3;
   const axis = -size * 0.27;
   const gap = size * 0.16;
@@ -119,7 +119,7 @@ function fractionBox(over: Box, under: Box, size: number): Box {
   };
 }
 
-function rootBox(inner: Box, size: number): Box {
+function rootBox(inner: FormulaBox, size: number): FormulaBox {
   const lead = size * 0.62;
   const top = -(inner.above + size * 0.12);
   const foot = inner.below;
@@ -133,7 +133,7 @@ function rootBox(inner: Box, size: number): Box {
   };
 }
 
-function scriptBox(formula: Extract<Formula, { kind: "script" }>, size: number): Box {
+function scriptBox(formula: Extract<TypesetFormula, { kind: "script" }>, size: number): FormulaBox {
   const base = formulaBox(formula.base, size);
   const small = size * 0.68;
   const above = formula.above === undefined ? undefined : formulaBox(formula.above, small);

@@ -1,15 +1,15 @@
 import { escapeText } from "../drawing/escape.js";
-import type { Formula } from "./types.js";
+import type { TypesetFormula } from "./types.js";
 
 /**
  * A formula as presentation MathML (W3C MathML Core), which browsers set and screen readers read.
  * @example toMathml({ kind: "word", text: "n", slant: true }) // '<math displaystyle="true"><mi>n</mi></math>'
  */
-export function toMathml(formula: Formula): string {
+export function toMathml(formula: TypesetFormula): string {
   return `<math displaystyle="true">${element(formula)}</math>`;
 }
 
-function element(formula: Formula): string {
+function element(formula: TypesetFormula): string {
   switch (formula.kind) {
     case "word":
       if (/^\d/.test(formula.text)) return `<mn>${escapeText(formula.text)}</mn>`;

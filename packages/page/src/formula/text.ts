@@ -1,10 +1,10 @@
-import type { Formula } from "./types.js";
+import type { TypesetFormula } from "./types.js";
 
 /**
  * A formula on one line, for where nothing can be set above or below another.
  * @example formulaText({ kind: "root", of: { kind: "word", text: "Y", slant: true } }) // "√Y"
  */
-export function formulaText(formula: Formula): string {
+export function formulaText(formula: TypesetFormula): string {
   switch (formula.kind) {
     case "word":
       return formula.text.trim() === "" ? " " : formula.text;
@@ -26,7 +26,7 @@ export function formulaText(formula: Formula): string {
 }
 
 /** Neighbours that are multiplied without a sign keep a blank between them. */
-function spaced(items: readonly Formula[]): string {
+function spaced(items: readonly TypesetFormula[]): string {
   let text = "";
   for (const [i, item] of items.entries()) {
     const before = items[i - 1];
@@ -38,11 +38,11 @@ function spaced(items: readonly Formula[]): string {
   return text.replace(/ {2,}/g, " ").trim();
 }
 
-function endsFactor(item: Formula): boolean {
+function endsFactor(item: TypesetFormula): boolean {
   return item.kind !== "operator" || /^[)⌉⌋]$/.test(item.text);
 }
 
-function bracketed(formula: Formula): string {
+function bracketed(formula: TypesetFormula): string {
   const text = formulaText(formula);
   return formula.kind === "word" || formula.kind === "script" || isBracketed(text) ? text : `(${text})`;
 }

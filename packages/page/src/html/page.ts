@@ -9,18 +9,18 @@ import type {
   Pictures,
   Table,
   Text,
-  Working,
+  WorkingBlock,
 } from "../document/types.js";
 import { escapeText } from "../drawing/escape.js";
 import { round } from "../drawing/round.js";
 import { toSvg } from "../drawing/svg.js";
 import { toMathml } from "../formula/mathml.js";
-import type { Formula } from "../formula/types.js";
+import type { TypesetFormula } from "../formula/types.js";
 import { pilesOf } from "../layout/piles.js";
 import { NARROWEST_PICTURE, roomWide } from "../layout/room.js";
 import { boxedWords, NO_BOX } from "../layout/table-columns.js";
 import { isLong } from "../layout/working.js";
-import { style } from "./style.js";
+import { documentStyle } from "./style.js";
 
 /** Room that a caption takes below its picture, in mm. */
 const CAPTION = 8;
@@ -50,7 +50,7 @@ export function toHtml(document: Document, options: HtmlOptions = {}): string {
 <meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'">
 <title>${title}</title>
 <style>
-${style}
+${documentStyle}
 @page{size:${page};margin:18mm 20mm}
 </style>
 </head>
@@ -229,7 +229,7 @@ function figure({ id, caption, alt, drawing }: Picture): string {
   return `<figure id="${id}"><div class="scroll" role="region" tabindex="0" aria-label="${escapeText(`Picture: ${caption}`)}">${svg}</div><figcaption>${escapeText(caption)}</figcaption></figure>`;
 }
 
-function working(from: Working): string {
+function working(from: WorkingBlock): string {
   return `<div class="working${isLong(from) ? " long" : ""}" id="${from.id}">
 <h3>${escapeText(from.title)}</h3>
 <div class="formulas">
@@ -245,6 +245,6 @@ ${formula(from.substitution, "Its numbers")}
 }
 
 /** A formula longer than a phone is wide is moved sideways. */
-function formula(from: Formula, name: string): string {
+function formula(from: TypesetFormula, name: string): string {
   return `<div class="scroll formula" role="group" tabindex="0" aria-label="${name}">${toMathml(from)}</div>`;
 }

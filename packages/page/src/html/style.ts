@@ -1,7 +1,7 @@
 import { palette } from "../drawing/palette.js";
 
 /** The dress of a page: a quiet column of type, one accent, and rules for a printer and a phone. */
-export const style = `
+export const documentStyle = `
 :root{color-scheme:light;--ink:${palette.ink};--muted:${palette.muted};--rule:${palette.rule};--hair:${palette.hair};--wash:${palette.wash};--accent:${palette.accent}}
 *{box-sizing:border-box}
 html{font:400 1.0625rem/1.55 "Source Serif 4","Source Serif Pro",Charter,"Iowan Old Style","Palatino Linotype",Georgia,serif;color:var(--ink);background:#fff;-webkit-text-size-adjust:100%;font-variant-numeric:lining-nums tabular-nums}

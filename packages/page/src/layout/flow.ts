@@ -1,7 +1,7 @@
 import type { Shape } from "../drawing/shape.js";
 
 /** Shapes that stay together, placed from their own top left. */
-export interface Box {
+export interface FlowBox {
   readonly height: number;
   readonly shapes: readonly Shape[];
 }
@@ -74,7 +74,7 @@ export class Flow {
    * Places a box, on the next page when it does not fit on this one.
    * @param with room that must be left below it as well, so that a heading never stands alone
    */
-  put(box: Box, below = 0): void {
+  put(box: FlowBox, below = 0): void {
     this.need(box.height + below);
     const page = this.pages.at(-1)!;
     page.shapes.push({ kind: "group", x: 0, y: this.#y, shapes: box.shapes });

@@ -1,6 +1,6 @@
 import type { Picture, Pictures } from "../document/types.js";
 import type { Shape } from "../drawing/shape.js";
-import type { Box, Flow } from "./flow.js";
+import type { Flow, FlowBox } from "./flow.js";
 import { BETWEEN_STACKED, pilesOf } from "./piles.js";
 import { BETWEEN_PICTURES, NARROWEST_PICTURE } from "./room.js";
 import { tagged } from "./tagged.js";
@@ -13,7 +13,7 @@ const ABOVE = 5;
 /** A picture is made no smaller than this to go on with a page. */
 const LEAST_SCALE = 0.75;
 
-type PictureBox = Box & { readonly width: number };
+type PictureBox = FlowBox & { readonly width: number };
 
 /**
  * Sets pictures side by side as far as they fit, low ones piled up beside tall ones; one larger than a page is made

@@ -4,16 +4,16 @@ import { runsLeft } from "../drawing/direction.js";
 import { palette } from "../drawing/palette.js";
 import { round } from "../drawing/round.js";
 import type { Shape } from "../drawing/shape.js";
-import type { Box } from "./flow.js";
+import type { FlowBox } from "./flow.js";
 import {
   BETWEEN_BOXES,
   BOX_PITCH,
   BOXES_A_LINE,
   boxedWords,
   boxWidth,
+  type ColumnPlace,
   cellType,
   NO_BOX,
-  type Place,
   SWATCH,
 } from "./table-columns.js";
 import { tagged } from "./tagged.js";
@@ -25,7 +25,7 @@ const BOX = 2.4;
 /** The thick rule at a heading within a table, in mm. */
 const THICK = 0.7;
 
-export function headBox({ id, columns }: Table, places: readonly Place[], width: number): Box {
+export function headBox({ id, columns }: Table, places: readonly ColumnPlace[], width: number): FlowBox {
   const cells = columns.map(({ title }, i) => wrap(title, places[i]!.width, type.head));
   const height = Math.max(...cells.map((lines) => linesHeight(lines, type.head))) + 2;
   const titles = cells.map((lines, i) => {
@@ -38,7 +38,7 @@ export function headBox({ id, columns }: Table, places: readonly Place[], width:
 }
 
 /** One row, tinted where its band is. */
-export function rowBox(table: Table, index: number, places: readonly Place[], width: number): Box {
+export function rowBox(table: Table, index: number, places: readonly ColumnPlace[], width: number): FlowBox {
   const { id, columns } = table;
   const row = table.rows[index]!;
   const cell = cellType(table);
@@ -94,7 +94,7 @@ function tint({ band, heads = [] }: Table, index: number, width: number, height:
 }
 
 /** A heading within a table, on its thick rule; under it where the table rises. */
-export function headingBox(table: Table, index: number, text: Text, width: number): Box {
+export function headingBox(table: Table, index: number, text: Text, width: number): FlowBox {
   const kind = table.large ? type.largeHeading : type.heading;
   const lines = wrap([{ text: plainText(text), strong: true }], width, kind);
   const height = linesHeight(lines, kind) + 2.6;
@@ -111,7 +111,7 @@ export function headingBox(table: Table, index: number, text: Text, width: numbe
 }
 
 /** Where weaving begins, below the lowest row. */
-export function beginBox(): Box {
+export function beginBox(): FlowBox {
   const lines = wrap("▲ begin here", 60, type.head);
   return {
     height: linesHeight(lines, type.head) + 1.4,
@@ -120,7 +120,7 @@ export function beginBox(): Box {
 }
 
 /** Boxes around words, as many in a line as there is room for. */
-function boxesAround(table: Table, text: Text, column: number, place: Place, kind: Type): Box {
+function boxesAround(table: Table, text: Text, column: number, place: ColumnPlace, kind: Type): FlowBox {
   const words = boxedWords(text);
   const wide = boxWidth(table, column, kind);
   const high = kind.size * 1.1 + 0.6;
@@ -179,7 +179,7 @@ function boxesHeight(number: number): number {
 }
 
 /** Numbers stand against the right edge of their column. */
-function aligned(shapes: readonly Shape[], { kind }: Column, { x, width }: Place): Shape[] {
+function aligned(shapes: readonly Shape[], { kind }: Column, { x, width }: ColumnPlace): Shape[] {
   return shapes.map((shape) =>
     kind === "number" && shape.kind === "text" ? { ...shape, x: x + width, anchor: "end" } : shape,
   );
@@ -189,7 +189,7 @@ function hairline(width: number, y: number, stroke: string): Shape {
   return { kind: "path", d: `M0 ${round(y)}h${round(width)}`, stroke, width: 0.12 };
 }
 
-export function captionBox({ id, caption }: Table, width: number): Box {
+export function captionBox({ id, caption }: Table, width: number): FlowBox {
   const lines = wrap(caption, width, type.caption);
   return {
     height: linesHeight(lines, type.caption) + 1.2,

@@ -23,7 +23,7 @@ const AROUND = 2;
 export const BETWEEN_BOXES = 1;
 
 /** Where a column stands, in mm. */
-export interface Place {
+export interface ColumnPlace {
   readonly x: number;
   readonly width: number;
 }
@@ -34,7 +34,7 @@ export function cellType({ large }: Table): Type {
 }
 
 /** Where the columns of a table stand in a room: each as wide as its text asks; where that is too much, the widest give way. */
-export function placesOf(table: Table, room: number): Place[] {
+export function columnPlaces(table: Table, room: number): ColumnPlace[] {
   const gap = table.narrow ? NARROW_GAP : GAP;
   let x = 0;
   return columnWidths(table, room, gap).map((width) => {
@@ -44,7 +44,7 @@ export function placesOf(table: Table, room: number): Place[] {
   });
 }
 
-export function widthOf(places: readonly Place[]): number {
+export function widthOf(places: readonly ColumnPlace[]): number {
   const last = places.at(-1)!;
   return last.x + last.width;
 }

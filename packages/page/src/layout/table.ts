@@ -1,9 +1,9 @@
 import { plainText } from "../document/text.js";
 import type { Table } from "../document/types.js";
 import type { Shape } from "../drawing/shape.js";
-import type { Box, Flow } from "./flow.js";
+import type { Flow, FlowBox } from "./flow.js";
 import { beginBox, captionBox, headBox, headingBox, rowBox } from "./table-cells.js";
-import { type Place, placesOf, widthOf } from "./table-columns.js";
+import { type ColumnPlace, columnPlaces, widthOf } from "./table-columns.js";
 import { tagged } from "./tagged.js";
 
 const BETWEEN = 8;
@@ -26,7 +26,7 @@ export function layTable(table: Table, flow: Flow): void {
     : 1;
   const head = headBox(table, columns, width);
   // It is read out once, however often it is printed.
-  const again: Box = { ...head, shapes: [tagged({ role: "Artifact" }, head.shapes)] };
+  const again: FlowBox = { ...head, shapes: [tagged({ role: "Artifact" }, head.shapes)] };
   const rows = rowsOf(table, columns, width);
   const caption = captionBox(table, flow.width);
   const { boxes: whole } = fillColumns(rows, 0, across, Number.POSITIVE_INFINITY);
@@ -60,21 +60,21 @@ export function layTable(table: Table, flow: Flow): void {
 }
 
 /** The columns of a table; of a long one that may stand in columns of pages, narrow enough for three or two where few rows turn over. */
-function columnsOf(table: Table, room: number): Place[] {
-  const wide = placesOf(table, room);
-  const height = (places: readonly Place[]) => sum(rowsOf(table, places, widthOf(places)));
+function columnsOf(table: Table, room: number): ColumnPlace[] {
+  const wide = columnPlaces(table, room);
+  const height = (places: readonly ColumnPlace[]) => sum(rowsOf(table, places, widthOf(places)));
   for (const across of table.narrow ? [MOST_ACROSS, 2] : []) {
     const share = (room - BETWEEN * (across - 1)) / across;
     if (table.rows.length < LONG * (across - 1)) continue;
     if (widthOf(wide) <= share) return wide;
-    const narrow = placesOf(table, share);
+    const narrow = columnPlaces(table, share);
     if (widthOf(narrow) <= share + 1e-6 && height(narrow) <= MOST_TURNED * height(wide)) return narrow;
   }
   return wide;
 }
 
 /** The rows of a table, each with the heading that stands before it. */
-function rowsOf(table: Table, places: readonly Place[], width: number): Box[] {
+function rowsOf(table: Table, places: readonly ColumnPlace[], width: number): FlowBox[] {
   const headings = new Map(table.heads?.map(({ row, text }) => [row, text]));
   return table.rows.map((_, index) => {
     const row = rowBox(table, index, places, width);
@@ -84,14 +84,14 @@ function rowsOf(table: Table, places: readonly Place[], width: number): Box[] {
 }
 
 /** A row with the heading that stands before it, which is below it where the table rises. */
-function headed({ rising }: Table, heading: Box, row: Box): Box {
+function headed({ rising }: Table, heading: FlowBox, row: FlowBox): FlowBox {
   const height = row.height + heading.height;
   const [rowY, headingY] = rising ? [0, row.height] : [heading.height, 0];
   return { height, shapes: [moved(heading, headingY), moved(row, rowY)] };
 }
 
 /** The first row of a page that goes on with what an earlier page began, under the same heading. */
-function continued(table: Table, index: number, row: Box, width: number): Box {
+function continued(table: Table, index: number, row: FlowBox, width: number): FlowBox {
   const head = table.heads?.findLast((one) => one.row <= index);
   if (head === undefined || head.row === index) return row;
   const text = `${plainText(head.text)}, continued`;
@@ -101,7 +101,7 @@ function continued(table: Table, index: number, row: Box, width: number): Box {
 }
 
 /** The columns of one page. No page end leaves fewer than a few rows behind for the next page. */
-function fillPage(rows: readonly Box[], first: number, across: number, room: number): Columns {
+function fillPage(rows: readonly FlowBox[], first: number, across: number, room: number): Columns {
   const filled = fillColumns(rows, first, across, room);
   const over = rows.length - filled.next;
   const most = rows.length - LEAST_ROWS * across;
@@ -111,12 +111,12 @@ function fillPage(rows: readonly Box[], first: number, across: number, room: num
 
 /** Rows in columns side by side, and the first row that is left over. */
 interface Columns {
-  readonly boxes: readonly (readonly Box[])[];
+  readonly boxes: readonly (readonly FlowBox[])[];
   readonly next: number;
 }
 
 /** As many rows as fit into columns side by side; where all that is left fits, the columns end level. */
-function fillColumns(rows: readonly Box[], first: number, across: number, room: number): Columns {
+function fillColumns(rows: readonly FlowBox[], first: number, across: number, room: number): Columns {
   const left = rows.slice(first);
   const level = Math.max(sum(left) / across, Math.max(...left.map(({ height }) => height)));
   const fits = Number.isFinite(room) ? room : Number.POSITIVE_INFINITY;
@@ -127,11 +127,11 @@ function fillColumns(rows: readonly Box[], first: number, across: number, room: 
   return { boxes: [left], next: rows.length };
 }
 
-function fill(rows: readonly Box[], across: number, most: number): { boxes: Box[][]; count: number } {
-  const boxes: Box[][] = [];
+function fill(rows: readonly FlowBox[], across: number, most: number): { boxes: FlowBox[][]; count: number } {
+  const boxes: FlowBox[][] = [];
   let at = 0;
   for (let column = 0; column < across && at < rows.length; column++) {
-    const box: Box[] = [];
+    const box: FlowBox[] = [];
     let height = 0;
     while (at < rows.length && (box.length === 0 || height + rows[at]!.height <= most + 1e-6)) {
       height += rows[at]!.height;
@@ -142,16 +142,16 @@ function fill(rows: readonly Box[], across: number, most: number): { boxes: Box[
   return { boxes, count: at };
 }
 
-function tallest(columns: readonly (readonly Box[])[]): number {
+function tallest(columns: readonly (readonly FlowBox[])[]): number {
   return Math.max(0, ...columns.map(sum));
 }
 
-function sum(boxes: readonly Box[]): number {
+function sum(boxes: readonly FlowBox[]): number {
   return boxes.reduce((total, { height }) => total + height, 0);
 }
 
 /** A head with the rows below it: upwards from where weaving begins, in a table that rises. They are read in weaving order. */
-function columnShapes(head: Box, rows: readonly Box[], begin: Box | undefined): Shape[] {
+function columnShapes(head: FlowBox, rows: readonly FlowBox[], begin: FlowBox | undefined): Shape[] {
   if (begin === undefined) return stacked([head, ...rows]);
   let y = head.height + sum(rows);
   const risen = rows.map((box): Shape => {
@@ -161,7 +161,7 @@ function columnShapes(head: Box, rows: readonly Box[], begin: Box | undefined): 
   return [...head.shapes, moved(begin, head.height + sum(rows)), ...risen];
 }
 
-function stacked(boxes: readonly Box[]): Shape[] {
+function stacked(boxes: readonly FlowBox[]): Shape[] {
   let y = 0;
   return boxes.map((box): Shape => {
     const group = moved(box, y);
@@ -170,6 +170,6 @@ function stacked(boxes: readonly Box[]): Shape[] {
   });
 }
 
-function moved({ shapes }: Box, y: number): Shape {
+function moved({ shapes }: FlowBox, y: number): Shape {
   return { kind: "group", x: 0, y, shapes };
 }

@@ -1,10 +1,10 @@
-import type { Text, Working } from "../document/types.js";
+import type { Text, WorkingBlock } from "../document/types.js";
 import { palette } from "../drawing/palette.js";
 import { round } from "../drawing/round.js";
 import type { Shape } from "../drawing/shape.js";
 import { formulaBox } from "../formula/boxes.js";
 import { formulaText } from "../formula/text.js";
-import type { Formula } from "../formula/types.js";
+import type { TypesetFormula } from "../formula/types.js";
 import type { Flow } from "./flow.js";
 import { tagged } from "./tagged.js";
 import { type } from "./types-of-text.js";
@@ -19,7 +19,7 @@ const BESIDE = 84;
  * Sets a working: what is worked out; the formula, the formula with its numbers and the result; beside them what the
  * letters stand for, and the source.
  */
-export function layWorking(working: Working, flow: Flow): void {
+export function layWorking(working: WorkingBlock, flow: Flow): void {
   const { symbols, source } = working;
   const top = 3;
   const title = wrap(working.title, flow.width, type.item);
@@ -46,7 +46,7 @@ export function layWorking(working: Working, flow: Flow): void {
 }
 
 /** Whether the formulas of a working leave no room beside them. */
-export function isLong({ formula, substitution }: Working): boolean {
+export function isLong({ formula, substitution }: WorkingBlock): boolean {
   return (
     Math.max(...[formula, substitution].map((one) => formulaBox(one, SIZE).width)) * 0.8 > BESIDE - INDENT - 5
   );
@@ -58,7 +58,7 @@ interface Stack {
   /** Where the next one comes. */
   y(): number;
   text(line: Text, kind: Type): void;
-  formula(formula: Formula): void;
+  formula(formula: TypesetFormula): void;
 }
 
 function stackOf(x: number, top: number, width: number): Stack {
@@ -69,7 +69,7 @@ function stackOf(x: number, top: number, width: number): Stack {
     shapes.push(tagged({ role: "P" }, setLines(lines, x, y, width, kind)));
     y += linesHeight(lines, kind) + 1.2;
   };
-  const formula = (one: Formula) => {
+  const formula = (one: TypesetFormula) => {
     const box = formulaBox(one, SIZE);
     if (box.width * 0.6 > width) return text(formulaText(one), type.body);
     const scale = Math.min(1, width / box.width);

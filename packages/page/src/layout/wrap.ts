@@ -31,7 +31,7 @@ function widthOf({ text, face, low }: Piece, size: number): number {
 }
 
 /** A line of text. */
-export type Line = readonly Piece[];
+export type TextLine = readonly Piece[];
 
 /** Fonts other than the printed ones run wider; lines leave them so much room. */
 const SLACK = 1.02;
@@ -40,7 +40,7 @@ const SLACK = 1.02;
  * Text cut into lines of at most `width` mm, between words where it can be and within a word where it must.
  * @example wrap("moth and lantern", 20, type.body).length // 2
  */
-export function wrap(text: Text, width: number, type: Type): Line[] {
+export function wrap(text: Text, width: number, type: Type): TextLine[] {
   const lines: Piece[][] = [[]];
   let used = 0;
   const put = (piece: Piece) => {
@@ -81,7 +81,7 @@ export function wrap(text: Text, width: number, type: Type): Line[] {
   return lines.map(trimmed);
 }
 
-function trimmed(line: readonly Piece[]): Line {
+function trimmed(line: readonly Piece[]): TextLine {
   const last = line.at(-1);
   if (last === undefined || !last.text.endsWith(" ")) return line;
   const text = last.text.trimEnd();
@@ -110,7 +110,7 @@ function cut(word: string, width: number, size: number, face: Face): string[] {
  * Lines of text as shapes, the first baseline below `y`; lines that run from right to left are set against the right edge.
  */
 export function setLines(
-  lines: readonly Line[],
+  lines: readonly TextLine[],
   x: number,
   y: number,
   width: number,
@@ -140,6 +140,6 @@ export function setLines(
 }
 
 /** Height of lines of text, from above the first to below the last. */
-export function linesHeight(lines: readonly Line[], type: Type): number {
+export function linesHeight(lines: readonly TextLine[], type: Type): number {
   return lines.length === 0 ? 0 : (lines.length - 1) * type.lead + type.size * 1.1;
 }

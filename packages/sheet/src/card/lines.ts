@@ -1,4 +1,4 @@
-import { type CardRow, keyOf } from "./rows.js";
+import { type CardRow, cardKey } from "./rows.js";
 import type { CardSection } from "./sections.js";
 
 /** Times that stand side by side on a line of the card; more are on lines further on. */
@@ -40,7 +40,7 @@ function merged(rows: readonly CardRow[]): CardLine[] {
   for (const row of rows) {
     const last = lines.at(-1);
     const still = row.pulled.length + row.released.length === 0;
-    if (last !== undefined && still && keyOf(last.what) === keyOf(row)) last.rows.push(row.row);
+    if (last !== undefined && still && cardKey(last.what) === cardKey(row)) last.rows.push(row.row);
     else lines.push({ rows: [row.row], what: row });
   }
   return lines;

@@ -42,6 +42,6 @@ export function cardRows(woven: Woven, first: Side): CardRow[] {
 }
 
 /** Rows with equal keys are woven alike, however the handles come to be drawn. */
-export function keyOf({ drawn, treadles, wefts, sides }: CardRow): string {
+export function cardKey({ drawn, treadles, wefts, sides }: CardRow): string {
   return [drawn, treadles, wefts, sides].map((part) => part.join(" ")).join("|");
 }

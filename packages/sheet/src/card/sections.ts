@@ -1,8 +1,8 @@
-import type { PlanBlock } from "@drawcord/files";
-import { type Section, sectionsOf } from "../sections.js";
+import type { PieceBlock } from "@drawcord/files";
+import { type RowSection, sectionsOf } from "../sections.js";
 
 /** Rows under one heading of the card. */
-export interface CardSection extends Section {
+export interface CardSection extends RowSection {
   readonly name?: string;
 }
 
@@ -14,7 +14,7 @@ const LEAST_SAVED = 10;
  * often as it does. Rows stand once for all times only where they are woven alike each time.
  * @param keys one a row; rows with equal keys are woven alike
  */
-export function cardSections(keys: readonly string[], blocks: readonly PlanBlock[] = []): CardSection[] {
+export function cardSections(keys: readonly string[], blocks: readonly PieceBlock[] = []): CardSection[] {
   if (blocks.length === 0) return sectionsOf(keys);
   return blocks.flatMap(({ name, start, end, times }): CardSection[] => {
     const period = (end - start) / times;

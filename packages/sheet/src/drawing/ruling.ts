@@ -1,10 +1,10 @@
-import { type Frame, palette, round, type Shape } from "@drawcord/page";
+import { type CellFrame, palette, round, type Shape } from "@drawcord/page";
 
 /** The lines of squared paper: thin ones at every cell where there is room, stronger ones at every fifth or tenth. */
 export interface Ruling {
   readonly columns: number;
   readonly rows: number;
-  readonly frame: Frame;
+  readonly frame: CellFrame;
   /** Cells between strong lines; default 5. */
   readonly every?: number;
   /** How many columns and rows of the whole lie before the first of these, so that strong lines fall on round numbers; default 0. */

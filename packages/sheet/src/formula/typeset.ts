@@ -1,12 +1,12 @@
-import type { Formula } from "@drawcord/page";
-import { type Quantity, type Setting, setTree, type Tree, writeQuantity } from "@drawcord/yarn";
+import type { TypesetFormula } from "@drawcord/page";
+import { type FormulaTree, printQuantity, type Quantity, setTree, type TreeSetting } from "@drawcord/yarn";
 
 /** What stands for the symbols of a formula. */
 export interface Letters {
   /** A symbol, or the value that stands for it. */
-  readonly symbol: (name: string) => Formula;
+  readonly symbol: (name: string) => TypesetFormula;
   /** A sum over a list. */
-  readonly sum: (name: string) => Formula;
+  readonly sum: (name: string) => TypesetFormula;
   /** Whether all factors have a sign between them. Default: only before a bracket or a number. */
   readonly signs?: boolean;
 }
@@ -17,7 +17,7 @@ const greek: Readonly<Record<string, string>> = { pi: "π", phi: "φ", rho: "ρ"
  * The letters of a symbol: what follows its first underscore is lowered.
  * @example formulaText(symbolLetters("T_1")) // "T_1"
  */
-export function symbolLetters(name: string): Formula {
+export function symbolLetters(name: string): TypesetFormula {
   const [base, below] = name.split("_") as [string, string?];
   const letters = word(greek[base] ?? base, true);
   return below === undefined
@@ -29,10 +29,10 @@ export function symbolLetters(name: string): Formula {
  * A quantity as it stands in a formula, with its unit.
  * @example formulaText(quantityLetters({ value: 40, unit: "per inch", kind: "sett" })) // "40 per inch"
  */
-export function quantityLetters(quantity: Quantity): Formula {
+export function quantityLetters(quantity: Quantity): TypesetFormula {
   const number = word(`${Number(quantity.value.toPrecision(6))}`, false);
   if (quantity.kind === "number") return number;
-  const [, unit] = /^\S+ (.*)$/.exec(writeQuantity(quantity))!;
+  const [, unit] = /^\S+ (.*)$/.exec(printQuantity(quantity))!;
   return row([number, word("\u2009", false), word(unit!, false)]);
 }
 
@@ -44,7 +44,7 @@ const calls = {
   min: ["(", ")"],
 } as const;
 
-const inType: Omit<Setting<Formula>, keyof Letters> = {
+const inType: Omit<TreeSetting<TypesetFormula>, keyof Letters> = {
   number: (value) => word(`${value}`, false),
   plus: (left, right) => row([left, operator("+"), right]),
   minus: (left, right) => row([left, operator("−"), right]),
@@ -67,8 +67,9 @@ const inType: Omit<Setting<Formula>, keyof Letters> = {
  * The tree of a formula set in type.
  * @example formulaText(typeset(["/", "n", "S"], { symbol: symbolLetters, sum: symbolLetters })) // "n / S"
  */
-export function typeset(tree: Tree, letters: Letters): Formula {
-  const symbol = (name: string): Formula => (name === "pi" ? symbolLetters(name) : letters.symbol(name));
+export function typeset(tree: FormulaTree, letters: Letters): TypesetFormula {
+  const symbol = (name: string): TypesetFormula =>
+    name === "pi" ? symbolLetters(name) : letters.symbol(name);
   return setTree(tree, { ...inType, ...letters, symbol });
 }
 
@@ -76,7 +77,7 @@ export function typeset(tree: Tree, letters: Letters): Formula {
  * Items side by side.
  * @example formulaText(row([word("W", true), operator("="), word("8", false)])) // "W = 8"
  */
-export function row(items: readonly Formula[]): Formula {
+export function row(items: readonly TypesetFormula[]): TypesetFormula {
   const open = items.flatMap((item) => (item.kind === "row" ? item.items : [item]));
   return open.length === 1 ? open[0]! : { kind: "row", items: open };
 }
@@ -86,7 +87,7 @@ export function row(items: readonly Formula[]): Formula {
  * @param slant whether it is a letter that stands for a value
  * @example formulaText(word("8", false)) // "8"
  */
-export function word(text: string, slant: boolean): Formula {
+export function word(text: string, slant: boolean): TypesetFormula {
   return { kind: "word", text, slant };
 }
 
@@ -94,6 +95,6 @@ export function word(text: string, slant: boolean): Formula {
  * A sign, a bracket or a comma.
  * @example formulaText(row([word("a", true), operator("+"), word("b", true)])) // "a + b"
  */
-export function operator(text: string): Formula {
+export function operator(text: string): TypesetFormula {
   return { kind: "operator", text };
 }

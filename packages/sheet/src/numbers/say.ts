@@ -1,13 +1,13 @@
 import {
   convert,
   metric,
+  printQuantity,
+  printReed,
   type Quantity,
   type Reed,
   settInReed,
   toMetric,
   type UnitSystem,
-  writeQuantity,
-  writeReed,
 } from "@drawcord/yarn";
 import { inchesText } from "./fraction.js";
 
@@ -31,7 +31,7 @@ export function printIn(units: UnitSystem): Print {
  */
 export function metricWords(quantity: Quantity): string {
   const { kind } = quantity;
-  if (kind === "number") return writeQuantity(metric(quantity));
+  if (kind === "number") return printQuantity(metric(quantity));
   const { value } = toMetric(quantity);
   if (kind === "length") {
     if (value >= 100_000) return `${Math.round(value / 1000)} m`;
@@ -42,9 +42,9 @@ export function metricWords(quantity: Quantity): string {
     if (value >= 1000) return `${(value / 1000).toFixed(2)} kg`;
     return value < 10 ? `${tidy(value, 1)} g` : `${Math.round(value)} g`;
   }
-  if (kind === "sett" || kind === "share") return writeQuantity(toMetric(quantity), { decimals: 1 });
-  if (kind === "area-weight") return writeQuantity(toMetric(quantity), { decimals: 0 });
-  return writeQuantity(metric(quantity));
+  if (kind === "sett" || kind === "share") return printQuantity(toMetric(quantity), { decimals: 1 });
+  if (kind === "area-weight") return printQuantity(toMetric(quantity), { decimals: 0 });
+  return printQuantity(metric(quantity));
 }
 
 /**
@@ -68,8 +68,8 @@ export function imperialWords(quantity: Quantity): string | undefined {
     const [pounds, rest] = [Math.floor(whole / 16), whole % 16];
     return rest === 0 ? `${pounds} lb` : `${pounds} lb ${rest} oz`;
   }
-  if (quantity.kind === "sett") return writeQuantity(convert(quantity, "per inch"), { decimals: 1 });
-  if (quantity.kind === "area-weight") return writeQuantity(convert(quantity, "oz/yd2"), { decimals: 1 });
+  if (quantity.kind === "sett") return printQuantity(convert(quantity, "per inch"), { decimals: 1 });
+  if (quantity.kind === "area-weight") return printQuantity(convert(quantity, "oz/yd2"), { decimals: 1 });
   return undefined;
 }
 
@@ -79,7 +79,7 @@ export function imperialWords(quantity: Quantity): string | undefined {
  * @example reedWords({ system: "metric", count: 60 }, "imperial") // "60 per 10 cm, which is 15.2 dents an inch"
  */
 export function reedWords(reed: Reed, units: UnitSystem): string {
-  const own = writeReed(reed);
+  const own = printReed(reed);
   const dents = settInReed(reed, [1]);
   const inches = `${tidy(convert(dents, "per inch").value, 1)} dents an inch`;
   const centimetres = `${tidy(convert(dents, "per cm").value * 10, 1)} dents in 10 cm`;

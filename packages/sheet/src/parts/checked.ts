@@ -3,7 +3,7 @@ import type { Block, Text } from "@drawcord/page";
 import type { Review } from "@drawcord/review";
 import { capital, causeText } from "../checking/cause.js";
 import { resultText } from "../checking/result.js";
-import { count } from "./number.js";
+import { spacedNumber } from "./number.js";
 
 /** Faults that are told on the first page, at the most. */
 const MOST_TOLD = 6;
@@ -40,6 +40,6 @@ export function errorBlocks(review: Review): Block[] {
       },
     ]),
     ...told.slice(0, MOST_TOLD).map(caution),
-    ...(more <= 0 ? [] : [caution(`And ${count(more)} more: the part "findings" has them all.`)]),
+    ...(more <= 0 ? [] : [caution(`And ${spacedNumber(more)} more: the part "findings" has them all.`)]),
   ];
 }

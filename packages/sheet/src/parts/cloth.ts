@@ -3,7 +3,7 @@ import type { SheetPart } from "../part-names.js";
 import { clothPictures } from "../pictures/cloth.js";
 import { errorBlocks } from "./checked.js";
 import type { Context } from "./context.js";
-import { counted } from "./number.js";
+import { spacedCount } from "./number.js";
 
 /** The cloth as it will look: the whole piece and one repeat, face and back. */
 export function clothPart(context: Context): SheetPart {
@@ -28,5 +28,5 @@ export function clothPart(context: Context): SheetPart {
 }
 
 function times(count: number, length: number, noun: string, way: string): string {
-  return count > 1 ? `${count} times ${way}, ${counted(length, noun)} each` : `not ${way}`;
+  return count > 1 ? `${count} times ${way}, ${spacedCount(length, noun)} each` : `not ${way}`;
 }

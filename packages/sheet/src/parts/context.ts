@@ -2,15 +2,15 @@ import type { Signal, Watched } from "@drawcord/base";
 import { blocksOfPiece, projectOf, type Recipe } from "@drawcord/files";
 import { checkRecipe, type Review } from "@drawcord/review";
 import { type Plan, plan, toMetric, type UnitSystem } from "@drawcord/yarn";
-import { type CardRow, cardRows, keyOf } from "../card/rows.js";
+import { type CardRow, cardKey, cardRows } from "../card/rows.js";
 import { type CardSection, cardSections } from "../card/sections.js";
 import { type Print, printIn } from "../numbers/say.js";
 import type { PartName } from "../part-names.js";
-import type { Closeness } from "../pictures/cloth.js";
+import type { ThreadsPerCm } from "../pictures/cloth.js";
 import { coloursOf } from "../pictures/colours-of.js";
 import type { ThreadColours } from "../pictures/threads.js";
-import type { Reading } from "../pictures/unit-threading.js";
-import type { Corner, Spot } from "../pictures/window.js";
+import type { ReadingDirection } from "../pictures/unit-threading.js";
+import type { ClothSpot, Corner } from "../pictures/window.js";
 import type { Woven } from "../woven.js";
 
 /** How a sheet is made, and watched: `progress` is told of each part that is made. */
@@ -20,9 +20,9 @@ export interface SheetOptions extends Watched {
   /** In which units lengths, weights and setts are printed; default `metric`. */
   readonly units?: UnitSystem;
   /** Which way the unit threading is read; default `right-to-left`, as from the weaver's bench. */
-  readonly reading?: Reading;
+  readonly reading?: ReadingDirection;
   /** What the drawdown shows: a corner, or a place by unit and row; default: where figure and ground meet. */
-  readonly corner?: Corner | Spot;
+  readonly corner?: Corner | ClothSpot;
 }
 
 /** What every part is made from. */
@@ -33,7 +33,7 @@ export interface Context {
   readonly report: Review;
   readonly plan: Plan;
   readonly colours: ThreadColours;
-  readonly closeness: Closeness;
+  readonly closeness: ThreadsPerCm;
   /** Every row as it is woven. */
   readonly rows: readonly CardRow[];
   /** The rows under their headings, what repeats once. */
@@ -65,7 +65,7 @@ export function contextOf(recipe: Recipe, woven: Woven, ofWarp: OfWarp, options:
     colours,
     closeness,
     rows,
-    sections: cardSections(rows.map(keyOf), blocksOfPiece(recipe.pieces[0]!)),
+    sections: cardSections(rows.map(cardKey), blocksOfPiece(recipe.pieces[0]!)),
     print: printIn(options.units ?? "metric"),
     options: {
       units: options.units ?? "metric",
@@ -76,7 +76,7 @@ export function contextOf(recipe: Recipe, woven: Woven, ofWarp: OfWarp, options:
   };
 }
 
-function closenessOf({ cloth }: Recipe): { closeness: Closeness; missing: string[] } {
+function closenessOf({ cloth }: Recipe): { closeness: ThreadsPerCm; missing: string[] } {
   const endsPerCm = cloth.sett === undefined ? undefined : toMetric(cloth.sett).value;
   const picksPerCm = cloth.picks === undefined ? undefined : toMetric(cloth.picks).value;
   const missing =

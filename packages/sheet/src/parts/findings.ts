@@ -6,7 +6,7 @@ import { resultText } from "../checking/result.js";
 import type { SheetPart } from "../part-names.js";
 import { faultsPicture, type NumberedFinding, severitySign } from "../pictures/faults.js";
 import type { Context } from "./context.js";
-import { count, counted } from "./number.js";
+import { spacedCount, spacedNumber } from "./number.js";
 
 /** What the checker found, or the clean bill, and what it measured; of several pieces of each. */
 export function findingsPart({ report }: Context, all: readonly Context[]): SheetPart {
@@ -28,7 +28,8 @@ export function findingsPart({ report }: Context, all: readonly Context[]): Shee
   if (findings.length > 0) blocks.push(list(numbered));
   const left = numbered.filter(({ number }) => number === undefined);
   const more = [...new Set(left.map(({ finding }) => finding.rule))].map(
-    (rule) => `${count(left.filter(({ finding }) => finding.rule === rule).length)} of the rule ${rule}`,
+    (rule) =>
+      `${spacedNumber(left.filter(({ finding }) => finding.rule === rule).length)} of the rule ${rule}`,
   );
   if (more.length > 0) {
     const text = `The list stops at ${MOST_OF_A_RULE} findings of a rule. There are more like them, marked without a number where there is room: ${more.join(", ")}.`;
@@ -136,17 +137,17 @@ function measured(report: Review): Block[] {
 function measuredOf({ floats, cut, balance, integrity }: Measured): [string, string][] {
   const percent = (share: number) => `${Math.round(share * 1000) / 10} %`;
   return [
-    ["Longest warp float, face", counted(floats.warpFace.longest, "pick")],
-    ["Longest warp float, back", counted(floats.warpBack.longest, "pick")],
-    ["Longest weft float, face", counted(floats.weftFace.longest, "end")],
-    ["Longest weft float, back", counted(floats.weftBack.longest, "end")],
+    ["Longest warp float, face", spacedCount(floats.warpFace.longest, "pick")],
+    ["Longest warp float, back", spacedCount(floats.warpBack.longest, "pick")],
+    ["Longest weft float, face", spacedCount(floats.weftFace.longest, "end")],
+    ["Longest weft float, back", spacedCount(floats.weftBack.longest, "end")],
     [
       "Side edges of the figure (between ends): cut, open",
-      `${count(cut.side.cutting)}, ${count(cut.side.open)}`,
+      `${spacedNumber(cut.side.cutting)}, ${spacedNumber(cut.side.open)}`,
     ],
     [
       "Top and bottom edges (between picks): cut, open",
-      `${count(cut.across.cutting)}, ${count(cut.across.open)}`,
+      `${spacedNumber(cut.across.cutting)}, ${spacedNumber(cut.across.open)}`,
     ],
     ["Warp showing on the face", percent(balance.warpFaceShare)],
     ["Drawn", percent(balance.drawnShare)],

@@ -1,7 +1,7 @@
 import type { Block } from "@drawcord/page";
 import type { Quantity } from "@drawcord/yarn";
 import type { Context } from "./context.js";
-import { count } from "./number.js";
+import { spacedNumber } from "./number.js";
 import { pairs } from "./pairs.js";
 
 /** What the recipe states of its cloth and its project. */
@@ -17,7 +17,7 @@ export function given({ recipe, print }: Context): Block {
   add("Take-up, on the length of the cloth", cloth.takeUp);
   add("Shrinkage in width", cloth.shrinkage?.width);
   add("Shrinkage in length", cloth.shrinkage?.length);
-  if (project.pieces !== undefined) rows.push(["Pieces wanted", count(project.pieces)]);
+  if (project.pieces !== undefined) rows.push(["Pieces wanted", spacedNumber(project.pieces)]);
   add("Finished length of a piece", project.length);
   add("Finished width wanted", project.width);
   add("Hems of a piece, both ends together", project.hems);

@@ -7,7 +7,7 @@ import type { SheetPart } from "../part-names.js";
 import { tieUpPicture } from "../pictures/tie-up.js";
 import type { Woven } from "../woven.js";
 import type { Context } from "./context.js";
-import { count, counted } from "./number.js";
+import { spacedCount, spacedNumber } from "./number.js";
 
 /** The tie-up as it hangs under the loom, the treadling of every piece, and what hangs on the harnesses. */
 export function groundPart(context: Context, all: readonly Context[]): SheetPart {
@@ -22,7 +22,7 @@ export function groundPart(context: Context, all: readonly Context[]): SheetPart
     {
       kind: "paragraph",
       tone: "lead",
-      text: `${name} takes ${counted(draft.ground.shafts, "ground shaft")} and ${counted(treadles.length, "treadle")}. A treadle raises some shafts and sinks others; the rest stay where the pattern harness puts them, which is what the long eyes are for.`,
+      text: `${name} takes ${spacedCount(draft.ground.shafts, "ground shaft")} and ${spacedCount(treadles.length, "treadle")}. A treadle raises some shafts and sinks others; the rest stay where the pattern harness puts them, which is what the long eyes are for.`,
     },
     ...(treadles.length === 0
       ? []
@@ -99,7 +99,7 @@ function treadlingText({ draft, treadleOfStep, wefts, weftOfPick, expansion }: W
   const byStep = weftOfPick.every((weft, pick) => weft === first[expansion.stepOfPick[pick]!]);
   const named = first.flatMap((weft) => (weft === undefined ? [] : [wefts[weft]!]));
   const several = byStep && new Set(named).size > 1 ? `, with the wefts ${named.join(", ")}` : "";
-  return `${treads}${several}; begin again after ${counted(length, "pick")}`;
+  return `${treads}${several}; begin again after ${spacedCount(length, "pick")}`;
 }
 
 const actionNames: Readonly<Record<Action, string>> = {
@@ -116,7 +116,7 @@ function tieWords({ recipe }: Context, tie: ReturnType<typeof tieUpOf>): string 
     named === undefined ? "The recipe names no action; on a countermarch" : `On a ${actionNames[named]}`;
   if (!tie.possible) return `${intro} this ground cannot be tied up: ${tie.why}.`;
   const lines = [
-    `${intro} it takes ${counted(tie.ties.length, "treadle")} and ${counted(tie.count, "tie")}.`,
+    `${intro} it takes ${spacedCount(tie.ties.length, "treadle")} and ${spacedCount(tie.count, "tie")}.`,
     ...(tie.pairs === undefined
       ? []
       : [
@@ -137,7 +137,7 @@ function feetText(feet: Feet): string {
 function harnesses({ woven, recipe, print }: Context, all: readonly Context[]): Block[] {
   const needs = loomNeeds(woven.draft);
   const leashes = needs.singleUnitDraw
-    ? `${counted(needs.cords, "cord")}, one for each unit`
+    ? `${spacedCount(needs.cords, "cord")}, one for each unit`
     : `leashes ${loads(needs.leashes)}`;
   const { lingoWeight } = recipe.loom;
   const each = lingoWeight === undefined ? "" : ` of ${print(lingoWeight)}`;
@@ -153,7 +153,7 @@ function harnesses({ woven, recipe, print }: Context, all: readonly Context[]): 
       : `, ${print({ value: heaviest.grams, unit: "g", kind: "mass" })} of lingos`;
   const words = [
     { text: "Lingos and leashes. ", strong: true },
-    { text: `${counted(needs.lingos, "lingo")}${each}, one a unit; ` },
+    { text: `${spacedCount(needs.lingos, "lingo")}${each}, one a unit; ` },
     { text: `${leashes}; heddles ${loads(needs.heddles)}.` },
   ];
   const blocks: Block[] = [{ kind: "paragraph", text: words }];
@@ -161,7 +161,7 @@ function harnesses({ woven, recipe, print }: Context, all: readonly Context[]): 
     blocks.push({
       kind: "paragraph",
       tone: "caution",
-      text: `The heaviest lift is row ${heaviest.row + 1}${heaviest.of}: ${counted(heaviest.units, "unit")} at once${weight}. ${liftCaution(heaviest.grams)}`,
+      text: `The heaviest lift is row ${heaviest.row + 1}${heaviest.of}: ${spacedCount(heaviest.units, "unit")} at once${weight}. ${liftCaution(heaviest.grams)}`,
     });
   }
   return blocks;
@@ -176,7 +176,9 @@ function loads(list: readonly { readonly shaft: number; readonly count: number }
     else groups.push({ first: shaft, last: shaft, count: each });
   }
   const words = groups.map(({ first, last, count: each }) =>
-    first === last ? `${count(each)} on shaft ${first}` : `${count(each)} on each of shafts ${first}–${last}`,
+    first === last
+      ? `${spacedNumber(each)} on shaft ${first}`
+      : `${spacedNumber(each)} on each of shafts ${first}–${last}`,
   );
   return words.join(", ") || "none";
 }

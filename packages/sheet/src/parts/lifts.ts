@@ -8,7 +8,7 @@ import { handlesText } from "../numbers/handles.js";
 import type { SheetPart } from "../part-names.js";
 import type { Woven } from "../woven.js";
 import type { Context } from "./context.js";
-import { counted, range } from "./number.js";
+import { range, spacedCount } from "./number.js";
 
 /** The lift card: what to draw and let go, row by row, upwards as the cloth grows. */
 export function liftsPart(context: Context): SheetPart {
@@ -35,7 +35,7 @@ function intro({ woven, recipe, rows }: Context): Block[] {
     {
       kind: "paragraph",
       tone: "lead",
-      text: `${counted(rows.length, "row")} on ${counted(patternShafts, what)}, ${counted(pulls, "pull")} in all. Read upwards: row 1 stands at the foot, as in the chart. A ${what} that is drawn stays drawn until it is let go. For each row let go, draw, look at what is then drawn, tread its picks, and tick its number. ${from}${letters}`,
+      text: `${spacedCount(rows.length, "row")} on ${spacedCount(patternShafts, what)}, ${spacedCount(pulls, "pull")} in all. Read upwards: row 1 stands at the foot, as in the chart. A ${what} that is drawn stays drawn until it is let go. For each row let go, draw, look at what is then drawn, tread its picks, and tick its number. ${from}${letters}`,
     },
     ...cautionOf(woven, recipe),
   ];

@@ -1,19 +1,19 @@
 /**
  * A whole number as it is printed: groups of three digits set apart from five digits on, by a narrow blank that no line
  * end breaks.
- * @example count(1488) // "1488"
+ * @example spacedNumber(1488) // "1488"
  */
-export function count(value: number): string {
+export function spacedNumber(value: number): string {
   const text = `${value}`;
   return text.length < 5 ? text : text.replace(/\B(?=(\d{3})+$)/g, "\u00a0");
 }
 
 /**
  * A number with its noun, in the plural where there is not just one.
- * @example counted(1, "row") // "1 row"
+ * @example spacedCount(1, "row") // "1 row"
  */
-export function counted(value: number, noun: string): string {
-  return `${count(value)} ${noun}${value === 1 ? "" : "s"}`;
+export function spacedCount(value: number, noun: string): string {
+  return `${spacedNumber(value)} ${noun}${value === 1 ? "" : "s"}`;
 }
 
 /**

@@ -3,12 +3,12 @@ import {
   type Plan,
   type PlanFirmness,
   type PlanReed,
+  printReed,
+  printSley,
   type Quantity,
-  writeReed,
-  writeSley,
 } from "@drawcord/yarn";
 import type { Print } from "../numbers/say.js";
-import { count } from "./number.js";
+import { spacedNumber } from "./number.js";
 import { pairs } from "./pairs.js";
 
 type Row = readonly [what: string, howMuch: Text];
@@ -73,14 +73,14 @@ function reedRows(
   print: Print,
 ): Row[] {
   return [
-    ["Reed", writeReed(reed)],
+    ["Reed", printReed(reed)],
     ["Dents", print(dents)],
-    ["Sley", writeSley(sley)],
+    ["Sley", printSley(sley)],
     ["Ends in the reed", off(print(sett), error)],
     ...others.map(
-      (other): Row => [`Ends if sleyed ${writeSley(other.sley)}`, off(print(other.sett), other.error)],
+      (other): Row => [`Ends if sleyed ${printSley(other.sley)}`, off(print(other.sett), other.error)],
     ),
-    ["Dents used", count(dentsUsed)],
+    ["Dents used", spacedNumber(dentsUsed)],
     ["Width of the dents used", print(width)],
     ["Ends in the dents", printed],
   ];

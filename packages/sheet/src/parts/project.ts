@@ -1,11 +1,11 @@
 import { listed } from "@drawcord/base";
-import { colourOf, readColour } from "@drawcord/draw";
+import { colourOf, parseColour } from "@drawcord/draw";
 import type { Block, Text } from "@drawcord/page";
 import type { PlanPurchase, Quantity } from "@drawcord/yarn";
 import { type Print, reedWords } from "../numbers/say.js";
 import type { SheetPart } from "../part-names.js";
 import type { Context } from "./context.js";
-import { count, counted } from "./number.js";
+import { spacedCount, spacedNumber } from "./number.js";
 import { pairs } from "./pairs.js";
 
 /** What to buy and what it becomes. */
@@ -35,8 +35,8 @@ function sizes({ plan, recipe, print, options, woven }: Context, all: readonly C
     [
       "Threads",
       all.length > 1
-        ? counted(woven.ends, "end")
-        : `${counted(woven.ends, "end")}, ${counted(woven.picks, "pick")} in a piece`,
+        ? spacedCount(woven.ends, "end")
+        : `${spacedCount(woven.ends, "end")}, ${spacedCount(woven.picks, "pick")} in a piece`,
     ],
   ];
   const add = (what: string, ...quantities: (Quantity | undefined)[]) => {
@@ -54,7 +54,7 @@ function sizes({ plan, recipe, print, options, woven }: Context, all: readonly C
     add("A piece on the loom", plan.clothWidth, plan.clothLength);
     add("A piece finished", plan.finishedWidth, plan.finishedLength);
   }
-  rows.push(["Pieces", counted(plan.pieces.value, "piece")]);
+  rows.push(["Pieces", spacedCount(plan.pieces.value, "piece")]);
   add("Length of the warp", plan.warpLength);
   add("Weight of the cloth", plan.clothWeight);
   return pairs("sizes", "The cloth in numbers", rows);
@@ -78,9 +78,9 @@ function designs({ plan, print }: Context, all: readonly Context[]): Block {
     ],
     rows: plan.woven.map(({ name, count: many, picks, clothLength, finishedLength }, i): Text[] => [
       name,
-      count(many.value),
-      count(all[i]!.woven.rowSpans.length),
-      count(picks.value),
+      spacedNumber(many.value),
+      spacedNumber(all[i]!.woven.rowSpans.length),
+      spacedNumber(picks.value),
       known(clothLength),
       known(finishedLength),
       [...new Set(all[i]!.recipe.pieces[0]!.wefts)].join(", "),
@@ -125,7 +125,7 @@ function materials({ plan, recipe, print }: Context): Block | undefined {
 
 /** The code of a colour that the sheet knows. */
 function patchOf(colour: string | undefined): string {
-  const known = colour === undefined ? undefined : readColour(colour);
+  const known = colour === undefined ? undefined : parseColour(colour);
   return known === undefined ? "" : colourOf(known);
 }
 
@@ -138,6 +138,6 @@ function toBuy(name: string, buy: readonly PlanPurchase[], print: Print): string
   const along = others.length === 0 ? "" : `, ${listed(others)} with it`;
   if (one.toBuy.value === 0) return `the stock is enough${along}`;
   const amount =
-    one.packages === undefined ? "" : `${count(one.packages.value)} of ${print(one.package!)}, for `;
+    one.packages === undefined ? "" : `${spacedNumber(one.packages.value)} of ${print(one.package!)}, for `;
   return `${amount}${print(one.toBuy)}${along}`;
 }

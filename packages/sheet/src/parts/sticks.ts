@@ -2,7 +2,7 @@ import type { Block, Text } from "@drawcord/page";
 import { leaveAndTake, pass, runsText, type Stick, sticksOf } from "../card/sticks.js";
 import type { SheetPart } from "../part-names.js";
 import type { Context } from "./context.js";
-import { count, counted } from "./number.js";
+import { spacedCount, spacedNumber } from "./number.js";
 
 /** So many sticks are compared, each with each; of more it is not said which pass. */
 const MOST_COMPARED = 400;
@@ -15,7 +15,7 @@ export function sticksPart({ woven, options }: Context): SheetPart {
     {
       kind: "paragraph",
       tone: "lead",
-      text: `For weaving without a draw: ${counted(sticks.length, "stick")} with half heddles, one for each unlike lift. ${passText(sticks)} Units are counted from the ${edge(fromRight)}. Raise the stick of the row, weave its picks, let it down.`,
+      text: `For weaving without a draw: ${spacedCount(sticks.length, "stick")} with half heddles, one for each unlike lift. ${passText(sticks)} Units are counted from the ${edge(fromRight)}. Raise the stick of the row, weave its picks, let it down.`,
     },
     {
       kind: "table",
@@ -30,7 +30,7 @@ export function sticksPart({ woven, options }: Context): SheetPart {
       rows: sticks.map(({ units, rows }, i): Text[] => [
         `${i + 1}`,
         runsText(units),
-        count(units.length),
+        spacedNumber(units.length),
         runsText(rows),
       ]),
     },

@@ -5,7 +5,7 @@ import { reedWords } from "../numbers/say.js";
 import type { SheetPart } from "../part-names.js";
 import { threadingPictures } from "../pictures/unit-threading.js";
 import type { Context } from "./context.js";
-import { count, counted } from "./number.js";
+import { spacedCount, spacedNumber } from "./number.js";
 
 /** Dressing the loom: every end through both harnesses in one list, and into the reed. */
 export function threadingPart(context: Context): SheetPart {
@@ -19,15 +19,15 @@ export function threadingPart(context: Context): SheetPart {
   const marked =
     statics === 0
       ? ""
-      : ` ${counted(statics, "unit")} marked X ${statics === 1 ? "is" : "are"} static: on no pattern shaft, always ground.`;
+      : ` ${spacedCount(statics, "unit")} marked X ${statics === 1 ? "is" : "are"} static: on no pattern shaft, always ground.`;
   const hung = singleUnit
     ? `each on ${patternShafts === unitSpans.length ? "a cord" : "the cord"} of its own`
-    : `on ${counted(patternShafts, "pattern shaft")}`;
+    : `on ${spacedCount(patternShafts, "pattern shaft")}`;
   const blocks: Block[] = [
     {
       kind: "paragraph",
       tone: "lead",
-      text: `${counted(ends, "end")} in ${counted(unitSpans.length, "unit")}, ${hung}, and on ${counted(draft.ground.shafts, "ground shaft")} (shaft 1 nearest the weaver). ${way}${marked}`,
+      text: `${spacedCount(ends, "end")} in ${spacedCount(unitSpans.length, "unit")}, ${hung}, and on ${spacedCount(draft.ground.shafts, "ground shaft")} (shaft 1 nearest the weaver). ${way}${marked}`,
     },
   ];
   const pictures = threadingPictures(woven, options.reading, recipe.staticShaft);
@@ -54,7 +54,7 @@ function list({ woven }: Context, fromRight: boolean): Table {
       line.name,
       [{ text: line.pattern.join(" "), strong: true }],
       groundText(line),
-      count(line.done),
+      spacedNumber(line.done),
     ]),
     narrow: true,
     band: 5,
@@ -79,7 +79,7 @@ function sleying(context: Context): Block[] {
       text: [
         { text: "Sley. ", strong: true },
         {
-          text: `Reed ${reedWords(reed.reed, options.units)}. Ends in the dents: ${reed.printed}. ${counted(reed.dentsUsed, "dent")} are used, ${print(reed.width)} in all: begin ${half} from the middle of the reed.`,
+          text: `Reed ${reedWords(reed.reed, options.units)}. Ends in the dents: ${reed.printed}. ${spacedCount(reed.dentsUsed, "dent")} are used, ${print(reed.width)} in all: begin ${half} from the middle of the reed.`,
         },
       ],
     },

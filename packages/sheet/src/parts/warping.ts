@@ -2,7 +2,7 @@ import type { Block, Table, Text } from "@drawcord/page";
 import { chains, type Warping } from "@drawcord/yarn";
 import type { SheetPart } from "../part-names.js";
 import type { Context } from "./context.js";
-import { count, counted, range } from "./number.js";
+import { range, spacedCount, spacedNumber } from "./number.js";
 import { pairs } from "./pairs.js";
 
 /** More ends than this are wound by no hand. */
@@ -14,7 +14,7 @@ export function warpingPart({ plan, print, recipe }: Context): SheetPart {
   const stripes = stripesOf(recipe.warp, ends.value);
   const winding = ends.value > MOST_ENDS ? undefined : chains(ends.value);
   const rows: (readonly [string, string])[] = [
-    ["Ends", count(ends.value)],
+    ["Ends", spacedNumber(ends.value)],
     ["Length of the warp", warpLength === undefined ? "not known" : print(warpLength)],
     ...(winding === undefined ? [] : windingRows(winding)),
   ];
@@ -39,9 +39,9 @@ function windingRows({
 }: Warping): (readonly [string, string])[] {
   const last = spare === 0 ? "" : `, the last with ${threads - spare}`;
   return [
-    ["Cross", `${cross}, ${count(threads)} threads wound together`],
-    ["Passes", `${count(passes.value)}${last}`],
-    ["Double passes, each once down and back", count(doublePasses.value)],
+    ["Cross", `${cross}, ${spacedNumber(threads)} threads wound together`],
+    ["Passes", `${spacedNumber(passes.value)}${last}`],
+    ["Double passes, each once down and back", spacedNumber(doublePasses.value)],
   ];
 }
 
@@ -69,7 +69,10 @@ function stripesOf(yarns: readonly string[], ends: number): Stripe[] {
 function yarnsText(stripes: readonly Stripe[], first: number, last: number): string {
   const within = stripes.filter(({ start, end }) => start < last && end >= first);
   return within
-    .map(({ yarn, start, end }) => `${count(Math.min(end, last) - Math.max(start, first - 1))}\u00a0${yarn}`)
+    .map(
+      ({ yarn, start, end }) =>
+        `${spacedNumber(Math.min(end, last) - Math.max(start, first - 1))}\u00a0${yarn}`,
+    )
     .join(", ");
 }
 
@@ -95,10 +98,10 @@ function chainTable({ endsInChains, threads }: Warping, stripes: readonly Stripe
       return [
         `${i + 1}`,
         "",
-        `${counted(ends, "end")}, ${range(first, sum)}`,
+        `${spacedCount(ends, "end")}, ${range(first, sum)}`,
         ...(striped ? [yarnsText(stripes, first, sum)] : []),
-        count(Math.ceil(ends / threads)),
-        count(sum),
+        spacedNumber(Math.ceil(ends / threads)),
+        spacedNumber(sum),
       ];
     }),
     narrow: true,

@@ -1,4 +1,4 @@
-import type { Block, Formula, Text, Working } from "@drawcord/page";
+import type { Block, Text, TypesetFormula, WorkingBlock } from "@drawcord/page";
 import {
   assumptions,
   explain,
@@ -6,11 +6,11 @@ import {
   inUnits,
   isResult,
   planNumbers,
+  printQuantity,
   type Quantity,
   type Result,
   steps,
   type WorkingValue,
-  writeQuantity,
 } from "@drawcord/yarn";
 import { operator, quantityLetters, row, symbolLetters, typeset } from "../formula/typeset.js";
 import { printIn } from "../numbers/say.js";
@@ -23,7 +23,7 @@ import { projectNumbers } from "./project-numbers.js";
 export function workingPart(context: Context): SheetPart {
   const { plan, options, print } = context;
   const results = allSteps(planNumbers(plan).map(({ value }) => value));
-  const workings = results.map((result, i): Working => working(result, i + 1, options.units));
+  const workings = results.map((result, i): WorkingBlock => working(result, i + 1, options.units));
   const lead: Block = {
     kind: "paragraph",
     tone: "lead",
@@ -59,7 +59,7 @@ function allSteps(numbers: readonly Quantity[]): Result[] {
 }
 
 /** The substitution is metric, as its formula is: where the sheet is not, the result stands in both. */
-function working(result: Result, number: number, units: Context["options"]["units"]): Working {
+function working(result: Result, number: number, units: Context["options"]["units"]): WorkingBlock {
   const { data } = explain(result);
   const { tree } = formulaOf(result);
   const left = symbolLetters(data.symbol);
@@ -86,12 +86,12 @@ function working(result: Result, number: number, units: Context["options"]["unit
 }
 
 /** The values of a symbol as they stand in a formula. */
-function valuesOf(values: readonly WorkingValue[], symbol: string): Formula[] {
+function valuesOf(values: readonly WorkingValue[], symbol: string): TypesetFormula[] {
   return values.find((value) => value.symbol === symbol)!.values.map(quantityLetters);
 }
 
 /** Values added up, in brackets. */
-function sumOf(values: readonly Formula[]): Formula {
+function sumOf(values: readonly TypesetFormula[]): TypesetFormula {
   const added = values.flatMap((value, i) => (i === 0 ? [value] : [operator("+"), value]));
   return row([operator("("), ...added, operator(")")]);
 }
@@ -105,7 +105,7 @@ function resultText(result: Result, units: Context["options"]["units"]): string 
 
 function symbolText({ symbol, meaning, values, assumed }: WorkingValue): Text {
   const written = values.map(({ value, ...rest }) =>
-    writeQuantity({ ...rest, value: Number(value.toPrecision(6)) }),
+    printQuantity({ ...rest, value: Number(value.toPrecision(6)) }),
   );
   const why = assumed === undefined ? "" : ` (assumed: ${assumed})`;
   const [letter, index] = symbol.split("_") as [string, string?];

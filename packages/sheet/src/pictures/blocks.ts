@@ -1,6 +1,6 @@
 import { colourOf, mixed, type Rgb } from "@drawcord/draw";
 import { type BitGrid, onesIn } from "@drawcord/grid";
-import type { Frame, Shape } from "@drawcord/page";
+import type { CellFrame, Shape } from "@drawcord/page";
 import type { Stretch } from "../woven.js";
 import type { ThreadColours } from "./threads.js";
 
@@ -15,7 +15,7 @@ export interface BlockCuts {
  * @param grid picks x ends as they are seen, 1 where the end lies on top
  * @param frame the cell of one interlacement
  */
-export function blocks(grid: BitGrid, colours: ThreadColours, cuts: BlockCuts, frame: Frame): Shape[] {
+export function blocks(grid: BitGrid, colours: ThreadColours, cuts: BlockCuts, frame: CellFrame): Shape[] {
   const mix = mixer(colours);
   const paths = new Map<string, string[]>();
   for (const picks of cuts.picks) {

@@ -1,6 +1,6 @@
 import { squaresPath } from "@drawcord/draw";
 import { fromCells } from "@drawcord/grid";
-import { type Frame, type Picture, palette, roomHigh, roomWide, round, type Shape } from "@drawcord/page";
+import { type CellFrame, type Picture, palette, roomHigh, roomWide, round, type Shape } from "@drawcord/page";
 import type { CardSection } from "../card/sections.js";
 import { ruling } from "../drawing/ruling.js";
 import type { Stretch, Woven } from "../woven.js";
@@ -88,7 +88,7 @@ function chartPicture(
   const height = rows.end - rows.start;
   const rowAt = (at: number) => list.rows[rows.start + at]!;
   const grid = fromCells(height, columns, (at, column) => squares.get(rowAt(at), units.start + column));
-  const frame: Frame = { x: LEFT, y: 4, sx: cell, sy: cell };
+  const frame: CellFrame = { x: LEFT, y: 4, sx: cell, sy: cell };
   const paper: Shape[] = [
     ...ruling({ columns, rows: height, frame, before: { columns: units.start, rows: rows.start } }),
     ...numbers(list, units, rows, frame),
@@ -108,7 +108,12 @@ function chartPicture(
 }
 
 /** Unit numbers along the foot and row numbers up the left side, those of the piece. */
-function numbers({ rows: list, sections }: ChartRows, units: Stretch, rows: Stretch, frame: Frame): Shape[] {
+function numbers(
+  { rows: list, sections }: ChartRows,
+  units: Stretch,
+  rows: Stretch,
+  frame: CellFrame,
+): Shape[] {
   const { x, y, sx, sy } = frame;
   const height = rows.end - rows.start;
   const everyUnit = Math.max(5, numbersEvery(sx, 6));
@@ -138,7 +143,7 @@ function numbers({ rows: list, sections }: ChartRows, units: Stretch, rows: Stre
 }
 
 /** A heavy line where a section begins, and how often its rows are woven. */
-function times({ sections }: ChartRows, rows: Stretch, { x, y, sy }: Frame, wide: number): Shape[] {
+function times({ sections }: ChartRows, rows: Stretch, { x, y, sy }: CellFrame, wide: number): Shape[] {
   return sections.flatMap(({ at, section }): Shape[] => {
     const start = Math.max(at.start, rows.start);
     const end = Math.min(at.end, rows.end);
@@ -180,7 +185,7 @@ function joins(
   list: ChartRows,
   units: Stretch,
   rows: Stretch,
-  { x, y, sx, sy }: Frame,
+  { x, y, sx, sy }: CellFrame,
 ): Shape[] {
   const [right, foot] = [x + (units.end - units.start) * sx, y + (rows.end - rows.start) * sy];
   const mark = (d: string): Shape => ({ kind: "path", d, fill: palette.accent });

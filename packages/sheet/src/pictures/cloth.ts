@@ -15,7 +15,7 @@ import { label } from "./label.js";
 import { type ThreadColours, threads } from "./threads.js";
 
 /** How close the threads lie, in threads a centimetre; a side left out is not known. */
-export interface Closeness {
+export interface ThreadsPerCm {
   readonly endsPerCm?: number;
   readonly picksPerCm?: number;
 }
@@ -47,7 +47,7 @@ const SLENDER = 1.6;
 /**
  * Face and back of the whole piece at scale, and of one repeat of the figure thread by thread, on one page.
  */
-export function clothPictures(woven: Woven, colours: ThreadColours, closeness: Closeness): Picture[][] {
+export function clothPictures(woven: Woven, colours: ThreadColours, closeness: ThreadsPerCm): Picture[][] {
   const { repeat, unitSpans, rowSpans, ends, picks } = woven;
   const { across, along, known } = pitch(closeness);
   const piece = { ends: { start: 0, end: ends }, picks: { start: 0, end: picks } };
@@ -88,7 +88,7 @@ export function clothPictures(woven: Woven, colours: ThreadColours, closeness: C
 }
 
 /** The size of an interlacement in mm as the cloth lies on the loom; a square mm where the sett is not known. */
-function pitch({ endsPerCm, picksPerCm }: Closeness): { across: number; along: number; known: boolean } {
+function pitch({ endsPerCm, picksPerCm }: ThreadsPerCm): { across: number; along: number; known: boolean } {
   const known = endsPerCm !== undefined || picksPerCm !== undefined;
   const across = 10 / (endsPerCm ?? picksPerCm ?? 10);
   return { across, along: picksPerCm === undefined ? across : 10 / picksPerCm, known };

@@ -1,4 +1,4 @@
-import { isDark, type Rgb, readColour, toldApart } from "@drawcord/draw";
+import { isDark, parseColour, type Rgb, toldApart } from "@drawcord/draw";
 import type { Recipe } from "@drawcord/files";
 import { palette } from "@drawcord/page";
 import type { Woven } from "../woven.js";
@@ -14,14 +14,14 @@ export function coloursOf(recipe: Recipe, woven: Woven): { colours: ThreadColour
   const unknown: string[] = [];
   const colourOf = (name: string, fallback: string): Rgb => {
     const colour = yarns.find((yarn) => yarn.name === name)?.colour;
-    const read = colour === undefined ? undefined : readColour(colour);
+    const read = colour === undefined ? undefined : parseColour(colour);
     if (read !== undefined) return read;
     unknown.push(
       colour === undefined
         ? `The recipe names no colour for the ${threadName(name)}; the sheet drew one of its own.`
         : `The sheet does not know the colour "${colour}" of the ${threadName(name)}; it drew one of its own.`,
     );
-    return readColour(fallback)!;
+    return parseColour(fallback)!;
   };
   const ends = new Map([...new Set(warp)].map((name) => [name, colourOf(name, "natural")]));
   const used: Rgb[] = [...ends.values()];

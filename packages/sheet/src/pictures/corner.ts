@@ -1,13 +1,13 @@
 import { colourOf, isDark, squaresPath } from "@drawcord/draw";
 import { crop, fromCells } from "@drawcord/grid";
-import { type Frame, type Picture, palette, roomWide, round, type Shape } from "@drawcord/page";
+import { type CellFrame, type Picture, palette, roomWide, round, type Shape } from "@drawcord/page";
 import { letterOf } from "../card/letters.js";
 import { ruling } from "../drawing/ruling.js";
 import type { Stretch, Woven } from "../woven.js";
 import { label } from "./label.js";
 import type { ThreadColours } from "./threads.js";
 import { tieMarks } from "./tie-up.js";
-import { type Corner, type Spot, type Window, windowOf } from "./window.js";
+import { type ClothSpot, type Corner, type Window, windowOf } from "./window.js";
 
 const CELL = 2.8;
 const GAP = 2.5;
@@ -21,7 +21,7 @@ const LEAST_ENDS = 16;
 const MOST_SHAFTS = 16;
 
 /** As large a corner as has room on a page beside its treadles and handles. */
-function shown(woven: Woven, at: Corner | Spot | undefined) {
+function shown(woven: Woven, at: Corner | ClothSpot | undefined) {
   for (let most = MOST_ENDS; ; most--) {
     const { ends, picks } = windowOf(woven, at, most, MOST_PICKS);
     const units = [...woven.expansion.unitOfEnd.slice(ends.start, ends.end)];
@@ -36,7 +36,11 @@ function shown(woven: Woven, at: Corner | Spot | undefined) {
  * A corner of the drawdown with both harnesses beside it: pattern and ground threading above, back of the loom at the
  * top; treadling and handles to the right, one line a pick; the tie-up where treadles and ground shafts meet.
  */
-export function cornerPicture(woven: Woven, at: Corner | Spot | undefined, colours: ThreadColours): Picture {
+export function cornerPicture(
+  woven: Woven,
+  at: Corner | ClothSpot | undefined,
+  colours: ThreadColours,
+): Picture {
   const { draft, expansion, treadles, treadleOfStep } = woven;
   const { ends, picks, units, shafts } = shown(woven, at);
   const columns = ends.end - ends.start;
@@ -50,7 +54,7 @@ export function cornerPicture(woven: Woven, at: Corner | Spot | undefined, colou
   const treadleLeft = weftLeft + CELL + GAP;
   const handleLeft = treadleLeft + treadles.length * CELL + GAP;
 
-  const cell = (x: number, y: number): Frame => ({ x, y, sx: CELL, sy: CELL });
+  const cell = (x: number, y: number): CellFrame => ({ x, y, sx: CELL, sy: CELL });
   const cloth = crop(expansion.drawdown, { row: picks.start, column: ends.start, rows, columns });
   const shaftAt = (column: number) => woven.shaftOfEnd[ends.start + column]!;
   const onPattern = fromCells(shafts.length, columns, (at, column) => {
@@ -193,7 +197,7 @@ function placesText({ unitSpans, rowSpans }: Woven, { ends, picks }: Window): st
 }
 
 /** A thin line at every end and pick. */
-function threadLines(columns: number, rows: number, { x, y, sx, sy }: Frame): Shape[] {
+function threadLines(columns: number, rows: number, { x, y, sx, sy }: CellFrame): Shape[] {
   const across = Array.from(
     { length: columns + 1 },
     (_, i) => `M${round(x + i * sx)} ${round(y)}v${round(rows * sy)}`,
@@ -209,7 +213,7 @@ function threadLines(columns: number, rows: number, { x, y, sx, sy }: Frame): Sh
 function spanLines(
   { unitSpans, rowSpans }: Woven,
   { ends, picks }: Window,
-  { x, y, sx, sy }: Frame,
+  { x, y, sx, sy }: CellFrame,
 ): Shape[] {
   const edges = (spans: readonly Stretch[], { start, end }: Stretch) =>
     [...new Set([start, end, ...spans.flatMap((span) => [span.start, span.end])])].filter(
@@ -228,7 +232,7 @@ function spanLines(
 }
 
 /** The weft of each pick: a square of its colour with its letter. */
-function wefts({ weftOfPick }: Woven, picks: Stretch, frame: Frame, { weft }: ThreadColours): Shape[] {
+function wefts({ weftOfPick }: Woven, picks: Stretch, frame: CellFrame, { weft }: ThreadColours): Shape[] {
   const { x, y, sx, sy } = frame;
   return Array.from({ length: picks.end - picks.start }, (_, i): Shape[] => {
     const pick = picks.start + i;

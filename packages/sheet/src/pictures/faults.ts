@@ -1,9 +1,17 @@
 import type { Finding, Severity, Span } from "@drawcord/check";
 import { squaresPath } from "@drawcord/draw";
 import { fromCells } from "@drawcord/grid";
-import { type Frame, type Picture, palette, roomHigh, round, type Shape, textWidth } from "@drawcord/page";
+import {
+  type CellFrame,
+  type Picture,
+  palette,
+  roomHigh,
+  round,
+  type Shape,
+  textWidth,
+} from "@drawcord/page";
 import type { Stretch, Woven } from "../woven.js";
-import type { Closeness } from "./cloth.js";
+import type { ThreadsPerCm } from "./cloth.js";
 import { label } from "./label.js";
 import { type Area, placer } from "./spread.js";
 
@@ -38,7 +46,7 @@ export const severitySign: Readonly<Record<Severity, string>> = { error: "▲", 
 export function faultsPicture(
   woven: Woven,
   findings: readonly NumberedFinding[],
-  { endsPerCm = 1, picksPerCm = endsPerCm }: Closeness,
+  { endsPerCm = 1, picksPerCm = endsPerCm }: ThreadsPerCm,
 ): Picture | undefined {
   const placed = findings.filter(({ finding: { ends, picks } }) => ends !== undefined || picks !== undefined);
   if (placed.length === 0) return undefined;
@@ -46,7 +54,7 @@ export function faultsPicture(
     (MOST_WIDE * endsPerCm) / woven.ends,
     ((roomHigh - 2 * MARGIN - LEGEND) * picksPerCm) / woven.picks,
   );
-  const frame: Frame = { x: MARGIN, y: MARGIN, sx: scale / endsPerCm, sy: scale / picksPerCm };
+  const frame: CellFrame = { x: MARGIN, y: MARGIN, sx: scale / endsPerCm, sy: scale / picksPerCm };
   const width = woven.ends * frame.sx;
   const height = woven.picks * frame.sy;
   const { x, y } = frame;
@@ -109,7 +117,7 @@ function marksOf(
 }
 
 /** Units that are drawn, in grey, as blocks of units and rows. */
-function figure({ expansion, unitSpans, rowSpans, ends, picks }: Woven, frame: Frame): Shape[] {
+function figure({ expansion, unitSpans, rowSpans, ends, picks }: Woven, frame: CellFrame): Shape[] {
   const { drawn } = expansion;
   const firsts = rowSpans.map(({ start }) => start);
   const grid = fromCells(rowSpans.length, unitSpans.length, (row, unit) =>
@@ -119,7 +127,7 @@ function figure({ expansion, unitSpans, rowSpans, ends, picks }: Woven, frame: F
   if (even(unitSpans) && even(rowSpans)) {
     const unit = unitSpans[0]!;
     const row = rowSpans[0]!;
-    const cells: Frame = {
+    const cells: CellFrame = {
       x: frame.x + unit.start * frame.sx,
       y: frame.y,
       sx: (unit.end - unit.start) * frame.sx,
@@ -134,7 +142,7 @@ function figure({ expansion, unitSpans, rowSpans, ends, picks }: Woven, frame: F
 /** A place in mm; a side that a finding does not name is the whole side. */
 function area(
   { ends, picks }: Woven,
-  { x, y, sx, sy }: Frame,
+  { x, y, sx, sy }: CellFrame,
   inEnds: Span = [1, ends],
   inPicks: Span = [1, picks],
 ): Area {

@@ -1,6 +1,6 @@
 import { colourOf, type Rgb, squaresPath } from "@drawcord/draw";
 import { type BitGrid, fromCells } from "@drawcord/grid";
-import { type Frame, round, type Shape } from "@drawcord/page";
+import { type CellFrame, round, type Shape } from "@drawcord/page";
 
 /** The colours of a cloth's threads. */
 export interface ThreadColours {
@@ -15,12 +15,12 @@ export interface ThreadColours {
  * @param grid picks x ends as they are seen, 1 where the end lies on top
  * @param frame the cell of one interlacement
  */
-export function threads(grid: BitGrid, colours: ThreadColours, frame: Frame): Shape[] {
+export function threads(grid: BitGrid, colours: ThreadColours, frame: CellFrame): Shape[] {
   return [...bands(grid, colours.weft, frame), ...raised(grid, colours.warp, frame)];
 }
 
 /** The ends on top, a path a colour. */
-function raised(grid: BitGrid, warp: readonly Rgb[], frame: Frame): Shape[] {
+function raised(grid: BitGrid, warp: readonly Rgb[], frame: CellFrame): Shape[] {
   const ends = warp.map(colourOf);
   const colours = [...new Set(ends)];
   return colours.map((colour): Shape => {
@@ -33,7 +33,7 @@ function raised(grid: BitGrid, warp: readonly Rgb[], frame: Frame): Shape[] {
 }
 
 /** The first weft's colour all over, and every other weft's on its own picks. */
-function bands(grid: BitGrid, weft: readonly Rgb[], frame: Frame): Shape[] {
+function bands(grid: BitGrid, weft: readonly Rgb[], frame: CellFrame): Shape[] {
   const colours = weft.map(colourOf);
   const [main] = colours;
   const { x, y, sx, sy } = frame;
@@ -44,7 +44,7 @@ function bands(grid: BitGrid, weft: readonly Rgb[], frame: Frame): Shape[] {
     all,
     ...others.map((colour): Shape => {
       const picks = fromCells(grid.rows, 1, (row) => colours[row] === colour);
-      const wide: Frame = { ...frame, sx: grid.columns * sx };
+      const wide: CellFrame = { ...frame, sx: grid.columns * sx };
       return { kind: "path", d: squaresPath(picks), fill: colour, frame: wide, role: "weft" };
     }),
   ];

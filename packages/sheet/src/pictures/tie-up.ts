@@ -1,6 +1,6 @@
-import { type Frame, type Picture, palette, round, type Shape } from "@drawcord/page";
+import { type CellFrame, type Picture, palette, round, type Shape } from "@drawcord/page";
 import { ruling } from "../drawing/ruling.js";
-import { counted } from "../parts/number.js";
+import { spacedCount } from "../parts/number.js";
 import type { Treadle, Woven } from "../woven.js";
 import { label } from "./label.js";
 
@@ -11,7 +11,7 @@ import { label } from "./label.js";
 export function tieUpPicture({ draft, treadles }: Woven, hanging: readonly number[]): Picture {
   const { shafts } = draft.ground;
   const cell = Math.min(7, 150 / treadles.length, 90 / shafts);
-  const frame: Frame = { x: 7, y: 1, sx: cell, sy: cell };
+  const frame: CellFrame = { x: 7, y: 1, sx: cell, sy: cell };
   const foot = 1 + shafts * cell;
   const size = Math.min(2.8, cell);
   const paper: Shape[] = [
@@ -32,7 +32,7 @@ export function tieUpPicture({ draft, treadles }: Woven, hanging: readonly numbe
   return {
     id: "tie-up-picture",
     caption: "Tie-up as it hangs: treadles from left to right, ground shafts upwards from the weaver",
-    alt: `Tie-up of ${counted(treadles.length, "treadle")} and ${counted(shafts, "ground shaft")}. The table of treadles says the same in numbers.`,
+    alt: `Tie-up of ${spacedCount(treadles.length, "treadle")} and ${spacedCount(shafts, "ground shaft")}. The table of treadles says the same in numbers.`,
     drawing: {
       width: Math.max(7 + treadles.length * cell + 2, 70),
       height: foot + 8.4,
@@ -45,7 +45,7 @@ export function tieUpPicture({ draft, treadles }: Woven, hanging: readonly numbe
  * A tie-up's marks. A triangle up is a shaft raised, a triangle down one sunk; an empty square leaves the shaft where the
  * pattern harness puts it.
  */
-export function tieMarks(treadles: readonly Treadle[], shafts: number, frame: Frame): Shape[] {
+export function tieMarks(treadles: readonly Treadle[], shafts: number, frame: CellFrame): Shape[] {
   return treadles.flatMap(({ raise, sink }, treadle) => [
     ...raise.map((shaft) => triangle(treadle, shaft, 1)),
     ...sink.map((shaft) => triangle(treadle, shaft, -1)),

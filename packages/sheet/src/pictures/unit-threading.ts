@@ -1,4 +1,4 @@
-import { type Frame, type Picture, palette, roomWide, round, type Shape } from "@drawcord/page";
+import { type CellFrame, type Picture, palette, roomWide, round, type Shape } from "@drawcord/page";
 import { ruling } from "../drawing/ruling.js";
 import type { Stretch, Woven } from "../woven.js";
 import { label } from "./label.js";
@@ -18,14 +18,14 @@ const SIDE = 7;
 const HEAD = 1;
 
 /** Which way the threading is read. */
-export type Reading = "right-to-left" | "left-to-right";
+export type ReadingDirection = "right-to-left" | "left-to-right";
 
 /**
  * The unit threading as it is seen from the weaver's bench, in strips: the back of the loom at the top, shaft 1 lowest,
  * static units in a row of their own above the shafts. Strips come in the order in which they are threaded.
  * @param staticShaft the number that diagrams give to the static row; `X` when there is none
  */
-export function threadingPictures(woven: Woven, reading: Reading, staticShaft?: number): Picture[] {
+export function threadingPictures(woven: Woven, reading: ReadingDirection, staticShaft?: number): Picture[] {
   const { draft, patternShafts } = woven;
   if (patternShafts > MOST_SHAFTS || draft.threading.length > MOST_UNITS) return [];
   const strips = pieces(draft.threading.length, UNITS_A_STRIP);
@@ -37,14 +37,14 @@ function strip(
   { draft, patternShafts }: Woven,
   units: Stretch,
   number: number,
-  reading: Reading,
+  reading: ReadingDirection,
   staticShaft: number | undefined,
 ): Picture {
   const columns = units.end - units.start;
   const cell = Math.min(LARGEST, (roomWide - 2 * SIDE - 2) / columns);
   const hasStatic = draft.threading.some((shafts) => shafts.length === 0);
   const rows = patternShafts + (hasStatic ? 1 : 0);
-  const frame: Frame = { x: SIDE, y: HEAD, sx: cell, sy: cell };
+  const frame: CellFrame = { x: SIDE, y: HEAD, sx: cell, sy: cell };
   const shapes: Shape[] = [];
   if (hasStatic) {
     shapes.push({ kind: "rect", x: SIDE, y: HEAD, width: columns * cell, height: cell, fill: palette.wash });

@@ -4,7 +4,7 @@ import type { Stretch, Woven } from "../woven.js";
 export type Corner = "bottom-left" | "bottom-right" | "top-left" | "top-right";
 
 /** A place in the cloth by its unit and row, both from 1. */
-export interface Spot {
+export interface ClothSpot {
   readonly unit: number;
   readonly row: number;
 }
@@ -24,7 +24,7 @@ const SEARCHED = 400;
  */
 export function windowOf(
   woven: Woven,
-  at: Corner | Spot | undefined,
+  at: Corner | ClothSpot | undefined,
   mostEnds: number,
   mostPicks: number,
 ): Window {
@@ -45,7 +45,7 @@ export function windowOf(
 }
 
 /** Where figure and ground are most evenly shared among the windows that begin with a unit and a row. */
-function meeting(woven: Woven, mostEnds: number, mostPicks: number): Spot {
+function meeting(woven: Woven, mostEnds: number, mostPicks: number): ClothSpot {
   const { squares } = woven.expansion;
   const units = Math.min(SEARCHED, squares.columns);
   const rows = Math.min(SEARCHED, squares.rows);
@@ -61,7 +61,7 @@ function meeting(woven: Woven, mostEnds: number, mostPicks: number): Spot {
       sums[at(row + 1, unit + 1)] = sums[at(row, unit + 1)]! + sum;
     }
   }
-  let best: Spot = { unit: 1, row: 1 };
+  let best: ClothSpot = { unit: 1, row: 1 };
   let most = -1;
   for (let row = 0; row + high <= rows; row++) {
     for (let unit = 0; unit + wide <= units; unit++) {

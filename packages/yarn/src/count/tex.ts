@@ -4,9 +4,9 @@ import { type Result, workOut } from "../formula/work-out.js";
 import { countFormulas } from "../formulas/counts.js";
 import { countTrees } from "../formulas/trees.js";
 import type { Quantity } from "../quantity/units.js";
-import { readYarn } from "./read.js";
+import { parseYarn } from "./parse.js";
+import { printYarn } from "./print.js";
 import { type CountSystemId, countSystems } from "./systems.js";
-import { writeYarn } from "./write.js";
 import type { Yarn } from "./yarn.js";
 
 /** A yarn, its text in the notation of the trade, or its weight for a length. */
@@ -20,14 +20,14 @@ export interface PlyOptions {
 
 /**
  * A yarn in tex: from its count, the plies together.
- * @throws {YarnError} as `readYarn`; `absurd` outside 0.5 to 5000 tex
+ * @throws {YarnError} as `parseYarn`; `absurd` outside 0.5 to 5000 tex
  * @example tex("16/2 Ne").value // 73.82
  */
 export function tex(yarn: Yarn | string, options?: PlyOptions): Result;
 export function tex(yarn: YarnInput, options?: PlyOptions): Quantity;
 export function tex(yarn: YarnInput, options: PlyOptions = {}): Quantity {
   if (typeof yarn === "object" && "unit" in yarn) return yarn;
-  const read = typeof yarn === "string" ? readYarn(yarn) : yarn;
+  const read = typeof yarn === "string" ? parseYarn(yarn) : yarn;
   try {
     const one = texOfCount(read.count, read.system);
     if (read.plies === 1 || read.resultant) return one;
@@ -38,7 +38,7 @@ export function tex(yarn: YarnInput, options: PlyOptions = {}): Quantity {
     });
   } catch (failure) {
     if (!(failure instanceof YarnError)) throw failure;
-    throw new YarnError(failure.code, `${writeYarn(read)}: ${failure.message}`, failure.facts);
+    throw new YarnError(failure.code, `${printYarn(read)}: ${failure.message}`, failure.facts);
   }
 }
 

@@ -1,6 +1,6 @@
 import { YarnError } from "../error.js";
 import type { Kind } from "../quantity/units.js";
-import type { Tree } from "./tree.js";
+import type { FormulaTree } from "./tree.js";
 
 /** Powers of length and of weight: a sett is a length to the power of -1. */
 export interface Dimension {
@@ -29,10 +29,10 @@ const bare = dimensions.number;
  * @throws {YarnError} `bad-formula` where unlike things are added or compared, or a function is asked for what has a unit
  * @example dimensionOf(["/", "n", "S"], { n: dimensions.number, S: dimensions.sett }) // { length: 1, mass: 0 }
  */
-export function dimensionOf(tree: Tree, symbols: Readonly<Record<string, Dimension>>): Dimension {
+export function dimensionOf(tree: FormulaTree, symbols: Readonly<Record<string, Dimension>>): Dimension {
   if (typeof tree === "number") return bare;
   if (typeof tree === "string") return tree === "pi" ? bare : symbols[tree]!;
-  const of = (part: Tree): Dimension => dimensionOf(part, symbols);
+  const of = (part: FormulaTree): Dimension => dimensionOf(part, symbols);
   switch (tree[0]) {
     case "*":
       return plus(of(tree[1]), of(tree[2]), 1);

@@ -1,6 +1,6 @@
+import { printQuantity } from "../quantity/print.js";
 import { roundHalf } from "../quantity/round.js";
 import type { Quantity } from "../quantity/units.js";
-import { writeQuantity } from "../quantity/write.js";
 import { formulaOf, isResult } from "./calculate.js";
 import { imperial } from "./imperial.js";
 import type { Given } from "./input.js";
@@ -127,7 +127,7 @@ function text(formula: ReadFormula, result: Result): string {
     formula.title,
     `  ${symbol} = ${general}`,
     `  ${symbol} = ${substituted} = ${written(result)}${other === undefined ? "" : ` = ${written(other)}`}`,
-    `  to ${precision(decimals)}: ${writeQuantity(rounded(result))}`,
+    `  to ${precision(decimals)}: ${printQuantity(rounded(result))}`,
     ...Object.entries(formula.symbols).map(([name, spec]) => {
       const list = listOf(result.given[name]!);
       const why = list[0]?.assumed;
@@ -147,7 +147,7 @@ function precision(decimals: number): string {
 function written(from: Quantity): string {
   return from.kind === "number"
     ? figures(from.value)
-    : writeQuantity({ ...from, value: Number(figures(from.value)) });
+    : printQuantity({ ...from, value: Number(figures(from.value)) });
 }
 
 function tex(formula: ReadFormula, result: Result): string {

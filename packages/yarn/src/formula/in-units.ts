@@ -1,7 +1,7 @@
 import { toMetric } from "../quantity/convert.js";
+import { printQuantity } from "../quantity/print.js";
 import { roundHalf } from "../quantity/round.js";
 import type { Quantity } from "../quantity/units.js";
-import { writeQuantity } from "../quantity/write.js";
 import { isResult } from "./calculate.js";
 import { rounded } from "./explain.js";
 import { imperial } from "./imperial.js";
@@ -25,9 +25,9 @@ export function metric(from: Quantity): Quantity {
  * @example inUnits({ value: 304.8, unit: "mm", kind: "length" }, "both") // "304.8 mm (12 in)"
  */
 export function inUnits(from: Quantity, units: UnitSystem): string {
-  const here = writeQuantity(metric(from));
+  const here = printQuantity(metric(from));
   const other = units === "metric" ? undefined : imperial(from);
   if (other === undefined) return here;
-  const there = writeQuantity(other, { decimals: other.value < 1 ? 4 : 2 });
+  const there = printQuantity(other, { decimals: other.value < 1 ? 4 : 2 });
   return units === "both" ? `${here} (${there})` : there;
 }

@@ -1,8 +1,8 @@
 import { YarnError } from "../error.js";
 import { convert } from "../quantity/convert.js";
-import { readQuantity } from "../quantity/read.js";
+import { parseQuantity } from "../quantity/parse.js";
+import { printQuantity } from "../quantity/print.js";
 import { kinds, type Quantity, quantity } from "../quantity/units.js";
-import { writeQuantity } from "../quantity/write.js";
 import type { SymbolSpec } from "./types.js";
 
 /** What a function of this package takes for a quantity: the quantity, its text with the unit, or a bare number of things. */
@@ -25,7 +25,7 @@ export function take(spec: SymbolSpec, input: Input | undefined, where: string):
   }
   const found = toQuantity(spec, input, where);
   const { value } = found;
-  const printed = writeQuantity(found);
+  const printed = printQuantity(found);
   const refuse = (
     code: "not-finite" | "negative" | "zero" | "not-whole" | "absurd",
     why: string,
@@ -48,7 +48,7 @@ function toQuantity(spec: SymbolSpec, input: Input, where: string): Quantity {
   if (found.kind === spec.kind) return found;
   const code = found.kind === "number" ? "no-unit" : "wrong-kind";
   const why = code === "no-unit" ? "has no unit; expected" : "is not";
-  throw new YarnError(code, `${where}: ${writeQuantity(found)} ${why} ${kinds[spec.kind].asked}`, {
+  throw new YarnError(code, `${where}: ${printQuantity(found)} ${why} ${kinds[spec.kind].asked}`, {
     found: found.kind,
   });
 }
@@ -56,7 +56,7 @@ function toQuantity(spec: SymbolSpec, input: Input, where: string): Quantity {
 /** Reads a text, and says of an error where it belongs. */
 function readNamed(spec: SymbolSpec, text: string, where: string): Quantity {
   try {
-    return readQuantity(text, { kind: spec.kind, positive: false });
+    return parseQuantity(text, { kind: spec.kind, positive: false });
   } catch (failure) {
     if (!(failure instanceof YarnError)) throw failure;
     throw new YarnError(failure.code, `${where}: ${failure.message}`, failure.facts);

@@ -38,15 +38,15 @@ export interface OwnFormula {
  * @returns the formula, for `workOutOwn`
  * @throws {YarnError} `bad-formula` for an expression that cannot be read, that names a symbol not given or leaves one out,
  * or whose units do not go together
- * @example (await readFormula({ title: "price", expression: "m c", symbols: { m: { meaning: "yarn", unit: "g", bare: true }, c: { meaning: "price of 1 g", unit: "" } } })).tree // ["*", "m", "c"]
+ * @example (await parseFormula({ title: "price", expression: "m c", symbols: { m: { meaning: "yarn", unit: "g", bare: true }, c: { meaning: "price of 1 g", unit: "" } } })).tree // ["*", "m", "c"]
  */
-export async function readFormula(own: OwnFormula): Promise<ReadFormula> {
-  const { readExpression } = await import("./read-expression.js");
+export async function parseFormula(own: OwnFormula): Promise<ReadFormula> {
+  const { parseExpression } = await import("./parse-expression.js");
   const { decimals = 2, expression, source = "the user's own", symbol = "x", title, unit = "" } = own;
   if (!Number.isInteger(decimals) || decimals < 0 || decimals > 12) {
     throw new YarnError("bad-formula", `${title}: ${decimals} is not a number of decimals; expected 0 to 12`);
   }
-  const tree = readExpression(expression);
+  const tree = parseExpression(expression);
   const used = symbolsOf(tree);
   const given = Object.keys(own.symbols);
   const unknown = used.find((name) => !given.includes(name));
@@ -100,10 +100,10 @@ function summed(tree: ReadFormula["tree"]): string[] {
 
 /**
  * A formula of the user's own worked out; `explain` prints its working as that of any other.
- * @param formula as `readFormula` read it
+ * @param formula as `parseFormula` read it
  * @param values what its symbols stand for, in any unit of their kind
  * @throws {YarnError} as `calculate`
- * @example workOutOwn(await readFormula({ title: "thread", expression: "n L", symbols: { n: { meaning: "ends", unit: "ends" }, L: { meaning: "warp", unit: "m" } }, unit: "m" }), { n: 12, L: "3 m" }).value // 36
+ * @example workOutOwn(await parseFormula({ title: "thread", expression: "n L", symbols: { n: { meaning: "ends", unit: "ends" }, L: { meaning: "warp", unit: "m" } }, unit: "m" }), { n: 12, L: "3 m" }).value // 36
  */
 export function workOutOwn(
   formula: ReadFormula,

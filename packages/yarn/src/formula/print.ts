@@ -1,6 +1,6 @@
-import { type Setting, setTree } from "./set-tree.js";
+import { setTree, type TreeSetting } from "./set-tree.js";
 import { texSymbol } from "./tex.js";
-import type { Tree } from "./tree.js";
+import type { FormulaTree } from "./tree.js";
 
 /** What stands for the symbols. */
 export interface Printer {
@@ -12,7 +12,7 @@ export interface Printer {
   readonly signs?: boolean;
 }
 
-const text: Omit<Setting<string>, keyof Printer> = {
+const text: Omit<TreeSetting<string>, keyof Printer> = {
   number: String,
   plus: (left, right) => `${left} + ${right}`,
   minus: (left, right) => `${left} - ${right}`,
@@ -30,7 +30,7 @@ const text: Omit<Setting<string>, keyof Printer> = {
  * A tree as a line of text.
  * @example printText(["/", "m", ["*", "N", "h"]], { symbol: (name) => name, sum: (name) => `sum(${name})` }) // "m / (N h)"
  */
-export function printText(tree: Tree, printer: Printer): string {
+export function printText(tree: FormulaTree, printer: Printer): string {
   return setTree(tree, { ...text, ...printer });
 }
 
@@ -43,7 +43,7 @@ const texCalls = {
   min: ["\\min\\left(", "\\right)"],
 } as const;
 
-const tex: Omit<Setting<string>, keyof Printer> = {
+const tex: Omit<TreeSetting<string>, keyof Printer> = {
   ...text,
   times: (left, right, sign) => `${left}${sign ? " \\cdot " : "~"}${right}`,
   over: (above, below) => `\\frac{${above}}{${below}}`,
@@ -58,7 +58,7 @@ const tex: Omit<Setting<string>, keyof Printer> = {
  * A tree in TeX.
  * @example printTex(["/", "n", "S"], { symbol: (name) => name, sum: (name) => name }) // "\\frac{n}{S}"
  */
-export function printTex(tree: Tree, printer: Printer): string {
+export function printTex(tree: FormulaTree, printer: Printer): string {
   const symbol = (name: string): string => (name === "pi" ? texSymbol(name) : printer.symbol(name));
   return setTree(tree, { ...tex, ...printer, symbol });
 }

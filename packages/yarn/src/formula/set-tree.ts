@@ -1,7 +1,7 @@
-import type { Tree } from "./tree.js";
+import type { FormulaTree } from "./tree.js";
 
 /** How the parts of a formula are put down: as text, as TeX, or as boxes of type. */
-export interface Setting<T> {
+export interface TreeSetting<T> {
   readonly number: (value: number) => T;
   /** A symbol, or the value that stands for it; `pi` is one. */
   readonly symbol: (name: string) => T;
@@ -26,12 +26,12 @@ export interface Setting<T> {
 /** How tightly an operation binds; what is not here needs no brackets. */
 const binding: Readonly<Record<string, number>> = { "+": 1, "-": 1, "*": 2, "/": 2, negative: 3, "^": 4 };
 
-function bindingOf(tree: Tree): number {
+function bindingOf(tree: FormulaTree): number {
   return typeof tree === "object" ? (binding[tree[0]] ?? 5) : 5;
 }
 
 /** Whether a factor begins with a bracket or a digit, which want a sign before them. */
-function wantsSign(factor: Tree): boolean {
+function wantsSign(factor: FormulaTree): boolean {
   if (typeof factor !== "object") return typeof factor === "number";
   if (factor[0] === "^" || factor[0] === "*") return bindingOf(factor[1]) < 5 || wantsSign(factor[1]);
   return bindingOf(factor) < 5;
@@ -43,12 +43,12 @@ function wantsSign(factor: Tree): boolean {
  * @param setting what to make of each part
  * @example setTree(["/", "m", ["*", "N", "h"]], asText) // "m / (N h)"
  */
-export function setTree<T>(tree: Tree, setting: Setting<T>): T {
-  const set = (part: Tree): T => setTree(part, setting);
-  const isStacked = (part: Tree): boolean =>
+export function setTree<T>(tree: FormulaTree, setting: TreeSetting<T>): T {
+  const set = (part: FormulaTree): T => setTree(part, setting);
+  const isStacked = (part: FormulaTree): boolean =>
     setting.stacked && typeof part === "object" && (part[0] === "/" || part[0] === "sqrt");
   /** In brackets where it binds less tightly than what it stands in. */
-  const within = (part: Tree, least: number): T =>
+  const within = (part: FormulaTree, least: number): T =>
     bindingOf(part) < least && !isStacked(part) ? setting.brackets(set(part)) : set(part);
   if (typeof tree === "number") return setting.number(tree);
   if (typeof tree === "string") return setting.symbol(tree);

@@ -4,11 +4,11 @@ import { roundHalf } from "../quantity/round.js";
  * A formula's expression as data: a number, a symbol (`pi` stands for itself), or an operation and what it is done to.
  * Evaluation, text, TeX and typesetting are walks over it.
  */
-export type Tree =
+export type FormulaTree =
   | number
   | string
-  | readonly ["+" | "-" | "*" | "/" | "^" | "max" | "min", Tree, Tree]
-  | readonly ["negative" | "sqrt" | "round" | "floor" | "ceil", Tree]
+  | readonly ["+" | "-" | "*" | "/" | "^" | "max" | "min", FormulaTree, FormulaTree]
+  | readonly ["negative" | "sqrt" | "round" | "floor" | "ceil", FormulaTree]
   | readonly ["sum", string];
 
 /** What the symbols stand for: numbers, and lists for those that are summed. */
@@ -21,10 +21,10 @@ export type Scope = Readonly<Record<string, number | readonly number[]>>;
  * @param scope bare numbers, in units that go together
  * @example evaluate(["/", "n", "S"], { n: 540, S: 10 }) // 54
  */
-export function evaluate(tree: Tree, scope: Scope): number {
+export function evaluate(tree: FormulaTree, scope: Scope): number {
   if (typeof tree === "number") return tree;
   if (typeof tree === "string") return tree === "pi" ? Math.PI : (scope[tree] as number);
-  const of = (at: 1 | 2): number => evaluate(tree[at] as Tree, scope);
+  const of = (at: 1 | 2): number => evaluate(tree[at] as FormulaTree, scope);
   switch (tree[0]) {
     case "+":
       return of(1) + of(2);
@@ -65,8 +65,8 @@ function nearlyWhole(value: number): number {
  * The symbols of a tree, each once, in the order in which they stand.
  * @example symbolsOf(["/", ["sum", "T_i"], ["*", "n", "pi"]]) // ["T_i", "n"]
  */
-export function symbolsOf(tree: Tree): string[] {
+export function symbolsOf(tree: FormulaTree): string[] {
   if (typeof tree === "number") return [];
   if (typeof tree === "string") return tree === "pi" ? [] : [tree];
-  return [...new Set(tree.slice(1).flatMap((part) => symbolsOf(part as Tree)))];
+  return [...new Set(tree.slice(1).flatMap((part) => symbolsOf(part as FormulaTree)))];
 }

@@ -1,5 +1,5 @@
 import type { Kind, Quantity, UnitName } from "../quantity/units.js";
-import type { Tree } from "./tree.js";
+import type { FormulaTree } from "./tree.js";
 
 /** What a symbol of a formula stands for, and the values for which the formula holds. */
 export interface SymbolSpec {
@@ -52,7 +52,7 @@ export interface Formula {
 
 /** A formula whose expression is read. */
 export interface ReadFormula extends Formula {
-  readonly tree: Tree;
+  readonly tree: FormulaTree;
 }
 
 /** Formulas by id. */

@@ -3,7 +3,7 @@ import type { FormulaId } from "../formulas/registry.js";
 import { convert } from "../quantity/convert.js";
 import { kinds, type Quantity, quantity } from "../quantity/units.js";
 import { type Given, type Input, take } from "./input.js";
-import { evaluate, type Tree } from "./tree.js";
+import { evaluate, type FormulaTree } from "./tree.js";
 import type { Formula, FormulaSet, ReadFormula, ResultSpec, SymbolSpec } from "./types.js";
 
 /** A quantity with the formula and the values it was worked out from; what `explain` prints. */
@@ -30,7 +30,7 @@ type Inputs = Readonly<Record<string, Input | readonly Input[] | undefined>>;
  */
 export function workOut<F extends FormulaSet, I extends keyof F & FormulaId>(
   set: F,
-  trees: Readonly<Record<I, Tree>>,
+  trees: Readonly<Record<I, FormulaTree>>,
   id: I,
   values: ValuesOf<F[I]["symbols"]>,
 ): Result {

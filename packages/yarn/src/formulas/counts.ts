@@ -10,7 +10,7 @@ export const texResult = {
   most: 5000,
 } as const satisfies ResultSpec;
 
-export const texSymbol = {
+export const texCount = {
   meaning: "yarn count in tex",
   kind: "linear-density",
   least: 0.5,
@@ -62,7 +62,7 @@ export const countFormulas = {
     title: "count of lengths in a weight",
     expression: "m / (T h)",
     symbols: {
-      T: texSymbol,
+      T: texCount,
       h: { ...length, meaning: "length of one hank" },
       m: { ...mass, meaning: "weight that the hanks make up" },
     },
@@ -73,7 +73,7 @@ export const countFormulas = {
     title: "count of weights of a length",
     expression: "T l / m",
     symbols: {
-      T: texSymbol,
+      T: texCount,
       l: { ...length, meaning: "length weighed" },
       m: { ...mass, meaning: "unit of weight" },
     },
@@ -83,14 +83,14 @@ export const countFormulas = {
   "tex-of-like-plies": {
     title: "plied yarn of like singles",
     expression: "n T_1 / (1 - c)",
-    symbols: { n: plies, T_1: { ...texSymbol, meaning: "one single in tex" }, c: twist },
+    symbols: { n: plies, T_1: { ...texCount, meaning: "one single in tex" }, c: twist },
     result: texResult,
     source: `${TAYLOR}, pp. 308-310`,
   },
   "tex-of-unlike-plies": {
     title: "plied yarn of unlike singles",
     expression: "sum(T_i) / (1 - c)",
-    symbols: { T_i: { ...texSymbol, meaning: "the singles in tex", list: true }, c: twist },
+    symbols: { T_i: { ...texCount, meaning: "the singles in tex", list: true }, c: twist },
     result: texResult,
     source: `${TAYLOR}, pp. 308-310`,
     validity: "the plies lie at the same length; a wrapped or slubbed yarn is weighed instead",
@@ -98,7 +98,7 @@ export const countFormulas = {
   "tex-of-one-ply": {
     title: "one single of a plied yarn",
     expression: "T_R * (1 - c) / n",
-    symbols: { T_R: { ...texSymbol, meaning: "plied yarn in tex" }, n: plies, c: twist },
+    symbols: { T_R: { ...texCount, meaning: "plied yarn in tex" }, n: plies, c: twist },
     result: texResult,
     source: BY_DEFINITION,
   },
@@ -112,14 +112,14 @@ export const countFormulas = {
   "mass-of-length": {
     title: "weight of yarn",
     expression: "T l",
-    symbols: { T: texSymbol, l: { meaning: "length of yarn", kind: "length" } },
+    symbols: { T: texCount, l: { meaning: "length of yarn", kind: "length" } },
     result: { symbol: "m", kind: "mass", decimals: 1 },
     source: BY_DEFINITION,
   },
   "length-of-mass": {
     title: "length of yarn in a weight",
     expression: "m / T",
-    symbols: { m: { meaning: "weight of yarn", kind: "mass" }, T: texSymbol },
+    symbols: { m: { meaning: "weight of yarn", kind: "mass" }, T: texCount },
     result: { symbol: "l", kind: "length", unit: "m", decimals: 1 },
     source: BY_DEFINITION,
   },

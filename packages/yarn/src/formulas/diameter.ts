@@ -1,6 +1,6 @@
 import { BY_DEFINITION, COMMON, PEIRCE, TAYLOR } from "../formula/sources.js";
 import type { FormulaSet, ResultSpec } from "../formula/types.js";
-import { texSymbol } from "./counts.js";
+import { texCount } from "./counts.js";
 
 const diameter = { symbol: "d", kind: "length", decimals: 3 } as const satisfies ResultSpec;
 
@@ -35,7 +35,7 @@ export const diameterFormulas = {
     title: "diameter of a yarn from fibre density and packing",
     expression: "sqrt(4 T / (pi phi rho))",
     symbols: {
-      T: texSymbol,
+      T: texCount,
       phi: {
         meaning: "share of the yarn's section that is fibre",
         kind: "share",

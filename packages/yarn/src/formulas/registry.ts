@@ -1,4 +1,4 @@
-import type { Tree } from "../formula/tree.js";
+import type { FormulaTree } from "../formula/tree.js";
 import { countFormulas } from "./counts.js";
 import { crimpFormulas } from "./crimp.js";
 import { diameterFormulas } from "./diameter.js";
@@ -37,7 +37,7 @@ export const formulas = {
 export type FormulaId = keyof typeof formulas;
 
 /** The expression of every formula, read. */
-export const trees: Readonly<Record<FormulaId, Tree>> = {
+export const trees: Readonly<Record<FormulaId, FormulaTree>> = {
   ...countTrees,
   ...diameterTrees,
   ...settTrees,

@@ -1,6 +1,6 @@
 import { BY_DEFINITION, COMMON, GATE, PEIRCE, TAYLOR } from "../formula/sources.js";
 import type { FormulaSet, ResultSpec, SymbolSpec } from "../formula/types.js";
-import { texResult, texSymbol } from "./counts.js";
+import { texCount, texResult } from "./counts.js";
 
 const sett = { symbol: "S", kind: "sett", decimals: 2 } as const satisfies ResultSpec;
 const settSymbol = { meaning: "sett", kind: "sett", positive: true } as const satisfies SymbolSpec;
@@ -71,8 +71,8 @@ export const settFormulas = {
     expression: "S_1 sqrt(T_1 / T_2)",
     symbols: {
       S_1: { ...settSymbol, meaning: "known good sett" },
-      T_1: { ...texSymbol, meaning: "known yarn in tex" },
-      T_2: { ...texSymbol, meaning: "other yarn in tex" },
+      T_1: { ...texCount, meaning: "known yarn in tex" },
+      T_2: { ...texCount, meaning: "other yarn in tex" },
     },
     result: { ...sett, symbol: "S_2" },
     source: `${TAYLOR}, pp. 339-344`,
@@ -82,7 +82,7 @@ export const settFormulas = {
     title: "yarn for another sett",
     expression: "T_1 * (S_1 / S_2)^2",
     symbols: {
-      T_1: { ...texSymbol, meaning: "known yarn in tex" },
+      T_1: { ...texCount, meaning: "known yarn in tex" },
       S_1: { ...settSymbol, meaning: "known good sett" },
       S_2: { ...settSymbol, meaning: "other sett" },
     },
@@ -106,7 +106,7 @@ export const settFormulas = {
     title: "yarn for another weight of cloth, as firm",
     expression: "T_1 * (w_2 / w_1)^2",
     symbols: {
-      T_1: { ...texSymbol, meaning: "known yarn in tex" },
+      T_1: { ...texCount, meaning: "known yarn in tex" },
       w_2: { ...weight, meaning: "other weight of cloth" },
       w_1: { ...weight, meaning: "known weight of cloth" },
     },
@@ -162,7 +162,7 @@ export const settFormulas = {
   "cover-factor-in-tex": {
     title: "cover factor, metric",
     expression: "S sqrt(T) / 10",
-    symbols: { S: { ...settSymbol, bare: "per cm" }, T: { ...texSymbol, bare: "tex" } },
+    symbols: { S: { ...settSymbol, bare: "per cm" }, T: { ...texCount, bare: "tex" } },
     result: { symbol: "K_t", kind: "number", decimals: 2 },
     source: "derived from the cover factor: 0.956734 times that of cotton counts and inches",
   },

@@ -2,9 +2,9 @@
  * The expressions of the formulas as mathjs reads them. Written by `npm run formulas` and held to the formulas by a test:
  * what is worked out and printed is this, and mathjs is not loaded for it.
  */
-import type { Tree } from "../formula/tree.js";
+import type { FormulaTree } from "../formula/tree.js";
 
-type Trees = Readonly<Record<string, Tree>>;
+type Trees = Readonly<Record<string, FormulaTree>>;
 
 export const countTrees = {
   "tex-of-indirect-count": ["/","m",["*","N","h"]],

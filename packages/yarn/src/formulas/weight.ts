@@ -1,6 +1,6 @@
 import { BROOKS, BY_DEFINITION, GATE, WOLFENSBERGER } from "../formula/sources.js";
 import type { FormulaSet, SymbolSpec } from "../formula/types.js";
-import { texSymbol } from "./counts.js";
+import { texCount } from "./counts.js";
 
 const sett = {
   meaning: "sett of the finished cloth",
@@ -98,10 +98,10 @@ export const weightFormulas = {
     expression: "S_1 T_1 * (1 + k_1) + S_2 T_2 * (1 + k_2)",
     symbols: {
       S_1: { ...sett, meaning: "ends of the finished cloth" },
-      T_1: { ...texSymbol, meaning: "warp in tex" },
+      T_1: { ...texCount, meaning: "warp in tex" },
       k_1: { ...crimp, meaning: "crimp of the warp, on the length of the finished cloth" },
       S_2: { ...sett, meaning: "picks of the finished cloth" },
-      T_2: { ...texSymbol, meaning: "weft in tex" },
+      T_2: { ...texCount, meaning: "weft in tex" },
       k_2: { ...crimp, meaning: "crimp of the weft, on the width of the finished cloth" },
     },
     result: { symbol: "G", kind: "area-weight", decimals: 0 },

@@ -1,6 +1,6 @@
-import { readYarn } from "../count/read.js";
+import { parseYarn } from "../count/parse.js";
+import { printYarn } from "../count/print.js";
 import { tex } from "../count/tex.js";
-import { writeYarn } from "../count/write.js";
 import { calculate } from "../formula/calculate.js";
 import type { Result } from "../formula/work-out.js";
 import { toMetric } from "../quantity/convert.js";
@@ -41,7 +41,7 @@ function keyOf({ of, yarn }: Use): string {
 
 function countOf({ yarn }: ProjectYarn): string | undefined {
   if (yarn === undefined) return undefined;
-  return writeYarn(typeof yarn === "string" ? readYarn(yarn) : yarn);
+  return printYarn(typeof yarn === "string" ? parseYarn(yarn) : yarn);
 }
 
 function purchaseOf(group: readonly Use[], spare: Quantity | undefined): PlanPurchase {

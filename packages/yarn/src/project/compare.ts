@@ -6,7 +6,7 @@ import { plan } from "./plan.js";
 import type { Project } from "./types.js";
 
 /** A number before and after a change. */
-export interface Change {
+export interface ChangedNumber {
   readonly name: string;
   readonly title: string;
   readonly before: Quantity;
@@ -24,9 +24,13 @@ export interface SettChangeOptions {
 /**
  * What another sett does to every number of a project that changes. A sley of the old sett is given up.
  * @throws {YarnError} `missing` when the project has no sett; as `plan`
- * @example changeSett({ ends: 100, picks: 10, sett: readQuantity("10 per cm") }, readQuantity("12 per cm"))[0].after.value // 120
+ * @example changeSett({ ends: 100, picks: 10, sett: parseQuantity("10 per cm") }, parseQuantity("12 per cm"))[0].after.value // 120
  */
-export function changeSett(project: Project, sett: Quantity, options: SettChangeOptions = {}): Change[] {
+export function changeSett(
+  project: Project,
+  sett: Quantity,
+  options: SettChangeOptions = {},
+): ChangedNumber[] {
   const before = plan(project);
   const { sley: _, ...rest } = project;
   const { sett: old } = before;

@@ -2,7 +2,7 @@ import { fibres } from "../count/fibres.js";
 import { calculate } from "../formula/calculate.js";
 import type { Quantity } from "../quantity/units.js";
 import { type Interlacing, interlacing } from "../sett/interlacing.js";
-import { inWords, settByRoot, shareOfClosest } from "../sett/sett.js";
+import { firmnessInWords, settByRoot, shareOfClosest } from "../sett/sett.js";
 import type { PlanFirmness, Project, ProjectYarn } from "./types.js";
 
 /** The weft of the ground, which a recipe names so where its ground does not name it. */
@@ -20,11 +20,11 @@ export function planFirmness(
     wefts.find(({ name }) => name === GROUND_WEFT) ?? (wefts.length === 1 ? wefts[0] : undefined);
   // The picks of a cloth with a pattern weft are those of both wefts.
   if (pickSett === undefined || groundWeft?.yarn === undefined || wefts.length !== 1) {
-    return { ...ends, words: inWords(ends.share) };
+    return { ...ends, words: firmnessInWords(ends.share) };
   }
   const weft = firmnessOf(groundWeft, pickSett, weave.weft);
   const together = calculate("share-of-both-setts", { p_1: ends.share, p_2: weft.share });
-  return { ...ends, weft, together, words: inWords(together) };
+  return { ...ends, weft, together, words: firmnessInWords(together) };
 }
 
 function firmnessOf({ fibre, yarn }: ProjectYarn, sett: Quantity, weave: Interlacing) {

@@ -1,8 +1,8 @@
 import { calculate } from "../formula/calculate.js";
 import type { Given } from "../formula/input.js";
 import { toMetric } from "../quantity/convert.js";
+import { printQuantity } from "../quantity/print.js";
 import { quantity } from "../quantity/units.js";
-import { writeQuantity } from "../quantity/write.js";
 import type { Plan, PlanPiece, Project, ProjectPiece } from "./types.js";
 
 /** The part of a plan that lies along the cloth. */
@@ -123,7 +123,7 @@ function planWarp(
   const leftOver = calculate("warp-left-over", { L, N: pieces, p, ...allowances });
   const notes =
     short && project.pieces !== undefined
-      ? [`the warp of ${writeQuantity(L)} gives ${writeQuantity(possible)}; ${project.pieces} are wanted`]
+      ? [`the warp of ${printQuantity(L)} gives ${printQuantity(possible)}; ${project.pieces} are wanted`]
       : [];
   return {
     warpLength: L,
@@ -135,8 +135,8 @@ function planWarp(
 }
 
 function shortOf(wound: Given, need: Given, lead: string): string {
-  const meant = writeQuantity(toMetric(need), { decimals: 0 });
-  return `the warp of ${writeQuantity(wound)} is too short: ${lead} ${meant}`;
+  const meant = printQuantity(toMetric(need), { decimals: 0 });
+  return `the warp of ${printQuantity(wound)} is too short: ${lead} ${meant}`;
 }
 
 /** How many more of a design the warp left over would give. */

@@ -10,7 +10,7 @@ import { planClothWeight, planYarns } from "./yarns.js";
  * Every number of a project: widths, lengths, pieces, yarns and weight of the cloth, as far as what is known goes; what is
  * missing for the others is said in a sentence each. Given pieces make the warp; a warp already wound makes the pieces.
  * @throws {YarnError} as `calculate` and `tex`, for values that cannot be
- * @example plan({ ends: 540, picks: 960, sett: readQuantity("10 per cm") }).widthInReed.value // 540
+ * @example plan({ ends: 540, picks: 960, sett: parseQuantity("10 per cm") }).widthInReed.value // 540
  */
 export function plan(project: Project): Plan {
   const width = planWidth(project);

@@ -2,7 +2,7 @@ import type { Yarn } from "../count/yarn.js";
 import type { Given } from "../formula/input.js";
 import type { Result } from "../formula/work-out.js";
 import type { Quantity } from "../quantity/units.js";
-import type { Reed } from "../reed/read.js";
+import type { Reed } from "../reed/notation.js";
 import type { Sley } from "../reed/sley.js";
 import type { Sleying } from "../reed/sleying.js";
 import type { Drawdown } from "../sett/interlacing.js";

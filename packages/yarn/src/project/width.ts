@@ -2,11 +2,11 @@ import { calculate } from "../formula/calculate.js";
 import type { Input } from "../formula/input.js";
 import type { Result } from "../formula/work-out.js";
 import { convert, toMetric } from "../quantity/convert.js";
+import { printQuantity } from "../quantity/print.js";
 import type { Quantity } from "../quantity/units.js";
-import { writeQuantity } from "../quantity/write.js";
-import type { Reed } from "../reed/read.js";
-import { writeSley } from "../reed/sley.js";
-import { dentsOf, dentsUsed, settInReed, sleyings, writeDents } from "../reed/sleying.js";
+import type { Reed } from "../reed/notation.js";
+import { printSley } from "../reed/sley.js";
+import { dentsOf, dentsUsed, printDents, settInReed, sleyings } from "../reed/sleying.js";
 import type { Plan, PlanReed, Project } from "./types.js";
 
 /** Ends for a finished width, and the widths on the way to them. */
@@ -69,10 +69,10 @@ export function planWidth(project: Project): Width {
 /** What to say where the sleyed reed makes another sett than the one that is wanted, and which of the two rules. */
 function otherSett({ sett, sley }: Project, reed: Sleyed | undefined): string[] {
   if (reed?.error === undefined || sett === undefined || Math.abs(reed.error) < 0.5) return [];
-  const made = writeQuantity(convert(reed.sett, sett.unit), { decimals: 2 });
+  const made = printQuantity(convert(reed.sett, sett.unit), { decimals: 2 });
   const rules = sley === undefined ? "the widths are those of the sett" : "the widths are those of the sley";
   return [
-    `sleyed ${writeSley(reed.sley)}, the reed makes ${made}; the sett is ${writeQuantity(sett)}; ${rules}`,
+    `sleyed ${printSley(reed.sley)}, the reed makes ${made}; the sett is ${printQuantity(sett)}; ${rules}`,
   ];
 }
 
@@ -83,8 +83,8 @@ function wantedWidth(project: Project, sett: Quantity, found: Quantity): string[
   const comes = convert(found, width.unit);
   if (Math.abs(comes.value - width.value) <= 0.02 * width.value) return [];
   const { ends } = endsForWidth(width, sett, { drawIn: project.drawIn, shrinkage: project.shrinkage?.width });
-  const is = writeQuantity(comes, { decimals: 1 });
-  return [`${project.ends} ends finish ${is} wide; ${writeQuantity(width)} takes ${ends.value} ends`];
+  const is = printQuantity(comes, { decimals: 1 });
+  return [`${project.ends} ends finish ${is} wide; ${printQuantity(width)} takes ${ends.value} ends`];
 }
 
 type InDents = Pick<PlanReed, "dentsUsed" | "width" | "printed">;
@@ -114,5 +114,5 @@ function percentOff(value: number, wanted: number): number {
 
 function inDents(ends: number, { reed, sley }: Sleyed): InDents {
   const { dents, width } = dentsUsed(ends, reed, sley);
-  return { dentsUsed: dents, width, printed: writeDents(ends, sley) };
+  return { dentsUsed: dents, width, printed: printDents(ends, sley) };
 }

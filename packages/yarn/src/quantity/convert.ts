@@ -36,7 +36,7 @@ export function convert(from: Quantity, unit: UnitName): Quantity {
 
 /**
  * A quantity in the metric unit of its kind: mm, g, threads per cm, %, tex, g/m2.
- * @example toMetric(readQuantity("24 per inch")).value // 9.448819
+ * @example toMetric(parseQuantity("24 per inch")).value // 9.448819
  */
 export function toMetric(from: Quantity): Quantity {
   return convert(from, kinds[from.kind].metric);

@@ -11,9 +11,9 @@ const MOST_IN_A_DENT = 50;
  * Reads a sleying pattern: ends in each dent, `2`, `1-2-2`, `0-1` (every other dent empty).
  * @throws {YarnError} `bad-notation` when it is not whole numbers with strokes between; `zero` when every dent is empty;
  * `too-long`; `absurd` above 50 in a dent
- * @example readSley("1-2-2") // [1, 2, 2]
+ * @example parseSley("1-2-2") // [1, 2, 2]
  */
-export function readSley(text: string): Sley {
+export function parseSley(text: string): Sley {
   checkShort(text);
   const parts = text.trim().split(/ *[-–] */);
   const wrong = parts.find((part) => !/^\d{1,9}$/.test(part));
@@ -43,8 +43,8 @@ export function readSley(text: string): Sley {
 
 /**
  * A sleying pattern as text.
- * @example writeSley([1, 2, 2]) // "1-2-2"
+ * @example printSley([1, 2, 2]) // "1-2-2"
  */
-export function writeSley(sley: Sley): string {
+export function printSley(sley: Sley): string {
   return sley.join("-");
 }

@@ -2,19 +2,19 @@ import { YarnError } from "../error.js";
 import { calculate } from "../formula/calculate.js";
 import type { Input } from "../formula/input.js";
 import type { Result } from "../formula/work-out.js";
-import type { Reed } from "./read.js";
-import { readReed } from "./read.js";
+import type { Reed } from "./notation.js";
+import { parseReed } from "./notation.js";
 import type { Sley } from "./sley.js";
 import { reedSystems } from "./systems.js";
 
 /**
  * Dents of a reed, to a centimetre.
  * @param reed or its text
- * @throws {YarnError} as `readReed`
+ * @throws {YarnError} as `parseReed`
  * @example convert(dentsOf("Bradford 72"), "per inch").value // 40
  */
 export function dentsOf(reed: Reed | string): Result {
-  const { system, count } = typeof reed === "string" ? readReed(reed) : reed;
+  const { system, count } = typeof reed === "string" ? parseReed(reed) : reed;
   const { dents, width } = reedSystems[system];
   return calculate("dents-of-reed-count", { N: count, d: dents, l: width });
 }
@@ -44,7 +44,7 @@ const EXACT = 1e-9;
 /**
  * Sleying patterns for a sett in a reed: the exact one alone where there is one, else the nearest few, nearest first and
  * of equals the shortest. The ends are spread evenly over the dents of a pattern.
- * @throws {YarnError} as `readReed`; `absurd` when more than 50 ends would crowd into a dent
+ * @throws {YarnError} as `parseReed`; `absurd` when more than 50 ends would crowd into a dent
  * @example sleyings("20 per inch", "12 per inch").map(({ sley }) => sley) // [[1, 2, 2]]
  */
 export function sleyings(sett: Input, reed: Reed | string, options: SleyingOptions = {}): Sleying[] {
@@ -144,9 +144,9 @@ export function dentsUsed(ends: number, reed: Reed | string, sley: Sley): DentsU
 
 /**
  * Ends in each dent as a weaver reads them: the pattern, how often it comes, and what is left.
- * @example writeDents(17, [1, 2, 2]) // "(1-2-2) 3 times, then 1-1"
+ * @example printDents(17, [1, 2, 2]) // "(1-2-2) 3 times, then 1-1"
  */
-export function writeDents(ends: number, sley: Sley): string {
+export function printDents(ends: number, sley: Sley): string {
   const total = sley.reduce((sum, one) => sum + one, 0);
   const times = Math.floor(ends / total);
   const rest = endsInDents(ends - times * total, sley).join("-");

@@ -1,7 +1,7 @@
-import { readYarn } from "../count/read.js";
+import { parseYarn } from "../count/parse.js";
+import { printYarn } from "../count/print.js";
 import { type CountSystemId, countSystems } from "../count/systems.js";
 import { countIn, tex } from "../count/tex.js";
-import { writeYarn } from "../count/write.js";
 import type { Yarn } from "../count/yarn.js";
 import { calculate } from "../formula/calculate.js";
 import type { Result } from "../formula/work-out.js";
@@ -37,15 +37,15 @@ export interface YarnCard {
 
 /**
  * A yarn in every system, with its diameters and its setts in the usual weaves.
- * @throws {YarnError} as `readYarn` and `tex`; `unknown-fibre` (names the nearest)
+ * @throws {YarnError} as `parseYarn` and `tex`; `unknown-fibre` (names the nearest)
  * @example yarnCard("16/2 Ne").counts.length // 16
  */
 export function yarnCard(yarn: Yarn | string, options: YarnCardOptions = {}): YarnCard {
-  const read = typeof yarn === "string" ? readYarn(yarn) : yarn;
+  const read = typeof yarn === "string" ? parseYarn(yarn) : yarn;
   const whole = tex(read);
   const sideBySide = diametersByRoot(whole, options);
   return {
-    yarn: writeYarn(read),
+    yarn: printYarn(read),
     tex: whole,
     counts: (Object.keys(countSystems) as CountSystemId[]).map((system) => ({
       system,

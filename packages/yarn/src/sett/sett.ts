@@ -92,9 +92,9 @@ const firmnessWords = [
 /**
  * Plain words for how firm a cloth is. Source: common practice, around a working sett of 80 %.
  * @param share of the closest sett, in percent
- * @example inWords({ value: 80, unit: "%", kind: "share" }) // "a balanced working sett"
+ * @example firmnessInWords({ value: 80, unit: "%", kind: "share" }) // "a balanced working sett"
  */
-export function inWords(share: Quantity): string {
+export function firmnessInWords(share: Quantity): string {
   const found = firmnessWords.find(([most]) => share.value < most);
   return found === undefined ? "closer than the yarn allows: it will not beat in" : found[1];
 }

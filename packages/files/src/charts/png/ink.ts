@@ -3,7 +3,7 @@ import { type Colour, colourDistance, colourOf, type Rgb } from "@drawcord/draw"
 import { type BitGrid, fromCells } from "@drawcord/grid";
 import { FileError } from "../../error.js";
 import { top } from "../../place.js";
-import { readColour } from "../colours.js";
+import { readPictureColour } from "../colours.js";
 import { shownColour, squaresOf } from "./read.js";
 
 /** How the ink of a picture is told from its paper. */
@@ -41,7 +41,7 @@ export function readInkedPng(bytes: Uint8Array, file: string, options: InkOption
   const { scale = 1, ink, threshold = 50 } = options;
   checkBetween(scale, 1, 256, "the scale", "pixels a square", file);
   checkBetween(threshold, 1, 99, "the threshold", "percent", file);
-  const wanted = ink === undefined ? undefined : readColour(ink, file);
+  const wanted = ink === undefined ? undefined : readPictureColour(ink, file);
   const { rows, columns, eachSquare } = squaresOf(bytes, file, scale, shownColour);
   if (rows * columns > mostSquares) {
     const sentence = `the chart has ${columns} by ${rows} squares; the most that are read is ${mostSquares}`;

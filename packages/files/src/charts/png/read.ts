@@ -1,7 +1,7 @@
 import { colourDistance, type Rgb } from "@drawcord/draw";
 import { BitGrid } from "@drawcord/grid";
 import { checkFileSize } from "../../text.js";
-import { type Picture, type PictureOptions, pictureOf } from "../colours.js";
+import { type PictureLook, type PictureOptions, pictureOf } from "../colours.js";
 import { badPng } from "./chunks.js";
 import { type PngParts, readParts } from "./header.js";
 import { inflate } from "./inflate.js";
@@ -155,7 +155,7 @@ export function shownColour([red, green, blue, alpha]: Rgba): Rgb {
 }
 
 /** Whether a colour, laid on white, is nearer to the warp's than to the weft's. */
-function isRaised(colour: Rgba, { warp, weft }: Picture): boolean {
+function isRaised(colour: Rgba, { warp, weft }: PictureLook): boolean {
   const shown = shownColour(colour);
   return colourDistance(shown, weft) > colourDistance(shown, warp);
 }

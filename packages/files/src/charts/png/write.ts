@@ -3,7 +3,7 @@ import type { BitGrid } from "@drawcord/grid";
 import { zlibSync } from "fflate";
 import { FileError } from "../../error.js";
 import { top } from "../../place.js";
-import { checkScale, readColour } from "../colours.js";
+import { checkScale, readPictureColour } from "../colours.js";
 import { writeChunks } from "./chunks.js";
 import { type PaintedLines, threadColours, twoColours } from "./painted.js";
 
@@ -73,7 +73,9 @@ function paintedLines(grid: BitGrid, options: ClothPictureOptions, scale: number
 
 /** The colour of each thread, from one for all or one for each. */
 function eachColour(colours: Colour | readonly Colour[], threads: number, what: string): readonly Rgb[] {
-  const given = (typeof colours === "string" ? [colours] : colours).map((colour) => readColour(colour, FILE));
+  const given = (typeof colours === "string" ? [colours] : colours).map((colour) =>
+    readPictureColour(colour, FILE),
+  );
   if (given.length === threads) return given;
   if (given.length === 1) return Array<Rgb>(threads).fill(given[0]!);
   const sentence = `${given.length} colours are given for ${threads} ${what}; expected one, or one for each`;

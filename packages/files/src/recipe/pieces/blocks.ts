@@ -2,7 +2,7 @@ import { changedRows, printWovenBlock } from "@drawcord/units";
 import type { RecipePiece } from "../types.js";
 
 /** Rows of a lift plan that a line of the weaving order stands for. */
-export interface PlanBlock {
+export interface PieceBlock {
   /** The line without its number of repeats: the block and what is done with it. */
   readonly name: string;
   /** First and one past the last of all its rows, from 0. */
@@ -18,9 +18,9 @@ export interface PlanBlock {
  * @returns the lines in weaving order
  * @example blocksOfPiece(soundRecipe(text, "least").pieces[0]) // []
  */
-export function blocksOfPiece({ order = [], blocks = {}, draft }: RecipePiece): readonly PlanBlock[] {
+export function blocksOfPiece({ order = [], blocks = {}, draft }: RecipePiece): readonly PieceBlock[] {
   let end = 0;
-  const lines = order.map((line): PlanBlock => {
+  const lines = order.map((line): PieceBlock => {
     const start = end;
     const all = [line, ...(line.beside ?? [])];
     end += Math.max(

@@ -21,7 +21,7 @@ import { notation, notationError } from "../notation.js";
 export type Blocks = ReadonlyMap<string, readonly ShaftSet[] | undefined>;
 
 /** Blocks put together. */
-export interface Woven {
+export interface PutTogether {
   readonly lifts: readonly ShaftSet[];
   /** The lines of the order, each with its number of repeats. */
   readonly order: readonly WovenBlock[];
@@ -47,7 +47,7 @@ export function putTogether(
   blocks: Blocks,
   patternShafts: number,
   rows: number | undefined,
-): Woven {
+): PutTogether {
   const { problems } = order.tree;
   const known = new Map<string, WovenBlock>();
   let named = 0;

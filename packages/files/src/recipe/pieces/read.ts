@@ -28,7 +28,7 @@ import { readWeftOrders, type WeftOrders, yarnsOfPicks } from "./wefts.js";
 import type { KnownYarns } from "./yarn-order.js";
 
 /** What all pieces share, as far as it can be read. */
-export interface Warp
+export interface KnownWarp
   extends Partial<Pick<UnitDraft, "ground" | "selvedge" | "threading" | "unitEnds">>,
     WarpShafts {}
 
@@ -39,7 +39,7 @@ interface WarpShafts {
 
 /** What of the rest of the recipe a piece is read with. */
 export interface PieceContext {
-  readonly warp: Warp;
+  readonly warp: KnownWarp;
   readonly cloth: RecipeCloth;
   readonly project: RecipeProject;
   readonly limits: Limits;
@@ -200,7 +200,7 @@ function draftOf(
     threading,
     unitEnds,
     ...plain
-  }: Warp & Pick<UnitDraft, "lifts" | "picksPerRow">,
+  }: KnownWarp & Pick<UnitDraft, "lifts" | "picksPerRow">,
 ): UnitDraft {
   const exchanged = section && at(section, "counterchange");
   const shafts =

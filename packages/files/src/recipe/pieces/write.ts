@@ -1,6 +1,6 @@
 /** The pieces and the colours of a recipe as they are written. */
 import { printLifts, printShafts } from "@drawcord/units";
-import { writeQuantity } from "@drawcord/yarn";
+import { printQuantity } from "@drawcord/yarn";
 import type { RecipePiece } from "../types.js";
 import { printYarnOrder } from "./yarn-order.js";
 
@@ -20,7 +20,7 @@ export function piecesText(pieces: readonly RecipePiece[], { counts, limits }: P
   return pieces.map((piece) => ({
     name: piece.name,
     count: piece.count,
-    length: piece.length && writeQuantity(piece.length),
+    length: piece.length && printQuantity(piece.length),
     ...weftsText(piece),
     ground: {
       steps: piece.draft.ground.steps.map(({ raise, sink, weft }) => ({

@@ -1,7 +1,7 @@
 import { nearest } from "@drawcord/base";
 import { YarnError } from "../error.js";
 import { convert } from "../quantity/convert.js";
-import { unitNamed } from "../quantity/read.js";
+import { unitNamed } from "../quantity/parse.js";
 import { quantity, units } from "../quantity/units.js";
 import { checkShort } from "../short.js";
 import { type CountSystemId, countSystems } from "./systems.js";
@@ -17,9 +17,9 @@ const EXPECTED = "expected one such as 16/2 Ne, Nm 28/2, 2/20 worsted, 20 tex x 
  * the plied yarn.
  * @throws {YarnError} `no-number`, `unknown-system` (names the nearest), `bad-notation`, `too-long`, `zero` or `negative`, with the
  * `column`
- * @example readYarn("2/20 worsted") // { system: "worsted", count: 20, plies: 2, resultant: false }
+ * @example parseYarn("2/20 worsted") // { system: "worsted", count: 20, plies: 2, resultant: false }
  */
-export function readYarn(text: string): Yarn {
+export function parseYarn(text: string): Yarn {
   checkShort(text);
   const trimmed = text.trim();
   const yarn =
@@ -126,9 +126,9 @@ function systemNamed(text: string, name: string | undefined): CountSystemId {
 /**
  * A yarn system by any of its names.
  * @throws {YarnError} `unknown-system`, which names the nearest
- * @example readCountSystem("Ne") // "cotton"
+ * @example parseCountSystem("Ne") // "cotton"
  */
-export function readCountSystem(name: string): CountSystemId {
+export function parseCountSystem(name: string): CountSystemId {
   checkShort(name);
   const system = systemOf(name);
   if (system !== undefined) return system;

@@ -3,9 +3,9 @@ import type { Yarn } from "./yarn.js";
 
 /**
  * A yarn in the notation of its trade; it reads back as the same yarn.
- * @example writeYarn({ system: "worsted", count: 20, plies: 2, resultant: false }) // "2/20 worsted"
+ * @example printYarn({ system: "worsted", count: 20, plies: 2, resultant: false }) // "2/20 worsted"
  */
-export function writeYarn({ system, count, plies, resultant }: Yarn): string {
+export function printYarn({ system, count, plies, resultant }: Yarn): string {
   const { names, nameFirst, stroke } = countSystems[system];
   const [name] = names as readonly [string];
   const named = (number: string): string => (nameFirst ? `${name} ${number}` : `${number} ${name}`);

@@ -2,17 +2,17 @@ import { roundHalf } from "./round.js";
 import { type Quantity, units } from "./units.js";
 
 /** How a quantity is printed. */
-export interface WriteOptions {
+export interface QuantityPrintOptions {
   /** Decimals kept at the most, from 0 to 15; trailing zeros are dropped. Default: all that the value has. */
   readonly decimals?: number;
 }
 
 /**
  * A quantity as text that reads back as the same one.
- * @example writeQuantity({ value: 358.14, unit: "mm", kind: "length" }, { decimals: 1 }) // "358.1 mm"
- * @example writeQuantity({ value: 198, unit: "g/m2", kind: "area-weight" }) // "198 g/m²"
+ * @example printQuantity({ value: 358.14, unit: "mm", kind: "length" }, { decimals: 1 }) // "358.1 mm"
+ * @example printQuantity({ value: 198, unit: "g/m2", kind: "area-weight" }) // "198 g/m²"
  */
-export function writeQuantity(from: Quantity, options: WriteOptions = {}): string {
+export function printQuantity(from: Quantity, options: QuantityPrintOptions = {}): string {
   const { decimals } = options;
   const value = decimals === undefined ? from.value : roundHalf(from.value, decimals);
   return from.unit === "" ? `${value}` : `${value} ${writeUnit(from, value)}`;

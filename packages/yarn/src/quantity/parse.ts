@@ -5,7 +5,7 @@ import { scanNumber } from "./number.js";
 import { type Kind, kinds, type Quantity, quantity, type UnitName, units } from "./units.js";
 
 /** What may be read. */
-export interface ReadOptions {
+export interface QuantityParseOptions {
   /** The kinds that fit here; any kind when left out. Only where `number` is among them may the unit be missing. */
   readonly kind?: Kind | readonly Kind[];
   /** Whether 0 is refused. Default: `true` where only a sett, yarn, weight or density fits, else `false`. */
@@ -17,9 +17,9 @@ export interface ReadOptions {
  * Setts read `24 per inch`, `24 ends per inch`, `24/in`, `24 epi`, `10 per cm`, `100 per 10 cm`.
  * @throws {YarnError} `no-number`, `no-unit`, `unknown-unit`, `wrong-kind`, `not-finite`, `too-long`, `negative` or `zero`;
  * all but the last two with the `column` in the text, from 1
- * @example readQuantity("14 1/2 in") // { value: 14.5, unit: "in", kind: "length" }
+ * @example parseQuantity("14 1/2 in") // { value: 14.5, unit: "in", kind: "length" }
  */
-export function readQuantity(text: string, options: ReadOptions = {}): Quantity {
+export function parseQuantity(text: string, options: QuantityParseOptions = {}): Quantity {
   checkShort(text);
   const { kind } = options;
   const wanted = kind === undefined ? undefined : typeof kind === "string" ? [kind] : kind;

@@ -1,7 +1,7 @@
 import { nearest } from "@drawcord/base";
 import { YarnError } from "../error.js";
 import { scanNumber } from "../quantity/number.js";
-import { checkValue, unitNamed } from "../quantity/read.js";
+import { checkValue, unitNamed } from "../quantity/parse.js";
 import { quantity } from "../quantity/units.js";
 import { checkShort } from "../short.js";
 import { type ReedSystemId, reedSystems } from "./systems.js";
@@ -17,9 +17,9 @@ const EXPECTED = "expected one such as 12 per inch, 50 per 10 cm or 60 Stockport
 /**
  * Reads a reed count: `12 per inch`, `50 per 10 cm`, `60 Stockport`, `Bradford 50`, `12 porters Leeds`, `Irish 10s`.
  * @throws {YarnError} `no-number`, `no-unit`, `unknown-system` (names the nearest), `too-long`, `zero` or `negative`
- * @example readReed("60 Stockport") // { system: "stockport", count: 60 }
+ * @example parseReed("60 Stockport") // { system: "stockport", count: 60 }
  */
-export function readReed(text: string): Reed {
+export function parseReed(text: string): Reed {
   checkShort(text);
   const lead = /^ *[a-z]+(?= )/i.exec(text)?.[0] ?? "";
   const rest = text.slice(lead.length);
@@ -55,8 +55,8 @@ function reedNamed(text: string, name: string): ReedSystemId {
 
 /**
  * A reed count as text that reads back as the same reed.
- * @example writeReed({ system: "metric", count: 50 }) // "50 per 10 cm"
+ * @example printReed({ system: "metric", count: 50 }) // "50 per 10 cm"
  */
-export function writeReed({ system, count }: Reed): string {
+export function printReed({ system, count }: Reed): string {
   return `${count} ${reedSystems[system].names[0]}`;
 }

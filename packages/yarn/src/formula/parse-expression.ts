@@ -6,7 +6,7 @@ import type { FactoryFunctionMap, MathJsInstance, MathNode } from "mathjs";
 import { create, parseDependencies } from "mathjs/number";
 import { YarnError } from "../error.js";
 import { checkShort } from "../short.js";
-import type { Tree } from "./tree.js";
+import type { FormulaTree } from "./tree.js";
 
 /** The nodes of mathjs that stand for arithmetic, as far as they are looked at. */
 interface Node {
@@ -46,9 +46,9 @@ const pairs = /* @__PURE__ */ new Set(["max", "min"]);
  * functions `sqrt`, `round`, `floor`, `ceil`, `max` and `min` of two, and `sum` of a list.
  * @param text such as `n / S`; a blank between two symbols multiplies them
  * @throws {YarnError} `bad-formula`, with the `column` where there is one; `too-long`
- * @example readExpression("m / (N h)") // ["/", "m", ["*", "N", "h"]]
+ * @example parseExpression("m / (N h)") // ["/", "m", ["*", "N", "h"]]
  */
-export function readExpression(text: string): Tree {
+export function parseExpression(text: string): FormulaTree {
   checkShort(text);
   made ??= makeParser();
   try {
@@ -64,10 +64,10 @@ export function readExpression(text: string): Tree {
   }
 }
 
-function treeOf(node: Node, text: string): Tree {
+function treeOf(node: Node, text: string): FormulaTree {
   const { args } = node;
   const refuse = (what: string): YarnError => new YarnError("bad-formula", `"${text}": ${what}`, { text });
-  const at = (i: number): Tree => treeOf(args[i]!, text);
+  const at = (i: number): FormulaTree => treeOf(args[i]!, text);
   switch (node.type) {
     case "ConstantNode":
       if (typeof node.value === "number") return node.value;
