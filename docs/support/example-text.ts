@@ -3,13 +3,13 @@ import { type RecipeData, type RecipeYarn, type StatedName, writeRecipe, writeWi
 import { type BitGrid, fromText } from "@drawcord/grid";
 import type { UnitDraft } from "@drawcord/units";
 import {
-  type Quantity,
-  quantity,
   parseYarn,
-  toMetric,
   printReed,
   printSley,
   printYarn,
+  type Quantity,
+  quantity,
+  toMetric,
   type Yarn,
 } from "@drawcord/yarn";
 

@@ -14,7 +14,7 @@ import { pairs } from "./pairs.js";
 type Row = readonly [what: string, howMuch: Text];
 
 /** What follows from what the recipe gives: every number of the plan but the yarns. */
-export function projectNumbers(plan: Plan, print: Print): Table {
+export function projectNumbersTable(plan: Plan, print: Print): Table {
   const { firmness, reed, weftYarn } = plan;
   const row = (what: string, quantity: Quantity | undefined): Row[] =>
     quantity === undefined ? [] : [[what, print(quantity)]];

@@ -17,7 +17,7 @@ import { printIn } from "../numbers/say.js";
 import type { SheetPart } from "../part-names.js";
 import type { Context } from "./context.js";
 import { given } from "./given.js";
-import { projectNumbers } from "./project-numbers.js";
+import { projectNumbersTable } from "./project-numbers.js";
 
 /** The working of every number of the project, each after those it rests on; a part without blocks where there is none. */
 export function workingPart(context: Context): SheetPart {
@@ -35,7 +35,7 @@ export function workingPart(context: Context): SheetPart {
     blocks:
       workings.length === 0
         ? []
-        : [lead, given(context), projectNumbers(plan, print), ...assumed(context), ...workings],
+        : [lead, given(context), projectNumbersTable(plan, print), ...assumed(context), ...workings],
   };
 }
 
