@@ -165,7 +165,8 @@ function areas({ threading, lifts }) {
   return { count, largest };
 }
 
-/** The layers by the sorted sums (Clapham 1980): one more than the (i, j) at which the cloth falls apart. */
+/** The layers by the sorted sums (C. R. J. Clapham, When a fabric hangs together, Bulletin of the
+ * London Mathematical Society 12, 1980): one more than the (i, j) at which the cloth falls apart. */
 function layers({ ends, picks, raised }) {
   const over = new Array(picks).fill(0);
   const under = new Array(ends).fill(0);

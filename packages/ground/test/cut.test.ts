@@ -46,7 +46,8 @@ function order(n: number, start: number, step: number): number[] {
 
 describe("the cut of a ground", () => {
   it("is clean all round in the published plans", () => {
-    // Derived from the model, after J. T. Taylor 1909, pp. 234-235 and T. F. Bell 1895, p. 117; expanded here.
+    // Derived from the model, after J. T. Taylor, Cotton Weaving and Designing, 1909, pp. 234-235 and T. F. Bell,
+    // Jacquard Weaving and Designing, 1895, p. 117; expanded here.
     for (const plan of [
       counted([1, 2, 3, 4], [4, 3, 2, 1]),
       counted([1, 3, 2, 4], [4, 2, 3, 1]),

@@ -233,7 +233,8 @@ describe("the name of a drawdown", () => {
 });
 
 describe("the properties of a weave", () => {
-  // F = R/I, J. T. Taylor 1909, p. 338; CFF and FYF by their definitions (derived): F, CFF, FYF, longest float.
+  // F = R/I, J. T. Taylor, Cotton Weaving and Designing, 1909, p. 338; CFF and FYF by their definitions (derived): F, CFF,
+  // FYF, longest float.
   it.each([
     ["plain", 1, 2, 0, 1],
     ["twill 2/2", 2, 1, 1, 2],

@@ -144,7 +144,8 @@ describe("units, ends and hooks in print", () => {
   });
 
   it("60 inches at 100 ends, 3 to a mail, are 6000 ends on 2000 hooks; 5 to a mail on 400 are 2000 ends", () => {
-    // T. F. Bell, Jacquard Weaving and Designing, 1895, pp. 174-177; J. T. Taylor 1909, p. 163.
+    // T. F. Bell, Jacquard Weaving and Designing, 1895, pp. 174-177; J. T. Taylor, Cotton Weaving and
+    // Designing, 1909, p. 163.
     const cloth = (units: number, unitEnds: number) =>
       loomNeeds({ ...small, unitEnds, threading: parseThreading(`1-${units}`) });
     expect(cloth(2000, 3).ends).toBe(60 * 100);

@@ -35,7 +35,7 @@ import { brokenTwill, drawdown, plain, satin5, satin8, twill13, twill21, twill22
 const TAY = "J. T. Taylor, Cotton Weaving and Designing, 6th ed. 1909, p.";
 const BELL = "T. F. Bell, Jacquard Weaving and Designing, 1895, p.";
 const WOLF = "A. Wolfensberger, Theory of Silk Weaving, 2nd ed. 1921, p.";
-const BRK = "C. P. Brooks, Cotton Manufacturing (year not at hand)";
+const BRK = "C. P. Brooks, Cotton Manufacturing, 1888 (the year from memory)";
 const D2260 = "ASTM D2260, Standard Tables of Conversion Factors and Equivalent Yarn Numbers, Table 1";
 const SETT = "Sett Systems, Dictionary of the English textile terms, 2014 (online)";
 const GATE = "Graduate Aptitude Test in Engineering, paper Textile,";
@@ -443,6 +443,24 @@ it.each(all)("%s", (claim, found, printed, within, source) => {
   expect(Math.abs(value - printed), `${claim}: found ${value}, ${source} has ${printed}`).toBeLessThanOrEqual(
     within,
   );
+});
+
+it("every value names its work and page, its paper and question, or says what is missing", () => {
+  // Tables and papers without pages; then the books, whose page stands behind the name.
+  const named = [D2260, SETT, NIST, PEIRCE, DERIVED, COMMON];
+  const paged = [
+    `${TAY} `,
+    `${BELL} `,
+    `${WOLF} `,
+    `${BRK}, p. `,
+    "J. T. Taylor, Cotton Weaving and Designing, 6th ed. 1909, pp. ",
+  ];
+  const isNamed = (source: string) =>
+    named.some((work) => source.startsWith(work)) ||
+    source === `${BRK}, page not at hand` ||
+    (source.startsWith(GATE) && / \d{4}, question \d+$/.test(source)) ||
+    paged.some((work) => source.startsWith(work) && /^\d/.test(source.slice(work.length)));
+  expect(all.filter(([, , , , source]) => !isNamed(source))).toEqual([]);
 });
 
 it("at least eighty of the values are published", () => {

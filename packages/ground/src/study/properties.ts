@@ -32,8 +32,8 @@ export interface Properties {
  * The properties of a weave.
  * @param drawdown whole repeats
  * @param setts threads a centimetre, for the angle; left out, they are equal
- * Source: mean float F = R/I, J. T. Taylor 1909, p. 338; CFF and FYF as in H. Morino, M. Matsudaira and M. Furutani, Textile
- * Research Journal 75 (2005), from memory.
+ * Source: mean float F = R/I, J. T. Taylor, Cotton Weaving and Designing, 1909, p. 338; CFF and FYF as in H. Morino,
+ * M. Matsudaira and M. Furutani, Textile Research Journal 75 (2005), from memory.
  * @example propertiesOf(drawdownOf(weaveOf("satin 8 step 3"))).meanFloat // 4
  */
 export function propertiesOf(drawdown: BitGrid, setts?: Setts): Properties {

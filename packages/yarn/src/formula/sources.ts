@@ -1,6 +1,6 @@
 /** The works that the formulas are taken from. */
 export const TAYLOR = "J. T. Taylor, Cotton Weaving and Designing, 6th ed., 1909";
-export const BROOKS = "C. P. Brooks, Cotton Manufacturing (year and page not at hand)";
+export const BROOKS = "C. P. Brooks, Cotton Manufacturing, 1888 (the year from memory, the page not at hand)";
 export const WOLFENSBERGER = "A. Wolfensberger, Theory of Silk Weaving, 2nd ed., 1921";
 export const PEIRCE =
   "F. T. Peirce, The Geometry of Cloth Structure, Journal of the Textile Institute 28, 1937, pp. T45-T96 (page of the formula not at hand)";
