@@ -1,6 +1,6 @@
 export { FollowError, type FollowErrorCode } from "./error.js";
 export { followPage } from "./page/page.js";
-export type { Kept, KeptReading } from "./place/kept.js";
+export type { Kept } from "./place/kept.js";
 export { type LogEntry, logged, type Mark } from "./place/log.js";
 export {
   back,

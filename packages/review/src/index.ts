@@ -5,4 +5,3 @@ export { statedValues } from "./fill-stated.js";
 export { numberRules } from "./number-rules.js";
 export { optionsOf } from "./options.js";
 export type { PieceNumbers } from "./pieces.js";
-export { ruleProblems } from "./rule-names.js";

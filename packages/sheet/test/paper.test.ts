@@ -8,7 +8,7 @@ import { formulaBox } from "../../page/src/formula/boxes.js";
 import { formulaText } from "../../page/src/formula/text.js";
 import type { TypesetFormula } from "../../page/src/formula/types.js";
 import { layDocument } from "../../page/src/layout/document.js";
-import { papers, toPdf } from "../../page/src/print.js";
+import { papers, toPdf } from "../../page/src/print/pdf.js";
 import { draft } from "../../units/test/arbitraries.js";
 import type { Sheet } from "../src/index.js";
 import { makeSheet } from "../src/index.js";

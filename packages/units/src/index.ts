@@ -38,7 +38,7 @@ export { type ThreadingGroup, type ThreadingListOptions, threadingList } from ".
 export { type LoomNeeds, loomNeeds, type ShaftLoad } from "./loom-needs.js";
 export { gridFromLifts, liftsFromGrid } from "./picture.js";
 export { parseRows, parseShafts, printShafts, type RowsOptions } from "./row-notation.js";
-export { type BlockRow, blockOrigins, type WovenRow, wovenRows } from "./row-origins.js";
+export { type BlockRow, type WovenRow, wovenRows } from "./row-origins.js";
 export { type ShaftUse, shaftUses } from "./shaft-uses.js";
 export { parseThreading, type ThreadingOptions, threadingColumns } from "./threading-notation.js";
 export {
