@@ -13,7 +13,9 @@ const runner = join(root, "shared/recipes/runner.recipe.yaml");
 describe("drawcord exercise", () => {
   it("writes a sheet a student, the key and the worked answers, the same for the same seed", async () => {
     const set = (name: string, seed: string) =>
-      run(["exercise", runner, "-o", name, "--level", "2", "--count", "3", "--seed", seed], { cwd });
+      run(["exercise", runner, "-o", name, "--level", "2", "--count", "3", "--seed", seed, "--apart"], {
+        cwd,
+      });
     expect((await set("class.html", "7")).stdout).toBe(
       ["class-1.html", "class-2.html", "class-3.html", "class-key.html", "class-worked.html"]
         .map((name) => `${name} was written\n`)
@@ -32,10 +34,24 @@ describe("drawcord exercise", () => {
     const before = readdirSync(cwd).length;
     const { status, stderr } = await run(["exercise", runner, "-o", "x.html", "--task", "song"], { cwd });
     expect(status).toBe(2);
-    expect(stderr).toContain("--task takes one of numbers, sett, plan, drawdown, back, float, slip, ground");
+    expect(stderr).toContain(
+      "--task takes one of numbers, sett, plan, drawdown, back, thread, float, cut, slack, slip, ground",
+    );
     expect(readdirSync(cwd).length).toBe(before);
     await run(["exercise", runner, "-o", "slips.md", "--task", "slip", "--task", "slip"], { cwd });
     expect(readFileSync(join(cwd, "slips.md"), "utf8").match(/Spot the slip/g)?.length).toBe(2);
+  });
+
+  it("binds a class with its key and the worked answers into one file", async () => {
+    const bind = (name: string) =>
+      run(["exercise", runner, "-o", name, "--level", "2", "--count", "3"], { cwd });
+    expect((await bind("bound.html")).stdout).toBe("bound.html was written\n");
+    const html = readFileSync(join(cwd, "bound.html"), "utf8");
+    expect(html.match(/<h1 /g)?.length).toBe(5);
+    expect(html).toContain("sheet 3 of 3");
+    const { status, stderr } = await bind("bound.svg");
+    expect(status).toBe(2);
+    expect(stderr).toContain("a class in one file is written as .html, .pdf or .md");
   });
 });
 

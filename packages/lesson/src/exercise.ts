@@ -1,5 +1,5 @@
 import type { Recipe } from "@drawcord/files";
-import type { Document } from "@drawcord/page";
+import type { Bound, Document } from "@drawcord/page";
 import { LessonError } from "./error.js";
 import { keyDocument, workedDocument } from "./key.js";
 import { type TaskName, taskKinds, taskNames, usualTasks } from "./kinds.js";
@@ -15,7 +15,7 @@ export interface ExerciseOptions {
   readonly seed?: number;
   /** Sheets for so many students, each with numbers of its own; default 1. */
   readonly count?: number;
-  /** The kinds of task; default: those usual at the level. */
+  /** The kinds of task; default: one of the sets usual at the level, by the seed. */
   readonly tasks?: readonly string[];
 }
 
@@ -34,6 +34,8 @@ export interface SetClass {
   readonly key: Document;
   /** Every working as on the board, a part a sheet; no parts where nothing is worked out in lines. */
   readonly worked: Document;
+  /** All of it in one: the sheets, the key and, where there are any, the worked answers. */
+  readonly bound: Bound;
 }
 
 /** The most sheets that are set at once. */
@@ -48,10 +50,11 @@ const MOST_SHEETS = 200;
  * @example exerciseOf(recipe, { seed: 7, count: 2 }).sheets.length // 2
  */
 export function exerciseOf(recipe: Recipe, options: ExerciseOptions = {}): SetClass {
-  const { count = 1, level = 1, seed = 1, tasks = usualTasks[level] } = options;
+  const { count = 1, level = 1, seed = 1 } = options;
   checkWhole("seed", "bad-seed", seed, 0, 4_000_000_000);
   checkWhole("number of sheets", "bad-count", count, 1, MOST_SHEETS);
-  const names = tasks.map(known);
+  const sets = usualTasks[level];
+  const names = (options.tasks ?? sets[seed % sets.length]!).map(known);
   const set: (readonly Task[])[] = [];
   for (let sheet = 0; sheet < count; sheet++) {
     const before = set.at(-1);
@@ -63,11 +66,11 @@ export function exerciseOf(recipe: Recipe, options: ExerciseOptions = {}): SetCl
     tasks: tasks_,
     document: studentDocument(title, tasks_, { level, seed, number: i + 1, count }),
   }));
-  return {
-    sheets,
-    key: keyDocument(title, set, seed),
-    worked: workedDocument(title, set, seed),
-  };
+  const key = keyDocument(title, set, seed);
+  const worked = workedDocument(title, set, seed);
+  const rest = [...sheets.slice(1).map(({ document }) => document), key];
+  const bound: Bound = [sheets[0]!.document, ...rest, ...(worked.parts.length === 0 ? [] : [worked])];
+  return { sheets, key, worked, bound };
 }
 
 /** So many throws are made for a task unlike a neighbour's. */

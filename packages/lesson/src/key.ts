@@ -1,5 +1,6 @@
 /** What the teacher has: every answer with what is allowed, and every working as on the board. */
 import type { Block, Document, Part } from "@drawcord/page";
+import { renamed } from "./renamed.js";
 import type { Answer, Task } from "./task.js";
 
 /** The key of a class, a part a sheet. */
@@ -8,7 +9,7 @@ export function keyDocument(title: string, set: readonly (readonly Task[])[], se
     title: `${title}: key`,
     subtitle: `seed ${seed}`,
     parts: set.map((tasks, i) => ({
-      name: `sheet-${i + 1}`,
+      name: `key-${i + 1}`,
       title: `Sheet ${i + 1}`,
       blocks: [answers(tasks, i), ...pictures(tasks, i)],
     })),
@@ -19,10 +20,10 @@ export function keyDocument(title: string, set: readonly (readonly Task[])[], se
 export function workedDocument(title: string, set: readonly (readonly Task[])[], seed: number): Document {
   return {
     title: `${title}: worked answers`,
-    subtitle: `seed ${seed}; each line goes on from the digits that the line before shows`,
+    subtitle: `seed ${seed}; as a teacher writes them on the board`,
     parts: set.flatMap((tasks, i): Part[] => {
       const blocks = tasks.flatMap((task, k) => working(task, i, k));
-      return blocks.length === 0 ? [] : [{ name: `sheet-${i + 1}`, title: `Sheet ${i + 1}`, blocks }];
+      return blocks.length === 0 ? [] : [{ name: `worked-${i + 1}`, title: `Sheet ${i + 1}`, blocks }];
     }),
   };
 }
@@ -30,7 +31,7 @@ export function workedDocument(title: string, set: readonly (readonly Task[])[],
 function answers(tasks: readonly Task[], sheet: number): Block {
   return {
     kind: "table",
-    id: `key-${sheet + 1}`,
+    id: `key-answers-${sheet + 1}`,
     caption: "The answers",
     columns: [
       { title: "Task", kind: "head" },
@@ -69,19 +70,34 @@ function pictures(tasks: readonly Task[], sheet: number): readonly Block[] {
   return filled.length === 0 ? [] : [{ kind: "pictures", pictures: filled }];
 }
 
-function working({ steps, title }: Task, sheet: number, task: number): readonly Block[] {
-  if (steps.length === 0) return [];
-  return [
-    {
-      kind: "table",
-      id: `working-${sheet + 1}-${task + 1}`,
-      caption: `Task ${task + 1}: ${title}`,
-      columns: [{ title: "In words" }, { title: "With its numbers" }, { title: "Comes to", kind: "number" }],
-      rows: steps.map(({ result, sum, unit, words }) => [
-        words,
-        sum,
-        [{ text: `${result} ${unit}`.trim(), strong: true }],
-      ]),
-    },
-  ];
+/** A task on the board: its steps, a line each, and what is drawn. */
+function working({ drawn = [], steps, title }: Task, sheet: number, task: number): readonly Block[] {
+  const word = `${sheet + 1}-${task + 1}`;
+  const lines: Block[] =
+    steps.length === 0
+      ? []
+      : [
+          {
+            kind: "table",
+            id: "working",
+            caption: "Each line goes on from the digits that the line before shows",
+            columns: [
+              { title: "In words" },
+              { title: "In symbols" },
+              { title: "With its numbers" },
+              { title: "Comes to", kind: "number" },
+              { title: "Rounding" },
+            ],
+            rows: steps.map(({ result, rounding, sum, symbols, unit, words }) => [
+              words,
+              symbols,
+              sum,
+              [{ text: `${result} ${unit}`.trim(), strong: true }],
+              rounding,
+            ]),
+          },
+        ];
+  const blocks = [...lines, ...drawn].map((block) => renamed(block, `worked-${word}`));
+  if (blocks.length === 0) return [];
+  return [{ kind: "paragraph", tone: "heading", text: `Task ${task + 1}: ${title}` }, ...blocks];
 }

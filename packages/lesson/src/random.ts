@@ -4,6 +4,8 @@ export interface Dice {
   readonly whole: (least: number, most: number) => number;
   /** One of a list. */
   readonly one: <T>(list: readonly T[]) => T;
+  /** A list in another order. */
+  readonly shuffled: <T>(list: readonly T[]) => readonly T[];
 }
 
 /**
@@ -20,5 +22,9 @@ export function diceOf(seed: number): Dice {
     return ((mixed ^ (mixed >>> 14)) >>> 0) / 2 ** 32;
   };
   const whole = (least: number, most: number) => least + Math.floor(next() * (most - least + 1));
-  return { whole, one: (list) => list[whole(0, list.length - 1)]! };
+  const shuffled = <T>(list: readonly T[]) => {
+    const left = [...list];
+    return list.map(() => left.splice(whole(0, left.length - 1), 1)[0]!);
+  };
+  return { whole, one: (list) => list[whole(0, list.length - 1)]!, shuffled };
 }

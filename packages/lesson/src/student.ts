@@ -1,6 +1,8 @@
 /** The sheet that a student fills in: what is given and asked, and room to write; no answer stands on it. */
 import { many } from "@drawcord/base";
 import { type Block, type Document, type Part, palette, roomWide } from "@drawcord/page";
+import { linesFor, linesPicture, needsLines, spaceFor } from "./answer-space.js";
+import { renamed } from "./renamed.js";
 import type { Answer, Filling, Task } from "./task.js";
 
 /** Which sheet of a class it is. */
@@ -18,10 +20,10 @@ export function studentDocument(title: string, tasks: readonly Task[], facts: Sh
   const points = tasks.reduce((sum, task) => sum + task.points, 0);
   return {
     title: `${title}: exercise`,
-    subtitle: `level ${level}, sheet ${number} of ${count}, seed ${seed}; ${many(minutes, "minute")}, ${many(points, "point")}`,
+    subtitle: `sheet ${number} of ${count}, level ${level}, seed ${seed}; ${many(minutes, "minute")}, ${many(points, "point")}`,
     parts: [
       {
-        name: "name",
+        name: `sheet-${number}-name`,
         title: "Name and date",
         blocks: [
           {
@@ -39,24 +41,28 @@ export function studentDocument(title: string, tasks: readonly Task[], facts: Sh
           {
             kind: "paragraph",
             tone: "note",
-            text: "Work without the recipe. Pencil, ruler and a pocket calculator are allowed. Write each answer with its unit.",
+            text: "Work without the recipe; a pocket calculator is allowed. Read a task to its end before you begin. Write answers with their units, and the working into its frame or on the back: it counts too.",
           },
         ],
       },
-      ...tasks.map((task, i) => taskPart(task, i)),
+      ...tasks.map((task, i) => taskPart(task, i, number)),
     ],
   };
 }
 
-function taskPart({ answers, ask, fill, minutes, points, room, title }: Task, i: number): Part {
+function taskPart(
+  { answers, ask, fill, minutes, points, room, title }: Task,
+  i: number,
+  sheet: number,
+): Part {
   const blocks: Block[] = [...ask];
   if (fill !== undefined) blocks.push(fillBlock(fill));
-  if (answers.length > 0) blocks.push(answerTable(answers, i));
-  if (room > 0) blocks.push(workingRoom(room, i));
+  blocks.push(...answerBlocks(answers));
+  if (room > 0) blocks.push(workingRoom(room));
   return {
-    name: `task-${i + 1}`,
+    name: `sheet-${sheet}-task-${i + 1}`,
     title: `${i + 1}. ${title} (${many(minutes, "minute")}, ${many(points, "point")})`,
-    blocks: blocks.map((block) => renamed(block, i)),
+    blocks: blocks.map((block) => renamed(block, `${sheet}-${i + 1}`)),
   };
 }
 
@@ -74,20 +80,30 @@ function fillBlock({ blank, caption, id }: Filling): Block {
   };
 }
 
-/** The longest answers need no more than one line to write on. */
-const MOST_SPACE = 46;
-
-/**
- * Room for an answer: half as much again as the answer takes in print, for a hand writes larger, and never so that its
- * length tells the answer.
- */
-export function spaceFor(answers: readonly Answer[]): number {
-  const longest = Math.max(...answers.map(({ answer }) => answer.length));
-  return Math.min(MOST_SPACE, Math.max(12, Math.ceil(longest * 1.5)));
+/** Questions with their room: short answers in one table, long ones each on lines of its own. */
+function answerBlocks(answers: readonly Answer[]): readonly Block[] {
+  const blocks: Block[] = [];
+  for (let i = 0; i < answers.length; ) {
+    const rest = answers.slice(i);
+    const long = rest.findIndex(needsLines);
+    if (long === 0) {
+      const [answer] = rest as [Answer];
+      blocks.push(
+        { kind: "paragraph", text: answer.question },
+        { kind: "pictures", pictures: [linesPicture(`lines-${i + 1}`, linesFor(answer))] },
+      );
+      i++;
+    } else {
+      const short = long < 0 ? rest : rest.slice(0, long);
+      blocks.push(answerTable(short, i));
+      i += short.length;
+    }
+  }
+  return blocks;
 }
 
 function answerTable(answers: readonly Answer[], i: number): Block {
-  const space = "_".repeat(spaceFor(answers));
+  const space = spaceFor(answers);
   return {
     kind: "table",
     id: `answers-${i + 1}`,
@@ -97,12 +113,12 @@ function answerTable(answers: readonly Answer[], i: number): Block {
   };
 }
 
-function workingRoom(height: number, i: number): Block {
+function workingRoom(height: number): Block {
   return {
     kind: "pictures",
     pictures: [
       {
-        id: `room-${i + 1}`,
+        id: "room",
         caption: "Room for your working",
         alt: "An empty frame for the working.",
         drawing: {
@@ -122,15 +138,5 @@ function workingRoom(height: number, i: number): Block {
         },
       },
     ],
-  };
-}
-
-/** Two tasks of a kind may stand on one sheet, but no two pictures of one name. */
-function renamed(block: Block, i: number): Block {
-  if (block.kind === "table") return { ...block, id: `${block.id}-${i + 1}` };
-  if (block.kind !== "pictures") return block;
-  return {
-    ...block,
-    pictures: block.pictures.map((picture) => ({ ...picture, id: `${picture.id}-${i + 1}` })),
   };
 }

@@ -10,11 +10,16 @@ export type Level = 1 | 2 | 3;
 export interface WorkingLine {
   /** The formula in words. */
   readonly words: string;
+  /** The same in symbols: `e = u × n`. */
+  readonly symbols: string;
   /** The numbers put in: `81 × 4`. */
   readonly sum: string;
   /** What comes out, to the digits shown. */
   readonly result: string;
+  /** Empty for a bare number. */
   readonly unit: string;
+  /** How far it is rounded, in words: `to 1 decimal`; empty where the sum comes out even. */
+  readonly rounding: string;
 }
 
 /** A question and its answer. */
@@ -25,6 +30,8 @@ export interface Answer {
   readonly within?: string;
   /** Other answers that count. */
   readonly also?: readonly string[];
+  /** Whether it is said in words of one's own, which only a teacher can judge; default false. */
+  readonly own?: boolean;
 }
 
 /** A picture that is to be filled in. */
@@ -47,6 +54,8 @@ export interface Task {
   readonly fill?: Filling;
   /** The working as on the board. */
   readonly steps: readonly WorkingLine[];
+  /** What else the teacher draws on the board. */
+  readonly drawn?: readonly Block[];
   /** What is given, as data, for whoever works the answers out another way. */
   readonly given: unknown;
   /** Room for the working, in mm of the height of the page. */
@@ -57,8 +66,6 @@ export interface Task {
 export interface TaskKind {
   /** One line for a teacher. */
   readonly summary: string;
-  /** The levels at which it is set unasked. */
-  readonly levels: readonly Level[];
   readonly make: (recipe: Recipe, dice: Dice, level: Level) => Task;
 }
 

@@ -1,7 +1,8 @@
 /** Each kind of task worked out again, slowly and another way, from what is given alone. */
 
+import { applyTogether } from "@drawcord/causes";
 import type { Task } from "@drawcord/lesson";
-import { parseShafts } from "@drawcord/units";
+import { type Change, parseShafts, type UnitDraft } from "@drawcord/units";
 import { expect } from "vitest";
 
 interface Corner {
@@ -51,27 +52,60 @@ function subsets(units: readonly number[]): readonly (readonly number[])[] {
   return Array.from({ length: 2 ** units.length }, (_, bits) => units.filter((_unit, i) => (bits >> i) & 1));
 }
 
+/** The rules of a small plan, as the sheet tells them, that a draft does not keep. */
+function rulesBroken({ ground, lifts, picksPerRow, selvedge, threading }: UnitDraft): readonly string[] {
+  const units = threading.map((shafts) => shafts[0] ?? 0);
+  const most = Math.max(...units);
+  const turns = (at: number) => {
+    const phase = at % (2 * (most - 1));
+    return phase < most ? phase + 1 : 2 * most - 1 - phase;
+  };
+  const inside = units.slice(2, -2);
+  const held = typeof picksPerRow === "number" ? [picksPerRow] : picksPerRow;
+  const mirrored = lifts.every((lift, row) => lift.join() === lifts.at(-1 - row)!.join());
+  // Where a tie is missing, the other of its treadle says which it was.
+  const filled = ground.steps.map(({ raise, sink }) => [raise[0] ?? 5 - sink[0]!, sink[0] ?? 5 - raise[0]!]);
+  const clean = filled.at(-1)!.join() === filled[0]!.toReversed().join();
+  const straight = (own: readonly number[] = []) => own.every((shaft, end) => shaft === (end % 4) + 1);
+  const tied = ground.steps.every(
+    ({ raise, sink }) => raise.length === 1 && sink.length === 1 && raise[0] === 5 - sink[0]!,
+  );
+  return [
+    ...(inside.every((shaft, i) => shaft === turns(i)) ? [] : ["threading"]),
+    ...(mirrored ? [] : ["lifts"]),
+    ...(tied ? [] : ["ties"]),
+    ...(clean ? [] : ["start"]),
+    ...(straight(selvedge?.left) && straight(selvedge?.right) ? [] : ["selvedge"]),
+    ...(held.every((picks) => picks === held[0]) ? [] : ["picks"]),
+  ];
+}
+
 const runsOf = (line: string) => Math.max(0, ...line.split(".").map((run) => run.length));
 
 export const slowly: Readonly<Record<string, (task: Task) => void>> = {
   numbers({ answers, given }) {
     const g = given as Record<string, number>;
-    const ends = g["units"]! * g["unitEnds"]! + g["selvedge"]!;
+    const ends = g["ends"]! + g["selvedge"]!;
     const wide = ends / g["sett"]!;
     const picks = g["rows"]! * g["perRow"]!;
     const long = picks / g["pickSett"]!;
-    const warp = g["pieces"]! * long * (1 + g["takeUp"]! / 100) + g["waste"]!;
+    const each = long * (1 + g["takeUp"]! / 100);
+    const warp = g["pieces"]! * each + g["waste"]!;
     const yarn = (ends * warp) / 100;
     const expected = [
+      g["ends"]! / g["unitEnds"]!,
       ends,
+      (g["sett"]! * 10) / g["reed"]!,
       wide,
       wide * (1 - g["drawIn"]! / 100),
       picks,
       long,
       warp,
+      Math.floor(g["room"]!),
       yarn,
       (yarn * g["tex"]!) / 1000,
     ];
+    expect(answers.length).toBeGreaterThanOrEqual(7);
     // Unrounded all the way: the rounding of the board stays within what the key allows.
     for (const [i, { answer, within = "0" }] of answers.entries()) {
       expect(Math.abs(numberIn(answer) - expected[i]!)).toBeLessThanOrEqual(numberIn(within) + 1e-9);
@@ -83,7 +117,7 @@ export const slowly: Readonly<Record<string, (task: Task) => void>> = {
     expect(Math.abs(numberIn(answers[0]!.answer) - closest)).toBeLessThanOrEqual(0.2);
     expect(Math.abs(numberIn(answers[1]!.answer) - (closest * firm!) / 100)).toBeLessThanOrEqual(0.5);
     if (answers[2] === undefined) return;
-    const dents = Number(/reed of (\d+)/.exec(answers[2].question)![1]);
+    const dents = Number(/, (\d+) dents/.exec(answers[2].question)![1]);
     const miss = (each: number) => Math.abs((dents * each) / 10 - numberIn(answers[1]!.answer));
     const each = Number(answers[2].answer);
     for (const other of [each - 1, each + 1])
@@ -106,6 +140,15 @@ export const slowly: Readonly<Record<string, (task: Task) => void>> = {
     const counts = lifts.map((lift, i) => [lift.length, i + 1 + first] as const).sort(([a], [b]) => b - a);
     const most = counts.filter(([count]) => count === counts[0]![0]).map(([, at]) => `${at}`);
     expect([answers[3]!.answer, ...(answers[3]!.also ?? [])].sort()).toEqual(most.sort());
+    const { pick } = given as {
+      pick?: { handle: number; shafts: number[]; firstEnd: number; raise: number[]; sink: number[] };
+    };
+    if (pick === undefined) return;
+    const risen = pick.shafts.flatMap((shaft, i) => {
+      if (pick.raise.includes(shaft)) return [pick.firstEnd + i];
+      return now.includes(pick.handle) && !pick.sink.includes(shaft) ? [pick.firstEnd + i] : [];
+    });
+    expect(answers[4]!.answer).toBe(risen.join(" ") || "none");
   },
   drawdown({ fill, given }) {
     const corner = given as Corner;
@@ -157,22 +200,82 @@ export const slowly: Readonly<Record<string, (task: Task) => void>> = {
       expect([answers[2 * i + 1]!.answer, ...(answers[2 * i + 1]!.also ?? [])]).toEqual(all);
     }
   },
-  slip({ answers, given }) {
-    const { shafts, slipped } = given as { shafts: number; slipped: readonly number[] };
-    // Of all edits of one unit just one makes a run of points from 1 to the last shaft and back.
-    const mends: string[] = [];
-    for (const unit of slipped.keys()) {
-      for (let shaft = 1; shaft <= shafts; shaft++) {
-        const edited = slipped.map((one, i) => (i === unit ? shaft : one));
-        const turns = edited.every((one, i) => {
-          const phase = i % (2 * (shafts - 1));
-          return one === (phase < shafts ? phase + 1 : 2 * shafts - 1 - phase);
-        });
-        if (turns && shaft !== slipped[unit]) mends.push(`${unit + 1} ${slipped[unit]} ${shaft}`);
+  thread({ answers, given }) {
+    const { lifts, raised, treadles } = given as {
+      lifts: readonly (readonly number[])[];
+      raised: readonly (readonly boolean[])[];
+      treadles: Corner["treadles"];
+    };
+    // Every handle tried for every unit: just one weaves what is there.
+    for (const [unit, { answer }] of answers.entries()) {
+      const fits = [1, 2, 3, 4].filter((handle) =>
+        raised.every((row, pick) =>
+          [0, 1, 2, 3].every((end) => {
+            const { raise, sink } = treadles[pick % 4]!;
+            const up =
+              raise.includes(end + 1) ||
+              (lifts[Math.floor(pick / 4)]!.includes(handle) && !sink.includes(end + 1));
+            return row[unit * 4 + end] === up;
+          }),
+        ),
+      );
+      expect(fits.join()).toBe(answer);
+    }
+  },
+  cut({ answers, given }) {
+    const cloth = given as readonly (readonly boolean[])[];
+    const text = cloth.map((row) => row.map((up) => (up ? "#" : ".")).join(""));
+    const left = [1, 2, 3, 4].filter((pick) => /^(?:##|\.\.)$/.test(text[pick - 1]!.slice(3, 5)));
+    const right = [1, 2, 3, 4].filter((pick) => /^(?:##|\.\.)$/.test(text[pick - 1]!.slice(7, 9)));
+    const top = [5, 6, 7, 8].filter((end) => text[3]![end - 1] === text[4]![end - 1]);
+    const said = [left, right, top].map((list) => list.join(" ") || "none");
+    expect(answers.map(({ answer }) => answer)).toEqual([
+      ...said,
+      `${left.length + right.length + top.length}`,
+    ]);
+  },
+  slack({ answers, given }) {
+    const { cloth, inside, outside } = given as {
+      cloth: readonly (readonly boolean[])[];
+      inside: number;
+      outside: number;
+    };
+    const text = cloth.map((row) => row.map((up) => (up ? "#" : ".")).join(""));
+    const found: string[] = [];
+    for (let pick = 0; pick < 9; pick++) {
+      for (let end = 0; end < 13; end++) {
+        const squares = text
+          .slice(pick, pick + 4)
+          .map((row) => row.slice(end, end + 4))
+          .join("");
+        if (/^(?:#+|\.+)$/.test(squares)) found.push(`${end + 1} to ${end + 4}, ${pick + 1} to ${pick + 4}`);
       }
     }
-    const [unit, wrong, right] = answers;
-    expect(mends).toEqual([`${unit!.answer} ${wrong!.answer} ${right!.answer}`]);
+    const [ends, picks, one, other] = answers.map(({ answer }) => answer);
+    expect(found).toEqual([`${ends}, ${picks}`]);
+    for (const [end, said] of [
+      [inside, one],
+      [outside, other],
+    ] as const) {
+      const column = text.map((row) => row[end - 1]).join("");
+      expect(`${(column.match(/#(?=\.)|\.(?=#)/g) ?? []).length}`).toBe(said);
+    }
+  },
+  slip({ answers, given }) {
+    const { changes, slipped, sound } = given as {
+      changes: readonly (readonly Change[])[];
+      slipped: UnitDraft;
+      sound: UnitDraft;
+    };
+    // The plan goes by the rules that the sheet tells; of the slipped one just so many do not hold as there are slips.
+    expect(rulesBroken(sound)).toEqual([]);
+    expect(rulesBroken(slipped).length).toBe(changes.length);
+    expect(answers.length).toBe(2 * changes.length);
+    // Every mend alone keeps one rule more, and all together keep them all.
+    for (const own of changes) {
+      expect(rulesBroken(applyTogether(slipped, own)).length).toBe(changes.length - 1);
+    }
+    expect(rulesBroken(applyTogether(slipped, changes.flat()))).toEqual([]);
   },
   ground({ answers, given }) {
     const { choices, shafts } = given as {

@@ -1,6 +1,7 @@
 export { plainText } from "./document/text.js";
 export type {
   Block,
+  Bound,
   Column,
   Document,
   Paragraph,

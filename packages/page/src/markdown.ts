@@ -1,6 +1,7 @@
+import { boundOf } from "./document/bound.js";
 import { leavesOf } from "./document/leaves.js";
 import { boxesOf, plainText, wordsOf } from "./document/text.js";
-import type { Block, Column, Document, Picture, Table, Text } from "./document/types.js";
+import type { Block, Bound, Column, Document, Picture, Table, Text } from "./document/types.js";
 import { showable } from "./drawing/escape.js";
 import { formulaText } from "./formula/text.js";
 import { boxedWords, NO_BOX } from "./layout/table-columns.js";
@@ -12,10 +13,16 @@ export interface MarkdownOptions {
 }
 
 /**
- * A document as Markdown (CommonMark, with the tables of GitHub); its pictures are files beside it.
+ * A document as Markdown (CommonMark, with the tables of GitHub); its pictures are files beside it. Several are parted by rules.
  * @example toMarkdown(document).startsWith("# ") // true
  */
-export function toMarkdown(document: Document, options: MarkdownOptions = {}): string {
+export function toMarkdown(document: Document | Bound, options: MarkdownOptions = {}): string {
+  return boundOf(document)
+    .map((one) => oneMarkdown(one, options))
+    .join("\n---\n\n");
+}
+
+function oneMarkdown(document: Document, options: MarkdownOptions): string {
   const { fileOf = ({ id }: Picture) => `${id}.svg` } = options;
   const parts = document.parts.flatMap(({ title, blocks }) => [
     `## ${escaped(title)}`,
@@ -34,7 +41,7 @@ function written(block: Block, fileOf: (picture: Picture) => string): string[] {
     case "pictures":
       return block.pictures.flatMap((picture) => [
         `![${escaped(picture.alt)}](<${encodeURI(fileOf(picture))}>)`,
-        `*${escaped(picture.caption)}*`,
+        ...(picture.caption === "" ? [] : [`*${escaped(picture.caption)}*`]),
       ]);
     case "working":
       return [

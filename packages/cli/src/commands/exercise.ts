@@ -1,24 +1,28 @@
 import { soundRecipe } from "@drawcord/files";
-import { exerciseOf, type Level, taskKinds, taskNames } from "@drawcord/lesson";
+import { exerciseOf, type Level, type SetClass, taskKinds, taskNames } from "@drawcord/lesson";
 import { defineCommand } from "../command.js";
 import { CliError } from "../error.js";
 import { input } from "../inputs.js";
 import { numberOption } from "../number-option.js";
 import { onlyRecipes } from "../only-recipes.js";
-import { beside, endingOf, sheetFiles } from "../sheet/sheet-files.js";
+import { beside, boundFiles, endingOf, type SheetLook, sheetFiles } from "../sheet/sheet-files.js";
 import { writeAll } from "../sheet/write-all.js";
 
 export const command = defineCommand({
   operands: "FILE",
-  help: `Sets exercises from a recipe: a sheet a student, each with numbers, starts and slips of its own, instructions, a line for the name, time and points; a key with what else counts and how far an answer may be off; and the worked answers as on the board. The same seed sets the same sheets.
+  help: `Sets exercises from a recipe: two pages a student, each with numbers, starts and slips of its own, instructions, a line for the name, time, points and room for the answers; after them the key with what else counts and how far an answer may be off, and the worked answers as on the board. The same seed sets the same sheets.
 
 ${taskNames.map((name) => `${name}: ${taskKinds[name].summary}.`).join("\n")}
 
-The ending of the file says the format: .html, .pdf, .md, .svg or .png. For FILE, - is standard input.`,
+The ending of the file says the format: .pdf, .html or .md. For FILE, - is standard input.`,
   examples: [
     [
       "drawcord exercise runner.recipe.yaml -o class.pdf --level 2 --seed 7 --count 24",
-      "writes class-01.pdf to class-24.pdf, class-key.pdf and class-worked.pdf",
+      "writes sheets for 24 students, their key and the worked answers into one file",
+    ],
+    [
+      "drawcord exercise runner.recipe.yaml -o class.html --count 12 --apart",
+      "writes class-01.html to class-12.html, class-key.html and class-worked.html",
     ],
     ["drawcord exercise runner.recipe.yaml -o slips.pdf --task slip --task slip", "sets two slips to find"],
   ],
@@ -52,10 +56,14 @@ The ending of the file says the format: .html, .pdf, .md, .svg or .png. For FILE
       default: "a4",
       help: "the paper of .pdf and of a printed .html",
     },
+    apart: {
+      type: "boolean",
+      help: "a file for each student, the key and the worked answers in files of their own; .svg and .png too",
+    },
     force: { type: "boolean", help: "replace files that are there" },
   },
   async run({ operands, options }, io) {
-    const { force, level, output, paper, task } = options;
+    const { apart, force, level, output, paper, task } = options;
     if (output === undefined) {
       throw new CliError("missing-value", "drawcord exercise: name the file to write, as in -o class.pdf", {
         option: "output",
@@ -67,21 +75,26 @@ The ending of the file says the format: .html, .pdf, .md, .svg or .png. For FILE
     const source = input(operands[0]!, io);
     const bytes = await source.read();
     onlyRecipes(bytes, source.name, "exercises are set from recipes");
-    const { key, sheets, worked } = exerciseOf(soundRecipe(bytes, source.name), {
+    const set = exerciseOf(soundRecipe(bytes, source.name), {
       level: Number(level) as Level,
       ...(seed === undefined ? {} : { seed }),
       ...(count === undefined ? {} : { count }),
       ...(task.length === 0 ? {} : { tasks: task }),
     });
-    const digits = `${sheets.length}`.length;
-    const nameOf = (number: number) =>
-      sheets.length === 1 ? output : beside(output, `${number}`.padStart(digits, "0"));
-    const files = [
-      ...sheets.flatMap(({ document, number }) => sheetFiles(document, nameOf(number), { paper })),
-      ...sheetFiles(key, beside(output, "key"), { paper }),
-      ...(worked.parts.length === 0 ? [] : sheetFiles(worked, beside(output, "worked"), { paper })),
-    ];
+    const files = apart ? filesApart(set, output, { paper }) : boundFiles(set.bound, output, { paper });
     await writeAll(files, io, force);
     return 0;
   },
 });
+
+/** A file a student, and the key and the worked answers in files of their own. */
+function filesApart({ key, sheets, worked }: SetClass, output: string, look: SheetLook) {
+  const digits = `${sheets.length}`.length;
+  return [
+    ...sheets.flatMap(({ document, number }) =>
+      sheetFiles(document, beside(output, `${number}`.padStart(digits, "0")), look),
+    ),
+    ...sheetFiles(key, beside(output, "key"), look),
+    ...(worked.parts.length === 0 ? [] : sheetFiles(worked, beside(output, "worked"), look)),
+  ];
+}

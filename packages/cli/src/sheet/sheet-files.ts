@@ -1,5 +1,13 @@
 import { extname } from "node:path";
-import { type Document, type Part, partToSvg, pictureToSvg, toHtml, toMarkdown } from "@drawcord/page";
+import {
+  type Bound,
+  type Document,
+  type Part,
+  partToSvg,
+  pictureToSvg,
+  toHtml,
+  toMarkdown,
+} from "@drawcord/page";
 import { CliError } from "../error.js";
 
 /** How a sheet is put on paper or screen. */
@@ -65,9 +73,27 @@ async function partPicture(
   return ending === ".svg" ? svg : (await import("@drawcord/page/print")).toPng(svg);
 }
 
-function markdownFiles(sheet: Document, name: string): readonly SheetFile[] {
-  const pictures = sheet.parts.flatMap(({ blocks }) =>
-    blocks.flatMap((block) => (block.kind === "pictures" ? block.pictures : [])),
+/** The files of several documents bound as one: one file, but for Markdown's pictures; SVG and PNG are no books. */
+export function boundFiles(bound: Bound, name: string, { paper }: SheetLook): readonly SheetFile[] {
+  const ending = endingOf(name);
+  if (ending === ".html") return [{ name, make: async () => toHtml(bound, { paper }) }];
+  if (ending === ".pdf") {
+    return [{ name, make: async () => (await import("@drawcord/page/print")).toPdf(bound, paper) }];
+  }
+  if (ending === ".md") return markdownFiles(bound, name);
+  throw new CliError(
+    "unknown-format",
+    `${name} has the ending ${ending}, which holds one sheet; a class in one file is written as .html, .pdf or .md`,
+    { file: name },
+  );
+}
+
+function markdownFiles(sheet: Document | Bound, name: string): readonly SheetFile[] {
+  const documents = "parts" in sheet ? [sheet] : sheet;
+  const pictures = documents.flatMap(({ parts }) =>
+    parts.flatMap(({ blocks }) =>
+      blocks.flatMap((block) => (block.kind === "pictures" ? block.pictures : [])),
+    ),
   );
   const fileOf = (id: string) => beside(name, id, ".svg");
   const page = () => toMarkdown(sheet, { fileOf: ({ id }) => fileOf(id).split(/[\\/]/).at(-1)! });

@@ -1,11 +1,11 @@
 import { type Answer, sayTask, type TaskKind } from "../task.js";
-import { cornerOf } from "./corner.js";
-import { cornerDrawing } from "./drawdown.js";
+import { casesOnBoard } from "./cases.js";
+import { cornerOf, treadlesOf } from "./corner.js";
+import { cornerDrawing, tieUpTable } from "./drawdown.js";
 
 /** From the cloth back to the lift. */
 export const backTask: TaskKind = {
   summary: "from a piece of cloth back to the units that each row draws",
-  levels: [2, 3],
   make({ draft }, dice) {
     const given = cornerOf(draft, dice, 16, 8);
     const named = [...new Set(given.units)];
@@ -26,8 +26,9 @@ export const backTask: TaskKind = {
       points: 6,
       ask: [
         sayTask(
-          `A filled square is an end over a pick. Under each end stands its ground shaft, at the right of each pick what its treadle raises and sinks. The units are ${named[0]} to ${named.at(-1)}, from left to right. Name the units that each row draws.`,
+          `Under each end stands its ground shaft, at the right of each pick its treadle; heavy lines part the units, ${named[0]} to ${named.at(-1)} from left to right. Look at the squares whose shaft the treadle neither raises nor sinks: which units does each row draw?`,
         ),
+        tieUpTable(treadlesOf(draft.ground).treadles),
         {
           kind: "pictures",
           pictures: [
@@ -35,13 +36,14 @@ export const backTask: TaskKind = {
               id: "cloth",
               caption: "A piece of cloth, the first pick at the bottom",
               alt: `A drawdown of ${given.shafts.length} ends and ${given.rows.length} picks.`,
-              drawing: cornerDrawing(given, (end, pick) => given.raised[pick]![end]!),
+              drawing: cornerDrawing(given, (end, pick) => given.raised[pick]![end]!, 4),
             },
           ],
         },
       ],
       answers,
       steps: [],
+      drawn: casesOnBoard(given),
       given,
       room: 0,
     };

@@ -11,12 +11,27 @@ export interface FigureCorner {
   readonly units: readonly number[];
   /** Row of each pick, from 1. */
   readonly rows: readonly number[];
-  /** What the treadle of each pick does. */
+  /** The treadle of each pick, from 1, and what it does. */
+  readonly feet: readonly number[];
   readonly treadles: readonly { readonly raise: ShaftSet; readonly sink: ShaftSet }[];
   /** The units drawn in each row that comes in. */
   readonly drawn: readonly { readonly row: number; readonly units: readonly number[] }[];
   /** Whether each end lies over each pick, pick by pick. */
   readonly raised: readonly (readonly boolean[])[];
+}
+
+/** What the treadles do, each once, numbered in the order in which the steps of the treadling first press them. */
+export function treadlesOf({ steps }: UnitDraft["ground"]): {
+  readonly treadles: readonly { readonly raise: ShaftSet; readonly sink: ShaftSet }[];
+  /** The treadle of each step, from 1. */
+  readonly ofStep: readonly number[];
+} {
+  const keys = steps.map(({ raise, sink }) => `${raise}/${sink}`);
+  const unlike = [...new Set(keys)];
+  return {
+    treadles: unlike.map((key) => steps[keys.indexOf(key)]!),
+    ofStep: keys.map((key) => unlike.indexOf(key) + 1),
+  };
 }
 
 /** How many places are tried before one is taken where nothing is drawn. */
@@ -37,12 +52,13 @@ export function cornerOf(draft: UnitDraft, dice: Dice, ends: number, picks: numb
 }
 
 function at(
-  { ground: { steps } }: UnitDraft,
+  { ground }: UnitDraft,
   { drawdown, rowOfPick, shaftOfEnd, squares, unitOfEnd }: ReturnType<typeof expand>,
   dice: Dice,
   ends: number,
   picks: number,
 ): FigureCorner {
+  const { ofStep } = treadlesOf(ground);
   const firsts = [...unitOfEnd.keys()].filter(
     (end) =>
       unitOfEnd[end]! >= 0 &&
@@ -62,8 +78,9 @@ function at(
     shafts: ofEnds.map((end) => shaftOfEnd[end]!),
     units,
     rows,
+    feet: ofPicks.map((pick) => ofStep[pick % ofStep.length]!),
     treadles: ofPicks.map((pick) => {
-      const { raise, sink } = steps[pick % steps.length]!;
+      const { raise, sink } = ground.steps[pick % ofStep.length]!;
       return { raise, sink };
     }),
     drawn: [...new Set(rows)].map((row) => ({

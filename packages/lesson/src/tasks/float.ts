@@ -8,7 +8,6 @@ const PICKS = 10;
 /** The longest float and the loose place of a small drawdown. */
 export const floatTask: TaskKind = {
   summary: "find the longest float along an end and along a pick",
-  levels: [1, 2, 3],
   make(_, dice, level) {
     const cloth = twillWith(dice, level);
     const ends = Array.from({ length: ENDS }, (_, end) => cloth.map((pick) => pick[end]!));
@@ -47,7 +46,7 @@ export const floatTask: TaskKind = {
                 filled: (end, pick) => cloth[pick]![end]!,
                 under: (end) => `${end + 1}`,
                 left: (pick) => `${pick + 1}`,
-                cell: 4,
+                cell: 3.5,
               }),
             },
           ],

@@ -11,7 +11,6 @@ const SINKS = [
 /** Which start of a ground cuts clean. */
 export const groundTask: TaskKind = {
   summary: "choose the start of the ground that cuts clean, and say why",
-  levels: [2, 3],
   make(_, dice, level) {
     const sink = dice.one(level === 2 ? SINKS.slice(0, 2) : SINKS);
     const shafts = sink.length;
@@ -26,15 +25,14 @@ export const groundTask: TaskKind = {
     });
     const clean = open.flatMap((cut, i) => (cut.lengthways + cut.sideways === 0 ? [letter(i)] : []));
     const rest = open.flatMap((cut, i) => (cut.lengthways + cut.sideways === 0 ? [] : [letter(i)]));
-    const why =
-      "its last pick sinks the shaft that its first raises, and raises the one that its first sinks";
+    const why = clean.map((name) => whyClean(name, choices["ABCD".indexOf(name)]!));
     const answers: readonly Answer[] = [
       {
         question: "Which start cuts clean where rows meet?",
         answer: clean[0] ?? "none",
         ...(clean.length > 1 ? { also: clean.slice(1) } : {}),
       },
-      { question: "Why?", answer: why, also: ["figure and ground bind crosswise at the border"] },
+      { question: "Why?", answer: why[0] ?? "", also: [...why.slice(1), FACT], own: true },
       { question: "Which let ends slip?", answer: rest.join(" ") || "none" },
     ];
     return {
@@ -43,7 +41,7 @@ export const groundTask: TaskKind = {
       points: 6,
       ask: [
         sayTask(
-          `A ground of ${shafts} ends is threaded straight, and rows are ${shafts} picks. The figure's picks end where the row ends. Where one row meets the next, look at the last pick of one and the first of the other.`,
+          `A ground of ${shafts} ends is threaded straight, and a row is ${shafts} picks. Where one row meets the next, ends cut if the shaft sunk last is the one raised first, and the shaft raised last the one sunk first. Rows of one start meet each other.`,
         ),
         {
           kind: "table",
@@ -64,6 +62,15 @@ export const groundTask: TaskKind = {
     };
   },
 };
+
+const FACT = "figure and ground then bind crosswise where rows meet";
+
+function whyClean(
+  name: string,
+  { raise, sink }: { readonly raise: readonly number[]; readonly sink: readonly number[] },
+) {
+  return `${name}: the last pick sinks shaft ${sink.at(-1)} and the first raises it; the last raises shaft ${raise.at(-1)} and the first sinks it`;
+}
 
 /** Four starts of which one is the order's own. @param by odd, so that no start of an even order comes twice */
 function shuffledStarts(shafts: number, first: number, by: number): readonly number[] {

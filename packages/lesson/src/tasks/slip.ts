@@ -1,63 +1,91 @@
-import { applyChange, type Change, printThreading, sayChange } from "@drawcord/units";
-import { sayTask, type TaskKind } from "../task.js";
+import type { Cause } from "@drawcord/causes";
+import type { Block } from "@drawcord/page";
+import { printShafts, sayChange, type UnitDraft } from "@drawcord/units";
+import { squaresDrawing } from "../drawing/squares.js";
+import { plantedPlan } from "../planted.js";
+import { type Answer, sayTask, type TaskKind } from "../task.js";
 
-/** A threading in which one unit hangs on a wrong shaft. */
+/** A small recipe with slips in it, anywhere. */
 export const slipTask: TaskKind = {
-  summary: "spot the slip in a threading, and mend it",
-  levels: [2, 3],
-  make(recipe, dice, level) {
-    const shafts = dice.whole(5, 7 + 2 * level);
-    const repeats = dice.whole(2, 3);
-    const point = [
-      ...Array.from({ length: shafts }, (_, i) => i + 1),
-      ...Array.from({ length: shafts - 2 }, (_, i) => shafts - 1 - i),
-    ];
-    const right = [...Array.from({ length: repeats }, () => point).flat(), 1];
-    const unit = dice.whole(2, right.length - 1);
-    const was = right[unit - 1]!;
-    // Neither its own shaft nor that of a neighbour, which a point could stand on.
-    const wrongs = Array.from({ length: shafts }, (_, i) => i + 1).filter(
-      (shaft) => shaft !== was && shaft !== right[unit - 2] && shaft !== right[unit],
-    );
-    const wrong = dice.one(wrongs);
-    const mend: Change = { change: "thread", unit, shafts: [was] };
-    const slipped = right.map((shaft, i) => [i === unit - 1 ? wrong : shaft]);
-    const mended = applyChange({ ...recipe.draft, threading: slipped }, mend).threading;
+  summary: "spot one to three slips in a small recipe: threading, lifts, ties, start, selvedge or picks",
+  make(_, dice, level) {
+    const { causes, slipped, sound } = plantedPlan(dice, level);
+    const answers = causes.flatMap((cause, i) => answersOf(cause, level === 1 ? "" : `Slip ${i + 1}: `));
     return {
-      title: "Spot the slip",
-      minutes: 8,
-      points: 6,
+      title: level === 1 ? "Spot the slip" : "Spot the slips",
+      minutes: 8 + 4 * level,
+      points: 6 * level,
       ask: [
         sayTask(
-          `A threading runs in points from shaft 1 to shaft ${shafts} and back, ${repeats} times, and ends on shaft 1. Its writer was called away once. The units in order hang on these shafts:`,
+          `The rules of this small recipe are plain: units in points, lifts the same from either end, every row held alike, each treadle raises one shaft and sinks one so that the cuts are clean, selvedges that go on as the ground is threaded. Its writer was called away ${["once", "twice", "three times"][level - 1]}. ${level === 1 ? "Find the slip" : `Find the ${level === 2 ? "two" : "three"} slips, in any order`}.`,
         ),
-        {
-          kind: "table",
-          id: "threading",
-          caption: "The threading, ten units a line",
-          columns: [{ title: "From unit", kind: "head" }, { title: "Shafts" }],
-          rows: Array.from({ length: Math.ceil(slipped.length / 10) }, (_, line) => [
-            `${line * 10 + 1}`,
-            slipped
-              .slice(line * 10, line * 10 + 10)
-              .map(([shaft]) => shaft)
-              .join("  "),
-          ]),
-        },
+        recipeTable(slipped),
+        chart(slipped),
       ],
-      answers: [
-        { question: "Which unit is wrong?", answer: `${unit}` },
-        { question: "On which shaft does it hang?", answer: `${wrong}` },
-        { question: "Where should it hang?", answer: `${was}` },
-        {
-          question: "What tells you so?",
-          answer: `${sayChange(mend)}: it then reads ${printThreading(mended)}`,
-          also: ["any sentence that names the neighbours of the unit, or the mirror"],
-        },
-      ],
+      answers,
       steps: [],
-      given: { shafts, slipped: slipped.map(([shaft]) => shaft!) },
+      given: { sound, slipped, changes: causes.map(({ changes }) => changes) },
       room: 0,
     };
   },
 };
+
+function answersOf({ changes, message, rivals, why }: Cause, which: string): readonly Answer[] {
+  const mend = changes.map(sayChange).join(", and ");
+  const also = rivals.map((rival) => rival.map(sayChange).join(", and "));
+  const what = which === "" ? "What" : "what";
+  return [
+    {
+      question: `${which}${what} is written wrong, and how do you mend it?`,
+      answer: `${message}; ${mend}`,
+      own: true,
+      ...(also.length > 0 ? { also } : {}),
+    },
+    { question: `${which}${what} tells you so?`, answer: why, own: true },
+  ];
+}
+
+/** All of the recipe but its lifts. */
+function recipeTable({ ground, lifts, picksPerRow, selvedge, threading, unitEnds }: UnitDraft): Block {
+  const units = threading.map((shafts) => (shafts.length === 0 ? "X" : printShafts(shafts)));
+  const treadles = ground.steps.map(
+    ({ raise, sink }) =>
+      `${raise.length === 0 ? "none" : printShafts(raise)} up, ${sink.length === 0 ? "none" : printShafts(sink)} down`,
+  );
+  const held = typeof picksPerRow === "number" ? lifts.map(() => picksPerRow) : picksPerRow;
+  return {
+    kind: "table",
+    id: "recipe",
+    caption: `The recipe: ${unitEnds} ends a unit, threaded ${ground.threading.join(" ")}`,
+    columns: [{ title: "What", kind: "head" }, { title: "As it is written" }],
+    rows: [
+      ["Handle of each unit (X: none), from unit 1", units.join("  ")],
+      ["Treadles 1 to 4, pressed in turn", treadles.join(";  ")],
+      ["Picks of each row, from row 1", held.join("  ")],
+      ["Left selvedge, ground shafts", selvedge?.left?.join("  ") ?? ""],
+      ["Right selvedge, ground shafts", selvedge?.right?.join("  ") ?? ""],
+    ],
+  };
+}
+
+function chart({ lifts, threading }: UnitDraft): Block {
+  const handles = Math.max(...threading.flat(), ...lifts.flat());
+  return {
+    kind: "pictures",
+    pictures: [
+      {
+        id: "lifts",
+        caption: "Its lifts: handles under the columns, rows at the left",
+        alt: lifts.map((lift, row) => `row ${row + 1}: ${lift.join(" ") || "none"}`).join("; "),
+        drawing: squaresDrawing({
+          columns: handles,
+          rows: lifts.length,
+          filled: (column, row) => lifts[row]!.includes(column + 1),
+          under: (column) => `${column + 1}`,
+          left: (row) => `${row + 1}`,
+          cell: 3.3,
+        }),
+      },
+    ],
+  };
+}

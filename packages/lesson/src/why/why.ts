@@ -72,7 +72,8 @@ export function whyCrossing(draft: UnitDraft, end: number, pick: number): Crossi
   };
 }
 
-function causeOf(raised: boolean, sunk: boolean, drawn: boolean): CrossingCause {
+/** What decides a crossing: the treadle where it moves the shaft of the end, else whether its unit is drawn. */
+export function causeOf(raised: boolean, sunk: boolean, drawn: boolean): CrossingCause {
   if (raised) return "raised";
   if (sunk) return "sunk";
   return drawn ? "drawn" : "left";

@@ -67,6 +67,7 @@ export interface TableHead {
 export interface Picture {
   /** A name to find it by, unique in the document, fit for a file's name. */
   readonly id: string;
+  /** Empty where what stands before it says enough. */
   readonly caption: string;
   /** What it shows, for those who do not see it. */
   readonly alt: string;
@@ -103,6 +104,9 @@ export interface Part {
   readonly title: string;
   readonly blocks: readonly Block[];
 }
+
+/** Several documents bound as one file, each from a page of its own on; its names are unlike those of the others. */
+export type Bound = readonly [Document, ...Document[]];
 
 /** Parts under a title, whatever they are printed as. */
 export interface Document {

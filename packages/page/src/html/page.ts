@@ -1,7 +1,9 @@
+import { boundOf } from "../document/bound.js";
 import { type Leaf, leavesOf } from "../document/leaves.js";
 import { boxesOf, plainText, wordsOf } from "../document/text.js";
 import type {
   Block,
+  Bound,
   Column,
   Document,
   Part,
@@ -36,12 +38,13 @@ export interface HtmlOptions {
 
 /**
  * A document as one HTML page that needs nothing else: no script, no font or picture from elsewhere, and a policy that lets
- * none in.
+ * none in. Several are articles of one page, each printed from a sheet of its own on.
  * @example toHtml(document).startsWith("<!doctype html>") // true
  */
-export function toHtml(document: Document, options: HtmlOptions = {}): string {
+export function toHtml(document: Document | Bound, options: HtmlOptions = {}): string {
   const page = options.paper === "letter" ? "letter" : "a4";
-  const title = escapeText(document.title);
+  const bound = boundOf(document);
+  const title = escapeText(bound[0].title);
   return `<!doctype html>
 <html lang="en">
 <head>
@@ -55,16 +58,31 @@ ${documentStyle}
 </style>
 </head>
 <body>
-<header>
-<h1 dir="auto">${title}</h1>
-<p>${escapeText(document.subtitle)}</p>
-</header>
-${contents(document)}<main>
-${document.parts.map(section).join("\n")}
-</main>
+${bound.length === 1 ? alone(bound[0]) : `<main>\n${bound.map(article).join("\n")}\n</main>`}
 </body>
 </html>
 `;
+}
+
+function alone(document: Document): string {
+  return `${heading(document)}
+${contents(document)}<main>
+${document.parts.map(section).join("\n")}
+</main>`;
+}
+
+function article(document: Document): string {
+  return `<article>
+${heading(document)}
+${document.parts.map(section).join("\n")}
+</article>`;
+}
+
+function heading({ subtitle, title }: Document): string {
+  return `<header>
+<h1 dir="auto">${escapeText(title)}</h1>
+<p>${escapeText(subtitle)}</p>
+</header>`;
 }
 
 function contents({ parts }: Document): string {
@@ -226,7 +244,8 @@ function figure({ id, caption, alt, drawing }: Picture): string {
     /style="[^"]*"/,
     `style="width:${width}mm;max-width:100%;min-width:${least}mm"`,
   );
-  return `<figure id="${id}"><div class="scroll" role="region" tabindex="0" aria-label="${escapeText(`Picture: ${caption}`)}">${svg}</div><figcaption>${escapeText(caption)}</figcaption></figure>`;
+  const said = caption === "" ? "" : `<figcaption>${escapeText(caption)}</figcaption>`;
+  return `<figure id="${id}"><div class="scroll" role="region" tabindex="0" aria-label="${escapeText(`Picture: ${caption || alt}`)}">${svg}</div>${said}</figure>`;
 }
 
 function working(from: WorkingBlock): string {

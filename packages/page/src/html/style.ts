@@ -15,7 +15,7 @@ header p{margin:0;color:var(--muted)}
 nav ul{list-style:none;display:flex;flex-wrap:wrap;gap:.3rem 1.3rem;margin:0;padding:0}
 a{color:var(--accent)}
 nav a{display:inline-block;padding:.2rem 0}
-section{margin-top:3.4rem}
+section{margin-top:3.4rem}article+article{margin-top:6rem}
 p{margin:0 0 1rem;max-width:40rem}
 .note{color:var(--muted);font-size:.92rem}
 .caution{border-left:3px solid var(--accent);padding:.1rem 0 .1rem 1rem}
@@ -68,7 +68,7 @@ math{font-size:1.08rem}
 }
 @media print{
  html{font-size:9.5pt;line-height:1.4}body{max-width:none;padding:0}nav{display:none}
- section{margin-top:2.2rem}h2,h3,caption,h2+p{break-after:avoid}figure,tr,.working,.caution,.short,p{break-inside:avoid}thead{break-inside:avoid}
+ section{margin-top:2.2rem}article+article{break-before:page;margin-top:0}h2,h3,caption,h2+p{break-after:avoid}figure,tr,.working,.caution,.short,p{break-inside:avoid}thead{break-inside:avoid}
  .table{margin:1rem 0}.narrow{columns:62mm;column-gap:8mm}.pictures{margin:1rem 0;gap:1rem 8mm}
  .scroll,figure .scroll{overflow:visible}a{color:inherit;text-decoration:none}
  .large table{font-size:12pt}.boxed input[type=checkbox]{display:none}.boxed label{min-height:0;padding:0 1mm}.rising{break-inside:avoid}

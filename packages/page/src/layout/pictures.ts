@@ -55,7 +55,7 @@ function fitted(
 function pictureBox({ alt, drawing, caption }: Picture, room: number, height: number): PictureBox {
   const scale = Math.min(1, room / drawing.width, (height - 12) / drawing.height);
   const width = Math.max(drawing.width * scale, Math.min(NARROWEST_PICTURE, room));
-  const lines = wrap(caption, width, type.caption);
+  const lines = caption === "" ? [] : wrap(caption, width, type.caption);
   const below = drawing.height * scale + 2;
   const shapes: Shape[] = [
     {
@@ -66,7 +66,9 @@ function pictureBox({ alt, drawing, caption }: Picture, room: number, height: nu
       tag: { role: "Figure", alt },
       shapes: drawing.shapes,
     },
-    tagged({ role: "Caption" }, setLines(lines, 0, below, width, type.caption)),
+    ...(lines.length === 0
+      ? []
+      : [tagged({ role: "Caption" }, setLines(lines, 0, below, width, type.caption))]),
   ];
   return { height: below + linesHeight(lines, type.caption), shapes, width };
 }

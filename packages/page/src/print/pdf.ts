@@ -1,4 +1,5 @@
-import type { Document } from "../document/types.js";
+import { boundOf } from "../document/bound.js";
+import type { Bound, Document } from "../document/types.js";
 import { runsLeft } from "../drawing/direction.js";
 import { textWidth } from "../drawing/metrics.js";
 import { palette } from "../drawing/palette.js";
@@ -26,14 +27,15 @@ const BOTTOM = 20;
 
 /**
  * A document as a PDF: vector pictures, real text in embedded fonts, a running head with the document and the part, page
- * numbers, bookmarks, and tags by which it can be read out. The same document gives the same bytes: nothing in it tells of the time or the machine.
+ * numbers, bookmarks, and tags by which it can be read out. Several are bound one after
+ * another, each with page numbers of its own. The same document gives the same bytes: nothing in it tells of the time or the machine.
  * @param paper default `a4`
  * @example new TextDecoder().decode((await toPdf(document)).subarray(0, 5)) // "%PDF-"
  */
-export async function toPdf(document: Document, paper: Paper = "a4"): Promise<Uint8Array> {
+export async function toPdf(document: Document | Bound, paper: Paper = "a4"): Promise<Uint8Array> {
   const { default: PdfDocument } = await import("pdfkit");
   const { width, height } = papers[paper];
-  const { pages } = layDocument(document, roomWide, height - TOP - BOTTOM);
+  const bound = boundOf(document);
   const doc = new PdfDocument({
     size: [width * PT, height * PT],
     margin: 0,
@@ -42,7 +44,7 @@ export async function toPdf(document: Document, paper: Paper = "a4"): Promise<Ui
     lang: "en",
     displayTitle: true,
     tagged: true,
-    info: { Title: document.title, Creator: "Drawcord", Producer: "Drawcord", CreationDate: new Date(0) },
+    info: { Title: bound[0].title, Creator: "Drawcord", Producer: "Drawcord", CreationDate: new Date(0) },
   });
   const bytes = collect(doc);
   for (const name of fontNames) doc.registerFont(name, fontFile(name));
@@ -50,21 +52,26 @@ export async function toPdf(document: Document, paper: Paper = "a4"): Promise<Ui
   doc.addStructure(root);
   const structure = new Structure(doc, root);
   const left = (width - roomWide) / 2;
-  for (const [i, page] of pages.entries()) {
-    doc.addPage();
-    for (const part of page.begins) doc.outline.addItem(part);
-    doc.save();
-    doc.scale(PT);
-    paint(
-      doc,
-      [
-        ...(i === 0 ? [] : head(document, page, left)),
-        { kind: "group", x: left, y: TOP, shapes: page.shapes },
-        foot(i + 1, pages.length, width, height),
-      ],
-      structure,
-    );
-    doc.restore();
+  for (const one of bound) {
+    const outline = bound.length === 1 ? doc.outline : undefined;
+    const { pages } = layDocument(one, roomWide, height - TOP - BOTTOM);
+    for (const [i, page] of pages.entries()) {
+      doc.addPage();
+      if (outline === undefined && i === 0) doc.outline.addItem(one.title);
+      for (const part of page.begins) outline?.addItem(part);
+      doc.save();
+      doc.scale(PT);
+      paint(
+        doc,
+        [
+          ...(i === 0 ? [] : head(one, page, left)),
+          { kind: "group", x: left, y: TOP, shapes: page.shapes },
+          foot(i + 1, pages.length, width, height),
+        ],
+        structure,
+      );
+      doc.restore();
+    }
   }
   doc.end();
   return bytes;
