@@ -15,7 +15,7 @@ const LEAST = 22;
 const LINE_HIGH = 7;
 
 /** Width in mm that a hand needs for an answer. */
-export function handWidth({ answer }: Answer): number {
+function handWidth({ answer }: Answer): number {
   return textWidth(answer, CELL, "sans") * BY_HAND;
 }
 

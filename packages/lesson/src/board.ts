@@ -1,7 +1,7 @@
 import type { WorkingLine } from "./task.js";
 
 /** One line for the board before it is worked out. */
-export interface Line {
+interface Line {
   /** The formula in words, and in symbols. */
   readonly words: string;
   readonly symbols: string;

@@ -13,7 +13,7 @@ export interface Planted {
 }
 
 /** Where a slip can be made. */
-export type SlipPlace = "threading" | "lifts" | "ties" | "start" | "selvedge" | "picks";
+type SlipPlace = "threading" | "lifts" | "ties" | "start" | "selvedge" | "picks";
 
 const places: readonly SlipPlace[] = ["threading", "lifts", "ties", "start", "selvedge", "picks"];
 

@@ -8,7 +8,7 @@ import type { FigureCorner } from "./corner.js";
 const causes: readonly CrossingCause[] = ["raised", "sunk", "drawn", "left"];
 
 /** A crossing of a piece, and what decides it. */
-export interface CaseOf {
+interface CaseOf {
   readonly cause: CrossingCause;
   /** End and pick of the piece, from 1. */
   readonly end: number;
@@ -20,7 +20,7 @@ export interface CaseOf {
 }
 
 /** The first crossing of each case that a piece has, picks from the bottom, ends from the left. */
-export function casesOf({ drawn, rows, shafts, treadles, units }: FigureCorner): readonly CaseOf[] {
+function casesOf({ drawn, rows, shafts, treadles, units }: FigureCorner): readonly CaseOf[] {
   const all = rows.flatMap((row, pick) =>
     shafts.map((shaft, end): CaseOf => {
       const unit = units[end]!;

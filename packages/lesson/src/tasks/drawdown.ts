@@ -3,7 +3,7 @@ import { printShafts } from "@drawcord/units";
 import { squaresDrawing } from "../drawing/squares.js";
 import { sayTask, type TaskKind } from "../task.js";
 import { casesOnBoard } from "./cases.js";
-import { type FigureCorner, cornerOf, treadlesOf } from "./corner.js";
+import { cornerOf, type FigureCorner, treadlesOf } from "./corner.js";
 
 /** A piece of the drawdown to be filled in. */
 export const drawdownTask: TaskKind = {
