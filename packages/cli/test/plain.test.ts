@@ -123,7 +123,7 @@ describe("a plain draft", () => {
   });
 
   it.each([
-    ["sheet", ["-o", "t.html"], "this is a draft; only recipes have a sheet"],
+    ["sheet", ["-o", "t.html", "--piece", "towels"], "this is a draft; only recipes have pieces"],
     ["threading", [], "this is a draft; only recipes have units"],
     ["lifts", [], "this is a draft; only recipes have lifts of pattern shafts"],
     ["chart", [], "this is no chart; a text of # and ., a PBM or a PNG picture was expected"],
@@ -133,6 +133,14 @@ describe("a plain draft", () => {
       stdout: "",
       stderr: `towel.wif: ${sentence}\n`,
     });
+  });
+
+  it("is written out as a sheet in every format", async () => {
+    for (const name of ["t.html", "t.pdf", "t.md", "t.svg", "t.png"]) {
+      const { status, stderr, stdout } = await run(["sheet", "towel.wif", "-o", name], { cwd });
+      expect({ status, stderr }).toEqual({ status: 0, stderr: "" });
+      expect(stdout).toMatch(/t(-lifts)?\.(html|pdf|md|svg|png) was written/);
+    }
   });
 
   it("without shafts is planned as well", async () => {

@@ -3,4 +3,5 @@ export { type PartName, partNames, type Sheet, type SheetPart, shortParts } from
 export type { SheetOptions } from "./parts/context.js";
 export type { ReadingDirection } from "./pictures/unit-threading.js";
 export type { ClothSpot, Corner } from "./pictures/window.js";
+export { makeDraftSheet } from "./plain/sheet.js";
 export { makeSheet } from "./sheet.js";

@@ -149,3 +149,49 @@ export function draftsOn(printed: readonly Printed[]) {
     };
   });
 }
+
+/** The shaft draft that a sheet tells: ends on shafts, treadles tied to shafts, and what is trodden on each pick. */
+export function shaftDraftOn(printed: readonly Printed[]) {
+  const tables = printed.filter((one): one is PrintedTable => one.kind === "table");
+  const named = (words: string) => tables.find(({ caption }) => caption.includes(words));
+  const list = named("order of threading")!;
+  const fromRight = list.caption.includes("from right to left");
+  const ends = list.rows.flatMap(([name, shafts]) => {
+    const numbered = run(name!);
+    const each = shafts!.split(" ");
+    expect(each.length).toBe(numbered.length);
+    return each.map((text) => (text === "–" ? [] : text.split("+").map(Number)));
+  });
+  const tieUp = named("as they hang")?.rows.map(([, raise, sink]) => ({
+    raise: numbers(raise!),
+    sink: numbers(sink!),
+  }));
+  const picks = new Map<number, number[]>();
+  const cards = tables.filter(({ caption }) => caption.includes("lift card"));
+  for (const cells of cards.flatMap(({ rows }) => rows)) {
+    if (cells.slice(1).join("") === "") continue;
+    const [boxes, moved] = cells as [string, string];
+    for (const word of boxes.split(/\s+/).filter((one) => /\d/.test(one))) {
+      expect(picks.has(Number(word)), `pick ${word} stands once`).toBe(false);
+      picks.set(Number(word), handlesIn(moved));
+    }
+  }
+  const moves = Array.from({ length: picks.size }, (_, i) => picks.get(i + 1)!);
+  const rising = tieUp === undefined || tieUp.every(({ sink }) => sink.length === 0);
+  const said = printed.map((one) => (one.kind === "text" ? one.text : "")).join("\n");
+  return {
+    shafts: Number(/on (\d+) shafts?,/.exec(said)![1]),
+    threading: fromRight ? ends.reverse() : ends,
+    rising: tieUp === undefined ? !said.includes("sink its shafts") : rising,
+    shedding:
+      tieUp === undefined
+        ? ({ kind: "lift-plan", liftPlan: moves } as const)
+        : ({
+            kind: "tie-up",
+            tieUp: tieUp.map(({ raise, sink }) => (rising ? raise : sink)),
+            treadling: moves,
+          } as const),
+    warp: {},
+    weft: {},
+  };
+}

@@ -1,8 +1,9 @@
 import { DrawError } from "@drawcord/draw";
-import { type Recipe, soundRecipe } from "@drawcord/files";
+import { kindOf, soundRecipe, soundWif } from "@drawcord/files";
 import {
   type ClothSpot,
   type Corner,
+  makeDraftSheet,
   makeSheet,
   partNames,
   type Sheet,
@@ -14,14 +15,16 @@ import { chosenPiece, PIECE_OPTION } from "../chosen-piece.js";
 import { defineCommand } from "../command.js";
 import { CliError } from "../error.js";
 import { input } from "../inputs.js";
+import type { Io } from "../io.js";
 import { onlyRecipes } from "../only-recipes.js";
+import { notUsed } from "../plain/ignored.js";
 import { sayMissingLetters } from "../sheet/missing-letters.js";
 import { endingOf, sheetFiles } from "../sheet/sheet-files.js";
 import { writeAll } from "../sheet/write-all.js";
 
 export const command = defineCommand({
   operands: "FILE",
-  help: `Writes a recipe out as a sheet to weave from, in the order in which a weaver needs it: the cloth as it will look, what to buy, the warping with its chains, one list of threading for all ends, the sley, the tie-up as it hangs, the chart, the lift card, the finishing, and whether it was checked. Further parts are there when asked for: corner (the drawdown thread by thread), sticks and pick-up (the lifts for weaving without a draw, as half-heddle sticks and by counting), working (the working of every number) and findings (what the checker finds).
+  help: `Writes a recipe or a draft out as a sheet to weave from, in the order in which a weaver needs it: the cloth as it will look, what to buy, the warping with its chains, one list of threading for all ends, the sley, the tie-up as it hangs, the chart, the lift card, the finishing, and whether it was checked. Further parts are there when asked for: corner (the drawdown thread by thread), sticks and pick-up (the lifts for weaving without a draw, as half-heddle sticks and by counting), working (the working of every number) and findings (what the checker finds). A draft (WIF) has a sheet too: the cloth, its yarns, the warping, the threading, the tie-up, the treadling card and whether it was checked, with corner and findings when asked for.
 
 The ending of the file says the format: .html (one page that needs nothing else), .pdf, .md (with its pictures beside it), .svg or .png (a file a part).
 
@@ -29,6 +32,7 @@ For FILE, - is standard input.`,
   examples: [
     ["drawcord sheet runner.recipe.yaml -o runner.pdf", "prints the whole sheet on A4"],
     ["drawcord sheet runner.recipe.yaml -o lifts.pdf --part lifts", "prints the lift card alone"],
+    ["drawcord sheet towel.wif -o towel.html", "writes a draft out to weave from"],
   ],
   options: {
     output: {
@@ -83,9 +87,7 @@ For FILE, - is standard input.`,
     endingOf(output);
     const source = input(operands[0]!, io);
     const bytes = await source.read();
-    onlyRecipes(bytes, source.name, "only recipes have a sheet");
-    const recipe = await chosenPiece(soundRecipe(bytes, source.name), options.piece);
-    const whole = sheetOf(recipe, {
+    const whole = await sheetOf(bytes, source.name, options.piece, io, {
       ...(part.length > 0 && { parts: part }),
       units: options.units,
       reading: options.from === "right" ? "right-to-left" : "left-to-right",
@@ -113,14 +115,29 @@ function cornerOf(text: string): Corner | ClothSpot {
   );
 }
 
-/** The sheet of a recipe; a sheet that cannot be is told with the name of the file. */
-function sheetOf(recipe: Recipe, options: SheetOptions): Sheet {
+/** The sheet of a recipe or a draft; a sheet that cannot be is told with the name of the file. */
+async function sheetOf(
+  bytes: Uint8Array,
+  file: string,
+  piece: string | undefined,
+  io: Pick<Io, "stderr">,
+  options: SheetOptions,
+): Promise<Sheet> {
   try {
-    return makeSheet(recipe, options);
+    if (kindOf(bytes) !== "wif") {
+      onlyRecipes(bytes, file, "only recipes and drafts have a sheet");
+      return makeSheet(await chosenPiece(soundRecipe(bytes, file), piece), options);
+    }
+    if (piece !== undefined) {
+      throw new CliError("unknown-piece", `${file}: this is a draft; only recipes have pieces`, { file });
+    }
+    const { draft, ignored } = soundWif(bytes, file);
+    if (ignored.length > 0) await io.stderr.write(`${notUsed(file, ignored)}\n`);
+    return makeDraftSheet(draft, options);
   } catch (error) {
     const isKnown = error instanceof SheetError || error instanceof YarnError || error instanceof DrawError;
     if (!isKnown) throw error;
-    throw new CliError("no-sheet", `${recipe.file}: ${error.message}`, { file: recipe.file });
+    throw new CliError("no-sheet", `${file}: ${error.message}`, { file });
   }
 }
 

@@ -10,9 +10,24 @@ import { spacedCount, spacedNumber } from "./number.js";
 
 /** What the checker found, or the clean bill, and what it measured; of several pieces of each. */
 export function findingsPart({ report }: Context, all: readonly Context[]): SheetPart {
+  const pieces = all.map(({ recipe, woven, closeness }) => ({
+    name: recipe.pieces[0]!.name,
+    woven,
+    closeness,
+  }));
+  return findingsOf(report, pieces);
+}
+
+/** A cloth that was checked, and what it is called. */
+interface CheckedCloth extends Pick<Context, "woven" | "closeness"> {
+  readonly name: string;
+}
+
+/** What the checker found of cloths that it looked at together. */
+export function findingsOf(report: Review, cloths: readonly CheckedCloth[]): SheetPart {
   const { findings } = report;
   const numbered = numberedFindings(findings);
-  const pictures = picturesOf(all, numbered);
+  const pictures = picturesOf(cloths, numbered);
   const isClean = findings.every(({ waived }) => waived !== undefined);
   const result = `${resultText(report)}.`;
   const blocks: Block[] = [
@@ -24,7 +39,14 @@ export function findingsPart({ report }: Context, all: readonly Context[]): Shee
     ...causesTold(report),
     ...measured(report),
   ];
-  if (pictures.length > 0) blocks.push({ kind: "pictures", pictures });
+  if (pictures.length > 0) {
+    blocks.push({
+      kind: "paragraph",
+      tone: "note",
+      text: "Each kind of finding has its own shape as well as its own colour; the colours are those of M. Okabe and K. Ito, Color Universal Design, 2008.",
+    });
+    blocks.push({ kind: "pictures", pictures });
+  }
   if (findings.length > 0) blocks.push(list(numbered));
   const left = numbered.filter(({ number }) => number === undefined);
   const more = [...new Set(left.map(({ finding }) => finding.rule))].map(
@@ -35,21 +57,13 @@ export function findingsPart({ report }: Context, all: readonly Context[]): Shee
     const text = `The list stops at ${MOST_OF_A_RULE} findings of a rule. There are more like them, marked without a number where there is room: ${more.join(", ")}.`;
     blocks.push({ kind: "paragraph", tone: "note", text });
   }
-  if (pictures.length > 0) {
-    blocks.push({
-      kind: "paragraph",
-      tone: "note",
-      text: "Each kind of finding has its own shape as well as its own colour; the colours are those of M. Okabe and K. Ito, Color Universal Design, 2008.",
-    });
-  }
   return { name: "findings", title: "Checked", blocks };
 }
 
 /** The findings on the figure of each piece that has some; those of all pieces on the first. */
-function picturesOf(all: readonly Context[], numbered: readonly NumberedFinding[]): Picture[] {
-  return all.flatMap(({ woven, closeness, recipe }, i) => {
-    const { name } = recipe.pieces[0]!;
-    const own = numbered.filter(({ finding: { piece } }) => (piece ?? (i === 0 ? name : "")) === name);
+function picturesOf(all: readonly CheckedCloth[], numbered: readonly NumberedFinding[]): Picture[] {
+  return all.flatMap(({ name, woven, closeness }, i) => {
+    const own = numbered.filter(({ finding: { piece } }) => (piece === undefined ? i === 0 : piece === name));
     const picture = faultsPicture(woven, own, closeness);
     if (picture === undefined) return [];
     if (all.length === 1) return [picture];

@@ -26,7 +26,9 @@ export function groundPart(context: Context, all: readonly Context[]): SheetPart
     },
     ...(treadles.length === 0
       ? []
-      : ([{ kind: "pictures", pictures: [tieUpPicture(woven, hanging)] }] as const)),
+      : ([
+          { kind: "pictures", pictures: [tieUpPicture({ shafts: draft.ground.shafts, treadles }, hanging)] },
+        ] as const)),
     ...(treadles.length === 0 ? [] : [tieTable(woven, hanging, tie.possible ? tie : undefined)]),
     { kind: "paragraph", text: [...treadling(all), { text: tieWords(context, tie) }] },
     ...harnesses(context, all),

@@ -11,11 +11,20 @@ const MOST_ENDS = 100_000;
 /** Winding the warp: how long, how many passes, in which chains. */
 export function warpingPart({ plan, print, recipe }: Context): SheetPart {
   const { ends, warpLength } = plan;
-  const stripes = stripesOf(recipe.warp, ends.value);
-  const winding = ends.value > MOST_ENDS ? undefined : chains(ends.value);
+  return warpingOf(ends.value, warpLength && print(warpLength), recipe.warp);
+}
+
+/**
+ * The same of any warp.
+ * @param length of the warp in words, where it is known
+ * @param yarns of the ends, repeated over them
+ */
+export function warpingOf(ends: number, length: string | undefined, yarns: readonly string[]): SheetPart {
+  const stripes = stripesOf(yarns, ends);
+  const winding = ends > MOST_ENDS ? undefined : chains(ends);
   const rows: (readonly [string, string])[] = [
-    ["Ends", spacedNumber(ends.value)],
-    ["Length of the warp", warpLength === undefined ? "not known" : print(warpLength)],
+    ["Ends", spacedNumber(ends)],
+    ["Length of the warp", length ?? "not known"],
     ...(winding === undefined ? [] : windingRows(winding)),
   ];
   const blocks: Block[] = [

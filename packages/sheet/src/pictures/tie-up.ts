@@ -1,15 +1,19 @@
 import { type CellFrame, type Picture, palette, round, type Shape } from "@drawcord/page";
 import { ruling } from "../drawing/ruling.js";
 import { spacedCount } from "../parts/number.js";
-import type { Treadle, Woven } from "../woven.js";
+import type { Treadle } from "../woven.js";
 import { label } from "./label.js";
 
 /**
  * The tie-up as it hangs under the loom: treadles across from left to right, ground shafts upwards from shaft 1.
  * @param hanging the treadles from left to right, from 1
+ * @param blank what a square without a mark says
  */
-export function tieUpPicture({ draft, treadles }: Woven, hanging: readonly number[]): Picture {
-  const { shafts } = draft.ground;
+export function tieUpPicture(
+  { shafts, treadles }: { readonly shafts: number; readonly treadles: readonly Treadle[] },
+  hanging: readonly number[],
+  blank = "blank: left to the pattern harness",
+): Picture {
   const cell = Math.min(7, 150 / treadles.length, 90 / shafts);
   const frame: CellFrame = { x: 7, y: 1, sx: cell, sy: cell };
   const foot = 1 + shafts * cell;
@@ -26,7 +30,7 @@ export function tieUpPicture({ draft, treadles }: Woven, hanging: readonly numbe
     label(10.6, foot + 7.2, "raised"),
     ...tieMarks([{ raise: [], sink: [1] }], 1, { x: 20, y: foot + 4.8, sx: 3, sy: 3 }),
     label(23.6, foot + 7.2, "sunk"),
-    label(31, foot + 7.2, "blank: left to the pattern harness"),
+    label(31, foot + 7.2, blank),
   ];
   const hung = hanging.map((treadle) => treadles[treadle - 1]!);
   return {
