@@ -1,10 +1,11 @@
 import fc from "fast-check";
 import { expect, it } from "vitest";
+import { bordersOf } from "../src/telling/borders.js";
 import { byLikeness } from "../src/telling/by-likeness.js";
-import { toldBefore } from "../src/telling/length.js";
 import type { EntryLine, LineEdit } from "../src/telling/line.js";
 import type { Keep } from "../src/telling/suggestion.js";
 import { threadingLine } from "../src/telling/threading.js";
+import { longestTold } from "../src/telling/told.js";
 import { byLikenessSlowly, toldBeforeSlowly } from "./telling-slowly.js";
 
 /** Threadings that are told in a few phrases but for what was changed in them. */
@@ -44,7 +45,7 @@ it("likeness suggests what comparing every place with every other does", () => {
 it("what was told before is what reading on from every place before finds", () => {
   fc.assert(
     fc.property(threadings, ({ line, alphabet }) => {
-      const { again, back, moved } = toldBefore(line, alphabet);
+      const [[again], [back], [moved]] = longestTold(line, alphabet, bordersOf(line, alphabet, []));
       expect({ again: [...again], back: [...back], moved: [...moved] }).toEqual(
         toldBeforeSlowly(line, alphabet),
       );

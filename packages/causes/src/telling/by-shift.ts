@@ -32,7 +32,7 @@ export function byShift(line: EntryLine, alphabet: Alphabet, keep: Keep): void {
         if (length < 2 || Math.abs(p - q) < length) continue;
         const before = likeness(p - 1, q - step, step, -1);
         const after = likeness(p + length, q + step * length, step, 1);
-        if (before + after < 3 || (before === 0 && p > 0) || (after === 0 && p + length < n)) continue;
+        if (before + after < (before === 0 || after === 0 ? 4 : 2)) continue;
         const entries = Array.from({ length }, (_, k) => line[q + step * k]!);
         keep({ edit: "shift", from: p, to: p + last, entries }, before + after + length, p, last + p, q);
       }

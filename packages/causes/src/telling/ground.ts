@@ -14,19 +14,24 @@ export function treadlingLength({ shafts, steps }: Pick<Ground, "shafts" | "step
     else same.push(step);
   }
   let bits = 0;
-  for (const own of wefts.values()) {
+  for (const [weft, own] of wefts) {
     const raised = own.map(({ raise }) => raise);
     const sunk = own.map(({ sink }) => sink);
-    bits += orderLength(raised, shafts) + orderLength(sunk, shafts) + companyLength(own, shafts);
+    const binds = weft === "";
+    bits +=
+      orderLength(raised, shafts, binds) + orderLength(sunk, shafts, binds) + companyLength(own, shafts);
   }
   return bits;
 }
 
+/** Bits that tell a ground of which every step moves the same shafts. */
+const ONE_SHED = 12;
+
 /** Bits that tell sets of shafts one after the other: how unlike they are in size, in how often a shaft comes, and in order. */
-function orderLength(sets: readonly ShaftSet[], shafts: number): number {
+function orderLength(sets: readonly ShaftSet[], shafts: number, binds: boolean): number {
   if (sets.every((set) => set.length === 0)) return 0;
-  // One set for every step, as the ties of a pattern weft, is told at once.
-  if (sets.every((set) => set.join() === sets[0]!.join())) return 1;
+  // One set for every step, as the ties of a pattern weft, is told at once; a ground weft of one shed weaves nothing.
+  if (sets.every((set) => set.join() === sets[0]!.join())) return binds && sets.length > 1 ? ONE_SHED : 1;
   const sizes = sets.map((set) => set.length);
   const usual = mostCommon(sizes).value;
   let bits = 0;

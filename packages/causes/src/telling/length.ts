@@ -2,80 +2,93 @@
  * How long the shortest telling of a line is, in bits. A line is told in phrases: an entry by itself, a straight run, a
  * stretch told before, told before backwards, or told before so many shafts higher (J. Rissanen, "Modeling by shortest
  * data description", Automatica 14, 1978, from memory; the phrases are ours). As any end of a phrase is a phrase, the
- * longest one is the best, and one pass from the end finds the least sum.
+ * longest one is the best, and one pass from the end finds the least sum. Weavers put whole motifs together: a stretch that
+ * begins or ends where a motif does is told in few bits, and one that is broken off anywhere takes its place.
  */
-import { fellowsOf } from "./alike.js";
+import { bordersOf } from "./borders.js";
 import type { Alphabet, EntryLine } from "./line.js";
+import { longestTold, turnedBack } from "./told.js";
 
-/** For each place the longest stretch from there on that was told before: as it is, backwards, and at another height. */
-interface Told {
-  readonly again: Int32Array;
-  readonly back: Int32Array;
-  readonly moved: Int32Array;
-}
+/** Bits of the kind of a phrase. */
+const KIND = 2;
 
 /** The shortest telling of a line. */
 export interface Telling {
   readonly bits: number;
   /** The places, ascending from 0, at which a phrase begins. */
   readonly seams: readonly number[];
+  /** The places at which phrases of more than an entry begin and end. */
+  readonly met: readonly number[];
 }
 
-/** Bits of the shortest telling of a line. */
-export function tellingLength(line: EntryLine, alphabet: Alphabet): number {
-  return telling(line, alphabet).bits;
+/** Where motifs of a line begin and end, by a first telling that knows of none but what is blank. */
+export function motifsOf(line: EntryLine, alphabet: Alphabet): readonly number[] {
+  return telling(line, alphabet, []).met;
 }
 
-/** The shortest telling of a line: how many bits it takes, and where its phrases begin. */
-export function telling(line: EntryLine, alphabet: Alphabet): Telling {
+/**
+ * The shortest telling of a line: how many bits it takes, and where its phrases begin.
+ * @param motifs where motifs begin and end, beside the ends of the line and the edges of what is blank
+ */
+export function telling(line: EntryLine, alphabet: Alphabet, motifs: readonly number[]): Telling {
+  const borders = bordersOf(line, alphabet, motifs);
+  const fresh = Float64Array.from(line, (entry, i) => alphabet.fresh(entry, line[i - 1] ?? -1));
   const n = line.length;
   const place = Math.log2(n + 1);
   const kinds = Math.log2(alphabet.size() + 1);
-  const copy = 2 * place + 1.5;
-  const beside = place + 3;
-  const { again, back, moved } = toldBefore(line, alphabet);
+  const some = Math.log2(borders.count + 1);
+  const anywhere = 1 + place;
+  const atBorder = 1 + some;
+  // By where a stretch told before begins and ends, as in `Longest`.
+  const places = [2 * anywhere, anywhere + atBorder, anywhere + atBorder, 2 * atBorder] as const;
+  const [again, back, moved] = longestTold(line, alphabet, borders);
   const runs = alphabet.runs ? runLengths(line, alphabet) : undefined;
   const first = firsts(line);
   const best = new Float64Array(n + 1);
-  const phrase = new Int32Array(n);
+  const goes = new Int32Array(n + 1);
+  let least = 0;
+  let far = 1;
+  const phrase = (i: number, length: number, bits: number) => {
+    const sum = best[i + length]! + bits;
+    if (sum >= least) return;
+    least = sum;
+    far = length;
+  };
   for (let i = n - 1; i >= 0; i--) {
-    const before = i === 0 ? -1 : line[i - 1]!;
-    const fresh = alphabet.fresh(line[i]!, before);
-    let least = best[i + 1]! + (first[i] === 1 ? fresh : Math.min(fresh, kinds + 1.5));
-    phrase[i] = 1;
-    const take = (length: number, bits: number) => {
-      if (bits + best[i + length]! >= least) return;
-      least = bits + best[i + length]!;
-      phrase[i] = length;
-    };
-    if (again[i]! > 1) take(again[i]!, copy);
-    if (back[i]! > 1) take(back[i]!, copy);
-    if (moved[i]! > 2) take(moved[i]!, copy + kinds);
+    least = best[i + 1]! + (first[i] === 1 ? fresh[i]! : Math.min(fresh[i]!, kinds + 1.5));
+    far = 1;
+    for (let ends = 0; ends < 4; ends++) {
+      if (again[ends]![i]! > 1) phrase(i, again[ends]![i]!, KIND + places[ends]!);
+      if (back[ends]![i]! > 1) phrase(i, back[ends]![i]!, KIND + places[ends]!);
+      if (moved[ends]![i]! > 2) phrase(i, moved[ends]![i]!, KIND + places[ends]! + kinds);
+    }
     // What goes on as just before, and what turns back here, is told without its place.
     const same = sameAsLast(line, i);
-    if (same > 1) take(same, place + 1.5);
-    const turned = Math.max(turnsBack(line, i, 0), turnsBack(line, i, 1));
-    if (turned > 1) take(turned, beside);
-    const run = runs?.[i] ?? 0;
-    if (run > 2) take(run, kinds + place + 2.5);
+    if (same > 1) phrase(i, same, place + 1.5);
+    for (const skip of [0, 1] as const) {
+      const turned = turnedBack(line, i, skip);
+      if (turned < 2) continue;
+      phrase(i, turned, KIND + 1 + anywhere);
+      const ended = i - skip - borders.next[i - skip - turned]!;
+      if (ended > 1) phrase(i, ended, KIND + 1 + atBorder);
+    }
+    if (runs !== undefined && runs[i]! > 2) phrase(i, runs[i]!, kinds + place + 2.5);
     best[i] = least;
+    goes[i] = far;
   }
   const seams: number[] = [];
-  for (let i = 0; i < n; i += phrase[i]!) seams.push(i);
-  return { bits: best[0]!, seams };
+  const met: number[] = [];
+  for (let i = 0; i < n; i += goes[i]!) {
+    seams.push(i);
+    if (goes[i]! > 1) met.push(i, i + goes[i]!);
+  }
+  return { bits: best[0]!, seams, met };
 }
 
 function sameAsLast(line: EntryLine, i: number): number {
   if (i === 0) return 0;
   let k = 0;
   while (i + k < line.length && line[i + k] === line[i - 1]) k++;
-  return k;
-}
-
-/** How far a line reads the same from a place on as from there back; the entry before the place left out, or not. */
-function turnsBack(line: EntryLine, i: number, skip: 0 | 1): number {
-  let k = 0;
-  while (i + k < line.length && i - 1 - skip - k >= 0 && line[i + k] === line[i - 1 - skip - k]) k++;
   return k;
 }
 
@@ -107,57 +120,4 @@ function runLengths(line: EntryLine, { form, height }: Alphabet): Int32Array {
     }
   }
   return run;
-}
-
-/** What of a line was told before. */
-export function toldBefore(line: EntryLine, alphabet: Alphabet): Told {
-  const n = line.length;
-  const again = new Int32Array(n);
-  const back = new Int32Array(n);
-  const entries = Int32Array.from(line);
-  const fellows = fellowsOf(entries);
-  // Lengths of the stretches from the place after i, and from i, by the other place; what is unlike is not looked up.
-  let after = new Int32Array(n + 1);
-  let here = new Int32Array(n + 1);
-  let backAfter = new Int32Array(n + 1);
-  let backHere = new Int32Array(n + 1);
-  for (let i = n - 1; i > 0; i--) {
-    const entry = entries[i + 1];
-    for (const j of fellows[i]!) {
-      if (j >= i) break;
-      const k = entries[j + 1] === entry && i + 1 < n ? after[j + 1]! + 1 : 1;
-      const b = j > 0 && entries[j - 1] === entry ? backAfter[j - 1]! + 1 : 1;
-      here[j] = k;
-      backHere[j] = b;
-      if (k > again[i]!) again[i] = k;
-      if (b > back[i]!) back[i] = b;
-    }
-    [after, here] = [here, after];
-    [backAfter, backHere] = [backHere, backAfter];
-  }
-  return { again, back, moved: toldHigher(line, alphabet) };
-}
-
-/** For each place the longest stretch from there on that was told before at any height. */
-function toldHigher(line: EntryLine, { form, height }: Alphabet): Int32Array {
-  const n = line.length;
-  const moved = new Int32Array(n);
-  const forms = Int32Array.from(line, form);
-  const heights = Int32Array.from(line, height);
-  const fellows = fellowsOf(forms);
-  let after = new Int32Array(n + 1);
-  let here = new Int32Array(n + 1);
-  for (let i = n - 1; i > 0; i--) {
-    const shape = forms[i + 1];
-    const rise = heights[i + 1]! - heights[i]!;
-    for (const j of fellows[i]!) {
-      if (j >= i) break;
-      const goesOn = i + 1 < n && forms[j + 1] === shape && heights[j + 1]! - heights[j]! === rise;
-      const k = goesOn ? after[j + 1]! + 1 : 1;
-      here[j] = k;
-      if (k > moved[i]!) moved[i] = k;
-    }
-    [after, here] = [here, after];
-  }
-  return moved;
 }

@@ -5,6 +5,9 @@ import { evened, evennessOf, isEven } from "./uneven.js";
 /** Bits that tell that a row is not even where the others are. */
 const UNEVEN = 5;
 
+/** Bits of the outline of a row, at most: a row of many small squares has an order of its own. */
+const MOST_BITS = 16;
+
 /** A lift plan as a line of entries, and the entries back as lifts. */
 export interface LiftsLine {
   readonly line: EntryLine;
@@ -43,6 +46,8 @@ export function liftsLine(lifts: readonly ShaftSet[]): LiftsLine {
   };
   const line = lifts.map(entryOf);
   const known = rows.length;
+  const times = new Map<number, number>();
+  for (const entry of line) times.set(entry, (times.get(entry) ?? 0) + 1);
   const kinds = Math.log2(known + 1);
   const wide = Math.log2(highest + 1);
   const empty = new Uint8Array(highest + 2);
@@ -71,7 +76,7 @@ export function liftsLine(lifts: readonly ShaftSet[]): LiftsLine {
     runs: false,
     fresh: (entry, before) => {
       const key = entry * 1_000_003 + before;
-      const bits = told.get(key) ?? 1.5 + outline(entry, before);
+      const bits = told.get(key) ?? 1.5 + Math.min(MOST_BITS, outline(entry, before));
       told.set(key, bits);
       return bits;
     },
@@ -80,10 +85,12 @@ export function liftsLine(lifts: readonly ShaftSet[]): LiftsLine {
       const other = masks[written]!;
       const shifted =
         formOf[meant] === formOf[written] && Math.abs(rows[meant]![0]! - rows[written]![0]!) === 1;
+      const apart = stretchesApart(one, other);
       return Math.min(
-        kinds + 2,
+        // Another row of the plan was written by mistake: that is believed of rows that it has elsewhere.
+        (times.get(written) ?? 0) > 1 ? kinds + 3 : Number.POSITIVE_INFINITY,
         shifted ? 4 : Number.POSITIVE_INFINITY,
-        stretchesApart(one, other) * (wide + 1),
+        wide + 1 + (apart - 1) * (wide + 4),
       );
     },
     next: () => undefined,

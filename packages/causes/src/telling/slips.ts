@@ -3,15 +3,15 @@
  * it leaves is told in so many bits less that the slip itself is paid for: its place, and what was written instead.
  */
 
-import { telling, tellingLength } from "./length.js";
+import { motifsOf, telling } from "./length.js";
 import { type Alphabet, type EntryLine, edited, type LineEdit } from "./line.js";
 import { suggestions } from "./suggest.js";
 
 /** Bits by which an edit must shorten the telling to be told. */
-const LEAST_GAIN = 0.5;
+const LEAST_GAIN = 1.5;
 
 /** Bits from which an edit may be sure. */
-const SURE_GAIN = 4;
+const SURE_GAIN = 6;
 
 /** An edit that lengthens the telling by up to so many bits is still told where findings speak for it. */
 const WEAK_GAIN = -9;
@@ -114,7 +114,8 @@ function weighedEdits(line: EntryLine, alphabet: Alphabet, more: More): Weighed[
   const n = line.length;
   if (n < 3) return [];
   const most = Math.max(16, Math.min(500, Math.floor(MOST_STEPS / (2 * n * n))));
-  const { bits: before, seams } = telling(line, alphabet);
+  const motifs = motifsOf(line, alphabet);
+  const { bits: before, seams } = telling(line, alphabet, motifs);
   const edits = [...more(line), ...suggestions(line, alphabet, seams).map(({ edit }) => edit)];
   const lines = new Set<string>();
   const weighed: Weighed[] = [];
@@ -123,7 +124,8 @@ function weighedEdits(line: EntryLine, alphabet: Alphabet, more: More): Weighed[
     const key = after.join();
     if (lines.has(key)) continue;
     lines.add(key);
-    const gain = before - tellingLength(after, alphabet) - slipBits(line, edit, alphabet);
+    const gain =
+      before - telling(after, alphabet, movedMotifs(motifs, edit)).bits - slipBits(line, edit, alphabet);
     if (gain > WEAK_GAIN) weighed.push({ edit, line: after, gain });
   }
   return weighed.sort((a, b) => b.gain - a.gain);
@@ -159,7 +161,12 @@ function bestSlip(line: EntryLine, alphabet: Alphabet, more: More): LineSlip | u
 /** Bits by which an edit shortens the telling of a line, the slip that it undoes paid for. */
 export function gainOf(line: EntryLine, edit: LineEdit, alphabet: Alphabet): number {
   const after = edited(line, edit);
-  return tellingLength(line, alphabet) - tellingLength(after, alphabet) - slipBits(line, edit, alphabet);
+  const motifs = motifsOf(line, alphabet);
+  return (
+    telling(line, alphabet, motifs).bits -
+    telling(after, alphabet, movedMotifs(motifs, edit)).bits -
+    slipBits(line, edit, alphabet)
+  );
 }
 
 /** Whether an edit is another way to mend the same, and not a slip of its own: then it gains nothing upon the best. */
@@ -174,6 +181,11 @@ function isRival(best: Weighed, other: Weighed, alphabet: Alphabet): boolean {
   }
 }
 
+/** The borders of motifs after an edit. */
+function movedMotifs(motifs: readonly number[], edit: LineEdit): readonly number[] {
+  return edit.edit === "insert" || edit.edit === "remove" ? motifs.map(movedBy(edit)) : motifs;
+}
+
 /** Where a place lies after an edit. */
 function movedBy(edit: LineEdit): (at: number) => number {
   if (edit.edit === "insert") return (at) => (at >= edit.at ? at + 1 : at);
@@ -181,9 +193,24 @@ function movedBy(edit: LineEdit): (at: number) => number {
   return (at) => at;
 }
 
+/** Bits beside its others of a slip that only widens or narrows the cloth at its edge: borders are as wide as one wants. */
+const BORDER = 8;
+
+/** Bits of a slip that puts a blank entry between two motifs, or moves it: such bars are meant as a rule. */
+const BAR = 10;
+
+/** Whether an edit puts in or takes out at the edge of the cloth, or in the blank border beside it. */
+function isOfBorder(line: EntryLine, edit: LineEdit, { form }: Alphabet): boolean {
+  if (edit.edit !== "insert" && edit.edit !== "remove") return false;
+  const isBlank = (from: number, to: number) => line.slice(from, to).every((entry) => form(entry) === 0);
+  const after = edit.edit === "remove" ? edit.at + 1 : edit.at;
+  return isBlank(0, edit.at) || isBlank(after, line.length);
+}
+
 /** Bits that tell a slip: its kind, its place, and what was written for what was meant. */
 function slipBits(line: EntryLine, edit: LineEdit, alphabet: Alphabet): number {
-  const place = Math.log2(line.length) + 2;
+  const place = Math.log2(line.length) + 2 + (isOfBorder(line, edit, alphabet) ? BORDER : 0);
+  const isBar = (at: number) => alphabet.form(line[at]!) === 0;
   switch (edit.edit) {
     case "change":
       return place + alphabet.mistaken(edit.to, line[edit.at]!);
@@ -191,10 +218,16 @@ function slipBits(line: EntryLine, edit: LineEdit, alphabet: Alphabet): number {
       return place;
     case "remove": {
       const gone = line[edit.at]!;
+      if (alphabet.form(gone) === 0 && !isTwice(line, edit.at)) return place + BAR;
       return place + (isTwice(line, edit.at) ? 0 : alphabet.fresh(gone, line[edit.at - 1] ?? -1));
     }
     case "swap":
-      return place + 0.5 + (edit.with - edit.at === 1 ? 0 : 2 + Math.log2(line.length));
+      return (
+        place +
+        0.5 +
+        (isBar(edit.at) || isBar(edit.with) ? BAR / 2 : 0) +
+        (edit.with - edit.at === 1 ? 0 : 2 + Math.log2(line.length))
+      );
     case "shift":
       return place + 3 + Math.log2(edit.entries.length + 1);
   }

@@ -6,6 +6,7 @@
 import { byLikeness } from "./by-likeness.js";
 import { byRuns } from "./by-runs.js";
 import { byShift } from "./by-shift.js";
+import { bySteps } from "./by-steps.js";
 import { exchanges } from "./exchanges.js";
 import type { Alphabet, EntryLine, LineEdit } from "./line.js";
 import type { Keep, Suggestion } from "./suggestion.js";
@@ -31,7 +32,10 @@ export function suggestions(line: EntryLine, alphabet: Alphabet, seams: readonly
   };
   byLikeness(line, keep);
   byShift(line, alphabet, keep);
-  if (alphabet.runs) byRuns(line, alphabet, keep);
+  if (alphabet.runs) {
+    byRuns(line, alphabet, keep);
+    bySteps(line, alphabet, keep);
+  }
   const all = [...found.values()];
   return [...all, ...exchanges(line, all)].sort((a, b) => b.likeness - a.likeness);
 }

@@ -1,5 +1,6 @@
 /** The bench of slips: `SLIPS=40 SEED=7 npx vitest run packages/causes/test/slips` plants many times as many, of another seed. */
 import { describe, expect, it } from "vitest";
+import { figured } from "./figures.js";
 import { measureSlip, measureSound, newTally, type Row, type Tally, table } from "./measure.js";
 import { kinds } from "./plant.js";
 import { sectioned } from "./sections.js";
@@ -60,6 +61,22 @@ describe("slips planted in sound drafts", () => {
       for (const kind of kinds) measureSlip(sound, options, kind, toss, tally);
     }
     print("the second hand", tally);
+    const found = shares(tally);
+    expect(found["first"]).toBeGreaterThan(0.65);
+    expect(found["regular"]).toBeGreaterThan(0.8);
+    expect(found["otherwise"]).toBeLessThan(0.06);
+    expect(found["alarmed"]).toBeLessThan(0.1);
+  });
+
+  it("are named first by a third hand's", () => {
+    const tally = newTally();
+    const toss = tosser(seed + 2);
+    for (let i = 0; i < Math.max(12, 12 * times); i++) {
+      const sound = figured(seed * 1000 + i);
+      const options = measureSound(sound, tally);
+      for (const kind of kinds) measureSlip(sound, options, kind, toss, tally);
+    }
+    print("the third hand", tally);
     const found = shares(tally);
     expect(found["first"]).toBeGreaterThan(0.65);
     expect(found["regular"]).toBeGreaterThan(0.8);
