@@ -55,7 +55,7 @@ describe("slips planted in sound drafts", () => {
   it("are named first by another hand's", () => {
     const tally = newTally();
     const toss = tosser(seed + 1);
-    for (let i = 0; i < Math.max(12, 12 * times); i++) {
+    for (let i = 0; i < Math.max(6, 12 * times); i++) {
       const sound = sectioned(seed * 1000 + i);
       const options = measureSound(sound, tally);
       for (const kind of kinds) measureSlip(sound, options, kind, toss, tally);
@@ -71,7 +71,7 @@ describe("slips planted in sound drafts", () => {
   it("are named first by a third hand's", () => {
     const tally = newTally();
     const toss = tosser(seed + 2);
-    for (let i = 0; i < Math.max(12, 12 * times); i++) {
+    for (let i = 0; i < Math.max(6, 12 * times); i++) {
       const sound = figured(seed * 1000 + i);
       const options = measureSound(sound, tally);
       for (const kind of kinds) measureSlip(sound, options, kind, toss, tally);
