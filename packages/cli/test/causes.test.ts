@@ -62,7 +62,7 @@ describe("the faulty runner is read by its causes", () => {
       "### error: cause (line 16)\n\nstep 7 of the ground sinks nothing",
     );
     expect(await told("--format", "github")).toMatch(
-      /^::error file=[^\n]*,line=16,col=\d+,title=cause::step 7/,
+      /^::error file=[^\n]*,line=16,col=\d+,endLine=16,endColumn=\d+,title=cause::step 7/,
     );
   });
 
