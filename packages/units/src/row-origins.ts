@@ -42,13 +42,8 @@ export function wovenRows(
   });
 }
 
-/**
- * The row of its block, from 0, that each row of a changed block was; undefined for a row of a border.
- * @param block a block with its changes
- * @param rows how many rows the block has
- * @example blockOrigins(parseWovenBlock("moth upside-down"), 3) // [2, 1, 0]
- */
-export function blockOrigins({ changes }: ChangedBlock, rows: number): readonly (number | undefined)[] {
+/** The row of its block, from 0, that each row of a changed block was; undefined for a row of a border. */
+function blockOrigins({ changes }: ChangedBlock, rows: number): readonly (number | undefined)[] {
   return changes.reduce<readonly (number | undefined)[]>(
     changedOrigins,
     Array.from({ length: rows }, (_, row) => row),
