@@ -1,5 +1,6 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
+import { limits, rules } from "@drawcord/check";
 import ts from "typescript";
 import { expect, it } from "vitest";
 import { packages } from "./support/packages.js";
@@ -19,16 +20,18 @@ function declared(path: string): readonly string[] {
   return [...new Set(names)];
 }
 
+/** Every source of the packages, by its package and its file. */
+const sources = packages.flatMap(({ name, src }) =>
+  readdirSync(src, { recursive: true, encoding: "utf8" })
+    .filter((file) => file.endsWith(".ts") && !file.startsWith("generated"))
+    .map((file) => ({ source: `${name}/${file.replaceAll("\\", "/")}`, path: join(src, file) })),
+);
+
 /** Every name that a source hands on, with the sources that declare it. */
 function declarations(): ReadonlyMap<string, readonly string[]> {
   const found = new Map<string, string[]>();
-  for (const { name, src } of packages) {
-    for (const file of readdirSync(src, { recursive: true, encoding: "utf8" })) {
-      if (!file.endsWith(".ts")) continue;
-      for (const word of declared(join(src, file))) {
-        found.set(word, [...(found.get(word) ?? []), `${name}/${file.replaceAll("\\", "/")}`]);
-      }
-    }
+  for (const { path, source } of sources) {
+    for (const word of declared(path)) found.set(word, [...(found.get(word) ?? []), source]);
   }
   return found;
 }
@@ -40,4 +43,21 @@ it("one name is one thing in all packages", () => {
   const names = declarations();
   expect(names.get("BitGrid")).toEqual(["grid/bit-grid.ts"]);
   expect([...names].filter(([name, files]) => name !== COMMAND && files.length > 1)).toEqual([]);
+});
+
+/** What a rule is called that a limit, a key of a recipe or an error is called too. */
+const CALLED_SO_TOO = new Set<string>([...limits.map(({ key }) => key), "reed-width", "unknown-shaft"]);
+
+it("a rule's name stands in its own file alone", () => {
+  const names = rules.map(({ name }) => name).filter((name) => !CALLED_SO_TOO.has(name));
+  const quoted = new RegExp(`"(${names.join("|")})"`);
+  const holders = sources.flatMap(({ path, source }) => {
+    const lines = readFileSync(path, "utf8").split("\n");
+    // What a comment or an example in a schema shows is no use of it.
+    return lines
+      .filter((line) => quoted.test(line) && !/^\s*(\*|\/\*)|examples:/.test(line))
+      .map(() => source);
+  });
+  expect(holders).toContain("check/rules/open-cut.ts");
+  expect(holders.filter((source) => !source.startsWith("check/rules/"))).toEqual([]);
 });

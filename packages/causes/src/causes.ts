@@ -12,15 +12,11 @@ import { groundThreadingSuspects } from "./suspects/ground-threading.js";
 import { liftSuspects, type Written } from "./suspects/lifts.js";
 import { drawnInVain, statedWrong } from "./suspects/named.js";
 import { picksSuspects } from "./suspects/picks.js";
+import { ruleOf } from "./suspects/rule-of.js";
 import { selvedgeSuspects } from "./suspects/selvedges.js";
 import { startSuspects } from "./suspects/start.js";
 import type { Suspect } from "./suspects/suspect.js";
-import {
-  MOST_ENTRIES,
-  SPEAK_FOR_UNITS,
-  threadingSuspects,
-  weakThreadingSuspects,
-} from "./suspects/threading.js";
+import { MOST_ENTRIES, threadingSuspects, weakThreadingSuspects } from "./suspects/threading.js";
 import { exchangedSteps, tieSuspects } from "./suspects/ties.js";
 import { applyTogether } from "./together.js";
 
@@ -141,8 +137,9 @@ function leftOf({ findings }: Report, proved: readonly Proved[]): Report["findin
 }
 
 /** Whether a finding is of a kind that speaks for an edit which the telling alone does not. */
-function speaksFor({ speaks }: Suspect, { rule }: Report["findings"][number]): boolean {
-  return speaks === undefined || speaks.includes(rule);
+function speaksFor({ rule, slipOf }: Suspect, finding: Report["findings"][number]): boolean {
+  if (rule !== undefined && rule !== finding.rule) return false;
+  return slipOf === undefined || ruleOf(finding).speaksFor === slipOf;
 }
 
 /** Suspects of a draft, in which slips of the plan were mended, that may explain what is left. */
@@ -150,13 +147,13 @@ type Source = (draft: UnitDraft, base: UnitDraft, left: Report["findings"]) => r
 
 /** Where borders are open, the ground may have been begun wrong, or steps of it exchanged. */
 const groundSources: Source = (_, base, left) =>
-  left.some(({ rule }) => rule === "open-cut")
+  left.some((finding) => ruleOf(finding).speaksFor === "ground")
     ? [...startSuspects(base), ...exchangedSteps(base.ground)]
     : [];
 
 /** A shaft that is drawn and bears no unit, or a threading that is nearly its own mirror, may want another unit. */
 const weakSources: Source = (draft, _, left) =>
-  left.some(({ rule }) => SPEAK_FOR_UNITS.includes(rule)) ? weakThreadingSuspects(draft) : [];
+  left.some((finding) => ruleOf(finding).speaksFor === "threading") ? weakThreadingSuspects(draft) : [];
 
 const namedSources: Source = (draft, _, left) => [...drawnInVain(draft, left), ...statedWrong(left)];
 
@@ -203,7 +200,7 @@ function proofOf(
   if (suspect.changes.every(({ change }) => change === "number")) {
     const keys = suspect.changes.map((change) => (change.change === "number" ? change.key : ""));
     const gone = report.findings.flatMap((finding, at) =>
-      finding.rule === "stated-number" && keys.includes(`stated.${finding.stated}`) ? [at] : [],
+      "stated" in finding && keys.includes(`stated.${finding.stated}`) ? [at] : [],
     );
     return { suspect, gone, added: [] };
   }

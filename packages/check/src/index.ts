@@ -18,7 +18,7 @@ export type { CutTally, FloatTally, Severity, Span, Spread, Where } from "./repo
 export { rulePages } from "./rule-pages.js";
 export { examplePicture } from "./rules/example-picture.js";
 export type { RecipePart } from "./rules/parts.js";
-export type { Example, Fact, Rule, RulePage } from "./rules/rule.js";
+export type { AnyRule, Example, Fact, InVain, MendWay, Rule, RulePage, SlipOf } from "./rules/rule.js";
 export { rules } from "./rules.js";
 export { drawdownOfDraft, shaftsMoved } from "./shaft-draft/drawdown.js";
 export { settOf } from "./shaft-draft/sett.js";

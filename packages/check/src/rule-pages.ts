@@ -1,72 +1,72 @@
 import type { RuleName } from "./finding.js";
-import { closeSettPage } from "./rules/close-sett.js";
-import { edgeFloatPage } from "./rules/edge-float.js";
-import { endWithoutShaftPage } from "./rules/end-without-shaft.js";
-import { faceSharePage } from "./rules/face-share.js";
-import { floatLengthPage } from "./rules/float-length.js";
-import { idleShaftPage } from "./rules/idle-shaft.js";
-import { impossibleNumberPage } from "./rules/impossible-number.js";
-import { largeAreaPage } from "./rules/large-area.js";
-import { layersPage } from "./rules/layers.js";
-import { lengthRowsPage } from "./rules/length-rows.js";
-import { liftSlipPage } from "./rules/lift-slip.js";
-import { longStretchPage } from "./rules/long-stretch.js";
-import { loomCapacityPage } from "./rules/loom-capacity.js";
-import { looseThreadPage } from "./rules/loose-thread.js";
-import { openCutPage } from "./rules/open-cut.js";
-import { openSettPage } from "./rules/open-sett.js";
-import { pickWithoutShedPage } from "./rules/pick-without-shed.js";
-import { reedWidthPage } from "./rules/reed-width.js";
-import { repeatedRowPage } from "./rules/repeated-row.js";
+import { closeSett, closeSettPage } from "./rules/close-sett.js";
+import { edgeFloat, edgeFloatPage } from "./rules/edge-float.js";
+import { endWithoutShaft, endWithoutShaftPage } from "./rules/end-without-shaft.js";
+import { faceShare, faceSharePage } from "./rules/face-share.js";
+import { floatLength, floatLengthPage } from "./rules/float-length.js";
+import { idleShaft, idleShaftPage } from "./rules/idle-shaft.js";
+import { impossibleNumber, impossibleNumberPage } from "./rules/impossible-number.js";
+import { largeArea, largeAreaPage } from "./rules/large-area.js";
+import { layers, layersPage } from "./rules/layers.js";
+import { lengthRows, lengthRowsPage } from "./rules/length-rows.js";
+import { liftSlip, liftSlipPage } from "./rules/lift-slip.js";
+import { longStretch, longStretchPage } from "./rules/long-stretch.js";
+import { loomCapacity, loomCapacityPage } from "./rules/loom-capacity.js";
+import { looseThread, looseThreadPage } from "./rules/loose-thread.js";
+import { openCut, openCutPage } from "./rules/open-cut.js";
+import { openSett, openSettPage } from "./rules/open-sett.js";
+import { pickWithoutShed, pickWithoutShedPage } from "./rules/pick-without-shed.js";
+import { reedWidth, reedWidthPage } from "./rules/reed-width.js";
+import { repeatedRow, repeatedRowPage } from "./rules/repeated-row.js";
 import type { RulePage } from "./rules/rule.js";
-import { shortStockPage } from "./rules/short-stock.js";
-import { shortWarpPage } from "./rules/short-warp.js";
-import { sleySettPage } from "./rules/sley-sett.js";
-import { statedNumberPage } from "./rules/stated-number.js";
-import { staticDrawnPage } from "./rules/static-drawn.js";
-import { thinAreaPage } from "./rules/thin-area.js";
-import { threadingSlipPage } from "./rules/threading-slip.js";
-import { treadleWithoutTiePage } from "./rules/treadle-without-tie.js";
-import { unevenTakeUpPage } from "./rules/uneven-take-up.js";
-import { unknownShaftPage } from "./rules/unknown-shaft.js";
-import { unlikeSidesPage } from "./rules/unlike-sides.js";
-import { unusedWaiverPage } from "./rules/unused-waiver.js";
-import { unusualNumberPage } from "./rules/unusual-number.js";
-import { widthUnitsPage } from "./rules/width-units.js";
+import { shortStock, shortStockPage } from "./rules/short-stock.js";
+import { shortWarp, shortWarpPage } from "./rules/short-warp.js";
+import { sleySett, sleySettPage } from "./rules/sley-sett.js";
+import { statedNumber, statedNumberPage } from "./rules/stated-number.js";
+import { staticDrawn, staticDrawnPage } from "./rules/static-drawn.js";
+import { thinArea, thinAreaPage } from "./rules/thin-area.js";
+import { threadingSlip, threadingSlipPage } from "./rules/threading-slip.js";
+import { treadleWithoutTie, treadleWithoutTiePage } from "./rules/treadle-without-tie.js";
+import { unevenTakeUp, unevenTakeUpPage } from "./rules/uneven-take-up.js";
+import { unknownShaft, unknownShaftPage } from "./rules/unknown-shaft.js";
+import { unlikeSides, unlikeSidesPage } from "./rules/unlike-sides.js";
+import { unusedWaiver, unusedWaiverPage } from "./rules/unused-waiver.js";
+import { unusualNumber, unusualNumberPage } from "./rules/unusual-number.js";
+import { widthUnits, widthUnitsPage } from "./rules/width-units.js";
 
 /** What there is to say of every rule, by its name: what it finds, what that means, why it matters, how to mend it, examples. */
 export const rulePages: { readonly [name in RuleName]: RulePage } = {
-  "end-without-shaft": endWithoutShaftPage,
-  "pick-without-shed": pickWithoutShedPage,
-  "treadle-without-tie": treadleWithoutTiePage,
-  layers: layersPage,
-  "loose-thread": looseThreadPage,
-  "float-length": floatLengthPage,
-  "edge-float": edgeFloatPage,
-  "open-cut": openCutPage,
-  "unknown-shaft": unknownShaftPage,
-  "static-drawn": staticDrawnPage,
-  "idle-shaft": idleShaftPage,
-  "loom-capacity": loomCapacityPage,
-  "stated-number": statedNumberPage,
-  "impossible-number": impossibleNumberPage,
-  "unusual-number": unusualNumberPage,
-  "length-rows": lengthRowsPage,
-  "width-units": widthUnitsPage,
-  "close-sett": closeSettPage,
-  "open-sett": openSettPage,
-  "sley-sett": sleySettPage,
-  "reed-width": reedWidthPage,
-  "short-warp": shortWarpPage,
-  "short-stock": shortStockPage,
-  "threading-slip": threadingSlipPage,
-  "lift-slip": liftSlipPage,
-  "repeated-row": repeatedRowPage,
-  "uneven-take-up": unevenTakeUpPage,
-  "face-share": faceSharePage,
-  "long-stretch": longStretchPage,
-  "large-area": largeAreaPage,
-  "thin-area": thinAreaPage,
-  "unlike-sides": unlikeSidesPage,
-  "unused-waiver": unusedWaiverPage,
+  [endWithoutShaft.name]: endWithoutShaftPage,
+  [pickWithoutShed.name]: pickWithoutShedPage,
+  [treadleWithoutTie.name]: treadleWithoutTiePage,
+  [layers.name]: layersPage,
+  [looseThread.name]: looseThreadPage,
+  [floatLength.name]: floatLengthPage,
+  [edgeFloat.name]: edgeFloatPage,
+  [openCut.name]: openCutPage,
+  [unknownShaft.name]: unknownShaftPage,
+  [staticDrawn.name]: staticDrawnPage,
+  [idleShaft.name]: idleShaftPage,
+  [loomCapacity.name]: loomCapacityPage,
+  [statedNumber.name]: statedNumberPage,
+  [impossibleNumber.name]: impossibleNumberPage,
+  [unusualNumber.name]: unusualNumberPage,
+  [lengthRows.name]: lengthRowsPage,
+  [widthUnits.name]: widthUnitsPage,
+  [closeSett.name]: closeSettPage,
+  [openSett.name]: openSettPage,
+  [sleySett.name]: sleySettPage,
+  [reedWidth.name]: reedWidthPage,
+  [shortWarp.name]: shortWarpPage,
+  [shortStock.name]: shortStockPage,
+  [threadingSlip.name]: threadingSlipPage,
+  [liftSlip.name]: liftSlipPage,
+  [repeatedRow.name]: repeatedRowPage,
+  [unevenTakeUp.name]: unevenTakeUpPage,
+  [faceShare.name]: faceSharePage,
+  [longStretch.name]: longStretchPage,
+  [largeArea.name]: largeAreaPage,
+  [thinArea.name]: thinAreaPage,
+  [unlikeSides.name]: unlikeSidesPage,
+  [unusedWaiver.name]: unusedWaiverPage,
 };

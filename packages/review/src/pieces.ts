@@ -1,6 +1,6 @@
 /** One report of all the pieces on a warp: what is the same in all is told once, and anything else with its piece. */
 import type { Range } from "@drawcord/base";
-import type { Finding, Report } from "@drawcord/check";
+import { type AnyRule, type Finding, type Report, rules } from "@drawcord/check";
 import type { PlacedCause } from "./causes.js";
 
 /** The numbers of one piece of several. */
@@ -15,11 +15,10 @@ interface PieceReview extends Report {
   readonly untried: readonly string[];
 }
 
-/** Rules that look at what the warp and the recipe have, which is idle only when no piece makes use of it. */
-const USED_BY_ANY: readonly string[] = ["idle-shaft", "unused-waiver"];
-
-/** Rules that compare what is claimed of the recipe, which stands for its first piece. */
-const OF_FIRST: readonly string[] = ["stated-number"];
+/** What a rule says of the pieces on a warp. */
+const ofPieces: ReadonlyMap<string, AnyRule["ofPieces"]> = /* @__PURE__ */ new Map(
+  /* @__PURE__ */ rules.map((rule: AnyRule): [string, AnyRule["ofPieces"]] => [rule.name, rule.ofPieces]),
+);
 
 const WEIGHT = { error: 0, warning: 1, note: 2 } as const;
 
@@ -48,9 +47,10 @@ export function joinedReviews<R extends PieceReview>(
     const causeOf = new Map(review.causes.flatMap((cause) => cause.explains.map((i) => [i, cause] as const)));
     review.findings.forEach((finding, i) => {
       const everywhere = inAll(finding);
-      if (piece > 0 && (everywhere || OF_FIRST.includes(finding.rule))) return;
-      if (!everywhere && USED_BY_ANY.includes(finding.rule)) return;
-      const of = everywhere || OF_FIRST.includes(finding.rule) ? undefined : piece;
+      const pieces = ofPieces.get(finding.rule);
+      const once = everywhere || pieces === "first";
+      if ((piece > 0 && once) || (!everywhere && pieces === "all")) return;
+      const of = once ? undefined : piece;
       told.push({ finding, place: review.places[i] ?? null, piece: of, cause: causeOf.get(i) });
     });
   });

@@ -1,10 +1,11 @@
 /** Mends of the figure, square by square: of floats that are too long, of the balance, of turns that are not held. */
 
-import { type CheckOptions, type Finding, type RuleName, rules } from "@drawcord/check";
+import { type CheckOptions, type Finding, type MendWay, type RuleName, rules } from "@drawcord/check";
 import { findAll, measureDraft } from "@drawcord/check/measure";
 import { applyChanges, type Change, expand, type UnitDraft } from "@drawcord/units";
 import type { Watch } from "../search.js";
 import { mendFloats } from "./floats.js";
+import { rulesMendedBy } from "./mended-by.js";
 import { type Checked, checked, type Mended, prove } from "./proof.js";
 import {
   type Faults,
@@ -16,17 +17,8 @@ import {
 } from "./squares.js";
 import { passes } from "./worse.js";
 
-/** The rules that turning squares may mend, and whether squares apart from the place of a finding may mend it too. */
-const figured: readonly { readonly name: RuleName; readonly anywhere?: boolean }[] = [
-  { name: "float-length" },
-  { name: "long-stretch" },
-  { name: "large-area" },
-  // What is measured against something else: the other pick, the mean, the other side.
-  { name: "edge-float", anywhere: true },
-  { name: "uneven-take-up", anywhere: true },
-  { name: "face-share", anywhere: true },
-  { name: "unlike-sides", anywhere: true },
-];
+/** The ways to look for a mend of the figure, in the order in which they are tried. */
+const tried = ["floats", "squares", "any squares"] as const satisfies readonly MendWay[];
 
 /** More squares turned than this for the sake of balance are another figure, which is the weaver's to draw; the rules say so. */
 const MOST_TURNED = 8;
@@ -41,13 +33,15 @@ export function mendFigure(
   without: Set<string>,
   watch: Watch,
 ): Mended | undefined {
-  for (const { anywhere = false, name } of figured) {
+  const all = tried.flatMap((way) => rulesMendedBy(way).map((name) => ({ name, way })));
+  for (const { name, way } of all) {
+    const anywhere = way === "any squares";
     if (watch(0, 1) || passes(before.report, name) || without.has(name)) continue;
     const proved = (mended: UnitDraft, changes: readonly Change[] = []) =>
       prove(before, changes, checked(mended, options), [name]);
     const accept = (mended: UnitDraft) => proved(mended) !== undefined;
     const changes =
-      name === "float-length"
+      way === "floats"
         ? mendFloats(before.draft, options, accept, watch)
         : turnSquares(before.draft, {
             accept,

@@ -1,9 +1,10 @@
 /** Mends of the ground where no slip explains what is found: its ties and its start, the selvedges. */
 
-import type { CheckOptions, RuleName } from "@drawcord/check";
+import type { CheckOptions, MendWay, RuleName } from "@drawcord/check";
 import { applyChanges } from "@drawcord/units";
 import type { Watch } from "../search.js";
 import { groundWays, startWays, tieWays } from "./grounds.js";
+import { rulesMendedBy } from "./mended-by.js";
 import { type Checked, checked, type Mended, prove } from "./proof.js";
 import { selvedgeWays } from "./selvedges.js";
 import type { Ways } from "./way.js";
@@ -15,16 +16,12 @@ interface Cure {
   readonly ways: Ways;
 }
 
-/** In the order in which they are tried. */
-const cures: readonly Cure[] = [
-  { rule: "loom-capacity", ways: tieWays },
-  { rule: "open-cut", ways: groundWays },
-  { rule: "float-length", ways: tieWays },
-  { rule: "float-length", ways: startWays },
-  { rule: "edge-float", ways: selvedgeWays },
-  { rule: "edge-float", ways: startWays },
-  { rule: "uneven-take-up", ways: selvedgeWays },
-  { rule: "uneven-take-up", ways: tieWays },
+/** The ways to look for a mend of the ground and the selvedges, in the order in which they are tried. */
+const tried: readonly (readonly [MendWay, Ways])[] = [
+  ["ground", groundWays],
+  ["ties", tieWays],
+  ["selvedges", selvedgeWays],
+  ["starts", startWays],
 ];
 
 /** The first rule that can be mended by itself, mended. */
@@ -32,8 +29,8 @@ export function mendPlan(before: Checked, options: CheckOptions, watch: Watch): 
   const known = new Map<string, Checked>();
   const all = failing(before).map(({ rule, ways }) => ({ rule, ways: ways(before.draft, options) }));
   for (const { rule, ways } of all) {
-    for (const [tried, way] of ways.entries()) {
-      if (watch(tried, ways.length)) return undefined;
+    for (const [done, way] of ways.entries()) {
+      if (watch(done, ways.length)) return undefined;
       const key = JSON.stringify(way.changes);
       const after = known.get(key) ?? checked(applyChanges(before.draft, way.changes), options);
       known.set(key, after);
@@ -45,5 +42,7 @@ export function mendPlan(before: Checked, options: CheckOptions, watch: Watch): 
 }
 
 function failing({ report }: Checked): readonly Cure[] {
-  return cures.filter(({ rule }) => !passes(report, rule));
+  return tried.flatMap(([way, ways]) =>
+    rulesMendedBy(way).flatMap((rule) => (passes(report, rule) ? [] : [{ rule, ways }])),
+  );
 }

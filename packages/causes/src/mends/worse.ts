@@ -16,7 +16,7 @@ export function noneWorse(before: Report, after: Report, mended: readonly string
     const [one] = is;
     if (one === undefined) return true;
     // A waiver of what was mended is no longer needed.
-    if (one.rule === "unused-waiver" && mended.includes(one.waives)) return true;
+    if ("waives" in one && mended.includes(one.waives)) return true;
     const then = was.get(kind) ?? [];
     if (faults(is) > faults(then)) return false;
     const said = new Set(then.map(({ message }) => message));
@@ -54,7 +54,7 @@ function faults(findings: readonly Finding[]): number {
 
 /** How bad a finding is: a stated number by how far off it is, anything else by what was measured. */
 function badness(finding: Finding): number {
-  if (finding.rule === "stated-number") return Math.abs(finding.measured - finding.limit);
+  if ("stated" in finding) return Math.abs(finding.measured - finding.limit);
   return "measured" in finding ? Math.abs(finding.measured) : 0;
 }
 

@@ -2,25 +2,26 @@
 import { runsOf } from "@drawcord/base";
 import type { Finding } from "@drawcord/check";
 import type { Change, UnitDraft } from "@drawcord/units";
+import { ruleOf } from "./rule-of.js";
 import type { Suspect } from "./suspect.js";
 
 /** Lifts without the shafts that draw nothing. */
 export function drawnInVain(draft: UnitDraft, findings: readonly Finding[]): Suspect[] {
   return findings.flatMap((finding): Suspect[] => {
-    if (finding.rule !== "static-drawn" && finding.rule !== "unknown-shaft") return [];
+    const inVain = ruleOf(finding).inVain;
+    if (inVain === undefined || !("shaft" in finding)) return [];
     const { rule, shaft } = finding;
     const rows = draft.lifts.flatMap((lift, row) => (lift.includes(shaft) ? [row + 1] : []));
     if (rows.length === 0) return [];
     const changes = rows.map((row): Change => ({ change: "leave", row, shafts: [shaft] }));
-    const isStatic = rule === "static-drawn";
     return [
       {
         changes,
-        message: `${rows.length === 1 ? `row ${rows[0]} draws` : `rows ${runsOf(rows)} draw`} shaft ${shaft}, ${isStatic ? "which only stands for static units" : "on which no unit hangs"}`,
-        why: isStatic ? "a static unit is never drawn" : "a shaft without units draws nothing",
+        message: `${rows.length === 1 ? `row ${rows[0]} draws` : `rows ${runsOf(rows)} draw`} shaft ${shaft}, ${inVain.shaft}`,
+        why: inVain.why,
         gain: 0,
-        speaks: [rule],
-        sure: isStatic || rows.length * 4 <= draft.lifts.length,
+        rule,
+        sure: inVain.sure === true || rows.length * 4 <= draft.lifts.length,
         rivals: [],
       },
     ];
@@ -30,7 +31,7 @@ export function drawnInVain(draft: UnitDraft, findings: readonly Finding[]): Sus
 /** Stated numbers as they come out. */
 export function statedWrong(findings: readonly Finding[]): Suspect[] {
   return findings.flatMap((finding): Suspect[] => {
-    if (finding.rule !== "stated-number") return [];
+    if (!("stated" in finding)) return [];
     const { limit, measured, stated, unit } = finding;
     return [
       {

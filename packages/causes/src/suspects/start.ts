@@ -46,7 +46,7 @@ export function startSuspects(draft: UnitDraft): Suspect[] {
           ? "begun so, every border of the figure cuts"
           : "begun so, more borders of the figure cut",
       gain: 0,
-      speaks: ["open-cut"],
+      slipOf: "ground",
       sure: rivals.length === 0,
       rivals: rivals.map(({ changes }) => changes),
     },

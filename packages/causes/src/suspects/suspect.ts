@@ -1,3 +1,4 @@
+import type { RuleName, SlipOf } from "@drawcord/check";
 import type { Change } from "@drawcord/units";
 
 /** What may have been written wrong, to be proved. */
@@ -11,8 +12,10 @@ export interface Suspect {
   /** Bits of the telling that it saves; 0 where only findings speak for it. */
   readonly gain: number;
   readonly sure: boolean;
-  /** The rules whose findings alone may speak for it, where the telling does not; default: all. */
-  readonly speaks?: readonly string[];
+  /** Where the telling does not speak for it: what the slip is made in, so that only rules speak for it that say so; default: all. */
+  readonly slipOf?: SlipOf;
+  /** The only rule whose findings speak for it; default: all. */
+  readonly rule?: RuleName;
   /** Other edits that would do nearly as well. */
   readonly rivals: readonly (readonly Change[])[];
 }

@@ -1,4 +1,3 @@
-import type { RuleName } from "@drawcord/check";
 import { type Change, sayChange, type UnitDraft } from "@drawcord/units";
 import { type EntryLine, edited, type LineEdit } from "../telling/line.js";
 import { type LineSlip, lineSlips, weakSlips } from "../telling/slips.js";
@@ -16,9 +15,6 @@ export function threadingSuspects(draft: UnitDraft): Suspect[] {
   return suspectsOf(told, lineSlips(told.line, told.alphabet));
 }
 
-/** Findings that speak for a threading other than the written one, where its telling does not. */
-export const SPEAK_FOR_UNITS: readonly RuleName[] = ["unknown-shaft", "threading-slip"];
-
 /** Units that may be threaded otherwise, though the telling is not shorter for it: only findings can speak for them. */
 export function weakThreadingSuspects(draft: UnitDraft): Suspect[] {
   if (draft.threading.length > MOST_ENTRIES) return [];
@@ -29,7 +25,7 @@ export function weakThreadingSuspects(draft: UnitDraft): Suspect[] {
     sure: false,
     rivals: [],
   }));
-  return suspectsOf(told, slips).map((suspect) => ({ ...suspect, speaks: SPEAK_FOR_UNITS }));
+  return suspectsOf(told, slips).map((suspect) => ({ ...suspect, slipOf: "threading" }));
 }
 
 function suspectsOf({ alphabet, line, shaftsOf }: ThreadingLine, slips: readonly LineSlip[]): Suspect[] {

@@ -52,7 +52,7 @@ export function exchangedSteps({ shafts, steps }: Ground): Suspect[] {
       weighed.push({ changes: [tieOf(one, i), tieOf(other, j)], bits: bits + (j === i + 1 ? 0 : 2) });
     }
   });
-  return suspectsOf(weighed, now, steps).map((suspect) => ({ ...suspect, gain: 0, speaks: ["open-cut"] }));
+  return suspectsOf(weighed, now, steps).map((suspect) => ({ ...suspect, gain: 0, slipOf: "ground" }));
 }
 
 function suspectsOf(weighed: Weighed[], now: number, steps: readonly GroundStep[]): Suspect[] {

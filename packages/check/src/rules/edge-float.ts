@@ -74,6 +74,7 @@ export const edgeFloat: Rule<"edge-float", EdgeFloatFact> = {
   name: "edge-float",
   severity: "warning",
   changes: ["selvedge", "start-ground", "draw", "leave"],
+  mends: ["selvedges", "starts", "any squares"],
   of: anyCloth,
   *find(cloth) {
     for (const [index, weft] of cloth.wefts.entries()) {

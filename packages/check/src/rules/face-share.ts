@@ -60,6 +60,7 @@ export const faceShare: Rule<"face-share", FaceShareFact> = {
   name: "face-share",
   severity: "warning",
   changes: ["draw", "leave"],
+  mends: ["any squares"],
   of: anyCloth,
   *find(cloth) {
     const tolerance = cloth.options.limits?.faceShare ?? faceShareLimit.usual;

@@ -110,6 +110,7 @@ export const floatLength: Rule<"float-length", FloatLengthFact> = {
   name: "float-length",
   severity: "error",
   changes: ["tie", "start-ground", "draw", "leave"],
+  mends: ["ties", "starts", "floats"],
   of: anyCloth,
   *find(cloth) {
     const { warp, weft, weftOfPick, wefts, options } = cloth;

@@ -84,6 +84,7 @@ export const idleShaft: Rule<"idle-shaft", IdleShaftFact, LaidOut> = {
   name: "idle-shaft",
   severity: "warning",
   changes: ["lift", "thread", "ground-threading"],
+  ofPieces: "all",
   of: planned,
   *find({ layout, options }) {
     for (const { shaft, units, rows } of layout.shafts.values()) {

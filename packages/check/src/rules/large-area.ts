@@ -88,6 +88,7 @@ export const largeArea: Rule<"large-area", LargeAreaFact, LaidOut> = {
   name: "large-area",
   severity: "warning",
   changes: ["draw", "leave"],
+  mends: ["squares"],
   of: (cloth) => {
     const on = planned(cloth);
     const { area, drawnArea, undrawnArea } = cloth.options.limits ?? {};

@@ -93,6 +93,7 @@ export const longStretch: Rule<"long-stretch", LongStretchFact, LaidOut> = {
   name: "long-stretch",
   severity: "warning",
   changes: ["draw", "leave"],
+  mends: ["squares"],
   of: (cloth) => {
     const on = planned(cloth);
     return typeof on !== "string" && cloth.options.limits?.stretch === undefined ? NO_LIMIT : on;

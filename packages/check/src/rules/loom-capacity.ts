@@ -65,6 +65,7 @@ export const loomCapacity: Rule<"loom-capacity", LoomCapacityFact, LaidOut> = {
   name: "loom-capacity",
   severity: "error",
   changes: ["tie"],
+  mends: ["ties"],
   of: planned,
   *find({ layout, options }) {
     const { loom, staticShaft } = options;

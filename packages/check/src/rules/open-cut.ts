@@ -87,6 +87,8 @@ export const openCut: Rule<"open-cut", OpenCutFact, LaidOut> = {
   name: "open-cut",
   severity: "warning",
   changes: ["start-ground", "swap-ground", "tie"],
+  mends: ["ground"],
+  speaksFor: "ground",
   of: (cloth) => (cloth.layout === undefined ? "what is drawn is only inferred" : planned(cloth)),
   *find(cloth) {
     const { figure, options } = cloth;

@@ -42,6 +42,26 @@ export interface RulePage {
 }
 
 /**
+ * A way to look for a mend: in the start and the raise and sink of the ground, in its ties, in the ends of the selvedges, in
+ * the step that the ground begins at, in squares cut into floats, in squares turned where the finding is, and in squares
+ * turned anywhere, for what is measured against something else: the other pick, the mean, the other side.
+ */
+export type MendWay = "ground" | "ties" | "selvedges" | "starts" | "floats" | "squares" | "any squares";
+
+/** What a slip may have been made in. */
+export type SlipOf = "ground" | "threading";
+
+/** What a shaft is that is drawn in vain. */
+export interface InVain {
+  /** A clause after its number: `on which no unit hangs`. */
+  readonly shaft: string;
+  /** Why it is left out of the lifts. */
+  readonly why: string;
+  /** Whether it is sure to be a slip, in however many rows; default false: only where few rows draw it. */
+  readonly sure?: true;
+}
+
+/**
  * A rule of the checker: its data, its sentence, the function that looks, the place in a recipe that it is about, and the
  * changes that may mend it. `On` is what it looks at: a cloth that has what the rule needs. What there is to say of it
  * stands beside it in its file, as a `RulePage`.
@@ -51,6 +71,17 @@ export interface Rule<Name extends string, F extends Fact, On extends Cloth = Cl
   readonly severity: "error" | "warning" | "note";
   /** The kinds of change that may mend what it finds; none where only the weaver can. */
   readonly changes: readonly Change["change"][];
+  /** How a mend is looked for where no slip explains what it finds; default: it is not. */
+  readonly mends?: readonly MendWay[];
+  /** The slips that it speaks for where the recipe alone does not say that one was made; default none. */
+  readonly speaksFor?: SlipOf;
+  /** Of a finding about a shaft that is drawn in vain: what there is of that shaft, and why it is left out of the lifts. */
+  readonly inVain?: InVain;
+  /**
+   * Where several pieces are woven on a warp: `all`, it is told only where it is found in all of them, for what one makes use
+   * of is not idle; `first`, it is about the recipe, which stands for its first piece. Default: each piece has its own.
+   */
+  readonly ofPieces?: "all" | "first";
   /** That it is a rule for plain drafts, and of no other cloth is said that it did not look; default false. */
   readonly plainOnly?: true;
   /** That it compares the numbers of the project, which a plan goes by too; default false. */

@@ -72,6 +72,7 @@ export const statedNumber: Rule<"stated-number", StatedNumberFact> = {
   name: "stated-number",
   severity: "warning",
   changes: ["number"],
+  ofPieces: "first",
   of: anyCloth,
   *find(cloth) {
     for (const { claim, found, name, slips = [], unit, within = 0 } of cloth.options.stated ?? []) {

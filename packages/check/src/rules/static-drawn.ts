@@ -53,6 +53,7 @@ export const staticDrawn: Rule<"static-drawn", StaticDrawnFact, LaidOut> = {
   name: "static-drawn",
   severity: "error",
   changes: ["lift"],
+  inVain: { shaft: "which only stands for static units", why: "a static unit is never drawn", sure: true },
   of: planned,
   *find({ layout, options }) {
     for (const { shaft, rows, firstRow, lastRow } of layout.shafts.values()) {

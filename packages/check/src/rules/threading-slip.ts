@@ -92,6 +92,7 @@ export const threadingSlip: Rule<"threading-slip", ThreadingSlipFact, LaidOut> =
   name: "threading-slip",
   severity: "warning",
   changes: ["thread", "remove-unit"],
+  speaksFor: "threading",
   of: planned,
   *find(cloth) {
     const slip = slipOfThreading(cloth.layout.draft);

@@ -57,6 +57,7 @@ export const unevenTakeUp: Rule<"uneven-take-up", UnevenTakeUpFact> = {
   name: "uneven-take-up",
   severity: "warning",
   changes: ["selvedge", "tie", "draw", "leave"],
+  mends: ["selvedges", "ties", "any squares"],
   of: anyCloth,
   *find(cloth) {
     const { squares, warp, weft, weftOfPick, wefts } = cloth;

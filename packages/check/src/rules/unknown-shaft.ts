@@ -51,6 +51,8 @@ export const unknownShaft: Rule<"unknown-shaft", UnknownShaftFact, LaidOut> = {
   name: "unknown-shaft",
   severity: "error",
   changes: ["lift"],
+  speaksFor: "threading",
+  inVain: { shaft: "on which no unit hangs", why: "a shaft without units draws nothing" },
   of: planned,
   *find({ layout, options }) {
     for (const { shaft, units, rows, firstRow, lastRow } of layout.shafts.values()) {

@@ -46,6 +46,7 @@ export const unlikeSides: Rule<"unlike-sides", UnlikeSidesFact> = {
   name: "unlike-sides",
   severity: "note",
   changes: ["draw", "leave"],
+  mends: ["any squares"],
   of: anyCloth,
   *find(cloth) {
     const { warp, weft, options } = cloth;

@@ -42,6 +42,7 @@ export const unusedWaiver: Rule<"unused-waiver", UnusedWaiverFact> = {
   name: "unused-waiver",
   severity: "note",
   changes: [],
+  ofPieces: "all",
   of: anyCloth,
   *find({ options: { only, waive = [] } }, found) {
     for (const [i, waiver] of waive.entries()) {
