@@ -1,4 +1,3 @@
-export { bordersOf, type ThreadedBorders } from "./borders.js";
 export { ChartError, type ChartErrorCode } from "./error.js";
 export { type CornerTurn, framedChart } from "./framed-chart.js";
 export { type ChartOptions, chartCloth, MOST_CHART_SHAFTS } from "./nearest-chart.js";

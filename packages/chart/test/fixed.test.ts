@@ -1,8 +1,7 @@
 import { and, fromCells, fromText, rowCounts, toText, transpose } from "@drawcord/grid";
-import { parseThreading } from "@drawcord/units";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { bordersOf, type ChartError, chartCloth } from "../src/index.js";
+import { type ChartError, chartCloth } from "../src/index.js";
 import { chart } from "./arbitraries.js";
 import { expectRefusal } from "./expect-error.js";
 import { slowFewestChanges } from "./slow-twins.js";
@@ -96,17 +95,5 @@ describe("squares that may not change", () => {
       "bad-size",
       "without a symmetry",
     );
-  });
-});
-
-describe("the borders of a threading", () => {
-  it("are its outer units on shafts of their own", () => {
-    expect(bordersOf(parseThreading("X*2 9 (1-8 7-2)*4 1 9 X*2"))).toEqual({
-      left: 3,
-      right: 3,
-      shafts: [9],
-    });
-    expect(bordersOf(parseThreading("1-40"))).toEqual({ left: 0, right: 0, shafts: [] });
-    expect(bordersOf(parseThreading("X*9"))).toEqual({ left: 0, right: 0, shafts: [] });
   });
 });

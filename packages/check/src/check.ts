@@ -63,7 +63,9 @@ export function checkGrid(drawdown: BitGrid, options: CheckOptions = {}): Report
  */
 export function checkShaftDraft(draft: ShaftDraft, options: CheckOptions = {}): Report {
   checkOptions(options);
+  const { colours } = draft.weft;
   const cloth = measurePlain(drawdownOfDraft(draft), {
+    ...(colours && { yarnOfPick: colours }),
     ...options,
     sett: { ...settOf(draft), ...options.sett },
   });

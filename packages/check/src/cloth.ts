@@ -25,6 +25,14 @@ export interface System {
   readonly joined: boolean;
 }
 
+/** A shuttle: one yarn of one weft. */
+export interface Shuttle {
+  /** The weft, as a place in the wefts of the cloth. */
+  readonly weft: number;
+  /** What the weaver calls it: its yarn, or the weft where yarns are not told apart. */
+  readonly name: string;
+}
+
 /** Where the squares of a cloth lie: units and rows where it has them. Places count from 0. */
 export interface Squares {
   /** The square column of each end; the selvedges are columns of their own. */
@@ -76,6 +84,10 @@ export interface Cloth {
   readonly weftOfPick: Int32Array;
   /** The wefts by name; the ground weft is ``. */
   readonly wefts: readonly string[];
+  /** The shuttle of each pick, as a place in `shuttles`. */
+  readonly shuttleOfPick: Int32Array;
+  /** One for each yarn of each weft, in the order in which they are first thrown. */
+  readonly shuttles: readonly Shuttle[];
   readonly squares: Squares;
   /** Left out for a plain draft, which has no units and rows. */
   readonly layout?: UnitLayout;

@@ -14,6 +14,7 @@ export { projectNumbers } from "./numbers/project-numbers.js";
 export type { ExampleYarn, Said } from "./numbers/said.js";
 export type { LoomOptions, Repeat, Sett, StatedNumber } from "./options.js";
 export { partsOf } from "./parts-of.js";
+export type { Side, WovenOrder, YarnOrder } from "./put-together.js";
 export type { CutTally, FloatTally, Severity, Span, Spread, Where } from "./report.js";
 export { rulePages } from "./rule-pages.js";
 export { examplePicture } from "./rules/example-picture.js";

@@ -1,4 +1,5 @@
 import { areaLimit } from "./limits/area.js";
+import { carriedLimit } from "./limits/carried.js";
 import { closeSettLimit } from "./limits/close-sett.js";
 import { faceShareLimit } from "./limits/face-share.js";
 import { floatLimit } from "./limits/float.js";
@@ -17,6 +18,7 @@ export const limits = [
   openCutsLimit,
   takeUpLimit,
   stretchLimit,
+  carriedLimit,
   areaLimit,
   faceShareLimit,
   thinAreaLimit,

@@ -1,6 +1,7 @@
 import type { Limits } from "./limits.js";
 import type { NumberSlip } from "./numbers/likely-reason.js";
 import type { ProjectNumbers } from "./numbers/project.js";
+import type { Side, WovenOrder, YarnOrder } from "./put-together.js";
 import type { Severity, Span } from "./report.js";
 
 /** Threads in a centimetre, as the cloth lies on the loom. */
@@ -64,7 +65,15 @@ export interface OptionsOf<Name extends string = string> {
   /** Default: not known. */
   readonly loom?: LoomOptions;
   /** The side from which the first pick of each weft is thrown; default `left`. */
-  readonly firstPickFrom?: "left" | "right";
+  readonly firstPickFrom?: Side;
+  /** The same of wefts that begin on a side of their own, by the name of the yarn or of the weft. */
+  readonly firstPickOf?: Readonly<Record<string, Side>>;
+  /** The yarn of each pick by its name; repeats over the picks. Default: each weft is of one yarn. */
+  readonly yarnOfPick?: readonly string[];
+  /** Orders of yarns, for those that end within a stripe. Default: none. */
+  readonly yarnOrders?: readonly YarnOrder[];
+  /** How the lifts were put together; default: not known. */
+  readonly woven?: WovenOrder;
   /** Default: none are stated. */
   readonly stated?: readonly StatedNumber[];
   /** The project, as `projectNumbers` makes it, for the rules of numbers that agree. Default: nothing is said of one. */

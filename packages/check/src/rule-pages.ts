@@ -1,5 +1,7 @@
 import type { RuleName } from "./finding.js";
+import { carriedWeft, carriedWeftPage } from "./rules/carried-weft.js";
 import { closeSett, closeSettPage } from "./rules/close-sett.js";
+import { cutStripe, cutStripePage } from "./rules/cut-stripe.js";
 import { edgeFloat, edgeFloatPage } from "./rules/edge-float.js";
 import { endWithoutShaft, endWithoutShaftPage } from "./rules/end-without-shaft.js";
 import { faceShare, faceSharePage } from "./rules/face-share.js";
@@ -18,7 +20,9 @@ import { openSett, openSettPage } from "./rules/open-sett.js";
 import { pickWithoutShed, pickWithoutShedPage } from "./rules/pick-without-shed.js";
 import { reedWidth, reedWidthPage } from "./rules/reed-width.js";
 import { repeatedRow, repeatedRowPage } from "./rules/repeated-row.js";
+import { rowsOver, rowsOverPage } from "./rules/rows-over.js";
 import type { RulePage } from "./rules/rule.js";
+import { scrambledBorder, scrambledBorderPage } from "./rules/scrambled-border.js";
 import { shortStock, shortStockPage } from "./rules/short-stock.js";
 import { shortWarp, shortWarpPage } from "./rules/short-warp.js";
 import { sleySett, sleySettPage } from "./rules/sley-sett.js";
@@ -52,6 +56,7 @@ export const rulePages: { readonly [name in RuleName]: RulePage } = {
   [impossibleNumber.name]: impossibleNumberPage,
   [unusualNumber.name]: unusualNumberPage,
   [lengthRows.name]: lengthRowsPage,
+  [rowsOver.name]: rowsOverPage,
   [widthUnits.name]: widthUnitsPage,
   [closeSett.name]: closeSettPage,
   [openSett.name]: openSettPage,
@@ -62,11 +67,14 @@ export const rulePages: { readonly [name in RuleName]: RulePage } = {
   [threadingSlip.name]: threadingSlipPage,
   [liftSlip.name]: liftSlipPage,
   [repeatedRow.name]: repeatedRowPage,
+  [scrambledBorder.name]: scrambledBorderPage,
   [unevenTakeUp.name]: unevenTakeUpPage,
   [faceShare.name]: faceSharePage,
   [longStretch.name]: longStretchPage,
   [largeArea.name]: largeAreaPage,
   [thinArea.name]: thinAreaPage,
   [unlikeSides.name]: unlikeSidesPage,
+  [carriedWeft.name]: carriedWeftPage,
+  [cutStripe.name]: cutStripePage,
   [unusedWaiver.name]: unusedWaiverPage,
 };

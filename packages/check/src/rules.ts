@@ -1,4 +1,6 @@
+import { carriedWeft } from "./rules/carried-weft.js";
 import { closeSett } from "./rules/close-sett.js";
+import { cutStripe } from "./rules/cut-stripe.js";
 import { edgeFloat } from "./rules/edge-float.js";
 import { endWithoutShaft } from "./rules/end-without-shaft.js";
 import { faceShare } from "./rules/face-share.js";
@@ -17,7 +19,9 @@ import { openSett } from "./rules/open-sett.js";
 import { pickWithoutShed } from "./rules/pick-without-shed.js";
 import { reedWidth } from "./rules/reed-width.js";
 import { repeatedRow } from "./rules/repeated-row.js";
+import { rowsOver } from "./rules/rows-over.js";
 import type { AnyRule } from "./rules/rule.js";
+import { scrambledBorder } from "./rules/scrambled-border.js";
 import { shortStock } from "./rules/short-stock.js";
 import { shortWarp } from "./rules/short-warp.js";
 import { sleySett } from "./rules/sley-sett.js";
@@ -51,6 +55,7 @@ export const rules = [
   impossibleNumber,
   unusualNumber,
   lengthRows,
+  rowsOver,
   widthUnits,
   closeSett,
   openSett,
@@ -61,11 +66,14 @@ export const rules = [
   threadingSlip,
   liftSlip,
   repeatedRow,
+  scrambledBorder,
   unevenTakeUp,
   faceShare,
   longStretch,
   largeArea,
   thinArea,
   unlikeSides,
+  carriedWeft,
+  cutStripe,
   unusedWaiver,
 ] as const satisfies readonly AnyRule[];

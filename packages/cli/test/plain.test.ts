@@ -360,13 +360,15 @@ describe("the towel of the winter course, on shafts alone", () => {
     expect(readFileSync(path, "utf8")).toBe(writeWif(draft));
   });
 
-  it("is warned of its plain borders, which take up more than the twill, and of nothing else", async () => {
+  it("is warned of its plain borders, which take up more than the twill, and told which wefts are carried", async () => {
     const { status, stdout } = await run(["check", path, "--format", "json"]);
     const { findings } = JSON.parse(stdout) as { findings: { rule: string; severity: string }[] };
     expect(status).toBe(0);
     expect(findings.map(({ rule, severity }) => `${severity} ${rule}`)).toEqual([
       "warning uneven-take-up",
       "warning uneven-take-up",
+      "note carried-weft",
+      "note carried-weft",
     ]);
   });
 

@@ -8,6 +8,7 @@ export { coloursOfRecipe, draftOfRecipe, drawdownOfRecipe, type RecipeColours } 
 export { type ShaftDraftOptions, shaftDraftOf, shaftDraftOfCloth } from "./draft/from-units.js";
 export { withShedding } from "./draft/shedding.js";
 export { FileError, type FileErrorCode, type Problem } from "./error.js";
+export { firstPickSide } from "./first-pick.js";
 export type { Place } from "./place.js";
 export { printable } from "./printable.js";
 export { projectOf } from "./project.js";

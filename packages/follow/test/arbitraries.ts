@@ -6,8 +6,13 @@ import { smallRecipe } from "./recipes.js";
 
 /** A recipe of any draft, woven once to three times. */
 export const anyRecipe: fc.Arbitrary<Recipe> = fc
-  .record({ draft: draft(), count: fc.integer({ min: 1, max: 3 }), from: fc.constantFrom("left", "right") })
-  .map(({ count, draft: any, from }) => ({
+  .record({
+    draft: draft(),
+    count: fc.integer({ min: 1, max: 3 }),
+    from: fc.constantFrom("left", "right"),
+    ownSide: fc.option(fc.constantFrom("left", "right"), { nil: undefined }),
+  })
+  .map(({ count, draft: any, from, ownSide }) => ({
     ...smallRecipe,
     draft: any,
     pieces: [
@@ -18,7 +23,11 @@ export const anyRecipe: fc.Arbitrary<Recipe> = fc
         wefts: any.ground.steps.map(({ weft }) => weft ?? "weft"),
       },
     ],
-    cloth: { firstPickFrom: from as "left" | "right" },
+    cloth: {
+      firstPickFrom: from as "left" | "right",
+      // The ground weft alone may begin on a side of its own.
+      ...(ownSide !== undefined && { firstPickOf: { weft: ownSide as "left" | "right" } }),
+    },
   }));
 
 /** A plan to follow, and a place in it. */

@@ -80,7 +80,9 @@ describe("the way through a warp", () => {
           if (place.woven === 0) lies = new Map();
           const step = stepAt(plan, place);
           if (step === undefined) continue;
-          expect(step.from).toBe(lies.get(step.weft) ?? recipe.cloth.firstPickFrom);
+          const { firstPickFrom, firstPickOf = {} } = recipe.cloth;
+          const yarn = recipe.pieces[0]!.wefts[step.pickOfPiece % recipe.pieces[0]!.wefts.length]!;
+          expect(step.from).toBe(lies.get(step.weft) ?? firstPickOf[yarn] ?? firstPickFrom);
           lies.set(step.weft, step.from === "left" ? "right" : "left");
         }
       }),

@@ -48,7 +48,7 @@ export function checkRecipe(recipe: Recipe, asked: ReviewOptions = {}): Review {
   );
   const places = placesOf(recipe);
   const found = causes ? recipeCauses(recipe, places, options, report, search) : { causes: [], untried: [] };
-  return { ...report, places: recipePlaces(report.findings, places), ...found };
+  return { ...report, places: recipePlaces(report.findings, places, recipe.pieces[0]!.path), ...found };
 }
 
 /** The report of a recipe with several pieces, each checked by itself. */

@@ -1,17 +1,25 @@
-import { type CheckOptions, type LoomOptions, projectNumbers, type Sett } from "@drawcord/check";
+import {
+  type CheckOptions,
+  type LoomOptions,
+  projectNumbers,
+  type Sett,
+  type YarnOrder,
+} from "@drawcord/check";
 import { projectOf, type Recipe } from "@drawcord/files";
+import { draftSize } from "@drawcord/units";
 import { type Quantity, toMetric } from "@drawcord/yarn";
 import { namedRules } from "./rule-names.js";
 import { statedNumbers } from "./stated.js";
 
 /**
  * How the checker is to look at the cloth of a recipe: its sett, limits, repeat, first pick, static shaft, loom, levels,
- * waivers, project and stated numbers.
+ * waivers, project and stated numbers, and how its first piece was put together.
  * @throws {FileError} `unknown-key`, `bad-value` for a rule that there is none of
  * @example optionsOf(recipe).sett // {}
  */
 export function optionsOf(recipe: Recipe): CheckOptions {
   const { cloth, limits, staticShaft } = recipe;
+  const piece = recipe.pieces[0]!;
   const sett: Sett = { ...perCm("endsPerCm", cloth.sett), ...perCm("picksPerCm", cloth.picks) };
   const stated = statedNumbers(recipe);
   const { patternShafts, groundShafts, treadles, lingos, lingoWeight, weavingWidth } = recipe.loom;
@@ -31,9 +39,21 @@ export function optionsOf(recipe: Recipe): CheckOptions {
     project: projectNumbers({ ...projectOf(recipe), ...(lingoWeight === undefined ? {} : { lingoWeight }) }),
     ...(stated.length === 0 ? {} : { stated }),
     ...(cloth.firstPickFrom === undefined ? {} : { firstPickFrom: cloth.firstPickFrom }),
+    ...(cloth.firstPickOf === undefined ? {} : { firstPickOf: cloth.firstPickOf }),
+    yarnOfPick: piece.wefts,
+    yarnOrders: [...orderOfWarp(recipe), ...piece.yarnOrders],
+    ...(piece.order === undefined
+      ? {}
+      : { woven: { order: piece.order, blocks: piece.blocks ?? {}, over: piece.over } }),
     ...(cloth.repeat === undefined ? {} : { repeat: cloth.repeat }),
     ...(staticShaft === undefined ? {} : { staticShaft }),
   };
+}
+
+/** The order of yarns over the ends. */
+function orderOfWarp({ draft, warp }: Recipe): readonly YarnOrder[] {
+  const { ends } = draftSize(draft);
+  return [{ system: "warp", yarns: warp, threads: ends, path: ["colours", "warp"] }];
 }
 
 function perCm<Name extends string>(

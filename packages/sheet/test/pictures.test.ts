@@ -158,7 +158,7 @@ describe("the chart", () => {
         const sheet = makeSheet(bareRecipe(from), { parts: ["chart"] });
         const [one, ...more] = picturesOf(sheet);
         fc.pre(more.length === 0 && !one!.caption.includes("times"));
-        const sections = cardSections(cardRows(weave(from), "left").map(cardKey));
+        const sections = cardSections(cardRows(weave(from), []).map(cardKey));
         const rows = sections.flatMap(({ start, end }) =>
           Array.from({ length: end - start }, (_, i) => start + i),
         );

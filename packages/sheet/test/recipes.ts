@@ -17,6 +17,7 @@ export function bareRecipe(draft: UnitDraft, more: Partial<Recipe> = {}): Recipe
         draft,
         limits: more.limits ?? {},
         wefts: ["weft"],
+        yarnOrders: [],
         over: 0,
         path: [],
       },

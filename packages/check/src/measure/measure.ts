@@ -8,6 +8,7 @@ import { inferDrawn } from "./infer.js";
 import { integrityOf } from "./integrity.js";
 import { kindsOf } from "./kinds.js";
 import { patchesOf } from "./patches.js";
+import { shuttlesOf } from "./shuttles.js";
 import { draftSquares, plainSquares } from "./squares.js";
 import { type DraftThreads, measureStretches, type Stretches } from "./stretches.js";
 import { measureThreads } from "./threads.js";
@@ -21,6 +22,7 @@ export function measureDraft(draft: UnitDraft, expansion: Expansion, options: Op
   const shafts = new Map(shaftUses(draft).map((use) => [use.shaft, use]));
   const layout: UnitLayout = { draft, unitOfEnd, rowOfPick, stepOfPick, shafts };
   const joins = joinsOf(options);
+  const sorted = sortWefts(draft, stepOfPick);
   const figure = squaresOf(squares, joins);
   const picks = draftPicks(layout, expansion, figure, joins.columns);
   const ends = draftEnds(layout, expansion, figure, joins.rows);
@@ -32,7 +34,8 @@ export function measureDraft(draft: UnitDraft, expansion: Expansion, options: Op
     options,
     weft,
     warp,
-    ...sortWefts(draft, stepOfPick),
+    ...sorted,
+    ...shuttlesOf(sorted, options),
     squares: draftSquares(layout),
     layout,
     figure: {
@@ -52,6 +55,7 @@ export function measurePlain(drawdown: BitGrid, options: OptionsOf): Cloth {
   const weft = measureSystem(drawdown, joins.columns);
   const warp = measureSystem(transpose(drawdown), joins.rows);
   const { drawn, ...inferred } = inferDrawn(drawdown);
+  const onlyWeft = { wefts: [""], weftOfPick: new Int32Array(drawdown.rows) };
   const figure: Figure | undefined = drawn && {
     ...squaresOf(drawn, joins),
     drawn,
@@ -66,8 +70,8 @@ export function measurePlain(drawdown: BitGrid, options: OptionsOf): Cloth {
     options,
     weft,
     warp,
-    wefts: [""],
-    weftOfPick: new Int32Array(drawdown.rows),
+    ...onlyWeft,
+    ...shuttlesOf(onlyWeft, options),
     squares: plainSquares(drawdown),
     ...(figure && { figure }),
     inferred,

@@ -1,5 +1,7 @@
+import { allowedCarry } from "../carried-limit.js";
 import type { Cloth } from "../cloth.js";
 import { allowedFloat } from "../float-limit.js";
+import { firstSide } from "../measure/shuttles.js";
 import { lengthInWords, limitInWords, measuredLength } from "../measured-length.js";
 import { joinFaults, type VisitFault } from "../regions.js";
 import { anyCloth } from "./needs.js";
@@ -77,7 +79,8 @@ export const edgeFloat: Rule<"edge-float", EdgeFloatFact> = {
   mends: ["selvedges", "starts", "any squares"],
   of: anyCloth,
   *find(cloth) {
-    for (const [index, weft] of cloth.wefts.entries()) {
+    for (const [index, shuttle] of cloth.shuttles.entries()) {
+      const weft = cloth.wefts[shuttle.weft]!;
       const allowed = allowedFloat(cloth.options, "weft", weft);
       for (const state of [0, 1] as const) {
         const regions = joinFaults(cloth, (visit) =>
@@ -126,15 +129,16 @@ interface Turn {
   readonly atRight: boolean;
 }
 
-/** The turns of one weft, in the order in which they are woven. */
-function turnsOf({ weftOfPick, options }: Cloth, weft: number): Turn[] {
+/** The turns of one shuttle, in the order in which they are woven; a weft that rests too long is cut off, and turns not. */
+function turnsOf(cloth: Cloth, shuttle: number): Turn[] {
   const turns: Turn[] = [];
-  let atRight = options.firstPickFrom !== "right";
+  const { threads: carried } = allowedCarry(cloth.options);
+  let atRight = firstSide(cloth.shuttles[shuttle]!, cloth) !== "right";
   let before = -1;
-  weftOfPick.forEach((of, after) => {
-    if (of !== weft) return;
+  cloth.shuttleOfPick.forEach((of, after) => {
+    if (of !== shuttle) return;
     if (before !== -1) {
-      turns.push({ before, after, atRight });
+      if (after - before - 1 <= carried) turns.push({ before, after, atRight });
       atRight = !atRight;
     }
     before = after;
@@ -142,11 +146,11 @@ function turnsOf({ weftOfPick, options }: Cloth, weft: number): Turn[] {
   return turns;
 }
 
-/** Visits the turns of one weft at which two floats of one state meet that are short enough apart, but not together. */
-function eachLongTurn(cloth: Cloth, weft: number, state: 0 | 1, allowed: number, visit: VisitFault): void {
+/** Visits the turns of one shuttle at which two floats of one state meet that are short enough apart, but not together. */
+function eachLongTurn(cloth: Cloth, shuttle: number, state: 0 | 1, allowed: number, visit: VisitFault): void {
   const { grid, joined } = cloth.weft;
   if (joined) return;
-  for (const { before, after, atRight } of turnsOf(cloth, weft)) {
+  for (const { before, after, atRight } of turnsOf(cloth, shuttle)) {
     const one = edgeRun(cloth, before, atRight, state);
     const other = edgeRun(cloth, after, atRight, state);
     if (one === 0 || other === 0 || one > allowed || other > allowed || one + other <= allowed) continue;
@@ -164,15 +168,19 @@ function eachFreeEnd(cloth: Cloth, atRight: boolean, allowed: number, visit: Vis
   const { grid, joined } = cloth.weft;
   if (joined || grid.columns === 0) return;
   const end = atRight ? grid.columns - 1 : 0;
+  let caught = 0;
   const tell = (free: readonly Turn[]) => {
     if (free.length === 0) return;
-    const first = free[0]!.before;
-    const last = free.reduce((most, { after }) => Math.max(most, after), first);
+    // A shuttle that rested meanwhile begins its turn before others have caught the end.
+    const first = Math.max(caught, free[0]!.before);
+    const last = free.at(-1)!.after;
     if (last + 1 - first > allowed && interlaces(cloth, end, first, last)) {
       visit(end, end, first, last, last + 1 - first);
     }
   };
-  const turns = cloth.wefts.flatMap((_, weft) => turnsOf(cloth, weft)).sort((a, b) => a.before - b.before);
+  const turns = cloth.shuttles
+    .flatMap((_, shuttle) => turnsOf(cloth, shuttle))
+    .sort((a, b) => a.after - b.after);
   let free: Turn[] = [];
   for (const turn of turns) {
     if (turn.atRight !== atRight) continue;
@@ -180,6 +188,7 @@ function eachFreeEnd(cloth: Cloth, atRight: boolean, allowed: number, visit: Vis
     else {
       tell(free);
       free = [];
+      caught = turn.after;
     }
   }
   tell(free);

@@ -1,8 +1,15 @@
 /** Where in a recipe a finding can be mended. */
 import type { Where } from "../report.js";
 
-/** A row of the lift plan or a unit of the threading, by its number; or the keys and list places (from 0) to a value. */
-export type RecipePart = { readonly row: number } | { readonly unit: number } | readonly (string | number)[];
+/**
+ * A row of the lift plan or a unit of the threading, by its number; or the keys and list places (from 0) to a value, in the
+ * recipe or in the section of the piece.
+ */
+export type RecipePart =
+  | { readonly row: number }
+  | { readonly unit: number }
+  | { readonly piece: readonly (string | number)[] }
+  | readonly (string | number)[];
 
 /** The ground weave, or the steps it is given in. */
 export const GROUND: readonly RecipePart[] = [["ground", "weave"], ["ground", "steps"], ["ground"]];

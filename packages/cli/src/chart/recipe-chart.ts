@@ -1,8 +1,8 @@
 /** The drawn squares of a recipe asked again: on fewer shafts, or with fewer lifts unlike each other. */
-import { bordersOf, type NearestCloth } from "@drawcord/chart";
+import type { NearestCloth } from "@drawcord/chart";
 import { type Recipe, type RecipePiece, reviseDraft, soundRecipe } from "@drawcord/files";
 import { type BitGrid, fromCells, mirror, toText, transpose } from "@drawcord/grid";
-import { expand } from "@drawcord/units";
+import { bordersOf, expand } from "@drawcord/units";
 import { CliError } from "../error.js";
 import { shaftsUsed } from "./weave-chart.js";
 

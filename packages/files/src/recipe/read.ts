@@ -99,10 +99,10 @@ function recipeIn(tree: Tree): Recipe | undefined {
   const title = textAt(top, "title");
   const warp = readWarp(top);
   const limitsSection = at(top, "limits");
-  const cloth = readCloth(at(top, "cloth"));
-  const project = readProject(at(top, "project"));
   const named = at(top, "yarns");
   const known = warp.ground && knownYarns(warp.ground, named);
+  const cloth = readCloth(at(top, "cloth"), known);
+  const project = readProject(at(top, "project"));
   const limits = readLimits(limitsSection, warp.ground);
   const pieces = readPieces(top, { warp, cloth, project, limits, yarns: known, title });
   const weave = textAt(at(top, "ground"), "weave");

@@ -1,4 +1,4 @@
-import type { Limits, Repeat, Severity, Waiver } from "@drawcord/check";
+import type { Limits, Repeat, Severity, Side, Waiver, YarnOrder } from "@drawcord/check";
 import type { Action, ShaftSet } from "@drawcord/ground";
 import type { UnitDraft, WovenBlock } from "@drawcord/units";
 import type { Quantity, Reed, Sley, Yarn } from "@drawcord/yarn";
@@ -40,7 +40,9 @@ export interface RecipeCloth {
   readonly takeUp?: Quantity;
   readonly shrinkage?: { readonly width?: Quantity; readonly length?: Quantity };
   /** The side from which the first pick of each weft is thrown. */
-  readonly firstPickFrom?: "left" | "right";
+  readonly firstPickFrom?: Side;
+  /** The same of wefts that begin on a side of their own, by the name of the yarn or of the weft. */
+  readonly firstPickOf?: Readonly<Record<string, Side>>;
   readonly repeat?: Repeat;
 }
 
@@ -113,6 +115,8 @@ export interface RecipePiece {
   readonly limits: Limits;
   /** The yarn of each pick by its name, pick 1 first; repeats over the picks. */
   readonly wefts: readonly string[];
+  /** The orders of yarns that its picks follow, each with the picks that it lies over. */
+  readonly yarnOrders: readonly YarnOrder[];
   /** Its finished length, where one is known. */
   readonly length?: Quantity;
   /** The whole rows that come nearest to its length, hems with it, where they can be worked out. */

@@ -48,7 +48,7 @@ export function writeRecipe(recipe: RecipeData): string {
       "draw-in": text(cloth.drawIn),
       "take-up": text(cloth.takeUp),
       shrinkage: { width: text(cloth.shrinkage?.width), length: text(cloth.shrinkage?.length) },
-      "first-pick-from": cloth.firstPickFrom,
+      "first-pick-from": cloth.firstPickOf ?? cloth.firstPickFrom,
       repeat: cloth.repeat,
     },
     project: Object.fromEntries(

@@ -76,10 +76,18 @@ export const clothSchema: Schema = {
       properties: { width: measure("Across the cloth.", "6 %"), length: measure("Along the cloth.", "10 %") },
     },
     "first-pick-from": {
-      description: "The side from which the first pick of each weft is thrown; left when left out.",
-      examples: ["right"],
-      type: "string",
-      enum: ["left", "right"],
+      description:
+        "The side from which the first pick of each weft is thrown, left when left out: one for all, or each by the name of the yarn or of the weft.",
+      examples: ["right", { madder: "left", gold: "right" }],
+      type: ["string", "object"],
+      pattern: "^(left|right)$",
+      minProperties: 1,
+      additionalProperties: {
+        description: "The side of this yarn or weft.",
+        examples: ["right"],
+        type: "string",
+        enum: ["left", "right"],
+      },
     },
     repeat: {
       description: "Which ways the cloth goes on after its last thread with its first.",

@@ -219,7 +219,13 @@ function misfit(value: Spot, schema: Schema): string | undefined {
       return `expected more than ${exclusiveMinimum}`;
   }
   const isShort = typeof plain === "string" && schema.pattern !== undefined;
-  return isShort && !new RegExp(schema.pattern!).test(plain) ? "expected some text" : undefined;
+  return isShort && !new RegExp(schema.pattern!).test(plain) ? wantedText(schema.pattern!) : undefined;
+}
+
+/** The words of a pattern that is a choice of words; else any text will do. */
+function wantedText(pattern: string): string {
+  const choices = /^\^\(([\w|-]+)\)\$$/.exec(pattern)?.[1]?.split("|");
+  return choices === undefined ? "expected some text" : `expected ${choices.join(", ")}`;
 }
 
 /** Leaves a value out whose text, or whose key, has control characters, which only escapes in quotes can bring in here. */

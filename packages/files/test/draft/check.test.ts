@@ -51,7 +51,10 @@ describe("a plain draft", () => {
     fc.assert(
       fc.property(shaftDrafts(), (draft) => {
         const { findings, summary, ok, rules: looked, ...measured } = checkShaftDraft(draft);
-        const grid = checkGrid(drawdownOfDraft(draft), { sett: settOf(draft) });
+        const { colours } = draft.weft;
+        // Each colour of the weft is a shuttle.
+        const shuttles = colours === undefined ? {} : { yarnOfPick: colours };
+        const grid = checkGrid(drawdownOfDraft(draft), { sett: settOf(draft), ...shuttles });
         const { findings: ofCloth, summary: _, ok: _ok, rules: ran, ...cloth } = grid;
         expect(measured).toEqual(cloth);
         const own: readonly string[] = rules.flatMap((rule) => ("plainOnly" in rule ? [rule.name] : []));

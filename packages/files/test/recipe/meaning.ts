@@ -12,11 +12,14 @@ export function meaning(text: string | Uint8Array): Omit<Recipe, "text"> | undef
     });
     return {
       ...rest,
-      // How the rows are put together is the text's, what they are is the recipe's.
-      pieces: rest.pieces.map(({ order: _order, blocks: _blocks, over: _over, ...piece }) => ({
-        ...piece,
-        over: 0,
-      })),
+      // How rows and stripes are put together is the text's, what they are is the recipe's.
+      pieces: rest.pieces.map(
+        ({ order: _order, blocks: _blocks, over: _over, yarnOrders: _orders, ...piece }) => ({
+          ...piece,
+          over: 0,
+          yarnOrders: [],
+        }),
+      ),
       yarns: yarns.map((yarn) => ({ ...yarn, count: placeless(yarn.count) })),
       stated: stated.map(placeless),
       cloth: {

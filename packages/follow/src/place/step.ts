@@ -85,6 +85,7 @@ function sideOf({ firstFrom }: FollowPlan, piece: FollowPiece, pick: number): "l
   const weft = weftOf(piece, pick);
   const ofWeft = (until: number) => thrown.slice(0, until).filter((one) => one === weft).length;
   const before = Math.floor(pick / thrown.length) * ofWeft(thrown.length) + ofWeft(pick % thrown.length);
-  const other = firstFrom === "left" ? "right" : "left";
-  return before % 2 === 0 ? firstFrom : other;
+  const first = firstFrom[weft]!;
+  const other = first === "left" ? "right" : "left";
+  return before % 2 === 0 ? first : other;
 }

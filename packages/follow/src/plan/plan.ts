@@ -1,4 +1,4 @@
-import type { Recipe, RecipePiece } from "@drawcord/files";
+import { firstPickSide, type Recipe, type RecipePiece } from "@drawcord/files";
 import { feetOf, type GroundStep } from "@drawcord/ground";
 import { type LoomNeeds, liftWork, loomNeeds } from "@drawcord/units";
 import { toMetric } from "@drawcord/yarn";
@@ -37,7 +37,8 @@ export function followPlan(recipe: Recipe, { caution }: FollowOptions = {}): Fol
   const lingoGrams = loom.lingoWeight && toMetric(loom.lingoWeight).value;
   const pieces = sources.map((source) => pieceOf(source, title, treadles, wefts, lingoGrams));
   const { threading, ground } = draft;
-  const { picks: pickSett, firstPickFrom: firstFrom = "left" } = cloth;
+  const { picks: pickSett } = cloth;
+  const firstFrom = wefts.map((yarn) => firstPickSide(cloth, yarn, weftThrown(sources, yarn)));
   return {
     title,
     warp: fingerprint([title, threading, draft.unitEnds, ground.threading, draft.selvedge]),
@@ -89,6 +90,16 @@ function nameOf({ raise, sink }: Pick<GroundStep, "raise" | "sink">): string {
 
 function weftsOf(sources: readonly RecipePiece[]): readonly string[] {
   return [...new Set(sources.flatMap(({ wefts }) => wefts))];
+}
+
+/** The weft, by its name in the ground's steps, that a yarn is first thrown for. */
+function weftThrown(sources: readonly RecipePiece[], yarn: string): string {
+  for (const { draft, wefts } of sources) {
+    const pick = wefts.indexOf(yarn);
+    const { steps } = draft.ground;
+    if (pick >= 0) return steps[pick % steps.length]?.weft ?? GROUND_WEFT;
+  }
+  return GROUND_WEFT;
 }
 
 function weftCalled(name: string, yarns: Recipe["yarns"]): FollowWeft {

@@ -75,7 +75,7 @@ export interface FollowPlan {
   readonly hanging: readonly number[];
   readonly wefts: readonly FollowWeft[];
   /** The side from which the first pick of each weft is thrown, in every piece. */
-  readonly firstFrom: "left" | "right";
+  readonly firstFrom: readonly ("left" | "right")[];
   /** Picks in a centimetre on the loom, where the recipe gives them. */
   readonly picksPerCm?: number;
   /** Whether the recipe counts picks by the inch. */

@@ -21,10 +21,13 @@ export interface CardRow {
   readonly sides: readonly (Side | undefined)[];
 }
 
-/** Every row of a draft as it is woven, each weft going to and fro from the side where it begins. */
-export function cardRows(woven: Woven, first: Side): CardRow[] {
+/**
+ * Every row of a draft as it is woven, each weft going to and fro from the side where it begins.
+ * @param first the side where each weft begins, in the order of their first picks
+ */
+export function cardRows(woven: Woven, first: readonly Side[]): CardRow[] {
   const { draft, expansion, rowSpans, treadleOfStep, wefts } = woven;
-  const next: Side[] = wefts.map(() => first);
+  const next: Side[] = wefts.map((_, weft) => first[weft] ?? "left");
   return liftWork(draft).rows.map(({ drawn, pulled, released }, i): CardRow => {
     const sides: (Side | undefined)[] = wefts.map(() => undefined);
     const treadles: number[] = [];

@@ -1,8 +1,8 @@
 import type { Signal, Watched } from "@drawcord/base";
-import { blocksOfPiece, projectOf, type Recipe } from "@drawcord/files";
+import { blocksOfPiece, firstPickSide, projectOf, type Recipe } from "@drawcord/files";
 import { checkRecipe, type Review } from "@drawcord/review";
 import { type Plan, plan, toMetric, type UnitSystem } from "@drawcord/yarn";
-import { type CardRow, cardKey, cardRows } from "../card/rows.js";
+import { type CardRow, cardKey, cardRows, type Side } from "../card/rows.js";
 import { type CardSection, cardSections } from "../card/sections.js";
 import { type Print, printIn } from "../numbers/say.js";
 import type { PartName } from "../part-names.js";
@@ -55,7 +55,7 @@ export function warpOf(recipe: Recipe, signal?: Signal): OfWarp {
 
 /** A recipe that is a single piece, looked at once for all parts. */
 export function contextOf(recipe: Recipe, woven: Woven, ofWarp: OfWarp, options: SheetOptions): Context {
-  const rows = cardRows(woven, recipe.cloth.firstPickFrom ?? "left");
+  const rows = cardRows(woven, firstSides(recipe, woven));
   const { closeness, missing } = closenessOf(recipe);
   const { colours, unknown } = coloursOf(recipe, woven);
   return {
@@ -96,4 +96,12 @@ function closenessOf({ cloth }: Recipe): { closeness: ThreadsPerCm; missing: str
     },
     missing,
   };
+}
+
+/** The side from which the first pick of each weft is thrown. */
+function firstSides({ cloth }: Recipe, { draft, expansion, weftOfPick, wefts }: Woven): readonly Side[] {
+  return wefts.map((yarn, i) => {
+    const step = expansion.stepOfPick[weftOfPick.indexOf(i)] ?? 0;
+    return firstPickSide(cloth, yarn, draft.ground.steps[step]?.weft ?? "weft");
+  });
 }

@@ -1,3 +1,4 @@
+import { listed } from "@drawcord/base";
 import type { Block, Table, TableHead, Text } from "@drawcord/page";
 import { heavyLift, liftWork, SHORT_LIFT_CAUTION } from "@drawcord/units";
 import { toMetric } from "@drawcord/yarn";
@@ -25,11 +26,13 @@ function intro({ woven, recipe, rows }: Context): Block[] {
   const { patternShafts, singleUnit } = woven;
   const what = singleUnit ? "cord" : "handle";
   const pulls = rows.reduce((sum, { pulled }) => sum + pulled.length, 0);
-  const side = recipe.cloth.firstPickFrom;
+  const { firstPickFrom: side, firstPickOf } = recipe.cloth;
   const from =
-    side === undefined
-      ? "The recipe does not say from which side the first pick is thrown; the card begins at the left."
-      : `The first pick of each weft is thrown from the ${side}.`;
+    firstPickOf !== undefined
+      ? `First picks: ${listed(Object.entries(firstPickOf).map(([weft, of]) => `${weft} from the ${of}`))}${Object.keys(firstPickOf).length < woven.wefts.length ? ", others from the left" : ""}.`
+      : side === undefined
+        ? "The recipe does not say from which side the first pick is thrown; the card begins at the left."
+        : `The first pick of each weft is thrown from the ${side}.`;
   const letters = woven.wefts.length < 2 ? "" : ` Wefts: ${weftLetters(woven)}.`;
   return [
     {

@@ -153,7 +153,7 @@ function pieceOf(
     ...whole,
     draft,
     limits: { ...context.limits, ...ownLimits },
-    wefts: yarnsOfPicks(draft, read.order, (block) => read.blocks.get(block)!.length, {
+    ...yarnsOfPicks(draft, read.order, (block) => read.blocks.get(block)!.length, {
       ofBlocks: new Map([...shared.wefts, ...ofOwn]),
       ofPiece: [orders, ofAll],
     }),

@@ -1,4 +1,4 @@
-import type { UnitShafts } from "@drawcord/units";
+import type { UnitShafts } from "./types.js";
 
 /** The units along both sides of a threading that hang on shafts of the border alone, or on none. */
 export interface ThreadedBorders {

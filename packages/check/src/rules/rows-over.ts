@@ -1,0 +1,55 @@
+import { many } from "@drawcord/base";
+import type { LaidOut } from "../cloth.js";
+import { tenByTen } from "../numbers/ten-by-ten.js";
+import type { WovenOrder } from "../put-together.js";
+import { figure } from "../words.js";
+import { planned } from "./needs.js";
+import type { Fact, Rule, RulePage } from "./rule.js";
+
+/** What the rule finds. */
+export interface RowsOverFact extends Fact {
+  /** Rows that are over. */
+  readonly measured: number;
+  /** Rows of the lift plan as it is woven. */
+  readonly limit: number;
+  readonly unit: "rows";
+}
+
+/** What the page of this rule says. */
+export const rowsOverPage: RulePage = /* @__PURE__ */ (() => ({
+  summary: "whole repeats do not meet the length of the piece",
+  meaning:
+    "A block fills the piece to its length (`*fill`), as often as it goes in whole, and rows are over that the length would still have room for: the piece comes out so much shorter.",
+  reason:
+    "A motif cut short looks like a mistake, so no part of one is woven; but the length that is planned for and the length that is woven are then not the same.",
+  mend: "Weave the rows over as ground, half before the figure and half after it, or make a block beside it longer; or give the piece the length that the rows make.",
+  source: "common practice",
+  examples: {
+    passes: [{ title: "a block that fills its piece", cloth: tenByTen, options: { woven: wovenWith(0) } }],
+    fails: [{ title: "two rows over", cloth: tenByTen, options: { woven: wovenWith(2) } }],
+  },
+}))();
+
+/** A length that whole repeats of the block that fills it do not meet. */
+export const rowsOver: Rule<"rows-over", RowsOverFact, LaidOut> = {
+  name: "rows-over",
+  severity: "note",
+  changes: ["number", "insert-row"],
+  of: planned,
+  *find({ options, layout }) {
+    const over = options.woven?.over ?? 0;
+    if (over > 0) yield { measured: over, limit: layout.draft.lifts.length, unit: "rows" };
+  },
+  say({ limit, measured }, { options, weft }) {
+    const picks = (measured * weft.count) / limit;
+    const { picksPerCm } = options.sett ?? {};
+    const long = picksPerCm === undefined ? "" : ` (${figure((picks * 10) / picksPerCm)} mm on the loom)`;
+    return `whole repeats leave ${many(measured, "row")} of the piece's length over, ${many(Math.round(picks), "pick")}${long}`;
+  },
+  parts: () => [{ piece: ["lifts", "order"] }, { piece: ["lifts"] }],
+};
+
+/** For the examples. */
+function wovenWith(over: number): WovenOrder {
+  return { order: [{ block: "moth", changes: [] }], blocks: { moth: [[1]] }, over };
+}
