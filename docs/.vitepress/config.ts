@@ -19,6 +19,7 @@ export default defineConfig({
   lastUpdated: false,
   srcExclude: ["rules.md", "formulas.md", "node_modules/**"],
   head: [["link", { rel: "icon", href: "data:," }]],
+  vite: { worker: { format: "es" } },
   themeConfig: {
     nav: [
       { text: "Start", link: "/" },

@@ -308,7 +308,7 @@ describe("drawcord expand", () => {
   });
 
   it.each([
-    [["--scale", "2"], "drawcord expand: --scale goes with --format png, not with text\n"],
+    [["--scale", "2"], "drawcord expand: --scale goes with --format png or svg, not with text\n"],
     [
       ["--format", "png", "--shedding", "tie-up"],
       "drawcord expand: --shedding goes with --format wif, not with png\n",

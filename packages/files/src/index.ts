@@ -9,6 +9,7 @@ export { type ShaftDraftOptions, shaftDraftOf, shaftDraftOfCloth } from "./draft
 export { withShedding } from "./draft/shedding.js";
 export { FileError, type FileErrorCode, type Problem } from "./error.js";
 export { firstPickSide } from "./first-pick.js";
+export { coloursIn, drawdownIn, titleIn } from "./in-reading.js";
 export type { Place } from "./place.js";
 export { printable } from "./printable.js";
 export { projectOf } from "./project.js";

@@ -104,10 +104,7 @@ export async function clothOf(
 /** Works the cloth of a file out; heavier readers than that of recipes are loaded only when they are needed. */
 async function drawing(bytes: Uint8Array, file: string): Promise<() => BitGrid> {
   if (isRecipe(bytes)) return () => expand(soundRecipe(bytes, file).draft).drawdown;
-  const [{ read }, { drawdownIn }] = await Promise.all([
-    import("@drawcord/files"),
-    import("../plain/drawdown.js"),
-  ]);
+  const { drawdownIn, read } = await import("@drawcord/files");
   return () => drawdownIn(read(bytes, file));
 }
 

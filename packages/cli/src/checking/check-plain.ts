@@ -1,7 +1,6 @@
-import type { Range } from "@drawcord/base";
-import { checkGrid, checkShaftDraft, type Finding, type RuleName } from "@drawcord/check";
-import { type DraftPlaces, draftPlaces, read } from "@drawcord/files";
-import { drawdownIn, titleIn } from "../plain/drawdown.js";
+import { checkGrid, checkShaftDraft, type RuleName } from "@drawcord/check";
+import { draftPlaces, drawdownIn, read, titleIn } from "@drawcord/files";
+import { placeInDraft } from "@drawcord/review";
 import { ignoredIn } from "../plain/ignored.js";
 import type { KeptCheck } from "./kept.js";
 
@@ -19,17 +18,7 @@ export function checkPlain(bytes: Uint8Array, file: string, only: readonly RuleN
   return {
     title: titleIn(reading) ?? null,
     report,
-    places: report.findings.map((finding) => (places && placeOf(finding, places)) ?? null),
+    places: report.findings.map((finding) => (places && placeInDraft(finding, places)) ?? null),
     ignored: ignoredIn(reading),
   };
-}
-
-/** Where in the text of a draft a finding can be mended: at the first treadle, end or pick that it is about. */
-function placeOf(finding: Finding, places: DraftPlaces): Range | undefined {
-  if ("treadles" in finding) return places.treadle(finding.treadles[0]);
-  const { ends, picks } = finding;
-  const end = ends && places.end(ends[0]);
-  const pick = picks && places.pick(picks[0]);
-  const ofWeft = "system" in finding && finding.system === "weft";
-  return ofWeft ? (pick ?? end) : (end ?? pick);
 }

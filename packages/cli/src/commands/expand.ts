@@ -1,5 +1,15 @@
-import type { Colour } from "@drawcord/draw";
-import { type ClothPictureOptions, FileError, type Reading, read, writePbm, writePng } from "@drawcord/files";
+import { type Colour, DrawError, drawSvg } from "@drawcord/draw";
+import {
+  type ClothPictureOptions,
+  coloursIn,
+  drawdownIn,
+  FileError,
+  type Reading,
+  read,
+  titleIn,
+  writePbm,
+  writePng,
+} from "@drawcord/files";
 import { chosenPiece, PIECE_OPTION } from "../chosen-piece.js";
 import { defineCommand } from "../command.js";
 import { textDrawing } from "../drawing.js";
@@ -8,7 +18,6 @@ import { expandedJson } from "../expand/json.js";
 import { expandedWif } from "../expand/wif.js";
 import { input } from "../inputs.js";
 import { numberOption } from "../number-option.js";
-import { coloursIn, drawdownIn } from "../plain/drawdown.js";
 import { sayIgnored } from "../plain/ignored.js";
 import { writeWhole } from "../write-whole.js";
 
@@ -18,7 +27,7 @@ export const command = defineCommand({
 
 FILE is a recipe, a plain draft (WIF), a chart of interlacements (text, PBM or PNG), or - for standard input; which it is, is known by what is in it.
 
-As png it has the colours of its threads where the draft, or each yarn of the recipe, gives them as #rrggbb and they are not all one; else the warp is black and the weft white.
+As png or svg it has the colours of its threads where the draft, or each yarn of the recipe, gives them as #rrggbb and they are not all one; else the warp is black and the weft white.
 
 As wif it is the draft for a loom with shafts alone: as many shafts as there are ends that weave differently, moved by a lift plan or by treadles. A draft that is read keeps its own shafts.
 
@@ -42,20 +51,24 @@ Of a recipe with several pieces all are drawn, one after another, or the one tha
     format: {
       type: "string",
       value: "FORMAT",
-      choices: ["text", "pbm", "png", "wif", "json"],
+      choices: ["text", "pbm", "png", "svg", "wif", "json"],
       default: "text",
       help: "how to draw it",
     },
-    scale: { type: "string", value: "N", help: "pixels along the side of an interlacement, up to 256 (png)" },
+    scale: {
+      type: "string",
+      value: "N",
+      help: "pixels along the side of an interlacement, up to 256 (png, svg)",
+    },
     warp: {
       type: "string",
       value: "COLOUR",
-      help: "the colour of the warp, such as #2f4f7f; the file's own when not given, else black (png)",
+      help: "the colour of the warp, such as #2f4f7f; the file's own when not given, else black (png, svg)",
     },
     weft: {
       type: "string",
       value: "COLOUR",
-      help: "the colour of the weft; the file's own when not given, else white (png)",
+      help: "the colour of the weft; the file's own when not given, else white (png, svg)",
     },
     shedding: {
       type: "string",
@@ -74,8 +87,8 @@ Of a recipe with several pieces all are drawn, one after another, or the one tha
   },
   async run({ operands, options }, io) {
     const { format, output } = options;
-    onlyWith("png", ["scale", "warp", "weft"], options);
-    onlyWith("wif", ["shedding", "most-shafts"], options);
+    onlyWith(["png", "svg"], ["scale", "warp", "weft"], options);
+    onlyWith(["wif"], ["shedding", "most-shafts"], options);
     if ((format === "pbm" || format === "png") && output === undefined && io.isTerminal) {
       throw new CliError(
         "unwritable",
@@ -104,6 +117,8 @@ Of a recipe with several pieces all are drawn, one after another, or the one tha
           return [writePbm(drawdownIn(found))];
         case "png":
           return [png(found, source.name, picture)];
+        case "svg":
+          return [svg(found, source.name, picture)];
         case "wif":
           return [expandedWif(found, source.name, means)];
         case "json":
@@ -122,13 +137,13 @@ async function ofPiece(reading: Reading, piece: string | undefined): Promise<Rea
 
 /** @throws {CliError} `unwanted-option` for an option that the format has no use for */
 function onlyWith(
-  format: string,
+  formats: readonly string[],
   names: readonly string[],
   options: { readonly format: string } & Readonly<Record<string, unknown>>,
 ): void {
   const given = names.find((name) => options[name] !== undefined);
-  if (given === undefined || options.format === format) return;
-  const sentence = `drawcord expand: --${given} goes with --format ${format}, not with ${options.format}`;
+  if (given === undefined || formats.includes(options.format)) return;
+  const sentence = `drawcord expand: --${given} goes with --format ${formats.join(" or ")}, not with ${options.format}`;
   throw new CliError("unwanted-option", sentence, { option: given });
 }
 
@@ -146,6 +161,24 @@ function pictureOptions(options: {
     ...(options.warp !== undefined && { warp: options.warp as Colour }),
     ...(options.weft !== undefined && { weft: options.weft as Colour }),
   };
+}
+
+/**
+ * The picture with the title of the file, for those who hear it read.
+ * @throws {CliError} `no-picture` for colours that cannot be
+ */
+function svg(reading: Reading, file: string, asked: PictureAsked): string {
+  const title = titleIn(reading);
+  try {
+    return drawSvg(drawdownIn(reading), {
+      ...coloursIn(reading),
+      ...asked,
+      ...(title !== undefined && { title }),
+    });
+  } catch (error) {
+    if (!(error instanceof DrawError)) throw error;
+    throw new CliError("no-picture", `drawcord expand: ${error.message}`, { file });
+  }
 }
 
 /** @throws {CliError} `no-picture` for colours that cannot be, and for too large a picture */

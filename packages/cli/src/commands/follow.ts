@@ -1,8 +1,7 @@
 import { extname } from "node:path";
-import { many } from "@drawcord/base";
 import { type Recipe, soundRecipe } from "@drawcord/files";
 import { FollowError, followPage, followPlan } from "@drawcord/follow";
-import { checkRecipe } from "@drawcord/review";
+import { cautionOf } from "@drawcord/review";
 import { defineCommand } from "../command.js";
 import { CliError } from "../error.js";
 import { input } from "../inputs.js";
@@ -54,13 +53,4 @@ function pageOf(recipe: Recipe): string {
     if (!(error instanceof FollowError)) throw error;
     throw new CliError("no-sheet", error.message, { file: recipe.file });
   }
-}
-
-/** A recipe with errors is followed all the same, but not unwarned. */
-function cautionOf(recipe: Recipe): { readonly caution?: string } {
-  const { error } = checkRecipe(recipe).summary;
-  if (error === 0) return {};
-  return {
-    caution: `The checker finds ${many(error, "error")} in this recipe: look at them before you weave.`,
-  };
 }

@@ -1,8 +1,7 @@
-import type { Reading } from "@drawcord/files";
+import { drawdownIn, type Reading, titleIn } from "@drawcord/files";
 import type { BitGrid } from "@drawcord/grid";
 import { expand } from "@drawcord/units";
 import { pickLines } from "../drawing.js";
-import { drawdownIn, titleIn } from "../plain/drawdown.js";
 import { toJson } from "../printable.js";
 
 /**

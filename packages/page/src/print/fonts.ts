@@ -1,10 +1,6 @@
 import { readFile } from "node:fs/promises";
 import { createRequire } from "node:module";
-import type { Script } from "../drawing/font-runs.js";
-import type { Face } from "../drawing/shape.js";
-
-/** The fonts of a printed document: the five faces, and one for each script that needs its own. */
-export type FontName = Face | Exclude<Script, "latin">;
+import { type FontName, fontNames } from "./font-names.js";
 
 const require = /* @__PURE__ */ createRequire(import.meta.url);
 
@@ -28,14 +24,16 @@ const files: Readonly<Record<FontName, () => string>> = {
   emoji: () => require.resolve("@expo-google-fonts/noto-emoji/400Regular/NotoEmoji_400Regular.ttf"),
 };
 
-export const fontNames = Object.keys(files) as readonly FontName[];
-
-/** The file of a font. */
-export function fontFile(name: FontName): string {
-  return files[name]();
+/**
+ * The bytes of a font of the page, as it is installed: a TrueType file.
+ * @param name which of the fonts
+ * @example (await installedFont("sans")).length > 100_000 // true
+ */
+export function installedFont(name: FontName): Promise<Buffer<ArrayBuffer>> {
+  return readFile(files[name]());
 }
 
 /** The bytes of every font. */
 export function fontBytes(): Promise<Uint8Array[]> {
-  return Promise.all(fontNames.map((name) => readFile(fontFile(name))));
+  return Promise.all(fontNames.map(installedFont));
 }

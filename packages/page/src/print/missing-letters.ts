@@ -1,11 +1,11 @@
-import { readFile } from "node:fs/promises";
 import type { Document } from "../document/types.js";
 import { showable } from "../drawing/escape.js";
 import { fontRuns } from "../drawing/font-runs.js";
 import type { Shape } from "../drawing/shape.js";
 import { layDocument } from "../layout/document.js";
 import { roomWide } from "../layout/room.js";
-import { type FontName, fontFile } from "./fonts.js";
+import type { FontName } from "./font-names.js";
+import { installedFont } from "./fonts.js";
 
 /** What is there to join, space or vary others, or stands for what no page can show. */
 const UNSEEN = /[\p{Z}\p{Cc}\p{Cf}\ufffd]|\p{Variation_Selector}/u;
@@ -22,7 +22,7 @@ export async function missingLetters(document: Document): Promise<readonly strin
   const { create } = await import("fontkit");
   const fonts = new Map<FontName, ReturnType<typeof create>>();
   for (const name of letters.values()) {
-    if (!fonts.has(name)) fonts.set(name, create(await readFile(fontFile(name))));
+    if (!fonts.has(name)) fonts.set(name, create(await installedFont(name)));
   }
   const has = (name: FontName, letter: string) => {
     const font = fonts.get(name)!;

@@ -1,7 +1,7 @@
 import { runsLeft } from "../drawing/direction.js";
 import { showable } from "../drawing/escape.js";
 import type { GroupShape, PathShape, RectShape, Shape, TextShape } from "../drawing/shape.js";
-import type { FontName } from "./fonts.js";
+import type { FontName } from "./font-names.js";
 import type { Structure } from "./structure.js";
 import { textRuns } from "./text-runs.js";
 

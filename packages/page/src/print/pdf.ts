@@ -8,7 +8,8 @@ import { layDocument } from "../layout/document.js";
 import type { FilledPage } from "../layout/flow.js";
 import { roomWide } from "../layout/room.js";
 import { type } from "../layout/types-of-text.js";
-import { fontFile, fontNames } from "./fonts.js";
+import { type FontName, fontNames } from "./font-names.js";
+import { joined, packed } from "./packed.js";
 import { paint } from "./paint.js";
 import { Structure } from "./structure.js";
 
@@ -26,13 +27,18 @@ const TOP = 22;
 const BOTTOM = 20;
 
 /**
- * A document as a PDF: vector pictures, real text in embedded fonts, a running head with the document and the part, page
- * numbers, bookmarks, and tags by which it can be read out. Several are bound one after
- * another, each with page numbers of its own. The same document gives the same bytes: nothing in it tells of the time or the machine.
+ * A document as a PDF with fonts that are fetched from wherever they are: what `toPdf` does with those that are installed.
+ * The bytes are the same in Node and in a browser.
+ * @param document what is printed; several are bound one after another, each with page numbers of its own
+ * @param fontOf fetches the bytes of a font (TrueType)
  * @param paper default `a4`
- * @example new TextDecoder().decode((await toPdf(document)).subarray(0, 5)) // "%PDF-"
+ * @example new TextDecoder().decode((await pdfWith(document, installedFont)).subarray(0, 5)) // "%PDF-"
  */
-export async function toPdf(document: Document | Bound, paper: Paper = "a4"): Promise<Uint8Array> {
+export async function pdfWith(
+  document: Document | Bound,
+  fontOf: (name: FontName) => Promise<Uint8Array>,
+  paper: Paper = "a4",
+): Promise<Uint8Array> {
   const { default: PdfDocument } = await import("pdfkit");
   const { width, height } = papers[paper];
   const bound = boundOf(document);
@@ -47,7 +53,9 @@ export async function toPdf(document: Document | Bound, paper: Paper = "a4"): Pr
     info: { Title: bound[0].title, Creator: "Drawcord", Producer: "Drawcord", CreationDate: new Date(0) },
   });
   const bytes = collect(doc);
-  for (const name of fontNames) doc.registerFont(name, fontFile(name));
+  packed(doc);
+  const fonts = await Promise.all(fontNames.map(fontOf));
+  for (const [i, name] of fontNames.entries()) doc.registerFont(name, fonts[i]!);
   const root = doc.struct("Document");
   doc.addStructure(root);
   const structure = new Structure(doc, root);
@@ -84,16 +92,6 @@ function collect(doc: PDFKit.PDFDocument): Promise<Uint8Array> {
     doc.on("end", () => resolve(joined(chunks)));
     doc.on("error", reject);
   });
-}
-
-function joined(chunks: readonly Uint8Array[]): Uint8Array {
-  const bytes = new Uint8Array(chunks.reduce((sum, { length }) => sum + length, 0));
-  let at = 0;
-  for (const chunk of chunks) {
-    bytes.set(chunk, at);
-    at += chunk.length;
-  }
-  return bytes;
 }
 
 /** The title, cut where it is long, and the part. */

@@ -1,7 +1,7 @@
 import bidiModule, { type Bidi } from "bidi-js";
 import { fontRuns } from "../drawing/font-runs.js";
 import type { Face } from "../drawing/shape.js";
-import type { FontName } from "./fonts.js";
+import type { FontName } from "./font-names.js";
 
 /** Its declarations describe another build than the one Node loads, whose one export is the factory itself. */
 const bidiFactory = bidiModule as unknown as () => Bidi;

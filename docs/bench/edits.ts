@@ -1,0 +1,41 @@
+import type { Edit } from "./messages.js";
+
+/**
+ * The edits that make one text of another, as short as lines with as many lines allow: each line that differs is cut to
+ * what differs in it.
+ * @param before the text as it is
+ * @param after the text as it is to be
+ * @returns in the order of the text, none overlapping another
+ */
+export function editsBetween(before: string, after: string): readonly Edit[] {
+  const was = before.split("\n");
+  const is = after.split("\n");
+  if (was.length !== is.length) return [editOf(before, after, 0)];
+  let at = 0;
+  return was.flatMap((line, i) => {
+    const from = at;
+    at += line.length + 1;
+    return line === is[i] ? [] : [editOf(line, is[i]!, from)];
+  });
+}
+
+/** One edit from the first character that differs to the last. */
+function editOf(before: string, after: string, at: number): Edit {
+  const most = Math.min(before.length, after.length);
+  let first = 0;
+  while (first < most && before[first] === after[first]) first++;
+  let last = 0;
+  while (last < most - first && before.at(-1 - last) === after.at(-1 - last)) last++;
+  return { from: at + first, to: at + before.length - last, text: after.slice(first, after.length - last) };
+}
+
+/**
+ * A text with edits made.
+ * @param text the text as it is
+ * @param edits as `editsBetween` gives them
+ */
+export function edited(text: string, edits: readonly Edit[]): string {
+  return edits
+    .toReversed()
+    .reduce((so, { from, to, text: by }) => so.slice(0, from) + by + so.slice(to), text);
+}

@@ -1,0 +1,63 @@
+import { DrawcordError } from "@drawcord/base";
+import {
+  FileError,
+  kindOf,
+  type Problem,
+  type Reading,
+  type Recipe,
+  read,
+  readRecipe,
+} from "@drawcord/files";
+
+/** The name by which the bench reads its recipe. */
+const NAME = "cloth.recipe.yaml";
+
+/** What was read of the bench's text, as far as it can be read, and what is wrong with it. */
+export interface BenchReading {
+  readonly reading?: Reading;
+  readonly problems: readonly Pick<Problem, "code" | "end" | "offset" | "sentence">[];
+  /** What it is, though it cannot be read. */
+  readonly kind: Reading["kind"];
+}
+
+/**
+ * Reads whatever stands on the bench: a recipe as far as it can be read, a draft or a chart whole or not at all.
+ * @param text of a recipe, a draft (WIF) or a chart
+ */
+export function readBench(text: string): BenchReading {
+  const bytes = new TextEncoder().encode(text);
+  const kind = kindOf(bytes);
+  if (kind === "recipe") {
+    const { problems, recipe } = readRecipe(text, NAME);
+    return { kind, problems, ...(recipe && { reading: { kind: "recipe", recipe } as const }) };
+  }
+  if (kind === "wif") {
+    const { draft, ignored, problems } = readWif(text, "draft.wif");
+    return { kind: "draft", problems, ...(draft && { reading: { kind: "draft", draft, ignored } as const }) };
+  }
+  try {
+    return { kind: "chart", problems: [], reading: read(bytes, "chart.txt") };
+  } catch (error) {
+    if (error instanceof FileError) return { kind: "chart", problems: error.problems };
+    throw error;
+  }
+}
+
+/**
+ * A recipe of which every piece but one is left out.
+ * @param recipe as it was read
+ * @param piece its number, from 0; past the last it is the first
+ */
+export function pieceOf(recipe: Recipe, piece: number) {
+  return recipe.pieces[piece] ?? recipe.pieces[0]!;
+}
+
+/**
+ * What to say of something that went wrong; anything that is no message of the packages is passed on.
+ * @param error what was thrown
+ */
+export function sentenceOf(error: unknown): string {
+  if (error instanceof FileError) return `line ${error.place.line}: ${error.sentence}`;
+  if (error instanceof DrawcordError) return error.message;
+  throw error;
+}

@@ -1,0 +1,63 @@
+/** The worker of the bench: it reads, checks, draws and writes, so that the page stays free for the hand that types. */
+import { type Looking, look } from "./look.js";
+import type { Answer, Numbered, Question } from "./messages.js";
+import { opened } from "./open.js";
+import { pieceOf, sentenceOf } from "./reading.js";
+import { shedOf } from "./shed.js";
+
+type Send = (answer: Answer, transfer?: readonly Transferable[]) => void;
+
+let last: (Looking & { readonly piece: number }) | undefined;
+
+addEventListener("message", async ({ data }: MessageEvent<Numbered<Question>>) => {
+  const send: Send = (answer, transfer = []) =>
+    postMessage({ ...answer, id: data.id }, { transfer: [...transfer] });
+  try {
+    await answered(data, send);
+  } catch (error) {
+    send({ answer: "refused", sentence: sentenceOf(error) });
+  }
+});
+
+async function answered(question: Question, send: Send): Promise<void> {
+  switch (question.ask) {
+    case "look": {
+      const looking = await look(question.text, question.piece);
+      last = { ...looking, piece: question.piece };
+      return send({ answer: "looked", ...looking.looked }, looking.transfer);
+    }
+    case "search":
+      return (await import("./causes.js")).search(question.text, send);
+    case "why": {
+      const { end, pick } = question;
+      return send({ answer: "why", end, pick, sentences: await why(end, pick) });
+    }
+    case "shed": {
+      const reading = last?.bench.reading;
+      if (last?.drawdown === undefined || reading?.kind !== "recipe") {
+        return send({ answer: "shed", up: "", picks: [], words: "" });
+      }
+      const { draft } = pieceOf(reading.recipe, last.piece);
+      return send({ answer: "shed", ...shedOf(draft, last.drawdown, question.step, question.handles) });
+    }
+    case "save": {
+      const file = await (await import("./save.js")).saved(question.text, question.as);
+      return send({ answer: "saved", ...file }, [file.bytes.buffer]);
+    }
+    case "open":
+      return send({ answer: "opened", text: opened(question.bytes, question.name) });
+  }
+}
+
+/** How a crossing comes about; of a cloth without two harnesses, which thread lies on top. */
+async function why(end: number, pick: number): Promise<readonly string[]> {
+  const reading = last?.bench.reading;
+  if (last?.drawdown === undefined || reading === undefined) return [];
+  const { drawdown, piece } = last;
+  if (end > drawdown.columns || pick > drawdown.rows) return [];
+  if (reading.kind === "recipe") {
+    const { whyCrossing, whyInWords } = await import("@drawcord/lesson");
+    return whyInWords(whyCrossing(pieceOf(reading.recipe, piece).draft, end, pick));
+  }
+  return [`End ${end} lies ${drawdown.get(pick - 1, end - 1) ? "over" : "under"} pick ${pick}.`];
+}

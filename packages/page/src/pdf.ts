@@ -1,0 +1,2 @@
+export type { FontName } from "./print/font-names.js";
+export { type Paper, pdfWith } from "./print/pdf.js";
