@@ -2,8 +2,9 @@ import { applyTogether } from "@drawcord/causes";
 import { type Recipe, reviseDraft, reviseRecipe } from "@drawcord/files";
 import { checkRecipe, type PlacedCause } from "@drawcord/review";
 import { sayChange } from "@drawcord/units";
+import type { Edit } from "./edits.js";
 import { editsBetween } from "./edits.js";
-import type { Edit, Found, ToldCause } from "./messages.js";
+import type { Found, ToldCause } from "./messages.js";
 import { readBench } from "./reading.js";
 
 /** For how many seconds causes are proved; what is not proved until then is said. */

@@ -12,7 +12,8 @@ import { type Action, type Diagnostic, lintGutter, lintKeymap, setDiagnostics } 
 import { EditorState } from "@codemirror/state";
 import { EditorView, highlightActiveLine, hoverTooltip, keymap, lineNumbers } from "@codemirror/view";
 import { tags } from "@lezer/highlight";
-import type { Edit, Mark, Stretch, ToldCause } from "./messages.js";
+import type { Edit, Stretch } from "./edits.js";
+import type { Mark, ToldCause } from "./messages.js";
 import { keyAt, keysAt, valuesAt } from "./schema-keys.js";
 
 /** The editor as the bench uses it. */

@@ -1,4 +1,13 @@
-import type { Edit } from "./messages.js";
+/** A stretch of the text, from 0; the end is the place behind it. */
+export interface Stretch {
+  readonly from: number;
+  readonly to: number;
+}
+
+/** An edit of the text. */
+export interface Edit extends Stretch {
+  readonly text: string;
+}
 
 /**
  * The edits that make one text of another, as short as lines with as many lines allow: each line that differs is cut to

@@ -14,8 +14,9 @@ import { type BitGrid, complement, mirror } from "@drawcord/grid";
 import { checkRecipe, placeInDraft } from "@drawcord/review";
 import { expand } from "@drawcord/units";
 import { toMetric } from "@drawcord/yarn";
+import type { Stretch } from "./edits.js";
 import { rowsOf } from "./list.js";
-import type { ClothPicture, Harness, Looked, Mark, Stretch } from "./messages.js";
+import type { ClothPicture, Harness, Looked, Mark } from "./messages.js";
 import { numbersOf } from "./numbers.js";
 import { type BenchReading, pieceOf, readBench, sentenceOf } from "./reading.js";
 

@@ -1,10 +1,6 @@
 /** What goes between the page and the workers that read, check, draw and write: plain data all of it. */
 
-/** A stretch of the text, from 0; the end is the place behind it. */
-export interface Stretch {
-  readonly from: number;
-  readonly to: number;
-}
+import type { Edit, Stretch } from "./edits.js";
 
 /** How much a mark weighs; a problem is text that cannot be read. */
 type Level = "problem" | "error" | "warning" | "note";
@@ -18,11 +14,6 @@ export interface Mark extends Stretch {
   /** Ends and picks of the cloth that is drawn, from 1. */
   readonly ends?: readonly [number, number];
   readonly picks?: readonly [number, number];
-}
-
-/** An edit of the text. */
-export interface Edit extends Stretch {
-  readonly text: string;
 }
 
 /** A cause: what was written wrong, and what to write instead. */

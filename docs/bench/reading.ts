@@ -7,6 +7,7 @@ import {
   type Recipe,
   read,
   readRecipe,
+  readWif,
 } from "@drawcord/files";
 
 /** The name by which the bench reads its recipe. */

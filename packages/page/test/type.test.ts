@@ -1,4 +1,3 @@
-import { readFileSync } from "node:fs";
 import fc from "fast-check";
 import * as fontkit from "fontkit";
 import { describe, expect, it } from "vitest";
@@ -6,11 +5,11 @@ import { escapeText } from "../src/drawing/escape.js";
 import { fontRuns } from "../src/drawing/font-runs.js";
 import { textWidth } from "../src/drawing/metrics.js";
 import type { Face } from "../src/drawing/shape.js";
-import { fontFile } from "../src/print/fonts.js";
+import { installedFont } from "../src/print/fonts.js";
 import { textRuns } from "../src/print/text-runs.js";
 
 describe("type", () => {
-  it("is as wide as the font files say", () => {
+  it("is as wide as the font files say", async () => {
     const ascii = String.fromCharCode(...Array.from({ length: 95 }, (_, i) => 32 + i));
     for (const face of [
       "serif",
@@ -19,7 +18,7 @@ describe("type", () => {
       "sans",
       "sans-bold",
     ] as const satisfies Face[]) {
-      const font = fontkit.create(readFileSync(fontFile(face))) as fontkit.Font;
+      const font = fontkit.create(await installedFont(face)) as fontkit.Font;
       for (const char of ascii) {
         const { advanceWidth } = font.glyphForCodePoint(char.codePointAt(0)!);
         expect(textWidth(char, font.unitsPerEm, face), `${face} ${char}`).toBeCloseTo(advanceWidth, 6);
