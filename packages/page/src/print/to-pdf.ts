@@ -1,5 +1,4 @@
-import type { Bound } from "../document/bound.js";
-import type { Document } from "../document/types.js";
+import type { Bound, Document } from "../document/types.js";
 import { installedFont } from "./fonts.js";
 import { type Paper, pdfWith } from "./pdf.js";
 
