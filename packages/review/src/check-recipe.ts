@@ -2,6 +2,7 @@ import type { Range } from "@drawcord/base";
 import type { SearchBounds } from "@drawcord/causes";
 import { check, type Report, type RuleName } from "@drawcord/check";
 import { placesOf, type Recipe, recipeOfPiece } from "@drawcord/files";
+import type { Expansion } from "@drawcord/units";
 import { type PlacedCause, recipeCauses } from "./causes.js";
 import { optionsOf } from "./options.js";
 import { joinedReviews, type PieceNumbers } from "./pieces.js";
@@ -13,6 +14,8 @@ export interface ReviewOptions extends SearchBounds {
   readonly rules?: readonly RuleName[];
   /** Whether causes are looked for; default: where all rules look. */
   readonly causes?: boolean;
+  /** The cloth of a recipe that is a single piece, as `expand` gave it or as a clone of that; default: it is worked out. */
+  readonly expansion?: Expansion | undefined;
 }
 
 /** The report of a recipe, with the place in its text of each finding. */
@@ -38,13 +41,17 @@ export interface Review extends Report {
  * @example checkRecipe(recipe).ok // true
  */
 export function checkRecipe(recipe: Recipe, asked: ReviewOptions = {}): Review {
-  if (recipe.pieces.length > 1) return ofPieces(recipe, (piece) => checkRecipe(piece, asked));
-  const { rules, causes = rules === undefined, ...search } = asked;
+  if (recipe.pieces.length > 1)
+    return ofPieces(recipe, (piece) => checkRecipe(piece, { ...asked, expansion: undefined }));
+  const { rules, causes = rules === undefined, expansion, ...search } = asked;
   const options = optionsOf(recipe);
   const report = check(
     recipe.draft,
     { ...options, ...(rules && { only: rules }) },
-    { signal: search.signal },
+    {
+      signal: search.signal,
+      expansion,
+    },
   );
   const places = placesOf(recipe);
   const found = causes ? recipeCauses(recipe, places, options, report, search) : { causes: [], untried: [] };

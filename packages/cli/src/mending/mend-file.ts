@@ -1,13 +1,6 @@
-import { applyTogether, type SearchBounds } from "@drawcord/causes";
-import {
-  kindOf,
-  type Recipe,
-  type RevisedRecipe,
-  reviseDraft,
-  reviseRecipe,
-  soundRecipe,
-} from "@drawcord/files";
-import { checkRecipe, type PlacedCause } from "@drawcord/review";
+import type { SearchBounds } from "@drawcord/causes";
+import { kindOf, soundRecipe } from "@drawcord/files";
+import { checkRecipe, mendText } from "@drawcord/review";
 import { CliError } from "../error.js";
 import { sayEdit } from "../formats/causes.js";
 import type { Io } from "../io.js";
@@ -65,9 +58,10 @@ export async function mendFile(
       `${name}: no mend was found${offered.length === 0 ? "" : " that is sure"}, so nothing was written`,
     );
   }
-  const { rewritten, text } = mendedText(source, recipe, sure);
+  const changes = sure.flatMap((cause) => cause.changes);
+  const { rewritten, text } = mendText(recipe, changes);
   await writeWhole(to.output, io.cwd, [text], { force: to.force });
-  for (const { changes, message } of sure) await say(`${name}: mended: ${message}: ${sayEdit(changes)}`);
+  for (const cause of sure) await say(`${name}: mended: ${cause.message}: ${sayEdit(cause.changes)}`);
   for (const section of rewritten)
     await say(`${to.output}: the section ${section} had to be written out anew, its comments kept`);
   await offer();
@@ -79,18 +73,4 @@ export async function mendFile(
     await say(`${name}: ${rule} not mended: ${first!.message}${more}`);
   }
   await say(`${to.output}: the mended recipe`);
-}
-
-/** The text of a recipe with edits made, of its draft and of its numbers. */
-function mendedText(
-  source: Uint8Array,
-  { draft, file }: Recipe,
-  sure: readonly PlacedCause[],
-): RevisedRecipe {
-  const changes = sure.flatMap((cause) => cause.changes);
-  const revised = reviseDraft(source, file, applyTogether(draft, changes));
-  const numbers = changes.flatMap((change) =>
-    change.change === "number" ? [{ path: change.key.split("."), value: change.value }] : [],
-  );
-  return numbers.length === 0 ? revised : { ...revised, text: reviseRecipe(revised.text, file, numbers) };
 }
