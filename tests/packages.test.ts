@@ -1,11 +1,14 @@
-import { mkdtemp, readdir, readFile, rm, writeFile } from "node:fs/promises";
+import { cp, mkdtemp, readdir, readFile, rm, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { checkPackage, createPackageFromTarballData, type Problem } from "@arethetypeswrong/core";
+import { build as bundle } from "esbuild";
 import { publint } from "publint";
 import { formatMessage } from "publint/utils";
+import { build } from "vite";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { runProgram } from "./support/built.js";
+import { useExampleApp } from "./support/example-app.js";
 import { fencedExamples } from "./support/examples.js";
 import { libraries, type Package, packages, root } from "./support/packages.js";
 import { ceilings, sizeOf, statedSizes } from "./support/size.js";
@@ -51,7 +54,9 @@ describe.each(packages)("$specifier, packed", (pkg) => {
     const { stdout } = await runProgram("tar", ["-tzf", await tarball(pkg)]);
     const files = stdout.trim().split("\n");
     expect(files).toContain("package/README.md");
-    expect(files).toContain("package/LICENSE");
+    for (const file of ["LICENSE", "CHANGELOG.md", "NOTICE.md"]) expect(files).toContain(`package/${file}`);
+    // What is bundled is no code of its source map's any more.
+    if (pkg.specifier === "drawcord") expect(files.filter((file) => file.endsWith(".map"))).toEqual([]);
     expect(files.filter((file) => /\.test\.|tsbuildinfo|\/test\/|tsconfig/.test(file))).toEqual([]);
   });
 });
@@ -137,6 +142,17 @@ describe("installed in an empty folder", () => {
     const compilerOptions = {
       strict: true,
       exactOptionalPropertyTypes: true,
+      noUncheckedIndexedAccess: true,
+      noPropertyAccessFromIndexSignature: true,
+      noImplicitOverride: true,
+      noImplicitReturns: true,
+      noFallthroughCasesInSwitch: true,
+      noUncheckedSideEffectImports: true,
+      verbatimModuleSyntax: true,
+      isolatedModules: true,
+      erasableSyntaxOnly: true,
+      // The declarations are looked at too.
+      skipLibCheck: false,
       module: "NodeNext",
       target: "ES2022",
       lib: ["ES2023", "DOM"],
@@ -151,6 +167,40 @@ describe("installed in an empty folder", () => {
       stderr: "",
     });
   });
+
+  it("an app on them is bundled by vite and runs in a browser under a strict policy, its worker too", async () => {
+    const app = join(project, "app");
+    await cp(join(root, "docs/example-app"), app, { recursive: true });
+    const outDir = join(project, "built");
+    await build({
+      configFile: false,
+      logLevel: "error",
+      root: app,
+      base: "./",
+      build: { outDir },
+      worker: { format: "es" },
+    });
+    await useExampleApp(outDir);
+  }, 120_000);
+
+  it("so it is by esbuild", async () => {
+    const app = join(project, "app-by-esbuild");
+    await cp(join(root, "docs/example-app"), app, { recursive: true });
+    const page = await readFile(join(app, "index.html"), "utf8");
+    await writeFile(join(app, "index.html"), page.replace("./app.ts", "./app.js"));
+    const code = await readFile(join(app, "app.ts"), "utf8");
+    await writeFile(join(app, "app.ts"), code.replace('"./app.ts"', '"./app.js"'));
+    await bundle({
+      entryPoints: [join(app, "app.ts")],
+      outfile: join(app, "app.js"),
+      bundle: true,
+      format: "esm",
+      platform: "browser",
+      target: "es2022",
+      logLevel: "error",
+    });
+    await useExampleApp(app);
+  }, 120_000);
 
   it("drawcord is there, and answers", async () => {
     const path = join(project, "node_modules/.bin/drawcord");

@@ -37,12 +37,21 @@ const median = (values) => values.toSorted((a, b) => a - b)[values.length >> 1];
 export async function editor() {
   const folder = mkdtempSync(join(tmpdir(), "drawcord-editor-"));
   const logLevel = "silent";
-  await build({ configFile: false, logLevel, root, base: "./", build: { outDir: folder }, worker: { format: "es" } });
+  await build({
+    configFile: false,
+    logLevel,
+    root,
+    base: "./",
+    build: { outDir: folder },
+    worker: { format: "es" },
+  });
   const types = { ".html": "text/html", ".js": "text/javascript", ".css": "text/css" };
   const server = createServer(({ url }, response) => {
     const file = url === "/" ? "/index.html" : url;
     response.setHeader("Content-Type", types[extname(file)] ?? "application/octet-stream");
-    createReadStream(join(folder, file)).on("error", () => response.writeHead(404).end()).pipe(response);
+    createReadStream(join(folder, file))
+      .on("error", () => response.writeHead(404).end())
+      .pipe(response);
   });
   await new Promise((resolve) => server.listen(0, "127.0.0.1", resolve));
   const browser = await chromium.launch({ executablePath: browserForTests(), args: ["--no-sandbox"] });

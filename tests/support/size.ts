@@ -6,19 +6,25 @@ export const ceilings: Readonly<Record<string, number>> = {
   "@drawcord/base DrawcordError": 1,
   "@drawcord/grid GridError": 1,
   "@drawcord/grid BitGrid": 1,
-  "@drawcord/ground GroundError": 1,
-  "@drawcord/units UnitsError": 1,
-  "@drawcord/units expand": 3.2,
-  "@drawcord/units parseThreading": 2,
-  "@drawcord/check CheckError": 1,
-  // All rules, without their words and without the formulas of a project.
-  "@drawcord/check check": 27,
   "@drawcord/draw DrawError": 1,
   "@drawcord/draw drawPixels": 5,
   "@drawcord/draw drawSvg": 5,
+  "@drawcord/yarn YarnError": 1,
+  "@drawcord/yarn tex": 8,
+  "@drawcord/ground GroundError": 1,
+  "@drawcord/units UnitsError": 1,
+  "@drawcord/units expand": 3.3,
+  "@drawcord/units parseThreading": 2,
+  "@drawcord/chart ChartError": 1,
+  "@drawcord/check CheckError": 1,
+  "@drawcord/check check": 27,
+  "@drawcord/causes mend": 46,
   "@drawcord/files FileError": 1,
   "@drawcord/files readWif": 6,
   "@drawcord/files writePng": 6,
+  // Of these, `yaml` is 30.
+  "@drawcord/files readRecipe": 75,
+  "@drawcord/review checkRecipe": 105,
 };
 
 /** An import that a README states the weight of. */

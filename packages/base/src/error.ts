@@ -37,8 +37,7 @@ export class DrawcordError<Code extends string = string> extends Error {
   /**
    * @param code why, as one of the codes that the class lists
    * @param sentence what is wrong: where, what was found, what was expected; lower case, without a full stop
-   * @param facts what was found and what was wanted; a notation that was read has its `column` (and `line`) among them, from 1,
-   * and its place is that, the offset counted in its line
+   * @param facts what was found and what was wanted
    * @param place where in a text, if it was read from one
    */
   constructor(code: Code, sentence: string, facts: Facts = {}, place?: Range) {
@@ -46,7 +45,7 @@ export class DrawcordError<Code extends string = string> extends Error {
     this.code = code;
     this.sentence = sentence;
     this.facts = facts;
-    this.place = place ?? placeOf(facts);
+    this.place = place;
   }
 
   /** The error as plain data, which `errorFrom` turns back. */
@@ -76,15 +75,6 @@ class ReturnedError extends DrawcordError {
  */
 export function errorFrom(data: ErrorData): DrawcordError {
   return new ReturnedError(data);
-}
-
-/** The place that the facts of a notation tell: of the sign that was found, or of nothing. */
-function placeOf({ column, found, line = 1 }: Facts): Range | undefined {
-  if (typeof column !== "number" || typeof line !== "number") return undefined;
-  const length = typeof found === "string" ? found.length : 0;
-  const offset = column - 1;
-  const end = { line, column: column + length, offset: offset + length };
-  return { file: "", line, column, offset, end };
 }
 
 function before({ file, line, column }: Range): string {

@@ -1,6 +1,15 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { DrawcordError, type ErrorData, errorFrom, listed, many, nearest, runsOf } from "../src/index.js";
+import {
+  DrawcordError,
+  type ErrorData,
+  errorFrom,
+  listed,
+  many,
+  nearest,
+  notationPlace,
+  runsOf,
+} from "../src/index.js";
 
 class WarpError extends DrawcordError<"torn" | "short"> {
   override readonly name = "WarpError";
@@ -51,12 +60,11 @@ describe("an error", () => {
   });
 
   it("has the place that the facts of a notation tell", () => {
-    const facts = { line: 2, column: 4, found: "1-q" };
-    expect(new WarpError("torn", "torn", facts).place).toEqual({
+    expect(notationPlace({ line: 2, column: 4, found: "1-q" })).toEqual({
       ...{ file: "", line: 2, column: 4, offset: 3 },
       end: { line: 2, column: 7, offset: 6 },
     });
-    expect(new WarpError("torn", "torn", { by: 3 }).place).toBeUndefined();
+    expect(notationPlace({ by: 3 })).toBeUndefined();
   });
 
   it("comes back from any data as that data", () => {

@@ -1,4 +1,4 @@
-import { DrawcordError, type Facts } from "@drawcord/base";
+import { DrawcordError, type Facts, notationPlace, type Range } from "@drawcord/base";
 
 /** Why a threading, a lift plan or a draft cannot be read or made. */
 export type UnitsErrorCode =
@@ -29,6 +29,8 @@ export type UnitsFacts = Facts;
 /** A caller's mistake about units, threading or lifts: one sentence, with the facts as fields. */
 export class UnitsError extends DrawcordError<UnitsErrorCode> {
   override readonly name = "UnitsError";
+  /** Where in the notation that was read, if one was; offsets count in its line. */
+  override readonly place: Range | undefined;
   /** The sentence without its place in the text. */
   readonly reason: string;
 
@@ -36,6 +38,7 @@ export class UnitsError extends DrawcordError<UnitsErrorCode> {
   constructor(code: UnitsErrorCode, reason: string, facts: UnitsFacts = {}) {
     const place = ["line", "column"].filter((key) => key in facts).map((key) => `${key} ${facts[key]}`);
     super(code, reason, facts);
+    this.place = notationPlace(facts);
     this.reason = reason;
     if (place.length > 0) this.message = `${place.join(", ")}: ${reason}`;
   }
