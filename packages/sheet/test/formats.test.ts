@@ -114,11 +114,11 @@ describe("the working of a number", () => {
     expect(rest!.x - index!.x).toBeCloseTo(textWidth("m", index!.size, "serif"), 6);
   });
 
-  it("gives its result in both units on a sheet in inches, as its formula counts in metric ones", () => {
+  it("gives its result in the units of the sheet, and as it is said elsewhere", () => {
     const results = working.parts[0]!.blocks.flatMap((block) =>
       block.kind === "working" ? [block.result] : [],
     );
-    expect(results).toContain("270 mm, said as 10 5/8 in");
+    expect(results).toContain("10.63 in, said as 10 5/8 in");
   });
 });
 

@@ -35,12 +35,12 @@ export function metricWords(quantity: Quantity): string {
   const { value } = toMetric(quantity);
   if (kind === "length") {
     if (value >= 100_000) return `${Math.round(value / 1000)} m`;
-    if (value >= 1000) return `${(value / 1000).toFixed(2)} m`;
+    if (value >= 1000) return `${half(value / 1000, 2).toFixed(2)} m`;
     return value < 10 ? `${tidy(value, 1)} mm` : `${tidy(value / 10, 1)} cm`;
   }
   if (kind === "mass") {
-    if (value >= 1000) return `${(value / 1000).toFixed(2)} kg`;
-    return value < 10 ? `${tidy(value, 1)} g` : `${Math.round(value)} g`;
+    if (value >= 1000) return `${half(value / 1000, 2).toFixed(2)} kg`;
+    return value < 10 ? `${tidy(value, 1)} g` : `${tidy(value, 0)} g`;
   }
   if (kind === "sett" || kind === "share") return printQuantity(toMetric(quantity), { decimals: 1 });
   if (kind === "area-weight") return printQuantity(toMetric(quantity), { decimals: 0 });
@@ -89,6 +89,12 @@ export function reedWords(reed: Reed, units: UnitSystem): string {
   return own;
 }
 
+/** Rounded, a half up; one that is a little less only by the way it was worked out is a half. */
+function half(value: number, decimals: number): number {
+  const whole = 10 ** decimals;
+  return Math.floor(value * whole + 0.5 + 1e-9) / whole;
+}
+
 function tidy(value: number, decimals: number): string {
-  return `${Number(value.toFixed(decimals))}`;
+  return `${half(value, decimals)}`;
 }

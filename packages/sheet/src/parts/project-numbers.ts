@@ -3,25 +3,35 @@ import {
   type Plan,
   type PlanFirmness,
   type PlanReed,
-  printReed,
+  planNumbers,
   printSley,
   type Quantity,
+  type UnitSystem,
 } from "@drawcord/yarn";
-import type { Print } from "../numbers/say.js";
+import { type Print, reedWords } from "../numbers/say.js";
+import type { NumberedResults } from "../working/numbered.js";
 import { spacedNumber } from "./number.js";
-import { pairs } from "./pairs.js";
 
-type Row = readonly [what: string, howMuch: Text];
+/** What it is, how much of it, and the quantity that was worked out. */
+type Row = readonly [what: string, howMuch: string, quantity?: Quantity];
 
-/** What follows from what the recipe gives: every number of the plan but the yarns. */
-export function projectNumbersTable(plan: Plan, print: Print): Table {
+/**
+ * What follows from what the recipe gives: every number of the plan, each with the number of its working.
+ * @param units of the sheet
+ */
+export function projectNumbersTable(
+  plan: Plan,
+  print: Print,
+  results: NumberedResults,
+  units: UnitSystem,
+): Table {
   const { firmness, reed, weftYarn } = plan;
   const row = (what: string, quantity: Quantity | undefined): Row[] =>
-    quantity === undefined ? [] : [[what, print(quantity)]];
-  return pairs("project-numbers", "What follows from it", [
+    quantity === undefined ? [] : [[what, print(quantity), quantity]];
+  const rows: Row[] = [
     ...threads(plan, print),
     ...(firmness === undefined ? [] : firmnessRows(firmness, print)),
-    ...(reed === undefined ? [] : reedRows(reed, print)),
+    ...(reed === undefined ? [] : reedRows(reed, print, units)),
     ...row("Width in the reed", plan.widthInReed),
     ...row("Width on the loom", plan.clothWidth),
     ...row("Finished width", plan.finishedWidth),
@@ -29,15 +39,37 @@ export function projectNumbersTable(plan: Plan, print: Print): Table {
     ...(weftYarn.length > 1
       ? weftYarn.flatMap(({ name, picks }) => row(`Picks of ${name} in a piece`, picks))
       : []),
-    ...weftYarn.flatMap(({ name, samples }) => row(`Of the ${name}, for samples`, samples)),
     ...row("Cloth woven for a piece", plan.clothLength),
     ...row("Finished length of a piece", plan.finishedLength),
     ...row("Warp of a piece", plan.warpOfPiece),
     ...row("Length of the warp", plan.warpLength),
     ...row("Pieces", plan.pieces),
     ...row("Warp left over", plan.leftOver),
+    ...yarnRows(plan).flatMap(([what, quantity]) => row(what, quantity)),
+    ...weftYarn.flatMap(({ name, samples }) => row(`Of the ${name}, for samples`, samples)),
     ...row("Weight of the finished cloth", plan.clothWeight),
-  ]);
+  ];
+  return {
+    kind: "table",
+    id: "project-numbers",
+    caption: "What follows from it, each with the number of its working",
+    columns: [{ title: "What", kind: "head" }, { title: "How much" }, { title: "Working", kind: "number" }],
+    rows: rows.map(([what, howMuch, quantity]): Text[] => [
+      what,
+      howMuch,
+      `${(quantity && results.numberOf(quantity)) ?? ""}`,
+    ]),
+    narrow: true,
+  };
+}
+
+/** Length, weight and what to buy of every yarn, by its name. */
+function yarnRows(plan: Plan): (readonly [string, Quantity])[] {
+  return planNumbers(plan).flatMap(({ name, title, value }) =>
+    /-yarn-(length|mass)$|-to-buy$|-packages$/.test(name)
+      ? [[`${title.charAt(0).toUpperCase()}${title.slice(1)}`, value] as const]
+      : [],
+  );
 }
 
 /** These stand elsewhere on every sheet, so they are no riddle. */
@@ -48,7 +80,7 @@ function threads({ ends, lingos, units }: Plan, print: Print): Row[] {
     ["Lingos", lingos],
   ] as const;
   return named.flatMap(([what, quantity]) =>
-    quantity === undefined ? [] : [[what, print(quantity)] as const],
+    quantity === undefined ? [] : [[what, print(quantity), quantity] as const],
   );
 }
 
@@ -57,31 +89,36 @@ function firmnessRows({ closest, share, together, weft, words }: PlanFirmness, p
     weft === undefined
       ? []
       : [
-          ["Closest picks in the ground weave", print(weft.closest)],
-          ["Picks as a share of the closest", print(weft.share)],
+          ["Closest picks in the ground weave", print(weft.closest), weft.closest],
+          ["Picks as a share of the closest", print(weft.share), weft.share],
         ];
   return [
-    ["Closest sett in the ground weave", print(closest)],
-    ["Sett as a share of the closest", `${print(share)}: ${words}`],
+    ["Closest sett in the ground weave", print(closest), closest],
+    ["Sett as a share of the closest", `${print(share)}: ${words}`, share],
     ...ofPicks,
-    ...(together === undefined ? [] : [["Both shares in the mean", print(together)] as const]),
+    ...(together === undefined ? [] : [["Both shares in the mean", print(together), together] as const]),
   ];
 }
 
 function reedRows(
   { dents, dentsUsed, error, others, printed, reed, sett, sley, width }: PlanReed,
   print: Print,
+  units: UnitSystem,
 ): Row[] {
   return [
-    ["Reed", printReed(reed)],
-    ["Dents", print(dents)],
+    ["Reed", reedWords(reed, units)],
+    ["Dents", print(dents), dents],
     ["Sley", printSley(sley)],
-    ["Ends in the reed", off(print(sett), error)],
+    ["Ends in the reed", off(print(sett), error), sett],
     ...others.map(
-      (other): Row => [`Ends if sleyed ${printSley(other.sley)}`, off(print(other.sett), other.error)],
+      (other): Row => [
+        `Ends if sleyed ${printSley(other.sley)}`,
+        off(print(other.sett), other.error),
+        other.sett,
+      ],
     ),
     ["Dents used", spacedNumber(dentsUsed)],
-    ["Width of the dents used", print(width)],
+    ["Width of the dents used", print(width), width],
     ["Ends in the dents", printed],
   ];
 }
