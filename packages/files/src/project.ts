@@ -28,6 +28,7 @@ export function projectOf(recipe: Recipe): Project {
     wefts: wholeWefts(designs).map((weft) => ({ ...weft, ...yarnNamed(weft.name, yarns) })),
     ...known({ sett, pickSett, drawIn, takeUp, shrinkage }),
     ...known({ reed: reed?.value, sley: sley?.value }),
+    ...(Object.keys(recipe.measured).length === 0 ? {} : { measured: recipe.measured }),
     ...known({ warpLength, width, hems, fringe, gaps, sampling, waste, spare }),
     ...(named && designs.length > 1
       ? { woven: designs }

@@ -41,6 +41,7 @@ cloth:
   first-pick-from: right
   repeat: picks
 project: { pieces: 4, width: 40 cm, length: 1.2 m, hems: 6 cm, fringe: 0 cm, gaps: 3 cm, sampling: 30 cm, waste: 36 in }
+measured: { width-in-reed: 40 cm, width: 37.6 cm, washed-width: 35 cm, warp: 33 cm, length: 30 cm, washed-length: 27.5 cm, picks: 120, over: 12 cm, square: 12 cm, square-weight: 2.7 g }
 loom: { pattern-shafts: 20, ground-shafts: 4, treadles: 6, lingos: 150, lingo-weight: 30 g, action: countermarch }
 limits:
   float: { warp: 7, weft: 6 mm, gold: 11 }

@@ -20,9 +20,17 @@ import { statedNumbers } from "./stated.js";
 export function optionsOf(recipe: Recipe): CheckOptions {
   const { cloth, limits, staticShaft } = recipe;
   const piece = recipe.pieces[0]!;
-  const sett: Sett = { ...perCm("endsPerCm", cloth.sett), ...perCm("picksPerCm", cloth.picks) };
+  const project = projectNumbers({
+    ...projectOf(recipe),
+    ...(recipe.loom.lingoWeight === undefined ? {} : { lingoWeight: recipe.loom.lingoWeight }),
+  });
+  // Of a sample that was measured the picks are those that the weaver really beats.
+  const sett: Sett = {
+    ...perCm("endsPerCm", cloth.sett),
+    ...perCm("picksPerCm", project.facts.pickSett),
+  };
   const stated = statedNumbers(recipe);
-  const { patternShafts, groundShafts, treadles, lingos, lingoWeight, weavingWidth } = recipe.loom;
+  const { patternShafts, groundShafts, treadles, lingos, weavingWidth } = recipe.loom;
   const loom: LoomOptions = {
     ...(patternShafts === undefined ? {} : { patternShafts }),
     ...(groundShafts === undefined ? {} : { groundShafts }),
@@ -36,7 +44,7 @@ export function optionsOf(recipe: Recipe): CheckOptions {
     limits,
     loom,
     ...namedRules(recipe),
-    project: projectNumbers({ ...projectOf(recipe), ...(lingoWeight === undefined ? {} : { lingoWeight }) }),
+    project,
     ...(stated.length === 0 ? {} : { stated }),
     ...(cloth.firstPickFrom === undefined ? {} : { firstPickFrom: cloth.firstPickFrom }),
     ...(cloth.firstPickOf === undefined ? {} : { firstPickOf: cloth.firstPickOf }),

@@ -73,6 +73,7 @@ describe("limits in mm", () => {
   const recipe = soundRecipe(
     wholeRecipe
       .replace("picks: 10 per cm", "picks: 30 per inch")
+      .replace(/^measured:.*\n/m, "")
       .replace("float: { warp: 7, weft: 6 mm, gold: 11 }", "float: { warp: 6 mm, weft: 5 mm, gold: 9 mm }"),
     "mm.recipe.yaml",
   );

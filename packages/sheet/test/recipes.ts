@@ -10,6 +10,7 @@ export function bareRecipe(draft: UnitDraft, more: Partial<Recipe> = {}): Recipe
     text: "",
     unread: [],
     version: 1,
+    measured: {},
     pieces: [
       {
         name: more.title ?? "",

@@ -28,18 +28,23 @@ export { type ChangedNumber, changeSett, type SettChangeOptions } from "./projec
 export { type Assumption, assumptions, type PlanNumber, planNumbers } from "./project/numbers.js";
 export { type PieceLength, picksOfPiece } from "./project/piece-picks.js";
 export { plan } from "./project/plan.js";
+export { withSample } from "./project/sample.js";
 export type {
+  Measured,
+  Moved,
   Plan,
   PlanFirmness,
   PlanPiece,
   PlanPurchase,
   PlanReed,
+  PlanSample,
   PlanYarn,
   Project,
   ProjectPiece,
   ProjectWarp,
   ProjectWeft,
   ProjectYarn,
+  SampleNumber,
 } from "./project/types.js";
 export { type EndsForWidth, endsForWidth, type WidthLosses } from "./project/width.js";
 export { convert, toMetric } from "./quantity/convert.js";

@@ -9,6 +9,7 @@ import { firmnessFormulas } from "../src/formulas/firmness.js";
 import { lengthFormulas } from "../src/formulas/length.js";
 import { reedFormulas } from "../src/formulas/reed.js";
 import { formulas } from "../src/formulas/registry.js";
+import { sampleFormulas } from "../src/formulas/sample.js";
 import { settFormulas } from "../src/formulas/sett.js";
 import { warpingFormulas } from "../src/formulas/warping.js";
 import { weightFormulas } from "../src/formulas/weight.js";
@@ -22,6 +23,7 @@ const sets: Readonly<Record<string, FormulaSet>> = {
   crimpTrees: crimpFormulas,
   lengthTrees: lengthFormulas,
   weightTrees: weightFormulas,
+  sampleTrees: sampleFormulas,
   warpingTrees: warpingFormulas,
 };
 

@@ -1,4 +1,4 @@
-import { endsForWidth, plan, YarnError } from "@drawcord/yarn";
+import { endsForWidth, plan, withSample, YarnError } from "@drawcord/yarn";
 import { warpCloseness, weftCloseness } from "./closeness.js";
 import type { Counted, Numbers, ProjectFacts, ProjectNumbers } from "./project.js";
 
@@ -10,12 +10,23 @@ import type { Counted, Numbers, ProjectFacts, ProjectNumbers } from "./project.j
  * @example check(draft, { project: projectNumbers({ ends: 0, picks: 0, sett: parseQuantity("9 per cm") }) }).ok // true
  */
 export function projectNumbers(facts: ProjectFacts): ProjectNumbers {
-  return { facts, of: (counted) => workOut(projectOfCloth(facts, counted)) };
+  return { facts: sampled(facts), of: (counted) => workOut(projectOfCloth(facts, counted)) };
 }
 
-function workOut(project: ProjectFacts): Numbers | string {
+/** With what a sample tells; as it is where its measures cannot be, which the numbers then say. */
+function sampled(facts: ProjectFacts): ProjectFacts {
   try {
-    const worked = plan(project);
+    return { ...facts, ...withSample(facts) };
+  } catch (error) {
+    if (error instanceof YarnError) return facts;
+    throw error;
+  }
+}
+
+function workOut(given: ProjectFacts): Numbers | string {
+  try {
+    const worked = plan(given);
+    const project: ProjectFacts = { ...given, ...withSample(given) };
     const { drawIn, shrinkage, width } = project;
     const { sett } = worked;
     return {

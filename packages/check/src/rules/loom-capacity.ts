@@ -66,6 +66,7 @@ export const loomCapacity: Rule<"loom-capacity", LoomCapacityFact, LaidOut> = {
   severity: "error",
   changes: ["tie"],
   mends: ["ties"],
+  ofNumbers: true,
   of: planned,
   *find({ layout, options }) {
     const { loom, staticShaft } = options;

@@ -72,6 +72,7 @@ export const statedNumber: Rule<"stated-number", StatedNumberFact> = {
   name: "stated-number",
   severity: "warning",
   changes: ["number"],
+  ofNumbers: true,
   ofPieces: "first",
   of: anyCloth,
   *find(cloth) {

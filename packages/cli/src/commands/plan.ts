@@ -6,6 +6,7 @@ import { input } from "../inputs.js";
 import { loomJson, loomPlanOf, loomText } from "../loom/loom-needs.js";
 import { paintFor } from "../paint.js";
 import { sayIgnored } from "../plain/ignored.js";
+import { agreementJson, agreementOf, agreementStatus, agreementText } from "../plan/agreement.js";
 import { fillStated } from "../plan/fill-stated.js";
 import { planJson } from "../plan/json.js";
 import { plainNeeds, plainNeedsText } from "../plan/plain.js";
@@ -19,7 +20,9 @@ export const command = defineCommand({
   operands: "FILE",
   help: `Works out the numbers of a recipe's project: ends, units and lingos, reed and sley, widths in the reed, on the loom and finished, the length of the warp and how it is wound (double passes and chains), the pieces, the yarn by colour with its weight and the packages to buy, and the weight of the cloth; then what the loom must have (lingos, leashes, heddles, cords, treadles, ties) against what the section loom says it has, and what the heaviest lift weighs.
 
-It takes what the sections yarns, cloth and project say. Where the trade has a usual value and the recipe has none, that is taken and listed under "assumed"; what cannot be worked out is listed under "missing". Of a shaft draft (WIF) it knows ends, picks by colour, the setts, and the shafts, heddles, treadles and ties.
+It takes what the sections yarns, cloth and project say. Where the trade has a usual value and the recipe has none, that is taken and listed under "assumed"; what cannot be worked out is listed under "missing". Whether the numbers agree is told last, by the same rules as check: length and rows, width and units, sett, sley and reed, the loom, the warp, the stock, and what is stated. The exit status is 1 when one of them is an error (or what --fail-on says).
+
+Of a shaft draft (WIF) it knows ends, picks by colour, the setts, and the shafts, heddles, treadles and ties.
 
 For FILE, - is standard input.`,
   examples: [
@@ -51,6 +54,13 @@ For FILE, - is standard input.`,
     },
     output: { type: "string", short: "o", value: "FILE", help: "the file that --fill-stated writes" },
     force: { type: "boolean", help: "replace the file if there is one" },
+    "fail-on": {
+      type: "string",
+      value: "LEVEL",
+      choices: ["error", "warning", "note"],
+      default: "error",
+      help: "the least level of finding that makes the exit status 1",
+    },
     explain: { type: "boolean", help: "add the working of each number: formula, values, result, source" },
   },
   async run({ operands, options }, io) {
@@ -69,16 +79,20 @@ For FILE, - is standard input.`,
     const { loom, project, title } = subjectOf(reading, source.name);
     const found = planned(project, source.name);
     const numbers = options.explain ? numbersOf(found) : [];
+    const agreement = reading.kind === "recipe" ? agreementOf(reading.recipe) : undefined;
+    const strictness = { failOn: options["fail-on"], maxWarnings: Number.POSITIVE_INFINITY };
+    const status = agreement === undefined ? 0 : agreementStatus(agreement, strictness);
     if (options.format === "json") {
       const whole = {
         file: source.name,
         title,
         ...planJson(found),
         loom: loom.json(),
+        ...(agreement === undefined ? {} : { agreement: agreementJson(agreement) }),
         ...(options.explain ? { working: workingJson(numbers) } : {}),
       };
       await io.stdout.write(`${toJson(whole, 2)}\n`);
-      return 0;
+      return status;
     }
     const paint = paintFor(io);
     const heading = title === undefined ? "" : paint.strong(`  ${oneLine(title)}`);
@@ -86,7 +100,8 @@ For FILE, - is standard input.`,
       `${oneLine(source.name)}${heading}\n\n${planText(found, io.width, paint)}\n${loom.text(io.width)}`,
     );
     if (options.explain) await io.stdout.write(`\n${workingText(numbers)}`);
-    return 0;
+    if (agreement !== undefined) await io.stdout.write(`\n${agreementText(agreement, io.width, paint)}`);
+    return status;
   },
 });
 

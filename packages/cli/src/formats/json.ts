@@ -1,3 +1,4 @@
+import type { Finding } from "@drawcord/check";
 import type { CheckedCloth } from "../checking/cloth.js";
 import { mendNumber } from "../mending/proposal.js";
 import { toJson } from "../printable.js";
@@ -16,16 +17,25 @@ export const ndjson: Format = {
   cloth: (cloth) => `${toJson(reportObject(cloth))}\n`,
 };
 
-/** The report with the file's name, causes before findings, and with the place in the file and the number of the mend of each finding. */
-function reportObject({ causes, file, mends, places, report, untried }: CheckedCloth): object {
-  const findings = report.findings.map((finding, i) => {
+/** Findings, each with its place in the file. */
+export function findingObjects(
+  findings: readonly Finding[],
+  places: CheckedCloth["places"],
+): readonly object[] {
+  return findings.map((finding, i) => {
     const place = places[i];
-    const mend = mendNumber(mends, finding);
     return {
       ...finding,
       ...(place && { line: place.line, column: place.column, offset: place.offset, end: place.end }),
-      ...(mend !== undefined && { mend }),
     };
+  });
+}
+
+/** The report with the file's name, causes before findings, and with the place in the file and the number of the mend of each finding. */
+function reportObject({ causes, file, mends, places, report, untried }: CheckedCloth): object {
+  const findings = findingObjects(report.findings, places).map((finding, i) => {
+    const mend = mendNumber(mends, report.findings[i]!);
+    return { ...finding, ...(mend !== undefined && { mend }) };
   });
   return {
     file,

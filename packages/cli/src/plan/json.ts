@@ -6,6 +6,7 @@ import {
   type PlanPiece,
   type PlanPurchase,
   type PlanReed,
+  type PlanSample,
   type PlanYarn,
   printReed,
   printSley,
@@ -33,6 +34,7 @@ export function planJson(plan: Plan): Record<string, unknown> {
     buy: plan.buy.map(purchaseJson),
     woven: plan.woven.map(pieceJson),
     ...measures(plan, ["clothWeight"]),
+    ...(plan.sample === undefined ? {} : { sample: sampleJson(plan.sample) }),
     assumed: assumptions(plan).map(({ meaning, value, why }) => ({ meaning, ...measure(value), why })),
     missing: plan.missing,
     notes: plan.notes,
@@ -41,7 +43,16 @@ export function planJson(plan: Plan): Record<string, unknown> {
 
 type Name = Exclude<
   keyof Plan,
-  "firmness" | "reed" | "warpYarn" | "warpYarns" | "weftYarn" | "buy" | "woven" | "missing" | "notes"
+  | "sample"
+  | "firmness"
+  | "reed"
+  | "warpYarn"
+  | "warpYarns"
+  | "weftYarn"
+  | "buy"
+  | "woven"
+  | "missing"
+  | "notes"
 >;
 
 function measures(plan: Plan, names: readonly Name[]): Record<string, Measure> {
@@ -78,6 +89,25 @@ function reedJson({ dents, dentsUsed, error, others, printed, reed, sett, sley, 
     dents: dentsUsed,
     width: measure(width),
     ends: printed,
+  };
+}
+
+/** What the sample tells, and what it moves. */
+function sampleJson({ moved, numbers }: PlanSample) {
+  return {
+    numbers: numbers.map(({ instead, name, title, value }) => ({
+      name,
+      title,
+      ...measure(value),
+      ...(instead === undefined ? {} : { instead: measure(instead) }),
+    })),
+    moved: moved.map(({ after, before, by, name, title }) => ({
+      name,
+      title,
+      before: measure(before),
+      after: measure(after),
+      by: measure(by),
+    })),
   };
 }
 

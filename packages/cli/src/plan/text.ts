@@ -5,10 +5,13 @@ import {
   type Plan,
   type PlanPurchase,
   type PlanReed,
+  type PlanSample,
   type PlanYarn,
   printQuantity,
   printReed,
   printSley,
+  type Quantity,
+  type SampleNumber,
 } from "@drawcord/yarn";
 import type { Paint } from "../paint.js";
 import { oneLine } from "../printable.js";
@@ -36,6 +39,8 @@ export function planText(plan: Plan, width: number, paint: Paint): string {
     ["yarn", [...plan.warpYarns, ...plan.weftYarn].map(yarnLine)],
     ["buy", plan.buy.map(purchaseLine)],
     ["cloth", plan.clothWeight === undefined ? [] : [both(plan.clothWeight)]],
+    ["sample", plan.sample === undefined ? [] : plan.sample.numbers.map(sampleLine)],
+    ["moved", plan.sample === undefined ? [] : movedLines(plan.sample)],
     [
       "assumed",
       assumptions(plan).map(({ meaning, value, why }) => `${meaning}: ${printQuantity(value)} (${why})`),
@@ -185,6 +190,30 @@ function purchaseLine({
       ? []
       : [`${many(packages.value, "package")} of ${printQuantity(one!)}`];
   return `${listed(yarns)}${what === "" ? "" : ` (${what})`}: ${[`${both(need)} to have`, ...buy, ...packed].join(", ")}`;
+}
+
+/** One number that the sample tells, and what it stands for. */
+function sampleLine({ instead, title, value }: SampleNumber): string {
+  const how =
+    instead === undefined
+      ? ""
+      : `, in place of ${both(instead)}${instead.assumed === undefined ? "" : ` (${instead.assumed})`}`;
+  return `${title} ${both(value)}${how}`;
+}
+
+/** What the sample moves, and by how much. */
+function movedLines({ moved }: PlanSample): string[] {
+  const lines = moved.map(
+    ({ after, before, by, title }) =>
+      `${title}: ${both(after)} and not ${both(before)}, ${apart(by)} ${by.value < 0 ? "less" : "more"}`,
+  );
+  return lines.length === 0 ? ["no number of the plan"] : lines;
+}
+
+/** How far two numbers lie apart; shares in points, of which a percent would be taken for a share of a share. */
+function apart({ kind, unit, value }: Quantity): string {
+  const far = printQuantity({ kind, unit, value: Math.abs(value) });
+  return kind === "share" ? far.replace("%", "points") : far;
 }
 
 function yarnLine({ colour, length, mass, name, picks, samples }: PlanYarn): string {

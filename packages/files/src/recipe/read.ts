@@ -22,6 +22,7 @@ import { readCloth } from "./cloth.js";
 import { fittedCounts, isTroubled, readCounts } from "./counts.js";
 import { readGround } from "./ground.js";
 import { readLimits } from "./limits.js";
+import { clothBySample, readMeasured } from "./measured.js";
 import { type KnownWarp, readPieces } from "./pieces/read.js";
 import { readYarnOrder } from "./pieces/yarn-order.js";
 import { readLoom, readProject, readStated } from "./project.js";
@@ -103,8 +104,16 @@ function recipeIn(tree: Tree): Recipe | undefined {
   const known = warp.ground && knownYarns(warp.ground, named);
   const cloth = readCloth(at(top, "cloth"), known);
   const project = readProject(at(top, "project"));
+  const measured = readMeasured(at(top, "measured"));
   const limits = readLimits(limitsSection, warp.ground);
-  const pieces = readPieces(top, { warp, cloth, project, limits, yarns: known, title });
+  const pieces = readPieces(top, {
+    warp,
+    cloth: clothBySample(cloth, measured),
+    project,
+    limits,
+    yarns: known,
+    title,
+  });
   const weave = textAt(at(top, "ground"), "weave");
   const staticShaft = numberAt(at(top, "units"), "static");
   const notes = textAt(top, "notes");
@@ -129,6 +138,7 @@ function recipeIn(tree: Tree): Recipe | undefined {
     yarns: readYarns(named, used),
     cloth,
     project,
+    measured,
     loom: readLoom(at(top, "loom")),
     limits,
     levels: readLevels(limitsSection),

@@ -1,7 +1,7 @@
 import type { Limits, Repeat, Severity, Side, Waiver, YarnOrder } from "@drawcord/check";
 import type { Action, ShaftSet } from "@drawcord/ground";
 import type { UnitDraft, WovenBlock } from "@drawcord/units";
-import type { Quantity, Reed, Sley, Yarn } from "@drawcord/yarn";
+import type { Measured, Quantity, Reed, Sley, Yarn } from "@drawcord/yarn";
 import type { Place } from "../place.js";
 import type { Path } from "../tree/spot.js";
 
@@ -76,6 +76,9 @@ export interface RecipeLoom {
   readonly weavingWidth?: Quantity;
   readonly action?: Action;
 }
+
+/** What was measured on a sample. */
+export type RecipeMeasured = Measured;
 
 /** The names of the numbers a recipe may state. */
 export type StatedName =
@@ -156,6 +159,8 @@ export interface Recipe {
   readonly yarns: readonly RecipeYarn[];
   readonly cloth: RecipeCloth;
   readonly project: RecipeProject;
+  /** What was measured on a sample; nothing where none was woven. */
+  readonly measured: RecipeMeasured;
   readonly loom: RecipeLoom;
   readonly limits: Limits;
   readonly levels: Readonly<Record<string, Severity | "off">>;

@@ -10,8 +10,11 @@ import { printYarnOrder } from "./pieces/yarn-order.js";
 import type { Recipe, RecipeYarn } from "./types.js";
 
 /** What a recipe says, without the file that says it. */
-export type RecipeData = Omit<Recipe, "file" | "text" | "version" | "unread" | "pieces" | "warp"> &
-  Partial<Pick<Recipe, "pieces" | "warp">>;
+export type RecipeData = Omit<
+  Recipe,
+  "file" | "text" | "version" | "unread" | "pieces" | "warp" | "measured"
+> &
+  Partial<Pick<Recipe, "pieces" | "warp" | "measured">>;
 
 /**
  * Writes a recipe in its canonical layout, so that it reads back as the same. To change a recipe that someone wrote, with
@@ -20,7 +23,7 @@ export type RecipeData = Omit<Recipe, "file" | "text" | "version" | "unread" | "
  * @example soundRecipe(writeRecipe(soundRecipe(text, "least")), "again").draft.threading // [[1], [2]]
  */
 export function writeRecipe(recipe: RecipeData): string {
-  const { draft, cloth, project, loom, limits, levels, pieces = [], warp = ["warp"] } = recipe;
+  const { draft, cloth, project, loom, limits, levels, measured = {}, pieces = [], warp = ["warp"] } = recipe;
   const inPieces = standsInPieces(pieces);
   const document = {
     recipe: 1,
@@ -54,6 +57,18 @@ export function writeRecipe(recipe: RecipeData): string {
     project: Object.fromEntries(
       Object.entries(project).map(([key, value]) => [key, typeof value === "number" ? value : text(value)]),
     ),
+    measured: {
+      "width-in-reed": text(measured.widthInReed),
+      width: text(measured.width),
+      "washed-width": text(measured.washedWidth),
+      warp: text(measured.warp),
+      length: text(measured.length),
+      "washed-length": text(measured.washedLength),
+      picks: measured.picks,
+      over: text(measured.over),
+      square: text(measured.square),
+      "square-weight": text(measured.squareWeight),
+    },
     loom: {
       "pattern-shafts": loom.patternShafts,
       "ground-shafts": loom.groundShafts,

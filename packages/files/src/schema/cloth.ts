@@ -127,6 +127,29 @@ export const projectSchema: Schema = {
   },
 };
 
+/** The section `measured`. */
+export const measuredSchema: Schema = {
+  title: "Measured",
+  description:
+    "What was measured on a sample. The losses, the picks and the weight that follow from it go before those in `cloth` and those assumed; two measures that belong together tell a loss.",
+  examples: [{ "width-in-reed": "40 cm", width: "37.6 cm", "washed-width": "35 cm" }],
+  type: "object",
+  additionalProperties: false,
+  minProperties: 1,
+  properties: {
+    "width-in-reed": measure("Width of the sample in the reed.", "40 cm"),
+    width: measure("Width of the sample on the loom, beside the last picks but a few.", "37.6 cm"),
+    "washed-width": measure("Width of the sample after the wash.", "35 cm"),
+    warp: measure("Length of warp that the sample took, marked on the warp before it was woven.", "33 cm"),
+    length: measure("Length of the sample on the loom, the tension let off.", "30 cm"),
+    "washed-length": measure("Length of the sample after the wash.", "27.5 cm"),
+    picks: whole("Picks counted in the sample.", 120),
+    over: measure("The length on the loom over which the picks were counted.", "12 cm"),
+    square: measure("Side of the washed square that was weighed; 10 cm when left out.", "10 cm"),
+    "square-weight": measure("Weight of the washed square.", "1.9 g"),
+  },
+};
+
 /** The section `loom`. */
 export const loomSchema: Schema = {
   title: "Loom",

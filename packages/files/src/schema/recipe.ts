@@ -1,5 +1,12 @@
 import type { Schema } from "../tree/json-schema.js";
-import { clothSchema, loomSchema, projectSchema, statedSchema, yarnsSchema } from "./cloth.js";
+import {
+  clothSchema,
+  loomSchema,
+  measuredSchema,
+  projectSchema,
+  statedSchema,
+  yarnsSchema,
+} from "./cloth.js";
 import { groundSchema } from "./ground.js";
 import { limitsSchema, waiveSchema } from "./limits.js";
 import { coloursSchema, piecesSchema } from "./pieces.js";
@@ -41,6 +48,7 @@ export const recipeSchema: Schema = {
     yarns: yarnsSchema,
     cloth: clothSchema,
     project: projectSchema,
+    measured: measuredSchema,
     loom: loomSchema,
     limits: limitsSchema,
     waive: waiveSchema,

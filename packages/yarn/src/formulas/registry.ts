@@ -5,6 +5,7 @@ import { diameterFormulas } from "./diameter.js";
 import { firmnessFormulas } from "./firmness.js";
 import { lengthFormulas } from "./length.js";
 import { reedFormulas } from "./reed.js";
+import { sampleFormulas } from "./sample.js";
 import { settFormulas } from "./sett.js";
 import {
   countTrees,
@@ -13,6 +14,7 @@ import {
   firmnessTrees,
   lengthTrees,
   reedTrees,
+  sampleTrees,
   settTrees,
   warpingTrees,
   weightTrees,
@@ -30,6 +32,7 @@ export const formulas = {
   ...crimpFormulas,
   ...lengthFormulas,
   ...weightFormulas,
+  ...sampleFormulas,
   ...warpingFormulas,
 } as const;
 
@@ -46,5 +49,6 @@ export const trees: Readonly<Record<FormulaId, FormulaTree>> = {
   ...crimpTrees,
   ...lengthTrees,
   ...weightTrees,
+  ...sampleTrees,
   ...warpingTrees,
 };

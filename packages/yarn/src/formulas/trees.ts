@@ -111,6 +111,14 @@ export const weightTrees = {
   "cloth-weight-of-piece": ["/",["+","m_1",["sum","m_2"]],["*","w","l"]],
 } as const satisfies Trees;
 
+export const sampleTrees = {
+  "draw-in-of-sample": ["/",["-","W","b"],"W"],
+  "take-up-of-sample": ["/",["-","L_y","L_c"],"L_c"],
+  "shrinkage-of-sample": ["/",["-","b","f"],"b"],
+  "picks-of-sample": ["/","n","l"],
+  "weight-of-sample": ["/","m",["^","a",2]],
+} as const satisfies Trees;
+
 export const warpingTrees = {
   "passes-of-warp": ["ceil",["/","n","t"]],
   "double-passes-of-passes": ["ceil",["/","p",2]],

@@ -49,6 +49,25 @@ export interface ProjectWeft extends ProjectYarn {
   readonly picks: number;
 }
 
+/** What was measured on a sample. Two that belong together tell a loss: without its partner a measure tells nothing. */
+export interface Measured {
+  readonly widthInReed?: Quantity;
+  /** On the loom. */
+  readonly width?: Quantity;
+  readonly washedWidth?: Quantity;
+  /** Warp that the sample took. */
+  readonly warp?: Quantity;
+  /** On the loom. */
+  readonly length?: Quantity;
+  readonly washedLength?: Quantity;
+  /** Picks counted over a length on the loom. */
+  readonly picks?: number;
+  readonly over?: Quantity;
+  /** Side of the washed square that was weighed. Default: 10 cm, shown as assumed. */
+  readonly square?: Quantity;
+  readonly squareWeight?: Quantity;
+}
+
 /** What is known of a project. What is left out is assumed where the trade has a usual value, and then shown as assumed. */
 export interface Project {
   readonly ends: number;
@@ -91,6 +110,8 @@ export interface Project {
   readonly spare?: Quantity;
   /** The designs on the warp, where there are several: they then say pieces, picks and lengths. */
   readonly woven?: readonly ProjectPiece[];
+  /** What was measured on a sample; the losses, picks and weight that it tells go before those given or assumed. */
+  readonly measured?: Measured;
 }
 
 /** How the reed is sleyed. */
@@ -175,6 +196,37 @@ export interface PlanPiece {
   readonly wefts: readonly { readonly name: string; readonly length: Result; readonly mass?: Result }[];
 }
 
+/** A number that the sample tells. */
+export interface SampleNumber {
+  readonly name:
+    | "draw-in"
+    | "take-up"
+    | "shrinkage-of-width"
+    | "shrinkage-of-length"
+    | "picks"
+    | "cloth-weight";
+  readonly title: string;
+  readonly value: Result;
+  /** What was given, assumed or worked out instead; left out where nothing was known. */
+  readonly instead?: Given;
+}
+
+/** What a sample tells, and by how much the plan moves with it. */
+export interface PlanSample {
+  readonly numbers: readonly SampleNumber[];
+  readonly moved: readonly Moved[];
+}
+
+/** A number of a plan that the sample moves, as far as it shows in print. */
+export interface Moved {
+  readonly name: string;
+  readonly title: string;
+  readonly before: Given;
+  readonly after: Given;
+  /** After less before, as they are printed. */
+  readonly by: Quantity;
+}
+
 /** Every number of the project that can be worked out from what is known. */
 export interface Plan {
   readonly ends: Quantity;
@@ -207,6 +259,8 @@ export interface Plan {
   /** The designs in weaving order; one or more. */
   readonly woven: readonly PlanPiece[];
   readonly clothWeight?: Result;
+  /** What the sample tells, where one was measured. */
+  readonly sample?: PlanSample;
   /** What cannot be worked out, and what is missing for it: a sentence each. */
   readonly missing: readonly string[];
   /** What the weaver should know: numbers that do not go together. */
