@@ -79,12 +79,13 @@ export const edgeFloat: Rule<"edge-float", EdgeFloatFact> = {
   mends: ["selvedges", "starts", "any squares"],
   of: anyCloth,
   *find(cloth) {
+    const turns = cloth.shuttles.map((_, shuttle) => turnsOf(cloth, shuttle));
     for (const [index, shuttle] of cloth.shuttles.entries()) {
       const weft = cloth.wefts[shuttle.weft]!;
       const allowed = allowedFloat(cloth.options, "weft", weft);
       for (const state of [0, 1] as const) {
         const regions = joinFaults(cloth, (visit) =>
-          eachLongTurn(cloth, index, state, allowed.threads, visit),
+          eachLongTurn(cloth, turns[index]!, state, allowed.threads, visit),
         );
         for (const region of regions) {
           yield {
@@ -98,8 +99,12 @@ export const edgeFloat: Rule<"edge-float", EdgeFloatFact> = {
       }
     }
     const allowed = allowedFloat(cloth.options, "warp");
+    // Those of several shuttles are woven in between one another.
+    const woven = turns.length === 1 ? turns[0]! : turns.flat().sort((a, b) => a.after - b.after);
     for (const atRight of [false, true]) {
-      const regions = joinFaults(cloth, (visit) => eachFreeEnd(cloth, atRight, allowed.threads, visit));
+      const regions = joinFaults(cloth, (visit) =>
+        eachFreeEnd(cloth, woven, atRight, allowed.threads, visit),
+      );
       for (const region of regions) {
         yield { ...region, ...measuredLength(region.measured, allowed), system: "warp" };
       }
@@ -147,10 +152,16 @@ function turnsOf(cloth: Cloth, shuttle: number): Turn[] {
 }
 
 /** Visits the turns of one shuttle at which two floats of one state meet that are short enough apart, but not together. */
-function eachLongTurn(cloth: Cloth, shuttle: number, state: 0 | 1, allowed: number, visit: VisitFault): void {
+function eachLongTurn(
+  cloth: Cloth,
+  turns: readonly Turn[],
+  state: 0 | 1,
+  allowed: number,
+  visit: VisitFault,
+): void {
   const { grid, joined } = cloth.weft;
   if (joined) return;
-  for (const { before, after, atRight } of turnsOf(cloth, shuttle)) {
+  for (const { before, after, atRight } of turns) {
     const one = edgeRun(cloth, before, atRight, state);
     const other = edgeRun(cloth, after, atRight, state);
     if (one === 0 || other === 0 || one > allowed || other > allowed || one + other <= allowed) continue;
@@ -164,7 +175,13 @@ function eachLongTurn(cloth: Cloth, shuttle: number, state: 0 | 1, allowed: numb
  * Visits the stretches over which the outermost end is caught by no turn at its edge, because it lies on the same side of
  * both picks of every one, though it interlaces: where it does not, it floats, which is told as that.
  */
-function eachFreeEnd(cloth: Cloth, atRight: boolean, allowed: number, visit: VisitFault): void {
+function eachFreeEnd(
+  cloth: Cloth,
+  turns: readonly Turn[],
+  atRight: boolean,
+  allowed: number,
+  visit: VisitFault,
+): void {
   const { grid, joined } = cloth.weft;
   if (joined || grid.columns === 0) return;
   const end = atRight ? grid.columns - 1 : 0;
@@ -178,9 +195,6 @@ function eachFreeEnd(cloth: Cloth, atRight: boolean, allowed: number, visit: Vis
       visit(end, end, first, last, last + 1 - first);
     }
   };
-  const turns = cloth.shuttles
-    .flatMap((_, shuttle) => turnsOf(cloth, shuttle))
-    .sort((a, b) => a.after - b.after);
   let free: Turn[] = [];
   for (const turn of turns) {
     if (turn.atRight !== atRight) continue;
@@ -201,12 +215,15 @@ function interlaces({ weft }: Cloth, end: number, first: number, last: number): 
   return false;
 }
 
-/** How many ends from an edge on are of the state. */
-function edgeRun({ weft }: Cloth, pick: number, atRight: boolean, state: 0 | 1): number {
-  const { grid } = weft;
+/** How many ends from an edge on are of the state; most are few. */
+function edgeRun({ weft: { grid } }: Cloth, pick: number, atRight: boolean, state: 0 | 1): number {
+  const { columns, stride, words } = grid;
+  const base = pick * stride;
+  const step = atRight ? -1 : 1;
+  let end = atRight ? columns - 1 : 0;
   let length = 0;
-  while (length < grid.columns) {
-    if (grid.get(pick, atRight ? grid.columns - 1 - length : length) !== (state === 1)) break;
+  while (length < columns && ((words[base + (end >>> 5)]! >>> (end & 31)) & 1) === state) {
+    end += step;
     length++;
   }
   return length;
