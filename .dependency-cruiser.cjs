@@ -14,7 +14,7 @@ const may = {
   page: ["base"],
   sheet: ["base", "grid", "draw", "yarn", "ground", "units", "check", "causes", "files", "review", "page"],
   follow: ["base", "grid", "yarn", "ground", "units", "check", "causes", "files", "review"],
-  lesson: ["base", "grid", "yarn", "ground", "units", "check", "causes", "files", "review", "page"],
+  lesson: ["base", "grid", "yarn", "ground", "units", "check", "causes", "files", "review", "page", "sheet"],
   cli: [
     "base",
     "grid",

@@ -1,4 +1,5 @@
 import { type Example, examplePicture, rulePages, rules } from "@drawcord/check";
+import { glossary } from "@drawcord/sheet";
 import { type Formula, formulas } from "@drawcord/yarn";
 
 const CREATED = (what: string, where: string): string =>
@@ -33,6 +34,20 @@ export function formulasPage(): string {
     "Formulas",
     "Every formula that Drawcord works with. Quantities carry their units; a share stands for a fraction of 1.",
     CREATED("the registry", "packages/yarn/src/formulas"),
+    parts,
+  );
+}
+
+/** The page of terms: every one of the trade that sheets and messages use. */
+export function glossaryPage(): string {
+  const parts = glossary.map(({ forms = [], meaning, term }) => {
+    const also = forms.length === 0 ? "" : ` Also: ${forms.join(", ")}.`;
+    return `## ${term}\n\n${meaning}${also}`;
+  });
+  return page(
+    "Glossary",
+    "The terms of the trade that sheets and messages use, each in the words of this house.",
+    CREATED("the terms", "packages/sheet/src/glossary/terms.ts"),
     parts,
   );
 }

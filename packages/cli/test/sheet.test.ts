@@ -279,7 +279,7 @@ describe("what cannot be", () => {
     [
       "a part that there is not",
       ["-o", "a.pdf", "--part", "lift"],
-      'drawcord sheet: --part takes one of cloth, project, warping, threading, ground, chart, lifts, cautions, corner, sticks, pick-up, working, findings, not "lift"; did you mean "lifts"?',
+      'drawcord sheet: --part takes one of cloth, project, warping, threading, ground, chart, lifts, cautions, corner, sections, sticks, pick-up, working, findings, glossary, not "lift"; did you mean "lifts"?',
     ],
     [
       "a folder that there is not",

@@ -4,6 +4,5 @@ export { type TaskName, taskKinds, taskNames, usualTasks } from "./kinds.js";
 export type { Dice } from "./random.js";
 export type { Answer, Filling, Level, Task, TaskKind, WorkingLine } from "./task.js";
 export { whyDocument } from "./why/document.js";
-export { sectionDrawing } from "./why/section.js";
 export { type Crossing, type CrossingCause, whyCrossing } from "./why/why.js";
 export { whyInWords } from "./why/words.js";

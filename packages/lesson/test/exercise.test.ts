@@ -142,7 +142,7 @@ describe("a class", () => {
       for (const [i] of usualTasks[level].entries()) {
         for (const recipe of recipes) {
           const { key, sheets } = exerciseOf(recipe, { seed: i + 12, level, count: 2 });
-          for (const height of Object.values(papers).map((paper) => paper.height - 42)) {
+          for (const height of [255, 237.4]) {
             for (const { document } of sheets)
               expect(
                 layDocument(document, 170, height).pages.length,

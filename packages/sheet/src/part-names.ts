@@ -13,7 +13,16 @@ export const shortParts = [
 ] as const;
 
 /** All parts that a sheet may have, in their order; each is usable alone. Those that come last are there when asked for. */
-export const partNames = [...shortParts, "corner", "sticks", "pick-up", "working", "findings"] as const;
+export const partNames = [
+  ...shortParts,
+  "corner",
+  "sections",
+  "sticks",
+  "pick-up",
+  "working",
+  "findings",
+  "glossary",
+] as const;
 
 /** What a part is called. */
 export type PartName = (typeof partNames)[number];

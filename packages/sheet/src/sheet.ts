@@ -10,10 +10,12 @@ import { clothPart } from "./parts/cloth.js";
 import { type Context, contextOf, type SheetOptions, warpOf } from "./parts/context.js";
 import { cornerPart } from "./parts/corner.js";
 import { findingsPart } from "./parts/findings.js";
+import { glossaryPart } from "./parts/glossary.js";
 import { groundPart } from "./parts/ground.js";
 import { liftsPart } from "./parts/lifts.js";
 import { spacedCount } from "./parts/number.js";
 import { projectPart } from "./parts/project.js";
+import { sectionsPart } from "./parts/sections.js";
 import { pickUpPart, sticksPart } from "./parts/sticks.js";
 import { threadingPart } from "./parts/threading.js";
 import { warpingPart } from "./parts/warping.js";
@@ -89,7 +91,7 @@ function timesWords(count: number): string {
 }
 
 /** Parts that are of a piece; the others are of the warp. */
-const ofPieces: readonly PartName[] = ["cloth", "chart", "lifts", "corner", "sticks", "pick-up"];
+const ofPieces: readonly PartName[] = ["cloth", "chart", "lifts", "corner", "sections", "sticks", "pick-up"];
 
 /** A part of the sheet; one that is of a piece has all pieces one after another, each under its name. */
 function partOf(name: PartName, contexts: readonly Context[]): SheetPart {
@@ -140,10 +142,12 @@ const builders: Readonly<Record<PartName, Builder>> = {
   lifts: liftsPart,
   cautions: cautionsPart,
   corner: cornerPart,
+  sections: sectionsPart,
   sticks: sticksPart,
   "pick-up": pickUpPart,
   working: workingPart,
   findings: findingsPart,
+  glossary: (_, all) => glossaryPart(shortParts.map((name) => partOf(name, all))),
 };
 
 /** Before the cloth is worked out, so that a slip of a thousand is told and not drawn. */

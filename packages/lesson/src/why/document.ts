@@ -1,7 +1,8 @@
 import type { Document, Picture } from "@drawcord/page";
+import { sectionDrawing } from "@drawcord/sheet";
 import { expand, type UnitDraft } from "@drawcord/units";
 import { squaresDrawing } from "../drawing/squares.js";
-import { sectionDrawing } from "./section.js";
+import { harnessDrawing } from "./harness.js";
 import { whyCrossing } from "./why.js";
 import { whyInWords } from "./words.js";
 
@@ -39,8 +40,16 @@ export function whyDocument(draft: UnitDraft, end: number, pick: number): Docume
       },
       heavyColumns: changes(ends, unitOfEnd),
       heavyRows: changes(picks, rowOfPick),
+      cell: 4,
       ringed: [ends.indexOf(end - 1), picks.indexOf(pick - 1)],
     }),
+  };
+  const { cause, drawn, shaft, unit } = crossing;
+  const harness: Picture = {
+    id: "harnesses",
+    caption: `End ${end} from the back of the loom to the cloth, at pick ${pick}`,
+    alt: `The way of the end through both harnesses: it lies ${crossing.raised ? "over" : "under"} the pick.`,
+    drawing: harnessDrawing({ cause, drawn, shaft, ...(unit === undefined ? {} : { unit }) }),
   };
   const cuts: readonly Picture[] = [
     {
@@ -71,7 +80,7 @@ export function whyDocument(draft: UnitDraft, end: number, pick: number): Docume
         title: "How this square comes about",
         blocks: [
           ...whyInWords(crossing).map((text) => ({ kind: "paragraph", text }) as const),
-          { kind: "pictures", pictures: [figure, ...cuts] },
+          { kind: "pictures", pictures: [figure, harness, ...cuts] },
         ],
       },
     ],

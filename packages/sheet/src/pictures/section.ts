@@ -39,7 +39,7 @@ export function sectionDrawing(over: readonly boolean[], names: readonly string[
     x: at(i),
     y: 18.5,
     text,
-    size: 2.7,
+    size: text.length > 3 ? 2.2 : 2.7,
     face: "sans",
     fill: palette.ink,
     anchor: "middle",
