@@ -2,7 +2,6 @@ import { exerciseOf, LessonError, taskNames, usualTasks } from "@drawcord/lesson
 import { type Block, type Document, plainText, textWidth, toHtml, toMarkdown } from "@drawcord/page";
 import { describe, expect, it } from "vitest";
 import { layDocument } from "../../page/src/layout/document.js";
-import { papers } from "../../page/src/print/pdf.js";
 import { toPdf } from "../../page/src/print/to-pdf.js";
 import { studentDocument } from "../src/student.js";
 import { exampleRecipe } from "./recipes.js";
