@@ -51,32 +51,23 @@ async function reviewRecipe(
   progress: SearchBounds["progress"],
 ): Promise<KeptCheck> {
   const recipe = soundRecipe(bytes, file);
-  const signal = overAfter(seconds);
-  const search = { signal, ...(progress && { progress }) };
+  // Of 0 seconds no cause is looked for, and mends take their time.
+  const end = Date.now() + 1000 * (seconds || Number.POSITIVE_INFINITY);
+  const search = () => ({ seconds: (end - Date.now()) / 1000, ...(progress && { progress }) });
   const { causes, places, untried, ...report } = checkRecipe(recipe, {
     rules: rules,
     causes: seconds !== 0 && asksAll(rules),
-    ...search,
+    ...search(),
   });
   const kept = { title: recipe.title ?? null, report, places, causes, untried };
   if (!propose) return kept;
   const { proposals } = await import("../mending/proposals.js");
-  const mends = proposals(bytes, recipe, optionsOf(recipe), search);
-  return signal.aborted ? { ...kept, mends, untried: [...untried, FURTHER_MENDS] } : { ...kept, mends };
+  const mends = proposals(bytes, recipe, optionsOf(recipe), search());
+  return Date.now() > end ? { ...kept, mends, untried: [...untried, FURTHER_MENDS] } : { ...kept, mends };
 }
 
 /** What is not tried where the time is over before all mends are. */
 const FURTHER_MENDS = "further mends: the time was over";
-
-/** A signal that stops a search so many seconds from now; never, where they are not given or none are. */
-function overAfter(seconds = 0): { readonly aborted: boolean } {
-  const end = seconds === 0 ? Number.POSITIVE_INFINITY : Date.now() + 1000 * seconds;
-  return {
-    get aborted() {
-      return Date.now() > end;
-    },
-  };
-}
 
 /** A checked file as the formats take it. */
 export async function clothOf(
