@@ -28,7 +28,9 @@ export async function readArgs<O extends CommandOptions>(
   const values = new Map<string, string | boolean | string[]>();
   const operands: string[] = [];
   let below = -1;
-  for (const token of tokens) {
+  let joined = -1;
+  for (const [place, token] of tokens.entries()) {
+    if (place === joined) continue;
     if (token.kind === "positional") operands.push(token.value);
     if (token.kind !== "option") continue;
     // No option begins with a digit: what does is a number below zero, whose own sentence says more. It is one word, which
@@ -49,7 +51,12 @@ export async function readArgs<O extends CommandOptions>(
       }
       values.set(token.name, true);
     } else {
-      const value = await settingValue(name, token.rawName, token.value, option);
+      let value = await settingValue(name, token.rawName, token.value, option);
+      const next = tokens[place + 1];
+      if (next?.kind === "positional" && option.joins?.(value, next.value)) {
+        value = `${value} ${next.value}`;
+        joined = place + 1;
+      }
       const before = values.get(token.name);
       values.set(token.name, option.multiple ? [...(Array.isArray(before) ? before : []), value] : value);
     }

@@ -25,6 +25,8 @@ export interface Setting {
   readonly choices?: readonly string[];
   /** Its value when it is not given. */
   readonly default?: string;
+  /** Whether the word that stands next belongs to the value too, as in `--at row 143`; by default it does not. */
+  readonly joins?: (value: string, next: string) => boolean;
   /** May be given several times; its value is then a list. Otherwise the last one counts. */
   readonly multiple?: boolean;
   readonly help: string;

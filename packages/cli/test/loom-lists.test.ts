@@ -53,10 +53,10 @@ describe("drawcord lifts", () => {
     expect(found.caution).toContain("the maker of your loom");
     const table = (await call("lifts", "lantern.yaml", "--format", "csv", "--lingo", "10")).split("\r\n");
     expect(table.slice(0, 4)).toEqual([
-      "row,first pick,last pick,drawn,pulled,released,units,grams,caution",
+      "row,first pick,last pick,drawn,pulled,released,units,grams,caution,block",
       expect.stringMatching(/^1,1,4,1 3-5 9,1 3-5 9,,9,90,.*the maker of your loom/),
-      "2,5,8,1 3-5 9,,,9,90,",
-      "3,9,12,,,1 3-5 9,0,0,",
+      "2,5,8,1 3-5 9,,,9,90,,",
+      "3,9,12,,,1 3-5 9,0,0,,",
     ]);
   });
 
@@ -94,12 +94,12 @@ describe("drawcord lifts of several pieces", () => {
     const blocks = moths.split("\n").filter((line) => line.startsWith("[ ]"));
     expect(blocks.map((line) => line.split(/ {2,}/).at(-1))).toEqual([
       "hem",
-      "moth 2",
-      "moth 2",
-      "moth 2",
-      "moth 1",
-      "moth 1",
-      "moth 1",
+      "moth 2 with edge",
+      "moth 2 with edge",
+      "moth 2 with edge",
+      "moth 1 with edge",
+      "moth 1 with edge",
+      "moth 1 with edge",
       "hem 1-2",
     ]);
     const rows = JSON.parse(await call("lifts", "pair.yaml", "--format", "json")) as {
@@ -143,6 +143,23 @@ describe("drawcord lifts of several pieces", () => {
     expect(await at("pick 25")).toEqual(row);
     // 25 picks at 10 a centimetre lie on the first 2.5 cm.
     expect(await at("2.5 cm")).toEqual(row);
+    // On the warp the second of the moths begins with row 10, and the plain piece with row 19.
+    expect(await at("row 10")).toMatchObject({
+      piece: "moths",
+      nth: 2,
+      count: 2,
+      here: { row: 1 },
+      piecesDone: 1,
+    });
+    expect(await at("row 19")).toMatchObject({ piece: "plain", nth: 1, here: { row: 1 }, piecesDone: 2 });
+    expect(await at("pick 37")).toMatchObject({ piece: "moths", nth: 2, pick: 1 });
+    const unquoted = await call("lifts", "pair.yaml", "--at", "row", "10");
+    expect(unquoted).toMatch(/^moths, 2 of 2: row 1 of 9, pick 1\n/);
+    // One piece of 36 picks and a pick of the next at 10 a centimetre, 10 % taken up; a gap of 2 cm.
+    expect(unquoted).toContain(`${((36 + 1) * 1.1 + 20).toFixed(1)} mm`);
+    expect(await call("lifts", "pair.yaml", "--at", "2.5", "cm")).toMatch(
+      /^moths, 1 of 2: row 7 of 9, pick 25\n/,
+    );
     const text = await call("lifts", "pair.yaml", "--at", "row 6", "--piece", "plain");
     expect(text).toContain("block     moth, repeat 1, row 1\n");
     expect(text).toContain("weft      gold\n");
@@ -156,8 +173,11 @@ describe("drawcord lifts of several pieces", () => {
       expect(status).toBe(2);
       return stderr;
     };
-    expect(await refuse("pair.yaml", "--at", "row 10")).toContain(
+    expect(await refuse("pair.yaml", "--at", "row 10", "--piece", "moths")).toContain(
       "moths has 9 rows and 36 picks; row 10 is not among them",
+    );
+    expect(await refuse("pair.yaml", "--at", "row", "27")).toContain(
+      "all that is woven has 26 rows and 104 picks; row 27 is not among them",
     );
     expect(await refuse("pair.yaml", "--at", "9 m")).toContain("9 m is not among them");
     expect(await refuse("pair.yaml", "--at", "noon")).toContain("--at takes a row, a pick or a length");
@@ -173,11 +193,18 @@ describe("drawcord threading", () => {
     const lines = (await call("threading", "lantern.yaml", "--group", "5")).split("\n");
     expect(lines).toContain("from right to left, as seen from the weaver's bench; X is a static unit");
     expect(
-      lines.filter((line) => line.startsWith("[ ]")).map((line) => line.trim().split(/ +/).slice(2)),
+      lines
+        .filter((line) => line.startsWith("[ ]"))
+        .map((line) =>
+          line
+            .trim()
+            .split(/ {2,}|(?<=[\dX]) +(?=[\dX])/)
+            .slice(1),
+        ),
     ).toEqual([
-      ["14-10", "X", "3+9", "1", "2", "3", "5"],
-      ["9-5", "4", "5", "6", "5", "4", "10"],
-      ["4-1", "3", "2", "1", "X", "14"],
+      ["14-10", "X", "3+9", "1", "2", "3", "5", "right border, middle"],
+      ["9-5", "4", "5", "6", "5", "4", "10", "middle"],
+      ["4-1", "3", "2", "1", "X", "14", "middle, left border"],
     ]);
   });
 
@@ -192,9 +219,22 @@ describe("drawcord threading", () => {
       parseThreading(found.notation),
     );
     const table = (await call("threading", "lantern.yaml", "--format", "csv")).split("\r\n");
-    expect(table.slice(0, 3)).toEqual(["order,unit,shafts,group", "1,14,X,1", "2,13,3+9,1"]);
+    expect(table.slice(0, 3)).toEqual([
+      "order,unit,shafts,group,part",
+      "1,14,X,1,right border",
+      expect.stringMatching(/^2,13,3\+9,1,/),
+    ]);
     expect(table).toHaveLength(1 + 14 + 1);
   });
+});
+
+it("a threading is fitted to a number of units, what is left over shared to both sides", async () => {
+  const found = JSON.parse(await call("threading", "lantern.yaml", "--units", "16", "--format", "json")) as {
+    notation: string;
+    groups: { units: number[]; parts: string[] }[];
+  };
+  expect(parseThreading(found.notation)).toHaveLength(16);
+  expect(found.groups.flatMap(({ parts }) => parts)).toHaveLength(16);
 });
 
 describe("lists that cannot be", () => {

@@ -53,6 +53,7 @@ export {
   straightThreading,
   threadingAlsoOn,
 } from "./threading-orders.js";
+export { threadingParts } from "./threading-parts.js";
 export { printThreading } from "./threading-print.js";
 export { mendThreading, type ThreadingShape, threadingShape } from "./threading-shape.js";
 export { describeThreading, type ThreadingPoint, threadingPoints } from "./threading-words.js";

@@ -5,7 +5,8 @@ import { chosenPiece, PIECE_OPTION } from "../chosen-piece.js";
 import { defineCommand } from "../command.js";
 import { input } from "../inputs.js";
 import { liftCsv, liftJson, liftText } from "../loom/lift-list.js";
-import { parsePlace, whereabouts, whereaboutsText } from "../loom/whereabouts.js";
+import { onWarp } from "../loom/on-warp.js";
+import { joinsPlace, parsePlace, whereabouts, whereaboutsText } from "../loom/whereabouts.js";
 import { numberOption } from "../number-option.js";
 import { both } from "../plan/measures.js";
 import { toJson } from "../printable.js";
@@ -19,19 +20,21 @@ export const command = defineCommand({
   operands: "FILE",
   help: `Lists the lifts of a recipe for use at the loom: each row with its picks, the handles drawn, those to pull and to let go, the units they draw and what these weigh. The last row is on top, so that you weave from the bottom up; rows alike are one line. Of a recipe with blocks each line names the block that it begins, with its repeat; of one with several pieces each is listed, or the one that --piece names.
 
-With --at it answers where you are: piece, block, repeat and row of the block, treadle, handles to draw and to let go, weft, the rows before and after, the pieces done and the warp used so far.
+With --at it answers where you are: piece, block, repeat and row of the block, treadle, handles to draw and to let go, weft, the rows before and after, the pieces done and the warp used so far. With --piece the place is counted from the beginning of that piece, else from the first pick on the warp, through all pieces as they are woven.
 
 The weight of a lingo is the recipe's loom: lingo-weight, or --lingo. For FILE, - is standard input.`,
   examples: [
     ["drawcord lifts runner.recipe.yaml", "prints the list"],
     ["drawcord lifts seasons.recipe.yaml --piece acorns --at 'row 43'", "says where in the acorns row 43 is"],
+    ["drawcord lifts seasons.recipe.yaml --at pick 577", "says what the 577th pick on the warp is"],
     ["drawcord lifts runner.recipe.yaml --lingo 25 --format csv", "makes a table of it, with lingos of 25 g"],
   ],
   options: {
     at: {
       type: "string",
       value: "PLACE",
-      help: "say what is woven there, and what comes before and after: 'row 143', 'pick 577' or '31 cm' of the piece",
+      joins: joinsPlace,
+      help: "say what is woven there, and what comes before and after: row 143, pick 577 or 31 cm",
     },
     piece: PIECE_OPTION,
     lingo: { type: "string", value: "GRAMS", help: "the weight of one lingo in grams" },
@@ -51,7 +54,12 @@ The weight of a lingo is the recipe's loom: lingo-weight, or --lingo. For FILE, 
     const whole = soundRecipe(bytes, source.name);
     const recipe = await chosenPiece(whole, options.piece);
     if (options.at !== undefined) {
-      const place = whereabouts(whole, recipe.pieces[0]!, parsePlace(options.at));
+      const asked = parsePlace(options.at);
+      const { piece, nth, within } =
+        options.piece === undefined
+          ? onWarp(whole, asked)
+          : { piece: recipe.pieces[0]!, nth: 0, within: asked };
+      const place = whereabouts(whole, piece, within, nth);
       const lines =
         options.format === "json"
           ? [`${toJson({ file: source.name, ...place }, 2)}\n`]

@@ -1,5 +1,5 @@
 import { soundRecipe } from "@drawcord/files";
-import { threadingList } from "@drawcord/units";
+import { mendThreading, threadingList, threadingParts } from "@drawcord/units";
 import { defineCommand } from "../command.js";
 import { input } from "../inputs.js";
 import { threadingCsv, threadingJson, threadingText } from "../loom/threading-list.js";
@@ -9,7 +9,7 @@ import { toJson } from "../printable.js";
 
 export const command = defineCommand({
   operands: "FILE",
-  help: `Lists the unit threading of a recipe for use at the loom: the shortest notation, the order in words, and every unit with its pattern shafts in counted groups to tick off. The list runs from right to left as seen from the weaver's bench, or from left to right.
+  help: `Lists the unit threading of a recipe for use at the loom: the shortest notation, the order in words, and every unit with its pattern shafts in counted groups to tick off, with the part of the threading that they are of. The list runs from right to left as seen from the weaver's bench, or from left to right.
 
 For FILE, - is standard input.`,
   examples: [
@@ -25,6 +25,11 @@ For FILE, - is standard input.`,
       help: "the side to begin at",
     },
     group: { type: "string", value: "N", default: "10", help: "units in a group" },
+    units: {
+      type: "string",
+      value: "N",
+      help: "fit the threading to so many units: whole repeats, and what is left over shared to both sides",
+    },
     format: {
       type: "string",
       value: "FORMAT",
@@ -40,9 +45,10 @@ For FILE, - is standard input.`,
     const bytes = await source.read();
     onlyRecipes(bytes, source.name, "only recipes have units");
     const { draft, title } = soundRecipe(bytes, source.name);
-    const { threading } = draft;
+    const units = numberOption("threading", "units", options.units, 1_000_000);
+    const threading = units === undefined ? draft.threading : mendThreading(draft.threading, units);
     const groups = threadingList(threading, { from, group });
-    const sheet = { file: source.name, title, threading, from, groups };
+    const sheet = { file: source.name, title, threading, from, groups, parts: threadingParts(threading) };
     if (format === "json") {
       await io.stdout.write(`${toJson(threadingJson(sheet), 2)}\n`);
       return 0;

@@ -108,6 +108,7 @@ export function liftJson({ file, title, piece, isOnly, work, order }: LiftList) 
 
 /** The list for a table, a line a row, row 1 first. */
 export function* liftCsv({ isOnly, piece, work }: LiftList, withHead: boolean): Iterable<string> {
+  const { blockOf } = blocksOf(piece);
   const names = isOnly ? [] : [piece.name];
   if (withHead) {
     const head = [
@@ -120,6 +121,7 @@ export function* liftCsv({ isOnly, piece, work }: LiftList, withHead: boolean): 
       "units",
       "grams",
       "caution",
+      "block",
     ];
     yield csvLine(isOnly ? head : ["piece", ...head]);
   }
@@ -128,7 +130,17 @@ export function* liftCsv({ isOnly, piece, work }: LiftList, withHead: boolean): 
     // The first line carries the caution for all rows; a heavy row its own.
     const caution =
       row === 0 ? liftCaution(work.heaviest.grams) : grams === undefined ? "" : heavyLift(grams);
-    yield csvLine([...names, row + 1, picks[0] + 1, picks[1] + 1, ...sets, units, grams, caution]);
+    yield csvLine([
+      ...names,
+      row + 1,
+      picks[0] + 1,
+      picks[1] + 1,
+      ...sets,
+      units,
+      grams,
+      caution,
+      blockOf(row, row),
+    ]);
   }
 }
 
@@ -148,8 +160,9 @@ function blocksOf({ order, blocks = {} }: RecipePiece): BlockNames {
     lineOf: (row) => woven[row]!.entry,
     blockOf: (first, last) => {
       const { entry } = woven[first]!;
-      const { block } = order[entry]!;
-      return again.has(entry) ? `${block} ${span(repeatOf(first), repeatOf(last))}` : block;
+      const { beside = [], block } = order[entry]!;
+      const own = again.has(entry) ? `${block} ${span(repeatOf(first), repeatOf(last))}` : block;
+      return [own, ...beside.map((other) => other.block)].join(" with ");
     },
   };
 }

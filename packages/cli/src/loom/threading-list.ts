@@ -10,11 +10,13 @@ export interface ThreadingSheet {
   readonly threading: readonly UnitShafts[];
   readonly from: "right" | "left";
   readonly groups: readonly ThreadingGroup[];
+  /** The part of the threading that each unit is of, unit 1 first. */
+  readonly parts: readonly string[];
 }
 
 /** The list for people, a group to tick off on each line. */
 export function* threadingText(sheet: ThreadingSheet, width: number): Iterable<string> {
-  const { file, title, threading, from, groups } = sheet;
+  const { file, title, threading, from, groups, parts } = sheet;
   const other = from === "right" ? "left" : "right";
   const line = Math.min(width, 100);
   yield `${heading(file, title)}\n\n`;
@@ -30,30 +32,37 @@ export function* threadingText(sheet: ThreadingSheet, width: number): Iterable<s
   );
   const lists = groups.map(({ shafts }) => shafts.map((text) => text.padStart(shaftWidth)).join(" "));
   const listWidth = lists.reduce((most, list) => Math.max(most, list.length), "shafts".length);
-  yield `      ${"units".padEnd(nameWidth)}  ${"shafts".padEnd(listWidth)}  done\n`;
-  for (const [i, { done }] of groups.entries()) {
-    yield `[ ]   ${names[i]!.padEnd(nameWidth)}  ${lists[i]!.padEnd(listWidth)}  ${done}\n`;
+  yield `      ${"units".padEnd(nameWidth)}  ${"shafts".padEnd(listWidth)}  done  part\n`;
+  for (const [i, { done, units }] of groups.entries()) {
+    const part = [...new Set(units.map((unit) => parts[unit]!))].join(", ");
+    yield `[ ]   ${names[i]!.padEnd(nameWidth)}  ${lists[i]!.padEnd(listWidth)}  ${String(done).padEnd(4)}  ${part}\n`;
   }
 }
 
 /** The list for a script; units count from 1. */
-export function threadingJson({ file, title, threading, from, groups }: ThreadingSheet): object {
+export function threadingJson({ file, title, threading, from, groups, parts }: ThreadingSheet): object {
   return {
     file,
     title,
     notation: printThreading(threading),
     description: describeThreading(threading),
     from,
-    groups: groups.map(({ units, shafts, done }) => ({ units: units.map((unit) => unit + 1), shafts, done })),
+    groups: groups.map(({ units, shafts, done }) => ({
+      units: units.map((unit) => unit + 1),
+      shafts,
+      parts: units.map((unit) => parts[unit]),
+      done,
+    })),
   };
 }
 
 /** The list for a table, a line a unit. */
-export function* threadingCsv({ groups }: ThreadingSheet): Iterable<string> {
-  yield csvLine(["order", "unit", "shafts", "group"]);
+export function* threadingCsv({ groups, parts }: ThreadingSheet): Iterable<string> {
+  yield csvLine(["order", "unit", "shafts", "group", "part"]);
   let order = 0;
   for (const [i, { units, shafts }] of groups.entries()) {
-    for (const [k, unit] of units.entries()) yield csvLine([++order, unit + 1, shafts[k], i + 1]);
+    for (const [k, unit] of units.entries())
+      yield csvLine([++order, unit + 1, shafts[k], i + 1, parts[unit]]);
   }
 }
 

@@ -29,6 +29,11 @@ export function parsePlace(text: string): AskedPlace {
   }
 }
 
+/** Whether a word goes on with a place that a word before it begins: `row` and `143`, `31` and `cm`. */
+export function joinsPlace(value: string, next: string): boolean {
+  return /^(row|pick)$/.test(value) ? /^\d+$/.test(next) : /^[\d./]+$/.test(value) && /^[a-z"]+$/.test(next);
+}
+
 /** One row of a piece, told to the weaver; everything counts from 1. */
 interface RowTold {
   readonly row: number;
@@ -43,6 +48,9 @@ interface RowTold {
 /** Where the weaver is. */
 export interface Whereabouts {
   readonly piece: string;
+  /** Which of its design, from 1, of how many. */
+  readonly nth: number;
+  readonly count: number;
   readonly rows: number;
   readonly pick: number;
   /** The treadle of the pick, in the order of the ground's steps, and what it moves. */
@@ -53,7 +61,7 @@ export interface Whereabouts {
   readonly here: RowTold;
   readonly before?: RowTold;
   readonly after?: RowTold;
-  /** Pieces that are done when this one is the first of its design. */
+  /** Pieces that are done before this one. */
   readonly piecesDone: number;
   readonly pieces: number;
   /** Warp used up to the pick, where the setts are known: of the pieces before, and of this one so far, without gaps and fringes of its own. */
@@ -63,11 +71,12 @@ export interface Whereabouts {
 /**
  * Where a row, a pick or a length of a piece is.
  * @param recipe the whole recipe
- * @param piece the piece that is on the loom, the first of its design
+ * @param piece the piece that is on the loom
+ * @param nth how many of its design are done before it
  * @throws {CliError} `outside` for a place that the piece has not, `no-length` for a length where the picks a centimetre are
  * not known
  */
-export function whereabouts(recipe: Recipe, piece: RecipePiece, asked: AskedPlace): Whereabouts {
+export function whereabouts(recipe: Recipe, piece: RecipePiece, asked: AskedPlace, nth: number): Whereabouts {
   const { draft, wefts } = piece;
   const firstPicks = firstPicksOf(draft.picksPerRow, draft.lifts.length);
   const picks = firstPicks.at(-1)!;
@@ -83,10 +92,12 @@ export function whereabouts(recipe: Recipe, piece: RecipePiece, asked: AskedPlac
   const step = pick % steps.length;
   const { raise, sink } = steps[step]!;
   const place = recipe.pieces.indexOf(piece);
-  const piecesDone = recipe.pieces.slice(0, place).reduce((sum, { count }) => sum + count, 0);
-  const warpUsed = warpUsedOf(recipe, place, pick + 1);
+  const piecesDone = recipe.pieces.slice(0, place).reduce((sum, { count }) => sum + count, nth);
+  const warpUsed = warpUsedOf(recipe, place, nth, pick + 1);
   return {
     piece: nameOf(piece),
+    nth: nth + 1,
+    count: piece.count,
     rows: draft.lifts.length,
     pick: pick + 1,
     treadle: step + 1,
@@ -106,7 +117,7 @@ function nameOf({ name }: RecipePiece): string {
   return name === "" ? "the piece" : name;
 }
 
-function saidOf(asked: AskedPlace): string {
+export function saidOf(asked: AskedPlace): string {
   return asked.by === "length" ? `${asked.length.value} ${asked.length.unit}` : `${asked.by} ${asked.number}`;
 }
 
@@ -120,16 +131,23 @@ function firstPicksOf(picksPerRow: number | readonly number[], rows: number): re
 }
 
 /** The pick asked about, from 0; -1 or past the last where there is none. */
-function pickOf(asked: AskedPlace, { cloth, file }: Recipe, firstPicks: readonly number[]): number {
+function pickOf(asked: AskedPlace, recipe: Recipe, firstPicks: readonly number[]): number {
   if (asked.by === "pick") return asked.number - 1;
   if (asked.by === "row") return firstPicks[asked.number - 1] ?? -1;
+  return picksInLength(recipe, asked.length) - 1;
+}
+
+/**
+ * How many picks are woven when the cloth has come so far; at least one.
+ * @throws {CliError} `no-length` where the picks a centimetre are not known
+ */
+export function picksInLength({ cloth, file }: Recipe, length: Quantity): number {
   if (cloth.picks === undefined) {
     throw new CliError("no-length", `${file}: where a length lies is not known without cloth.picks`, {
       file,
     });
   }
-  const woven = calculate("picks-in-length", { P: cloth.picks, c: asked.length });
-  return Math.max(0, Math.ceil(toMetric(woven).value) - 1);
+  return Math.max(1, Math.ceil(toMetric(calculate("picks-in-length", { P: cloth.picks, c: length })).value));
 }
 
 function rowTold(
@@ -154,15 +172,19 @@ function rowTold(
 }
 
 /** The warp that the pieces before take, gaps with them, and so many picks of the one on the loom. */
-function warpUsedOf(recipe: Recipe, place: number, picks: number): Quantity | undefined {
+function warpUsedOf(recipe: Recipe, place: number, nth: number, picks: number): Quantity | undefined {
   const { cloth, project } = recipe;
   if (cloth.picks === undefined) return undefined;
-  const lengths = recipe.pieces.slice(0, place).map((piece) => {
+  const done = recipe.pieces
+    .slice(0, place + 1)
+    .map((piece, i) => (i < place ? piece : { ...piece, count: nth }));
+  const lengths = done.map((piece) => {
+    if (piece.count === 0) return 0;
     const { warpOfPiece } = plan(projectOf({ ...recipe, pieces: [piece], draft: piece.draft }));
     return warpOfPiece === undefined ? undefined : piece.count * toMetric(warpOfPiece).value;
   });
   if (lengths.some((length) => length === undefined)) return undefined;
-  const before = recipe.pieces.slice(0, place).reduce((sum, { count }) => sum + count, 0);
+  const before = done.reduce((sum, { count }) => sum + count, 0);
   const gaps = project.gaps === undefined ? 0 : before * toMetric(project.gaps).value;
   const here = calculate("warp-of-a-piece", {
     c: calculate("length-of-picks", { p: { value: picks, unit: "picks", kind: "number" }, P: cloth.picks }),
@@ -170,13 +192,15 @@ function warpUsedOf(recipe: Recipe, place: number, picks: number): Quantity | un
     r: undefined,
   });
   const total = lengths.reduce<number>((sum, length) => sum + length!, gaps) + toMetric(here).value;
-  return { value: total, unit: toMetric(here).unit, kind: "length" };
+  // A tenth of a millimetre is more than a warp on the loom is measured by.
+  return { value: Number(total.toFixed(1)), unit: toMetric(here).unit, kind: "length" };
 }
 
 /** Where the weaver is, for her to read. */
 export function* whereaboutsText(at: Whereabouts, write: (length: Quantity) => string): Iterable<string> {
   const { here, before, after } = at;
-  yield `${at.piece}: row ${here.row} of ${at.rows}, pick ${at.pick}\n`;
+  const which = at.count === 1 ? "" : `, ${at.nth} of ${at.count}`;
+  yield `${at.piece}${which}: row ${here.row} of ${at.rows}, pick ${at.pick}\n`;
   if (here.blocks.length > 0) yield `block     ${here.blocks.map(blockSaid).join(", with ")}\n`;
   yield `treadle   ${at.treadle}: ${[moved("raise", at.raise), moved("sink", at.sink)].filter(Boolean).join(", ") || "no shaft moves"}\n`;
   yield `weft      ${at.weft}\n`;
