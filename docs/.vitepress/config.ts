@@ -26,6 +26,7 @@ export default defineConfig({
       { text: "Guide", link: "/guide/first-cloth" },
       { text: "Rules", link: "/rules/" },
       { text: "Formulas", link: "/formulas/" },
+      { text: "Versions", link: "/versions" },
     ],
     sidebar: {
       "/guide/": [{ text: "Guide", items: guide.map(([text, name]) => ({ text, link: `/guide/${name}` })) }],
