@@ -1,5 +1,6 @@
 export { DrawcordError, type ErrorData, errorFrom, type Facts } from "./error.js";
 export { nearest } from "./nearest.js";
+export { ArgumentError, needKeys, needList, needText } from "./need.js";
 export { notationPlace } from "./notation-place.js";
 export type { Range, TextPoint } from "./range.js";
 export { type Signal, StoppedError, sharedSignal, step, type Watched } from "./watch.js";

@@ -1,5 +1,5 @@
 import { step, type Watched } from "@drawcord/base";
-import type { BitGrid } from "@drawcord/grid";
+import { type BitGrid, needGrid } from "@drawcord/grid";
 import { draftSize, type Expansion, expand, expansionFromData, type UnitDraft } from "@drawcord/units";
 import { checkOptions } from "./check-options.js";
 import { CheckError } from "./error.js";
@@ -52,6 +52,7 @@ export function check(draft: UnitDraft, options: CheckOptions = {}, run: CheckRu
  * @example checkGrid(fromText("#.#.\n.#.#")).integrity.layers // 1
  */
 export function checkGrid(drawdown: BitGrid, options: CheckOptions = {}): Report {
+  needGrid(drawdown);
   checkOptions(options);
   return reportOf(measurePlain(drawdown, options), rules);
 }

@@ -1,4 +1,4 @@
-import { type BitGrid, crop } from "@drawcord/grid";
+import { type BitGrid, crop, needGrid } from "@drawcord/grid";
 import { codeOf, lightOf } from "./colour/light.js";
 import type { Rgb } from "./colour/rgb.js";
 import { DrawError } from "./error.js";
@@ -27,6 +27,7 @@ const MOST_PIXELS = 2 ** 27;
  * @example drawPixels(fromText("#."), { scale: 2 }).data.slice(0, 4) // [0, 0, 0, 255]
  */
 export function drawPixels(grid: BitGrid, options: DrawOptions = {}): Pixels {
+  needGrid(grid);
   const orders = ordersOf(options);
   const scale = scaleOf(options);
   const view = viewOf(options, grid);

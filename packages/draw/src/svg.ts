@@ -1,4 +1,4 @@
-import { andNot, type BitGrid, complement, crop, fromCells } from "@drawcord/grid";
+import { andNot, type BitGrid, complement, crop, fromCells, needGrid } from "@drawcord/grid";
 import { colourOf, type Rgb } from "./colour/rgb.js";
 import { type DrawOptions, ordersOf, scaleOf, viewOf } from "./options.js";
 import { squaresPath } from "./squares.js";
@@ -19,6 +19,7 @@ export interface DrawSvgOptions extends DrawOptions {
  * @example drawSvg(fromText("#.")).includes('<path fill="#000000" d="M0 0h1v1h-1z"/>') // true
  */
 export function drawSvg(grid: BitGrid, options: DrawSvgOptions = {}): string {
+  needGrid(grid);
   const { warp, weft } = ordersOf(options);
   const scale = scaleOf(options);
   const view = viewOf(options, grid);

@@ -10,6 +10,7 @@ export { withShedding } from "./draft/shedding.js";
 export { FileError, type FileErrorCode, type Problem } from "./error.js";
 export { firstPickSide } from "./first-pick.js";
 export { coloursIn, drawdownIn, titleIn } from "./in-reading.js";
+export { needRecipe } from "./need.js";
 export type { Place } from "./place.js";
 export { printable } from "./printable.js";
 export { projectOf } from "./project.js";

@@ -4,6 +4,7 @@ import { readPbm } from "./charts/pbm.js";
 import { looksLikePng } from "./charts/png/chunks.js";
 import { readPng } from "./charts/png/read.js";
 import { readTextChart } from "./charts/text.js";
+import { needSource } from "./need.js";
 import { soundRecipe } from "./recipe/read.js";
 import type { Recipe } from "./recipe/types.js";
 import { soundWif } from "./wif/read.js";
@@ -53,13 +54,18 @@ const lookedAt = 2 ** 16;
 /**
  * The kind of a file by how it begins: a PNG's signature, `P1` or `P4`, a section in brackets on a line of its own (WIF),
  * a line of nothing but `#` and `.` (a chart, unless it is all `#`, which begins a comment); anything else may be a recipe.
- * @example kindOf(new TextEncoder().encode("[WIF]\nVersion=1.1")) // "wif"
+ * @param source the bytes of the file, or its text
+ * @throws {ArgumentError} `wrong-argument` for what is neither
+ * @example kindOf("[WIF]\nVersion=1.1") // "wif"
  */
-export function kindOf(bytes: Uint8Array): FileKind {
-  if (looksLikePng(bytes)) return "png";
-  const text = new TextDecoder("latin1")
-    .decode(bytes.subarray(0, lookedAt))
-    .replace(/^\u00EF\u00BB\u00BF/, "");
+export function kindOf(source: Uint8Array | string): FileKind {
+  needSource(source);
+  if (typeof source !== "string" && looksLikePng(source)) return "png";
+  const begin =
+    typeof source === "string"
+      ? source.slice(0, lookedAt)
+      : new TextDecoder("latin1").decode(source.subarray(0, lookedAt));
+  const text = begin.replace(/^(\u00EF\u00BB\u00BF|\uFEFF)/, "");
   if (/^P[14][\s#]/.test(text)) return "pbm";
   for (const line of text.split(/[\r\n]+/)) {
     const plain = line.trim();

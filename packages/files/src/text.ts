@@ -1,4 +1,5 @@
 import { FileError } from "./error.js";
+import { needSource } from "./need.js";
 import { lineStarts, stretchIn, type TextStretch, top } from "./place.js";
 import { codeName, findControl } from "./printable.js";
 
@@ -27,6 +28,7 @@ export interface TextOptions {
  * nothing but blanks in it
  */
 export function readText(source: Uint8Array | string, file: string, options: TextOptions = {}): string {
+  needSource(source);
   checkFileSize(source.length, file);
   const all = (typeof source === "string" ? source : decode(source, file, options)).replace(/^\uFEFF/, "");
   const text = options.latin1 ? withoutEndMark(all) : all;

@@ -1,5 +1,6 @@
 import { BitGrid } from "./bit-grid.js";
 import { GridError } from "./error.js";
+import { needGrid } from "./need-grid.js";
 import { emptyWords, strideOf } from "./size.js";
 
 /**
@@ -60,6 +61,7 @@ export function fromBooleans(rows: readonly (readonly boolean[])[]): BitGrid {
  * @example toBooleans(fromText("#.")) // [[true, false]]
  */
 export function toBooleans(grid: BitGrid): boolean[][] {
+  needGrid(grid);
   return Array.from({ length: grid.rows }, (_, row) =>
     Array.from({ length: grid.columns }, (_, column) => grid.get(row, column)),
   );

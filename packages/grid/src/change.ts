@@ -1,4 +1,5 @@
 import { BitGrid } from "./bit-grid.js";
+import { needGrid } from "./need-grid.js";
 
 /**
  * The grid with one interlacement set, `row` and `column` from 0.
@@ -6,6 +7,7 @@ import { BitGrid } from "./bit-grid.js";
  * @example toText(withCell(fromText(".."), 0, 1, true)) // ".#"
  */
 export function withCell(grid: BitGrid, row: number, column: number, raised: boolean): BitGrid {
+  needGrid(grid);
   if (grid.get(row, column) === raised) return grid;
   const words = Uint32Array.from(grid.words);
   words[row * grid.stride + (column >>> 5)]! ^= 1 << (column & 31);

@@ -1,5 +1,6 @@
 import { BitGrid } from "./bit-grid.js";
 import { GridError } from "./error.js";
+import { needGrid } from "./need-grid.js";
 import { emptyWords } from "./size.js";
 
 /**
@@ -7,6 +8,7 @@ import { emptyWords } from "./size.js";
  * @example toText(complement(fromText("#."))) // ".#"
  */
 export function complement(grid: BitGrid): BitGrid {
+  needGrid(grid);
   const words = emptyWords(grid.rows, grid.columns);
   for (let i = 0; i < words.length; i++) words[i] = ~grid.words[i]!;
   return BitGrid.own(grid.rows, grid.columns, words);
@@ -49,6 +51,8 @@ export function andNot(a: BitGrid, b: BitGrid): BitGrid {
 }
 
 function combine(a: BitGrid, b: BitGrid, words: (x: number, y: number) => number): BitGrid {
+  needGrid(a);
+  needGrid(b);
   if (a.rows !== b.rows || a.columns !== b.columns) {
     throw new GridError(
       "unlike-size",

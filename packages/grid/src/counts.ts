@@ -1,4 +1,5 @@
 import type { BitGrid } from "./bit-grid.js";
+import { needGrid } from "./need-grid.js";
 import { transpose } from "./transpose.js";
 
 /**
@@ -6,6 +7,7 @@ import { transpose } from "./transpose.js";
  * @example Array.from(rowCounts(fromText("##.\n..."))) // [0, 2]
  */
 export function rowCounts(grid: BitGrid): Uint32Array {
+  needGrid(grid);
   const counts = new Uint32Array(grid.rows);
   for (let row = 0; row < grid.rows; row++) {
     let count = 0;
@@ -21,6 +23,7 @@ export function rowCounts(grid: BitGrid): Uint32Array {
  * @example Array.from(columnCounts(fromText("##.\n#.."))) // [2, 1, 0]
  */
 export function columnCounts(grid: BitGrid): Uint32Array {
+  needGrid(grid);
   return rowCounts(transpose(grid));
 }
 

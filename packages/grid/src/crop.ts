@@ -1,6 +1,7 @@
 import { BitGrid } from "./bit-grid.js";
 import { copyBits } from "./copy-bits.js";
 import { GridError } from "./error.js";
+import { needGrid } from "./need-grid.js";
 import { checkSize, emptyWords } from "./size.js";
 
 /** A rectangle of a grid, its first row and column counted from 0. */
@@ -30,6 +31,7 @@ function checkInside(grid: BitGrid, { row, column, rows, columns }: Rectangle): 
  * @example toText(crop(fromText("##.\n#.#"), { row: 0, column: 1, rows: 2, columns: 2 })) // "#.\n.#"
  */
 export function crop(grid: BitGrid, rectangle: Rectangle): BitGrid {
+  needGrid(grid);
   checkInside(grid, rectangle);
   const { row, column, rows, columns } = rectangle;
   const words = emptyWords(rows, columns);
@@ -47,6 +49,7 @@ export function crop(grid: BitGrid, rectangle: Rectangle): BitGrid {
  * @example toText(paste(blank(2, 3), fromText("##"), 1, 1)) // ".##\n..."
  */
 export function paste(grid: BitGrid, patch: BitGrid, row: number, column: number): BitGrid {
+  needGrid(grid);
   checkInside(grid, { row, column, rows: patch.rows, columns: patch.columns });
   const words = Uint32Array.from(grid.words);
   for (let r = 0; r < patch.rows; r++) {

@@ -6,6 +6,7 @@ export { columnCounts, onesIn, rowCounts } from "./counts.js";
 export { crop, paste, type Rectangle } from "./crop.js";
 export { fromData, type GridData, toData } from "./data.js";
 export { GridError, type GridErrorCode } from "./error.js";
+export { needGrid } from "./need-grid.js";
 export { type RunVisitor, scanColumnRuns, scanRowRuns } from "./runs.js";
 export { setBits } from "./set-bits.js";
 export { mirror, turn, upsideDown } from "./symmetry.js";

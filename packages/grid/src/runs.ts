@@ -1,4 +1,5 @@
 import type { BitGrid } from "./bit-grid.js";
+import { needGrid } from "./need-grid.js";
 import { transpose } from "./transpose.js";
 
 /**
@@ -15,6 +16,7 @@ export type RunVisitor = (thread: number, start: number, length: number, raised:
  * lengths // [1, 2, 1]
  */
 export function scanRowRuns(grid: BitGrid, visit: RunVisitor): void {
+  needGrid(grid);
   const { rows, columns, stride, words } = grid;
   if (columns === 0) return;
   for (let row = 0; row < rows; row++) {
@@ -48,5 +50,6 @@ export function scanRowRuns(grid: BitGrid, visit: RunVisitor): void {
  * lengths // [2, 1]
  */
 export function scanColumnRuns(grid: BitGrid, visit: RunVisitor): void {
+  needGrid(grid);
   scanRowRuns(transpose(grid), visit);
 }

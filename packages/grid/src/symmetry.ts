@@ -1,4 +1,5 @@
 import { BitGrid } from "./bit-grid.js";
+import { needGrid } from "./need-grid.js";
 import { emptyWords } from "./size.js";
 import { transpose } from "./transpose.js";
 
@@ -7,6 +8,7 @@ import { transpose } from "./transpose.js";
  * @example toText(mirror(fromText("##."))) // ".##"
  */
 export function mirror(grid: BitGrid): BitGrid {
+  needGrid(grid);
   const { rows, columns, stride } = grid;
   const words = emptyWords(rows, columns);
   // Reversed as whole words, the spare bits come to lie in front; they are shifted out.
@@ -37,6 +39,7 @@ function reversed(word: number): number {
  * @example toText(upsideDown(fromText("##\n.."))) // "..\n##"
  */
 export function upsideDown(grid: BitGrid): BitGrid {
+  needGrid(grid);
   const words = emptyWords(grid.rows, grid.columns);
   for (let row = 0; row < grid.rows; row++) {
     const from = (grid.rows - 1 - row) * grid.stride;
@@ -51,6 +54,7 @@ export function upsideDown(grid: BitGrid): BitGrid {
  * @example toText(turn(fromText("##\n.."))) // ".#\n.#"
  */
 export function turn(grid: BitGrid, quarters = 1): BitGrid {
+  needGrid(grid);
   switch (((quarters % 4) + 4) % 4) {
     case 0:
       return grid;

@@ -1,6 +1,8 @@
+import { needText } from "@drawcord/base";
 import type { BitGrid } from "./bit-grid.js";
 import { blank, fromCells } from "./build.js";
 import { GridError } from "./error.js";
+import { needGrid } from "./need-grid.js";
 
 const RAISED = "#";
 const LOWERED = ".";
@@ -13,6 +15,7 @@ const LOWERED = ".";
  * @example fromText("##\n#.").get(0, 1) // false
  */
 export function fromText(text: string): BitGrid {
+  needText(text, "a drawing");
   const body = text.replace(/\r?\n$/, "");
   if (body === "") return blank(0, 0);
   const lines = body.split(/\r?\n/);
@@ -47,7 +50,9 @@ export function fromText(text: string): BitGrid {
  * A grid without columns has nothing to draw and does not come back from its text.
  * @example toText(fromText("##\n#.")) // "##\n#."
  */
-export function toText({ rows, columns, stride, words }: BitGrid): string {
+export function toText(grid: BitGrid): string {
+  needGrid(grid);
+  const { rows, columns, stride, words } = grid;
   // The drawings of eight squares that were met so far, by their bits.
   const eights: string[] = [];
   const lines: string[] = [];

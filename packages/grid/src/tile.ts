@@ -1,6 +1,7 @@
 import { BitGrid } from "./bit-grid.js";
 import { copyBits } from "./copy-bits.js";
 import { GridError } from "./error.js";
+import { needGrid } from "./need-grid.js";
 import { checkSize, emptyWords, strideOf } from "./size.js";
 
 /**
@@ -9,6 +10,7 @@ import { checkSize, emptyWords, strideOf } from "./size.js";
  * @example toText(tile(fromText(".#\n#."), 2, 5)) // ".#.#.\n#.#.#"
  */
 export function tile(grid: BitGrid, rows: number, columns: number): BitGrid {
+  needGrid(grid);
   checkSize(rows, columns);
   if (rows > 0 && columns > 0 && (grid.rows === 0 || grid.columns === 0)) {
     throw new GridError(

@@ -1,4 +1,5 @@
 import { BitGrid, type ReadonlyWords } from "./bit-grid.js";
+import { needGrid } from "./need-grid.js";
 import { emptyWords, strideOf } from "./size.js";
 
 /**
@@ -6,6 +7,7 @@ import { emptyWords, strideOf } from "./size.js";
  * @example toText(transpose(fromText("##\n..\n.."))) // "..#\n..#"
  */
 export function transpose(grid: BitGrid): BitGrid {
+  needGrid(grid);
   const words = emptyWords(grid.columns, grid.rows);
   const stride = strideOf(grid.rows);
   const block = new Uint32Array(32);

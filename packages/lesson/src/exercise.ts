@@ -1,4 +1,4 @@
-import type { Recipe } from "@drawcord/files";
+import { needRecipe, type Recipe } from "@drawcord/files";
 import type { Bound, Document } from "@drawcord/page";
 import { LessonError } from "./error.js";
 import { keyDocument, workedDocument } from "./key.js";
@@ -50,6 +50,7 @@ const MOST_SHEETS = 200;
  * @example exerciseOf(recipe, { seed: 7, count: 2 }).sheets.length // 2
  */
 export function exerciseOf(recipe: Recipe, options: ExerciseOptions = {}): SetClass {
+  needRecipe(recipe);
   const { count = 1, level = 1, seed = 1 } = options;
   checkWhole("seed", "bad-seed", seed, 0, 4_000_000_000);
   checkWhole("number of sheets", "bad-count", count, 1, MOST_SHEETS);

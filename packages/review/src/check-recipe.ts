@@ -1,7 +1,7 @@
 import type { Range } from "@drawcord/base";
 import type { SearchBounds } from "@drawcord/causes";
 import { check, type Report, type RuleName } from "@drawcord/check";
-import { placesOf, type Recipe, recipeOfPiece } from "@drawcord/files";
+import { needRecipe, placesOf, type Recipe, recipeOfPiece } from "@drawcord/files";
 import type { Expansion } from "@drawcord/units";
 import { type PlacedCause, recipeCauses } from "./causes.js";
 import { optionsOf } from "./options.js";
@@ -41,6 +41,7 @@ export interface Review extends Report {
  * @example checkRecipe(recipe).ok // true
  */
 export function checkRecipe(recipe: Recipe, asked: ReviewOptions = {}): Review {
+  needRecipe(recipe);
   if (recipe.pieces.length > 1)
     return ofPieces(recipe, (piece) => checkRecipe(piece, { ...asked, expansion: undefined }));
   const { rules, causes = rules === undefined, expansion, ...search } = asked;

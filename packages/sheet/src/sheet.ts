@@ -1,5 +1,5 @@
 import { listed, step } from "@drawcord/base";
-import { type Recipe, recipeOfPiece } from "@drawcord/files";
+import { needRecipe, type Recipe, recipeOfPiece } from "@drawcord/files";
 import type { Block } from "@drawcord/page";
 import { draftSize, type UnitDraft } from "@drawcord/units";
 import { SheetError } from "./error.js";
@@ -39,6 +39,7 @@ const MOST_SLENDER = 200;
  * @example makeSheet(recipe).parts[0].name // "cloth"
  */
 export function makeSheet(recipe: Recipe, options: SheetOptions = {}): Sheet {
+  needRecipe(recipe);
   const { parts = shortParts } = options;
   for (const { draft } of recipe.pieces) checkSize(draft);
   const asked = partNames.filter((name) => parts.includes(name));

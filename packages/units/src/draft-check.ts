@@ -1,3 +1,4 @@
+import { needKeys } from "@drawcord/base";
 import type { Ground, ShaftSet } from "@drawcord/ground";
 import { UnitsError } from "./error.js";
 import type { UnitDraft } from "./types.js";
@@ -25,6 +26,7 @@ export interface DraftSize {
  * @example draftSize(draft) // { ends: 6, picks: 12, units: 3, rows: 3 }
  */
 export function draftSize(draft: UnitDraft): DraftSize {
+  needKeys(draft, "the draft", { threading: "list", lifts: "list" });
   const units = draft.threading.length;
   const rows = draft.lifts.length;
   const { left = [], right = [] } = draft.selvedge ?? {};
@@ -49,6 +51,8 @@ function total(sizes: number | readonly number[], entries: number): number {
  * @example checkDraft({ ...draft, lifts: [] }) // throws no-rows
  */
 export function checkDraft(draft: UnitDraft): void {
+  needKeys(draft, "the draft", { ground: "object", threading: "list", lifts: "list" });
+  needKeys(draft.ground, "the ground", { threading: "list", steps: "list" });
   const { threading, lifts, unitEnds, picksPerRow, selvedge = {} } = draft;
   if (threading.length === 0)
     throw new UnitsError("no-units", "the draft has no units; expected one or more");

@@ -1,3 +1,4 @@
+import { needList } from "@drawcord/base";
 import type { ShaftSet } from "@drawcord/ground";
 import { UnitsError } from "./error.js";
 import { parseRows, printShafts } from "./row-notation.js";
@@ -19,6 +20,7 @@ export interface LiftsOptions {
  */
 export function parseLifts(lines: readonly string[], options: LiftsOptions = {}): readonly ShaftSet[] {
   const { mostRows = 1_000_000, mostShafts = 20_000_000 } = options;
+  needList(lines, "the lines of a lift plan");
   if (lines.length === 0) throw new UnitsError("no-rows", "the lift plan has no rows; expected one or more");
   const readBefore = new Map<string, readonly ShaftSet[]>();
   const lifts: ShaftSet[] = [];

@@ -1,3 +1,4 @@
+import { needText } from "@drawcord/base";
 import { YarnError } from "./error.js";
 
 /** No quantity, yarn, reed or sley is written longer; what is longer is not worth the time to look at. */
@@ -8,6 +9,7 @@ const LONGEST = 200;
  * @throws {YarnError} `too-long`
  */
 export function checkShort(text: string): void {
+  needText(text, "a notation");
   if (text.length <= LONGEST) return;
   throw new YarnError(
     "too-long",

@@ -1,6 +1,8 @@
 /** Portable bitmaps, plain (P1) and packed (P4): 1 is black and stands for a raised end or a drawn unit. */
-import type { BitGrid } from "@drawcord/grid";
+
+import { type BitGrid, needGrid } from "@drawcord/grid";
 import { FileError } from "../error.js";
+import { needBytes } from "../need.js";
 import { lineStarts, stretchIn, type TextStretch } from "../place.js";
 import { codeName } from "../printable.js";
 import { checkFileSize } from "../text.js";
@@ -17,6 +19,7 @@ export interface PbmOptions {
  * @example writePbm(fromText("#."), { kind: "P1" }).length // 10
  */
 export function writePbm(grid: BitGrid, options: PbmOptions = {}): Uint8Array {
+  needGrid(grid);
   const { kind = "P4" } = options;
   const header = new TextEncoder().encode(`${kind}\n${grid.columns} ${grid.rows}\n`);
   const line = kind === "P4" ? packedLength(grid.columns) : grid.columns + 1;
@@ -48,6 +51,7 @@ const HASH = 35;
  * @example toText(readPbm(new TextEncoder().encode("P1 2 1 1 0"), "moth.pbm")) // "#."
  */
 export function readPbm(bytes: Uint8Array, file: string): BitGrid {
+  needBytes(bytes);
   checkFileSize(bytes.length, file);
   const refuse = (sentence: string, offset: number) =>
     new FileError("bad-chart", sentence, file, placeOfByte(bytes, offset));

@@ -1,4 +1,4 @@
-import { firstPickSide, type Recipe, type RecipePiece } from "@drawcord/files";
+import { firstPickSide, needRecipe, type Recipe, type RecipePiece } from "@drawcord/files";
 import { feetOf, type GroundStep } from "@drawcord/ground";
 import { type LoomNeeds, liftWork, loomNeeds } from "@drawcord/units";
 import { toMetric } from "@drawcord/yarn";
@@ -28,6 +28,7 @@ export interface FollowOptions {
  * @example followPlan(recipe).pieces[0].rows // [0, 1, 2]
  */
 export function followPlan(recipe: Recipe, { caution }: FollowOptions = {}): FollowPlan {
+  needRecipe(recipe);
   const { cloth, draft, loom, title = "A cloth without a name", yarns } = recipe;
   const sources = recipe.pieces;
   checkLength(recipe.file, sources);

@@ -1,3 +1,4 @@
+import { needText } from "@drawcord/base";
 import { GroundError } from "../error.js";
 
 /** One word of a description and the column of its first letter, from 1. */
@@ -15,6 +16,7 @@ export class WordReader {
   #asked: string[] = [];
 
   constructor(text: string) {
+    needText(text, "a description of a weave");
     this.#words = [...text.matchAll(/,|[^\s,]+/g)].map((found) => ({
       text: found[0].toLowerCase(),
       column: found.index + 1,

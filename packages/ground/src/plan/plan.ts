@@ -1,3 +1,4 @@
+import { needKeys } from "@drawcord/base";
 import { sum } from "../arithmetic.js";
 import type { WeaveDescription } from "../description/description.js";
 import { parseWeave } from "../description/parse.js";
@@ -49,6 +50,7 @@ export function groundPlanOf(
   description: string | WeaveDescription,
   options: GroundPlanOptions = {},
 ): GroundPlan {
+  if (typeof description !== "string") needKeys(description, "a weave", { base: "object" });
   const read = typeof description === "string" ? parseWeave(description) : description;
   const weave = weaveOf(read, options);
   if (read.patternWeft)

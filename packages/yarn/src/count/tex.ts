@@ -1,3 +1,4 @@
+import { needKeys } from "@drawcord/base";
 import { YarnError } from "../error.js";
 import type { Input } from "../formula/input.js";
 import { type Result, workOut } from "../formula/work-out.js";
@@ -26,7 +27,8 @@ export interface PlyOptions {
 export function tex(yarn: Yarn | string, options?: PlyOptions): Result;
 export function tex(yarn: YarnInput, options?: PlyOptions): Quantity;
 export function tex(yarn: YarnInput, options: PlyOptions = {}): Quantity {
-  if (typeof yarn === "object" && "unit" in yarn) return yarn;
+  if (typeof yarn === "object" && yarn !== null && "unit" in yarn) return yarn;
+  if (typeof yarn !== "string") needKeys(yarn, "a yarn", { system: "text" });
   const read = typeof yarn === "string" ? parseYarn(yarn) : yarn;
   try {
     const one = texOfCount(read.count, read.system);

@@ -1,7 +1,9 @@
 /** A chart drawn in ink, in a picture of any colours. */
+
 import { type Colour, colourDistance, colourOf, type Rgb } from "@drawcord/draw";
 import { type BitGrid, fromCells } from "@drawcord/grid";
 import { FileError } from "../../error.js";
+import { needBytes } from "../../need.js";
 import { top } from "../../place.js";
 import { readPictureColour } from "../colours.js";
 import { shownColour, squaresOf } from "./read.js";
@@ -38,6 +40,7 @@ interface Shade {
  * @example toText(readInkedPng(writePng(fromText("#.\n##")), "moth.png")) // "#.\n##"
  */
 export function readInkedPng(bytes: Uint8Array, file: string, options: InkOptions = {}): BitGrid {
+  needBytes(bytes);
   const { scale = 1, ink, threshold = 50 } = options;
   checkBetween(scale, 1, 256, "the scale", "pixels a square", file);
   checkBetween(threshold, 1, 99, "the threshold", "percent", file);

@@ -1,5 +1,6 @@
 import { colourDistance, type Rgb } from "@drawcord/draw";
 import { BitGrid } from "@drawcord/grid";
+import { needBytes } from "../../need.js";
 import { checkFileSize } from "../../text.js";
 import { type PictureLook, type PictureOptions, pictureOf } from "../colours.js";
 import { badPng } from "./chunks.js";
@@ -15,6 +16,7 @@ import { scanLines, unpackedLength } from "./lines.js";
  * @example toText(readPng(writePng(fromText("#.\n##"), { scale: 8 }), "moth.png", { scale: 8 })) // "#.\n##"
  */
 export function readPng(bytes: Uint8Array, file: string, options: PictureOptions = {}): BitGrid {
+  needBytes(bytes);
   const picture = pictureOf(options, file);
   const { rows, columns, eachSquare } = squaresOf(bytes, file, picture.scale, (colour) =>
     isRaised(colour, picture),

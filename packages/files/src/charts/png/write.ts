@@ -1,5 +1,5 @@
 import { type Colour, colourOf, isSameColour, type Rgb } from "@drawcord/draw";
-import type { BitGrid } from "@drawcord/grid";
+import { type BitGrid, needGrid } from "@drawcord/grid";
 import { zlibSync } from "fflate";
 import { FileError } from "../../error.js";
 import { top } from "../../place.js";
@@ -30,6 +30,7 @@ export interface ClothPictureOptions {
  * @example [...writePng(fromText("#."))].slice(1, 4) // [80, 78, 71]
  */
 export function writePng(grid: BitGrid, options: ClothPictureOptions = {}): Uint8Array {
+  needGrid(grid);
   const { scale = 1 } = options;
   checkScale(scale, FILE);
   const { palette, depth, length, paint } = paintedLines(grid, options, scale);
