@@ -7,7 +7,6 @@ export type CliErrorCode =
   | "unknown-choice"
   | "unknown-piece"
   | "bad-mask"
-  | "several-pieces"
   | "outside"
   | "no-length"
   | "unknown-format"

@@ -206,6 +206,66 @@ lifts: { picks: 4, rows: [1-6 9, 2-6 9, 3 5 6 9, 4-6 9, 1 4 6 9, 1-6 9] }
     expect(await refuse("lantern.recipe.yaml", "--single-unit")).toContain("of a recipe --shafts");
   });
 
+  it("asks one of several pieces, or all, and writes the recipe with its pieces", async () => {
+    const pair = `recipe: 1
+# as the course weaves it
+ground: { weave: broken twill }
+units: { ends: 4, threading: X 9 X 1-6 5-1 X 9 X }
+lifts: { picks: 4, blocks: { fan: { rows: [1-6 9, 2-6 9, 3 5 6 9] }, bud: { rows: [4-6 9, 1 4 6 9] } } }
+pieces:
+  # woven first
+  - { name: fans, count: 2, weft: gold, lifts: { order: [fan *2] } }
+  - { name: buds, lifts: { order: [bud, fan] } }
+colours: { weft: madder }
+yarns: { gold: { count: 16/2 Ne }, madder: { count: 16/2 Ne } }
+`;
+    writeFileSync(join(cwd, "pair.recipe.yaml"), pair);
+    const before = soundRecipe(pair, "pair").pieces.map(({ draft }) => toText(chartOf(draft)));
+    const buds = await json("pair.recipe.yaml", "--piece", "buds");
+    expect(buds.picture).toEqual(before[1]!.split("\n").toReversed());
+
+    const whole = await json("pair.recipe.yaml", "--shafts", "4", "-o", "pair4.recipe.yaml");
+    expect(whole.picture).toHaveLength(6 + 5);
+    const text = readFileSync(join(cwd, "pair4.recipe.yaml"), "utf8");
+    for (const comment of ["# as the course weaves it", "# woven first"]) expect(text).toContain(comment);
+    const written = soundRecipe(text, "pair4");
+    expect(written.pieces.map(({ count, name, wefts }) => [name, count, wefts[0]])).toEqual([
+      ["fans", 2, "gold"],
+      ["buds", 1, "madder"],
+    ]);
+    const woven = written.pieces.flatMap(({ draft }) => toText(chartOf(draft)).split("\n").toReversed());
+    const shown = whole.picture.map((row) => row.replaceAll("+", "#").replaceAll("-", "."));
+    expect(woven).toEqual(shown);
+
+    await json("pair.recipe.yaml", "--piece", "fans", "--shafts", "4", "-o", "fans.recipe.yaml");
+    const alone = soundRecipe(readFileSync(join(cwd, "fans.recipe.yaml")), "fans");
+    expect(alone.pieces.map(({ name }) => name)).toEqual(["fans"]);
+    expect(alone.yarns.map(({ name }) => name)).toEqual(["gold"]);
+    const { stderr } = await run(["chart", "moth.txt", "--piece", "fans"], { cwd });
+    expect(stderr).toContain("--piece goes with a recipe");
+  });
+
+  it("draws the squares that change", async () => {
+    const { changes, picture } = await json(
+      "lantern.recipe.yaml",
+      "--shafts",
+      "4",
+      "--picture",
+      "lantern.svg",
+    );
+    const svg = readFileSync(join(cwd, "lantern.svg"), "utf8");
+    const areas = [...svg.matchAll(/<path fill="(#\w+)" d="([^"]*)"/g)].map(([, colour, path]) => ({
+      colour,
+      squares: [...path!.matchAll(/h(\d+)v(\d+)h-/g)].reduce(
+        (sum, [, w, h]) => sum + Number(w) * Number(h),
+        0,
+      ),
+    }));
+    const count = (sign: string) => picture.join("").split(sign).length - 1;
+    expect(areas.map(({ squares }) => squares)).toEqual([count("#"), count("+"), count("-")]);
+    expect(count("+") + count("-")).toBe(changes);
+  });
+
   it("says where a symmetry saves shafts at no loss", async () => {
     writeFileSync(
       join(cwd, "wide.recipe.yaml"),

@@ -23,6 +23,7 @@ export { placesOf, type RecipePlaces } from "./recipe/places.js";
 export { type RecipeReading, readRecipe, soundRecipe } from "./recipe/read.js";
 export { type RecipeValue, type Revision, reviseRecipe, valueIn } from "./recipe/revise.js";
 export { type RevisedRecipe, reviseDraft } from "./recipe/revise-draft.js";
+export { revisePieces } from "./recipe/revise-pieces.js";
 export { starterRecipe } from "./recipe/starter.js";
 export type {
   Placed,

@@ -1,8 +1,16 @@
 /** The drawn squares of a recipe asked again: on fewer shafts, or with fewer lifts unlike each other. */
 import type { NearestCloth } from "@drawcord/chart";
-import { type Recipe, type RecipePiece, reviseDraft, soundRecipe } from "@drawcord/files";
+import {
+  type Recipe,
+  type RecipePiece,
+  reviseDraft,
+  revisePieces,
+  soundRecipe,
+  writeRecipe,
+} from "@drawcord/files";
 import { type BitGrid, fromCells, mirror, toText, transpose } from "@drawcord/grid";
 import { bordersOf, expand } from "@drawcord/units";
+import { chosenPiece } from "../chosen-piece.js";
 import { CliError } from "../error.js";
 import { shaftsUsed } from "./weave-chart.js";
 
@@ -24,11 +32,16 @@ export function looksLikeRecipe(bytes: Uint8Array): boolean {
 
 /**
  * The squares that a recipe draws; its borders and the squares of a mask are not to change.
- * @param keep rows x units, raised where a square may not change besides
- * @throws {FileError} as `soundRecipe`; {CliError} `bad-mask` for a mask of another size
+ * @param asked a piece by its name, else all in weaving order; `keep` is rows x units, raised where a square may not change
+ * besides
+ * @throws {FileError} as `soundRecipe`; {CliError} `unknown-piece`; `bad-mask` for a mask of another size
  */
-export function chartOfRecipe(bytes: Uint8Array, name: string, keep: BitGrid | undefined): RecipeChart {
-  const recipe = soundRecipe(bytes, name);
+export async function chartOfRecipe(
+  bytes: Uint8Array,
+  name: string,
+  { keep, piece }: { readonly keep: BitGrid | undefined; readonly piece: string | undefined },
+): Promise<RecipeChart> {
+  const recipe = await chosenPiece(soundRecipe(bytes, name), piece);
   const { threading } = recipe.draft;
   const wanted = stacked(recipe.pieces, threading.length);
   if (keep !== undefined && (keep.rows !== wanted.rows || keep.columns !== wanted.columns)) {
@@ -66,14 +79,35 @@ function savingOf({ draft }: Recipe, wanted: BitGrid): string | undefined {
 }
 
 /**
- * The text of the recipe with another threading and other lifts.
- * @throws {CliError} `several-pieces` for a recipe that several pieces are woven of; {FileError} as `reviseDraft`
+ * The text of the recipe with another threading and other lifts: of a recipe with "pieces" the lifts of each as rows, and of
+ * the piece that was asked for alone a recipe of its own.
+ * @throws {FileError} as `reviseDraft` and `revisePieces`
  */
 export function recipeBy(bytes: Uint8Array, { recipe }: RecipeChart, cloth: NearestCloth): string {
-  if (recipe.pieces.some(({ path }) => path.length > 0)) {
-    const sentence = `${recipe.file}: the threading of all pieces would change; a recipe with "pieces" is shown on other shafts, but not written`;
-    throw new CliError("several-pieces", sentence, { file: recipe.file });
-  }
   const { threading, lifts } = cloth;
-  return reviseDraft(bytes, recipe.file, { ...recipe.draft, threading, lifts }).text;
+  if (recipe.pieces.every(({ path }) => path.length === 0)) {
+    return reviseDraft(bytes, recipe.file, { ...recipe.draft, threading, lifts }).text;
+  }
+  let row = 0;
+  const pieces = recipe.pieces.map(({ order: _order, blocks: _blocks, ...piece }) => {
+    const own = lifts.slice(row, row + piece.draft.lifts.length);
+    row += own.length;
+    return { ...piece, draft: { ...piece.draft, threading, lifts: own } };
+  });
+  const whole = { ...recipe, pieces, draft: pieces[0]!.draft };
+  const all = soundRecipe(bytes, recipe.file).pieces.length;
+  return pieces.length === all ? revisePieces(bytes, whole) : writeRecipe(withYarnsUsed(whole));
+}
+
+/** A recipe without the yarns that no thread of it is of, and without what is said of them. */
+function withYarnsUsed(recipe: Recipe): Recipe {
+  const { firstPickOf, ...cloth } = recipe.cloth;
+  const used = new Set([...recipe.warp, ...recipe.pieces.flatMap(({ wefts }) => wefts)]);
+  for (const { draft } of recipe.pieces) for (const { weft = "weft" } of draft.ground.steps) used.add(weft);
+  const sides = Object.entries(firstPickOf ?? {}).filter(([name]) => used.has(name));
+  return {
+    ...recipe,
+    yarns: recipe.yarns.filter(({ name }) => used.has(name)),
+    cloth: { ...cloth, ...(sides.length > 0 && { firstPickOf: Object.fromEntries(sides) }) },
+  };
 }

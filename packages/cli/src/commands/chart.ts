@@ -3,11 +3,13 @@ import { framedChart, MOST_CHART_SHAFTS, threadedChart, weavable } from "@drawco
 import { kindOf, soundRecipe } from "@drawcord/files";
 import { checkRecipe } from "@drawcord/review";
 import { parseThreading } from "@drawcord/units";
+import { changedPicture } from "../chart/changed-picture.js";
 import { chartRecipe } from "../chart/chart-recipe.js";
 import { chartJson, chartText } from "../chart/chart-report.js";
 import { readChart } from "../chart/read-chart.js";
 import { chartOfRecipe, looksLikeRecipe, type RecipeChart, recipeBy } from "../chart/recipe-chart.js";
 import { type ChartMeans, onUnits, shaftsUsed, weaveChart } from "../chart/weave-chart.js";
+import { PIECE_OPTION } from "../chosen-piece.js";
 import { defineCommand } from "../command.js";
 import { CliError } from "../error.js";
 import { input } from "../inputs.js";
@@ -24,7 +26,7 @@ FILE is a text of # and ., a PBM or a PNG picture (a pixel a unit, or a square o
 
 FILE may be a recipe too: its own squares are then asked again, with --shafts or --lifts. Its borders stay, and so do the squares that the picture of --keep draws: an outline, a letter. Where shafts can be saved without a change it says so.
 
-With -o it writes a recipe that drawcord check reads, whole or not at all; of a recipe the same with its new threading and lifts.`,
+With -o it writes a recipe that drawcord check reads, whole or not at all; of a recipe the same with its new threading and lifts, of one with pieces the rows of each. With --picture it draws the squares that change.`,
   examples: [
     ["drawcord chart moth.txt", "says how many shafts the chart takes, and how they are threaded"],
     [
@@ -66,6 +68,12 @@ With -o it writes a recipe that drawcord check reads, whole or not at all; of a 
       type: "string",
       value: "PICTURE",
       help: "a picture of the squares that may not change: # stays as it is (of a recipe)",
+    },
+    piece: { ...PIECE_OPTION, help: "ask this piece of a recipe alone, by its name" },
+    picture: {
+      type: "string",
+      value: "FILE",
+      help: "draw the squares that change to this SVG file, those newly drawn and those drawn no more in colours of their own",
     },
     border: {
       type: "string",
@@ -130,6 +138,11 @@ With -o it writes a recipe that drawcord check reads, whole or not at all; of a 
     if (!isRecipe && options.keep !== undefined) {
       throw new CliError("unwanted-option", "drawcord chart: --keep goes with a recipe", { option: "keep" });
     }
+    if (!isRecipe && options.piece !== undefined) {
+      throw new CliError("unwanted-option", "drawcord chart: --piece goes with a recipe", {
+        option: "piece",
+      });
+    }
     if (isRecipe && options.border !== undefined) {
       throw new CliError("unwanted-option", "drawcord chart: --border goes with a picture", {
         option: "border",
@@ -137,7 +150,7 @@ With -o it writes a recipe that drawcord check reads, whole or not at all; of a 
     }
     if (isRecipe) {
       const keep = options.keep === undefined ? undefined : await readChart(input(options.keep, io), ink);
-      const asked = chartOfRecipe(bytes, source.name, keep);
+      const asked = await chartOfRecipe(bytes, source.name, { keep, piece: options.piece });
       await writeAsked(asked, bytes, { means, ...options }, io);
       return 0;
     }
@@ -154,6 +167,9 @@ With -o it writes a recipe that drawcord check reads, whole or not at all; of a 
       await writeWhole(options.output, io.cwd, [recipe], { force: options.force });
     }
 
+    if (options.picture !== undefined) {
+      await writeWhole(options.picture, io.cwd, [changedPicture(cloth, wanted)], { force: options.force });
+    }
     const result = {
       file: source.name,
       wanted,
@@ -184,11 +200,12 @@ async function writeAsked(
     readonly means: ChartMeans;
     readonly format: "text" | "json";
     readonly output: string | undefined;
+    readonly picture: string | undefined;
     readonly force: boolean;
   },
   io: Io,
 ): Promise<void> {
-  const { means, format, output, force } = options;
+  const { means, format, output, picture, force } = options;
   const { fixed, recipe, saving, wanted } = asked;
   if (means.threading !== undefined || means.singleUnit) {
     const sentence = "drawcord chart: of a recipe --shafts, --lifts and --symmetry may be asked";
@@ -205,6 +222,9 @@ async function writeAsked(
   };
   const text = output === undefined ? undefined : recipeBy(bytes, asked, cloth);
   if (output !== undefined) await writeWhole(output, io.cwd, [text!], { force });
+  if (picture !== undefined) {
+    await writeWhole(picture, io.cwd, [changedPicture(cloth, wanted)], { force });
+  }
   if (format === "json") {
     await io.stdout.write(`${toJson({ ...chartJson(result), saving }, 2)}\n`);
     return;

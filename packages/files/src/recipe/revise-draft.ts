@@ -4,12 +4,12 @@ import { FileError } from "../error.js";
 import { top } from "../place.js";
 import { readText } from "../text.js";
 import { readTree } from "../tree/tree.js";
-import { carryComments } from "./carry-comments.js";
 import { liftCells } from "./lift-cells.js";
 import { withOwnBlock } from "./own-block.js";
 import { standsInPieces } from "./pieces/write.js";
 import { soundRecipe } from "./read.js";
 import { type Revision, reviseRecipe } from "./revise.js";
+import { withSection } from "./sections.js";
 import { highestShaft } from "./threading.js";
 import type { Recipe } from "./types.js";
 import { writeRecipe } from "./write.js";
@@ -177,27 +177,4 @@ function* reviseLifts(text: string, { draft: before, file }: Recipe, draft: Unit
 
 function isText(text: string | undefined): text is string {
   return text !== undefined;
-}
-
-/** A recipe with one of its sections as it stands in another, its comments carried over. */
-function withSection(text: string, name: string, from: string): string {
-  const [start, end] = sectionAt(text, name);
-  const [otherStart, otherEnd] = sectionAt(from, name);
-  if (start < 0) return from;
-  const section = carryComments(text.slice(start, end).trimEnd(), from.slice(otherStart, otherEnd).trimEnd());
-  const rest = text.slice(end);
-  return `${text.slice(0, start)}${section}\n${rest === "" ? "" : "\n"}${rest}`;
-}
-
-/** Where a section begins and ends in a recipe whose sections begin at the edge; comments before the next are the next's. */
-function sectionAt(text: string, name: string): readonly [start: number, end: number] {
-  const start = text.search(new RegExp(`^["']?${name}["']?[ \\t]*:`, "m"));
-  if (start < 0) return [-1, -1];
-  const line = text.indexOf("\n", start);
-  if (line < 0) return [start, text.length];
-  const next = text.slice(line).search(/\n(?:(?:#[^\n]*|[ \t]*)\r?\n)*(?=[^\s#\]}])/);
-  const rest = text.slice(line);
-  if (next < 0) return [start, text.length];
-  const gap = /^\n(?:[ \t]*\r?\n)*/.exec(rest.slice(next))![0];
-  return [start, line + next + gap.length];
 }

@@ -1,0 +1,27 @@
+/** Brings other lifts of all pieces, over another threading, back into the text of their recipe. */
+import { printThreading } from "@drawcord/units";
+import { readText } from "../text.js";
+import { soundRecipe } from "./read.js";
+import { reviseRecipe } from "./revise.js";
+import { withoutSection, withSection } from "./sections.js";
+import type { Recipe } from "./types.js";
+import { writeRecipe } from "./write.js";
+
+/**
+ * The text of a recipe with "pieces" on another threading, the lifts of each piece with it. The section `pieces` is
+ * written out anew, its lifts as rows, and the blocks that it shared are left out; all else stays as it is written, comments
+ * with it.
+ * @param source the bytes of the file, or its text
+ * @param recipe what it is to weave: as `soundRecipe` read it, with another threading and other lifts in its pieces
+ * @throws {FileError} as `soundRecipe`, and for a draft that no recipe can be brought to
+ */
+export function revisePieces(source: Uint8Array | string, recipe: Recipe): string {
+  const { draft, file } = recipe;
+  const threaded = reviseRecipe(readText(source, file), file, [
+    { path: ["units", "threading"], value: printThreading(draft.threading) },
+    ...(typeof draft.unitEnds === "number" ? [] : [{ path: ["units", "ends"], value: draft.unitEnds }]),
+  ]);
+  const text = withoutSection(withSection(threaded, "pieces", writeRecipe(recipe)), "lifts");
+  soundRecipe(text, file);
+  return text;
+}
