@@ -49,6 +49,10 @@ export const registry: Registry = {
     summary: "work out warp, weft, reed, widths and pieces",
     load: () => import("./commands/plan.js"),
   },
+  practice: {
+    summary: "write a page to practise on: press treadles, draw handles, throw picks",
+    load: () => import("./commands/practice.js"),
+  },
   rules: { summary: "explain what is checked, and why", load: () => import("./commands/rules.js") },
   fit: {
     summary: "find what to change for a length, a width, a warp or a number of pieces",

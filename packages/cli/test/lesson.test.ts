@@ -55,6 +55,22 @@ describe("drawcord exercise", () => {
   });
 });
 
+describe("drawcord practice", () => {
+  it("writes one page, with tasks and their answers where they are asked for", async () => {
+    expect((await run(["practice", runner, "-o", "loom.html"], { cwd })).stdout).toBe(
+      "loom.html was written\n",
+    );
+    const page = (name: string) => readFileSync(join(cwd, name), "utf8");
+    expect(page("loom.html")).toContain('"judged":[]');
+    await run(["practice", runner, "-o", "tasks.html", "--task", "cut", "--check"], { cwd });
+    expect(page("tasks.html")).toContain("Find the open cut");
+    expect(page("tasks.html")).toContain('"counts"');
+    const { status, stderr } = await run(["practice", runner, "-o", "loom.pdf"], { cwd });
+    expect(status).toBe(2);
+    expect(stderr).toContain("name the page to write, as in -o practice.html");
+  });
+});
+
 describe("drawcord why", () => {
   it("says how a crossing comes about, as words, data and a page", async () => {
     const crossing = ["why", runner, "--end", "41", "--pick", "77"];

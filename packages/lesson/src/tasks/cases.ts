@@ -1,8 +1,8 @@
 /** How squares of a piece of cloth come about, one for each of the four cases, as a teacher draws them on the board. */
 import { listed } from "@drawcord/base";
 import type { Block, Picture } from "@drawcord/page";
+import { type CrossingCause, causeOf } from "../why/cause.js";
 import { harnessDrawing } from "../why/harness.js";
-import { type CrossingCause, causeOf } from "../why/why.js";
 import type { FigureCorner } from "./corner.js";
 
 const causes: readonly CrossingCause[] = ["raised", "sunk", "drawn", "left"];

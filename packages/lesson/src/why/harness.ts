@@ -1,6 +1,6 @@
 /** The way of one end through both harnesses, seen from the side of the loom. */
 import { type Drawing, palette, type Shape } from "@drawcord/page";
-import type { CrossingCause } from "./why.js";
+import type { CrossingCause } from "./cause.js";
 
 /** Heights in mm: of an end at rest, drawn or raised, and sunk; less is higher. */
 const REST = 17;

@@ -2,9 +2,7 @@
 import type { ShaftSet } from "@drawcord/ground";
 import { expand, type UnitDraft } from "@drawcord/units";
 import { LessonError } from "../error.js";
-
-/** What the ground harness does with the end, and then the pattern harness. */
-export type CrossingCause = "raised" | "sunk" | "drawn" | "left";
+import { type CrossingCause, causeOf } from "./cause.js";
 
 /** One crossing, with all that decides it. Everything counts from 1. */
 export interface Crossing {
@@ -70,13 +68,6 @@ export function whyCrossing(draft: UnitDraft, end: number, pick: number): Crossi
     cause,
     raised: cause === "raised" || cause === "drawn",
   };
-}
-
-/** What decides a crossing: the treadle where it moves the shaft of the end, else whether its unit is drawn. */
-export function causeOf(raised: boolean, sunk: boolean, drawn: boolean): CrossingCause {
-  if (raised) return "raised";
-  if (sunk) return "sunk";
-  return drawn ? "drawn" : "left";
 }
 
 function checkWithin(thing: "end" | "pick", found: number, most: number): void {
