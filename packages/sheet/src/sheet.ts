@@ -111,7 +111,7 @@ function partOf(name: PartName, contexts: readonly Context[]): SheetPart {
     const told = builders[name](context, contexts).blocks.slice(warned);
     // What a picture needs to be read is told once.
     const own = i === 0 || name === "lifts" ? told : told.filter(({ kind }) => kind !== "paragraph");
-    return [heading, ...own.map((block) => withId(block, i + 1))];
+    return [heading, ...own.map((block) => ofPiece(block, i + 1, piece!.name))];
   });
   return { name, title, blocks: [...opening.slice(0, warned), ...blocks] };
 }
@@ -120,13 +120,19 @@ function isCaution(block: Block): boolean {
   return block.kind === "paragraph" && block.tone === "caution";
 }
 
-/** A block whose names are unlike those of the same block of another piece. */
-function withId(block: Block, piece: number): Block {
-  if (block.kind === "table") return { ...block, id: `${block.id}-piece-${piece}` };
+/** A block whose names and captions are unlike those of the same block of another piece. */
+function ofPiece(block: Block, number: number, name: string): Block {
+  if (block.kind === "table") {
+    return { ...block, id: `${block.id}-piece-${number}`, caption: `${name}: ${block.caption}` };
+  }
   if (block.kind !== "pictures") return block;
   return {
     ...block,
-    pictures: block.pictures.map((picture) => ({ ...picture, id: `${picture.id}-piece-${piece}` })),
+    pictures: block.pictures.map((picture) => ({
+      ...picture,
+      id: `${picture.id}-piece-${number}`,
+      caption: `${name}: ${picture.caption}`,
+    })),
   };
 }
 

@@ -1,14 +1,15 @@
-import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
+import { soundWif } from "@drawcord/files";
 import { partToSvg, toHtml } from "@drawcord/page";
 import axe from "axe-core";
 import { type Browser, chromium, type Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { browserForTests } from "../../../tests/scripts/find-browser.mjs";
 import { toSvg } from "../../page/src/drawing/svg.js";
-import { makeSheet } from "../src/index.js";
+import { makeDraftSheet, makeSheet, partNames } from "../src/index.js";
 import { bareRecipe, exampleRecipe, smallDraft } from "./recipes.js";
 import { titles } from "./titles.js";
 
@@ -16,11 +17,15 @@ const executablePath = browserForTests();
 
 const widths = { phone: 360, desktop: 1280 } as const;
 
+const towel = new URL("../../../shared/drafts/towel.wif", import.meta.url);
+
 const examples = {
   runner: () => makeSheet(exampleRecipe("runner"), { units: "both" }),
   napkin: () => makeSheet(exampleRecipe("napkin")),
   band: () => makeSheet(exampleRecipe("band")),
   "faulty runner": () => makeSheet(exampleRecipe("faulty-runner")),
+  seasons: () => makeSheet(exampleRecipe("seasons"), { parts: partNames }),
+  towel: () => makeDraftSheet(soundWif(readFileSync(towel), "towel.wif").draft, { parts: partNames }),
 };
 
 const oddities = {

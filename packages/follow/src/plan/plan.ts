@@ -1,9 +1,10 @@
+import { colourOf, parseColour } from "@drawcord/draw";
 import { firstPickSide, needRecipe, type Recipe, type RecipePiece } from "@drawcord/files";
 import { feetOf, type GroundStep } from "@drawcord/ground";
 import { type LoomNeeds, liftWork, loomNeeds } from "@drawcord/units";
 import { toMetric } from "@drawcord/yarn";
 import { FollowError } from "../error.js";
-import { blocksOf } from "./blocks.js";
+import { followBlocks } from "./blocks.js";
 import { fingerprint } from "./fingerprint.js";
 import type { FollowLift, FollowPiece, FollowPlan, FollowTreadle, FollowWeft } from "./types.js";
 
@@ -104,12 +105,13 @@ function weftThrown(sources: readonly RecipePiece[], yarn: string): string {
 }
 
 function weftCalled(name: string, yarns: Recipe["yarns"]): FollowWeft {
-  const colour = yarns.find((yarn) => yarn.name === name)?.colour;
+  const written = yarns.find((yarn) => yarn.name === name)?.colour;
+  const colour = written === undefined ? undefined : parseColour(written);
   const called = name === GROUND_WEFT ? "ground weft" : name;
   return {
     name: called,
     letter: called.slice(0, 1).toUpperCase(),
-    ...(colour !== undefined && /^#([0-9a-f]{3}|[0-9a-f]{6})$/i.test(colour) ? { colour } : {}),
+    ...(colour === undefined ? {} : { colour: colourOf(colour) }),
   };
 }
 
@@ -121,7 +123,6 @@ function pieceOf(
   lingoGrams: number | undefined,
 ): FollowPiece {
   const { count, draft, name } = piece;
-  const shafts = Math.max(0, ...draft.threading.map((unit) => unit.at(-1) ?? 0));
   const lifts: FollowLift[] = [];
   const told = new Map<string, number>();
   const work = liftWork(draft, lingoGrams === undefined ? {} : { lingoGrams });
@@ -140,7 +141,7 @@ function pieceOf(
     picks: work.rows.map(({ picks: [first, last] }) => last - first + 1),
     treadling: draft.ground.steps.map((step) => treadleNames.indexOf(nameOf(step)) + 1),
     thrown: piece.wefts.map((weft) => wefts.indexOf(weft)),
-    blocks: blocksOf(piece, shafts),
+    blocks: followBlocks(piece),
   };
 }
 

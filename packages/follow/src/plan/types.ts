@@ -12,7 +12,7 @@ export interface FollowWeft {
   readonly name: string;
   /** One letter or two that tell it from the others where colour does not. */
   readonly letter: string;
-  /** As the recipe writes it, where it is a colour that a browser knows: `#rgb` or `#rrggbb`. */
+  /** As `#rrggbb`, where the recipe gives a colour by its code or by a name that is known. */
   readonly colour?: string;
 }
 

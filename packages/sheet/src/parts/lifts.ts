@@ -29,7 +29,7 @@ function intro({ woven, recipe, rows }: Context): Block[] {
   const { firstPickFrom: side, firstPickOf } = recipe.cloth;
   const from =
     firstPickOf !== undefined
-      ? `First picks: ${listed(Object.entries(firstPickOf).map(([weft, of]) => `${weft} from the ${of}`))}${Object.keys(firstPickOf).length < woven.wefts.length ? ", others from the left" : ""}.`
+      ? `First picks: ${listed(Object.entries(firstPickOf).map(([weft, of]) => `${weft} from the ${of}`))}${Object.keys(firstPickOf).length < woven.wefts.length ? `, others from the ${side ?? "left"}` : ""}.`
       : side === undefined
         ? "The recipe does not say from which side the first pick is thrown; the card begins at the left."
         : `The first pick of each weft is thrown from the ${side}.`;
@@ -137,13 +137,15 @@ function weftWords(row: CardRow, woven: Woven): string {
     : `weft from the ${row.sides[0] ?? "left"}`;
 }
 
-/** `right`, or where there are several wefts `B A B A, A from the left, B from the right`. */
+/** `right`, or where there are several wefts `B A B A: A left, B right`. */
 function throwText({ wefts, sides }: CardRow, woven: Woven): string {
   if (woven.wefts.length < 2) return sides[0] ?? "–";
-  const from = sides.flatMap((side, weft) =>
-    side === undefined ? [] : [`${letterOf(weft)} from the ${side}`],
-  );
-  return `${again(wefts.map(letterOf))}, ${from.join(", ")}`;
+  const thrown = sides.flatMap((side, weft) => (side === undefined ? [] : [{ side, weft }]));
+  const from =
+    thrown.length === 1
+      ? thrown[0]!.side
+      : thrown.map(({ side, weft }) => `${letterOf(weft)} ${side}`).join(", ");
+  return `${again(wefts.map(letterOf))}: ${from}`;
 }
 
 /** The treadles of a row's picks in order; `–` where none is trodden and the figure alone has a say. */
