@@ -124,6 +124,13 @@ it("the examples of the project's README are true", async () => {
   await keep(promises);
 });
 
+it("the examples of the page for the app developer are true", async () => {
+  const fences = fencedExamples(readFileSync(join(root, "docs/guide/apps.md"), "utf8"));
+  const promises = (await Promise.all(fences.map((code) => runExample(code, {}, load)))).flat();
+  expect(promises.length).toBeGreaterThan(5);
+  await keep(promises);
+});
+
 async function keep(promises: readonly Promised[]): Promise<void> {
   for (const { check } of promises) await check();
 }

@@ -1,24 +1,35 @@
 import { rules } from "@drawcord/check";
 import { formulas } from "@drawcord/yarn";
 import { defineConfig } from "vitepress";
+import { BASE, servedAnywhere } from "../support/anywhere.js";
+import { keptOffline } from "../support/offline.js";
 
 const guide = [
   ["First cloth in ten minutes", "first-cloth"],
   ["From a picture to a cloth", "from-a-picture"],
+  ["Many pieces on one warp", "many-pieces"],
   ["Ground weaves and clean cuts", "ground-weaves"],
   ["Sett and reed", "sett-and-reed"],
   ["Reading the report", "report"],
-  ["From a script", "scripts"],
+  ["From a script and in CI", "scripts"],
+  ["For the class", "class"],
+  ["For the app developer", "apps"],
 ] as const;
 
 export default defineConfig({
   title: "Drawcord",
   description: "Check a drawloom recipe before the warp is wound",
   lang: "en",
+  base: BASE,
   cleanUrls: false,
   lastUpdated: false,
   srcExclude: ["rules.md", "formulas.md", "node_modules/**"],
   head: [["link", { rel: "icon", href: "data:," }]],
+  buildEnd: ({ outDir }) => {
+    servedAnywhere(outDir);
+    keptOffline(outDir);
+  },
+  markdown: { theme: { light: "github-light-high-contrast", dark: "github-dark-high-contrast" } },
   vite: { worker: { format: "es" } },
   themeConfig: {
     nav: [
@@ -26,7 +37,14 @@ export default defineConfig({
       { text: "Guide", link: "/guide/first-cloth" },
       { text: "Rules", link: "/rules/" },
       { text: "Formulas", link: "/formulas/" },
-      { text: "Versions", link: "/versions" },
+      { text: "Weaves", link: "/weaves" },
+      {
+        text: "More",
+        items: [
+          { text: "File formats", link: "/file-formats" },
+          { text: "Codes of errors", link: "/codes" },
+        ],
+      },
     ],
     sidebar: {
       "/guide/": [{ text: "Guide", items: guide.map(([text, name]) => ({ text, link: `/guide/${name}` })) }],

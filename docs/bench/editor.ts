@@ -71,7 +71,7 @@ export function openEditor(parent: HTMLElement, text: string, use: EditorUse): R
         autocompletion({ override: [complete] }),
         hoverTooltip(explain),
         keymap.of([...lintKeymap, ...completionKeymap, ...defaultKeymap, ...historyKeymap, indentWithTab]),
-        EditorView.contentAttributes.of({ "aria-label": "the recipe", spellcheck: "false" }),
+        EditorView.contentAttributes.of({ "aria-label": "the recipe", spellcheck: "false", tabindex: "0" }),
         EditorView.updateListener.of(({ docChanged, state }) => {
           if (docChanged) use.changed(state.doc.toString());
         }),

@@ -43,10 +43,10 @@ export const statedNumberPage: RulePage = /* @__PURE__ */ (() => ({
         },
       },
       {
-        title: "14.1 in is stated for 14.05 in, and may be off by 0.05 in as it was rounded",
+        title: "13.2 in is stated for 13.15 in, and may be off by 0.05 in as it was rounded",
         cloth: { ...onTabby, threading: [[1], [2]], lifts: [[1], [2]] },
         options: {
-          stated: [{ name: "width-in-reed", claim: 14.1, unit: "in", found: 14.05, within: 0.05 }],
+          stated: [{ name: "width-in-reed", claim: 13.2, unit: "in", found: 13.15, within: 0.05 }],
         },
       },
     ],

@@ -46,6 +46,8 @@ export async function pdfWith(
     size: [width * PT, height * PT],
     margin: 0,
     autoFirstPage: false,
+    // Only the fonts of the page are used, and no other is looked for.
+    font: "",
     pdfVersion: "1.7",
     lang: "en",
     displayTitle: true,

@@ -1,0 +1,10 @@
+import { codesPage } from "./support/codes-page.js";
+import { weavesPage } from "./support/weaves-page.js";
+
+/** The pages that are made of what the packages know. */
+export default {
+  paths: () => [
+    { params: { page: "codes" }, content: codesPage() },
+    { params: { page: "weaves" }, content: weavesPage() },
+  ],
+};
