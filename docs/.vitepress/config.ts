@@ -41,6 +41,8 @@ export default defineConfig({
       {
         text: "More",
         items: [
+          { text: "Glossary", link: "/glossary" },
+          { text: "The recipe's language", link: "/recipe-language" },
           { text: "File formats", link: "/file-formats" },
           { text: "Codes of errors", link: "/codes" },
         ],
