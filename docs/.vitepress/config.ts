@@ -45,6 +45,7 @@ export default defineConfig({
           { text: "The recipe's language", link: "/recipe-language" },
           { text: "File formats", link: "/file-formats" },
           { text: "Codes of errors", link: "/codes" },
+          { text: "Versions", link: "/versions" },
         ],
       },
     ],
