@@ -220,7 +220,7 @@ function explained(proved: readonly Proved[]): Set<number> {
 const WEIGHT: Readonly<Record<Severity, number>> = { error: 30, warning: 10, note: 1 };
 
 /** Bits of the telling from which a slip is a warning though nothing else speaks for it. */
-const WARNING_GAIN = 9;
+const WARNING_GAIN = 7.5;
 
 /** Findings above a note that all edits together bring; undefined where each brings them by itself. */
 function newFaults(

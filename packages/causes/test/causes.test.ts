@@ -36,7 +36,7 @@ const plan = (threading: string, lifts: UnitDraft["lifts"]): UnitDraft => ({
 
 const quiet = {
   limits: { float: { threads: 99 }, openCuts: 100, takeUp: 100 },
-  levels: { "thin-area": "off", "unlike-sides": "off", "repeated-row": "off", "idle-shaft": "off" } as const,
+  levels: { "thin-area": "off", "unlike-sides": "off", "idle-shaft": "off" } as const,
 };
 
 describe("slips that no symmetry of the whole plan tells", () => {

@@ -11,7 +11,6 @@ import { impossibleNumber, impossibleNumberPage } from "./rules/impossible-numbe
 import { largeArea, largeAreaPage } from "./rules/large-area.js";
 import { layers, layersPage } from "./rules/layers.js";
 import { lengthRows, lengthRowsPage } from "./rules/length-rows.js";
-import { liftSlip, liftSlipPage } from "./rules/lift-slip.js";
 import { longStretch, longStretchPage } from "./rules/long-stretch.js";
 import { loomCapacity, loomCapacityPage } from "./rules/loom-capacity.js";
 import { looseThread, looseThreadPage } from "./rules/loose-thread.js";
@@ -19,7 +18,6 @@ import { openCut, openCutPage } from "./rules/open-cut.js";
 import { openSett, openSettPage } from "./rules/open-sett.js";
 import { pickWithoutShed, pickWithoutShedPage } from "./rules/pick-without-shed.js";
 import { reedWidth, reedWidthPage } from "./rules/reed-width.js";
-import { repeatedRow, repeatedRowPage } from "./rules/repeated-row.js";
 import { rowsOver, rowsOverPage } from "./rules/rows-over.js";
 import type { RulePage } from "./rules/rule.js";
 import { scrambledBorder, scrambledBorderPage } from "./rules/scrambled-border.js";
@@ -29,7 +27,6 @@ import { sleySett, sleySettPage } from "./rules/sley-sett.js";
 import { statedNumber, statedNumberPage } from "./rules/stated-number.js";
 import { staticDrawn, staticDrawnPage } from "./rules/static-drawn.js";
 import { thinArea, thinAreaPage } from "./rules/thin-area.js";
-import { threadingSlip, threadingSlipPage } from "./rules/threading-slip.js";
 import { treadleWithoutTie, treadleWithoutTiePage } from "./rules/treadle-without-tie.js";
 import { unevenTakeUp, unevenTakeUpPage } from "./rules/uneven-take-up.js";
 import { unknownShaft, unknownShaftPage } from "./rules/unknown-shaft.js";
@@ -64,9 +61,6 @@ export const rulePages: { readonly [name in RuleName]: RulePage } = {
   [reedWidth.name]: reedWidthPage,
   [shortWarp.name]: shortWarpPage,
   [shortStock.name]: shortStockPage,
-  [threadingSlip.name]: threadingSlipPage,
-  [liftSlip.name]: liftSlipPage,
-  [repeatedRow.name]: repeatedRowPage,
   [scrambledBorder.name]: scrambledBorderPage,
   [unevenTakeUp.name]: unevenTakeUpPage,
   [faceShare.name]: faceSharePage,

@@ -10,7 +10,6 @@ import { impossibleNumber } from "./rules/impossible-number.js";
 import { largeArea } from "./rules/large-area.js";
 import { layers } from "./rules/layers.js";
 import { lengthRows } from "./rules/length-rows.js";
-import { liftSlip } from "./rules/lift-slip.js";
 import { longStretch } from "./rules/long-stretch.js";
 import { loomCapacity } from "./rules/loom-capacity.js";
 import { looseThread } from "./rules/loose-thread.js";
@@ -18,7 +17,6 @@ import { openCut } from "./rules/open-cut.js";
 import { openSett } from "./rules/open-sett.js";
 import { pickWithoutShed } from "./rules/pick-without-shed.js";
 import { reedWidth } from "./rules/reed-width.js";
-import { repeatedRow } from "./rules/repeated-row.js";
 import { rowsOver } from "./rules/rows-over.js";
 import type { AnyRule } from "./rules/rule.js";
 import { scrambledBorder } from "./rules/scrambled-border.js";
@@ -28,7 +26,6 @@ import { sleySett } from "./rules/sley-sett.js";
 import { statedNumber } from "./rules/stated-number.js";
 import { staticDrawn } from "./rules/static-drawn.js";
 import { thinArea } from "./rules/thin-area.js";
-import { threadingSlip } from "./rules/threading-slip.js";
 import { treadleWithoutTie } from "./rules/treadle-without-tie.js";
 import { unevenTakeUp } from "./rules/uneven-take-up.js";
 import { unknownShaft } from "./rules/unknown-shaft.js";
@@ -63,9 +60,6 @@ export const rules = [
   reedWidth,
   shortWarp,
   shortStock,
-  threadingSlip,
-  liftSlip,
-  repeatedRow,
   scrambledBorder,
   unevenTakeUp,
   faceShare,

@@ -2,29 +2,8 @@
 import { fromText } from "@drawcord/grid";
 import type { UnitDraft } from "@drawcord/units";
 import { describe, expect, it } from "vitest";
-import { type CheckOptions, check, checkGrid, findingsOf } from "../src/index.js";
+import { check, checkGrid, findingsOf } from "../src/index.js";
 import { cleanTwill, onTabby } from "../src/rules/examples.js";
-import { mirrorsRound } from "../src/symmetry.js";
-
-const point = [[1], [2], [3], [4], [5], [6], [5], [4], [3], [2]];
-const lifts = [[1], [1, 2], [2, 3], [3, 4], [4, 5], [5, 6], [4, 5], [3, 4], [2, 3], [1, 2]];
-const rulesOf = (draft: UnitDraft, options?: CheckOptions) =>
-  new Set(check(draft, options).findings.map(({ rule }) => rule));
-
-describe("a plan that mirrors round its seam", () => {
-  const draft: UnitDraft = { ...onTabby, threading: point, lifts };
-
-  it("is sound where the cloth repeats: its turning unit and row stand once", () => {
-    const found = rulesOf(draft, { repeat: "both" });
-    expect(found.has("threading-slip") || found.has("lift-slip")).toBe(false);
-  });
-
-  it("is still told of a unit that breaks it", () => {
-    const wrong = { ...draft, threading: point.with(3, [5]) };
-    expect(mirrorsRound(wrong.threading.map(String))).toBe(false);
-    expect(mirrorsRound(point.map(String))).toBe(true);
-  });
-});
 
 it("a texture of single squares is the manner of the figure, a square that stands alone is not", () => {
   const threading = Array.from({ length: 16 }, (_, unit) => [unit + 1]);

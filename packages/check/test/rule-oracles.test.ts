@@ -11,7 +11,6 @@ import {
   type RuleName,
   type Span,
 } from "../src/index.js";
-import { onTabby } from "../src/rules/examples.js";
 import { draft, drawdown, slippedDraft } from "./arbitraries.js";
 import { cellsOf } from "./slow-twin.js";
 
@@ -140,72 +139,6 @@ describe("the shafts of a plan", () => {
         return expected.length > 0;
       },
       50,
-    );
-  });
-});
-
-describe("repeated-row", () => {
-  it("tells of the rows held twice that no other place in the plan explains, by trying every row", () => {
-    law(
-      fc.oneof(slippedDraft, draft()),
-      (one) => {
-        const rows = squaresOf(one).map(String);
-        const starts = upTo(rows.length).filter((row) => row === 0 || rows[row] !== rows[row - 1]);
-        const lengths = starts.map((row, i) => (starts[i + 1] ?? rows.length) - row);
-        const changing = lengths.filter((length) => length === 1).length >= 0.75 * lengths.length;
-        const window = (row: number) => rows.slice(row - 1, row + 3);
-        const alike = (a: readonly string[], b: readonly string[]) =>
-          String(a) === String(b) || String(a) === String(b.toReversed());
-        const expected = starts.filter((row, i) => {
-          if (!changing || rows.length < 8 || lengths[i] !== 2 || one.lifts[row]!.length === 0) return false;
-          if (row === 0 || row + 2 >= rows.length || rows[row - 1] === rows[row + 2]) return false;
-          return !upTo(rows.length).some(
-            (other) =>
-              other !== row && other > 0 && other + 2 < rows.length && alike(window(other), window(row)),
-          );
-        });
-        expect(found("repeated-row", one).map(({ rows: span }) => span)).toEqual(
-          expected.map((row) => [row + 1, row + 2]),
-        );
-        return expected.length > 0;
-      },
-      8,
-      400,
-    );
-  });
-});
-
-describe("lift-slip", () => {
-  it("tells of the rows that alone are not the same left and right, by reading every row from both ends", () => {
-    law(
-      fc.tuple(
-        fc.array(fc.array(fc.boolean(), { minLength: 4, maxLength: 4 }), { minLength: 8, maxLength: 20 }),
-        fc.nat(),
-        fc.nat(6),
-      ),
-      ([halves, at, unit]) => {
-        const rows = halves.map((half) => [...half, ...half.toReversed().slice(1)]);
-        const row = rows[at % rows.length]!;
-        row[unit] = !row[unit];
-        const one: UnitDraft = {
-          ...onTabby,
-          threading: upTo(7).map((i) => [i + 1]),
-          lifts: rows.map((cells) => cells.flatMap((cell, i) => (cell ? [i + 1] : []))),
-        };
-        const lopsided = rows.flatMap((cells, i) =>
-          String(cells) === String(cells.toReversed()) ? [] : [i + 1],
-        );
-        const even = new Set(
-          rows.filter((cells) => String(cells) === String(cells.toReversed())).map(String),
-        );
-        const told = found("lift-slip", one).filter(({ counterpart }) => counterpart === undefined);
-        if (told.length === 0 && found("lift-slip", one).length > 0) return false;
-        expect(told.map(({ rows: span }) => span![0]).sort((a, b) => a - b)).toEqual(
-          even.size >= 3 && lopsided.length * 8 <= rows.length ? lopsided : [],
-        );
-        return told.length > 0;
-      },
-      100,
     );
   });
 });

@@ -48,7 +48,8 @@ describe("drawcord check --mend", () => {
     const argv = ["check", "sampler.recipe.yaml", "--mend", "mended.recipe.yaml", "--format", "json"];
     const { status, stderr } = await run(argv, { cwd });
     expect(status).toBe(0);
-    const [made, ...others] = stderr.trimEnd().split("\n");
+    const [made, threaded, ...others] = stderr.trimEnd().split("\n");
+    expect(threaded).toContain("mended: unit 7 hangs on shaft 2 where the rest of the threading says 3");
     expect(made).toBe(
       "sampler.recipe.yaml: mended: row 8 leaves shaft 5 down where the rest of the plan does not: draw shaft 5 in row 8",
     );
@@ -62,7 +63,7 @@ describe("drawcord check --mend", () => {
       expect(mended).toContain(comment);
     }
     const again = await run(["check", "mended.recipe.yaml"], { cwd });
-    expect(again.stdout).not.toContain("lift-slip");
+    expect(again.stdout).not.toContain("row 8");
     expect(read("sampler.recipe.yaml")).toBe(faulty);
   });
 

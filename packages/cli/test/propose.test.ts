@@ -45,11 +45,12 @@ describe("drawcord check --propose", () => {
     const mended = report.mends.flatMap(({ changes }: { changes: [] }) => changes).reduce(applyChange, draft);
     expect(check(draft, options).findings).not.toEqual([]);
     expect(check(mended, options).findings).toEqual([]);
-    expect(report.mends.at(-1)).toMatchObject({
-      rules: ["threading-slip"],
-      changes: [{ change: "thread", unit: 7, shafts: [3] }],
-      words: "hang unit 7 on shaft 3",
-    });
+    expect(report.mends).toContainEqual(
+      expect.objectContaining({
+        changes: [{ change: "thread", unit: 7, shafts: [3] }],
+        words: "hang unit 7 on shaft 3",
+      }),
+    );
   });
 
   it("is data in SARIF too, by the published schema: fixes that make a recipe without findings", async () => {
@@ -76,9 +77,10 @@ describe("drawcord check --propose", () => {
   it("stands beside each finding for people, and says what a mend stands upon", async () => {
     const pretty = await reported("--propose", "--all");
     expect(pretty).toContain("\n  mend: tie step 3 of the ground to raise shaft 4 and to sink shaft 1\n");
-    expect(pretty).toMatch(/\n {2}mend: hang unit 7 on shaft 3 \(after what is proposed for [a-z-]+\)\n/);
+    expect(pretty).toContain("\n  mend: hang unit 7 on shaft 3\n");
+    expect(pretty).toMatch(/\n {2}mend: begin .* 1 step earlier \(after what is proposed for a slip\)\n/);
     expect(await reported("--propose", "--all", "--format", "markdown")).toMatch(
-      /\n\nMend: hang unit 7 on shaft 3 \\?\(after what is proposed for [a-z-]+\\?\)\n/,
+      /\n\nMend: begin .* 1 step earlier \\?\(after what is proposed for a slip\\?\)\n/,
     );
     expect(await reported("--seconds", "0")).not.toContain("mend: ");
   });

@@ -40,9 +40,4 @@ describe("a finding points", () => {
 `;
     expect(await pointed(recipe("X 1-3 2 1 X", lifts))).toEqual(["unknown-shaft: 2 9"]);
   });
-
-  it("at the unit within the threading", async () => {
-    const text = recipe("(1 2)*1 2 4 5 4-1", "  rows: [1, 2, 3, 4, 5, 4, 3, 2, 1]\n");
-    expect(await pointed(text)).toEqual(["threading-slip: 2 4 5 4-1"]);
-  });
 });

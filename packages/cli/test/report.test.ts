@@ -189,10 +189,10 @@ describe("the last line", () => {
     const skipped: Report["rules"]["skipped"] = [
       off,
       { rule: "layers", reason: "it is switched off" },
-      { rule: "lift-slip", reason: "no plan" },
+      { rule: "static-drawn", reason: "no plan" },
     ];
     expect(lastLine(tallyOf({ rules: { ran: ["edge-float"], skipped } }))).toBe(
-      "0 findings, 1 of 4 rules ran; not open-cut, layers: it is switched off; not lift-slip: no plan",
+      "0 findings, 1 of 4 rules ran; not open-cut, layers: it is switched off; not static-drawn: no plan",
     );
   });
 

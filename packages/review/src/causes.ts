@@ -3,6 +3,7 @@ import { type Cause, findCauses, type SearchBounds, type Written } from "@drawco
 import type { CheckOptions, Report } from "@drawcord/check";
 import type { Path, Recipe, RecipePlaces } from "@drawcord/files";
 import type { Change, UnitDraft } from "@drawcord/units";
+import { acceptedSlips } from "./accepted-slips.js";
 
 /** A cause with its place in the text of the recipe. */
 export interface PlacedCause extends Cause {
@@ -16,6 +17,8 @@ export interface PlacedCause extends Cause {
   readonly end?: TextPoint;
   /** The piece, where there are several and not all have it; rows count from its first. */
   readonly piece?: string;
+  /** Why the recipe accepts the slip, where it does; it is then not sure, and not counted. */
+  readonly waived?: string;
 }
 
 /** The causes of a recipe, each where it was written, and what was not tried. */
@@ -32,7 +35,7 @@ export function recipeCauses(
     written: writtenRows(recipe.draft, places),
   });
   return {
-    causes: causes.map((cause) => {
+    causes: acceptedSlips(recipe, causes).map((cause) => {
       const place = placeOf(cause.changes[0], places);
       if (place === undefined) return cause;
       const { column, end, line, offset } = place;

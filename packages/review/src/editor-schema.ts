@@ -1,5 +1,5 @@
-import { rules } from "@drawcord/check";
 import { recipeSchema, type Schema } from "@drawcord/files";
+import { levelNames } from "./rule-names.js";
 
 /**
  * The schema of recipes as editors want it: with the names of the rules, so that they can be completed. A recipe is read by
@@ -7,7 +7,7 @@ import { recipeSchema, type Schema } from "@drawcord/files";
  * @example editorSchema().title // "Drawcord recipe"
  */
 export function editorSchema(): Schema {
-  const names = { enum: rules.map(({ name }) => name) };
+  const names = { enum: levelNames };
   return within(recipeSchema, {
     limits: (limits) => within(limits, { levels: (levels) => ({ ...levels, propertyNames: names }) }),
     waive: (waive) => ({

@@ -10,9 +10,15 @@ export function namedRules(recipe: Recipe): Required<Pick<CheckOptions, "levels"
   const problems = ruleProblems(recipe);
   const [first] = problems;
   if (first !== undefined) throw new FileError(first.code, first.sentence, recipe.file, first, problems);
-  const { levels, waive } = recipe;
-  return { levels, waive: waive.filter((waiver): waiver is Waiver => isRule(waiver.rule)) };
+  const { [SLIP]: _, ...levels } = recipe.levels;
+  return { levels, waive: recipe.waive.filter((waiver): waiver is Waiver => isRule(waiver.rule)) };
 }
+
+/** The name by which the levels and the waivers of a recipe speak of slips of the plan: causes that no finding tells of. */
+export const SLIP = "slip";
+
+/** All names that levels and waivers may speak of. */
+export const levelNames: readonly string[] = [...rules.map(({ name }) => name), SLIP];
 
 /**
  * The names in the levels and the waivers of a recipe that are no rule's, each as a problem at its place. The reader of
@@ -35,7 +41,7 @@ export function ruleProblems(recipe: Recipe): readonly Problem[] {
       code: "bad-value" as const,
       said: `waive, item ${i + 1}.rule is ${rule}`,
     })),
-  ].filter(({ name }) => !isRule(name));
+  ].filter(({ name }) => !levelNames.includes(name));
   if (unknown.length === 0) return [];
   const places = placesOf(recipe);
   return unknown.map(({ code, name, path, said }) => {
@@ -50,7 +56,6 @@ function isRule(name: string): name is RuleName {
 }
 
 function hint(name: string): string {
-  const names = rules.map((rule) => rule.name);
-  const near = nearest(name, names);
-  return near === undefined ? `; expected one of ${names.join(", ")}` : `; did you mean "${near}"?`;
+  const near = nearest(name, levelNames);
+  return near === undefined ? `; expected one of ${levelNames.join(", ")}` : `; did you mean "${near}"?`;
 }

@@ -8,11 +8,17 @@ export function tieWays(draft: UnitDraft): Way[] {
   return slippedTies(draft).map((tie) => ({ changes: [tie] }));
 }
 
-/** The treadling begun some steps later, the fewest first. */
+/** The treadling begun some steps later or earlier, the fewest first. */
 export function startWays({ ground }: UnitDraft): Way[] {
-  return Array.from({ length: Math.max(0, ground.steps.length - 1) }, (_, i) => ({
-    changes: [{ change: "start-ground", steps: i + 1 }],
-  }));
+  const { length } = ground.steps;
+  return Array.from({ length: Math.max(0, length - 1) }, (_, i) => shorterWay(i + 1, length))
+    .sort((a, b) => Math.abs(a) - Math.abs(b))
+    .map((steps) => ({ changes: [{ change: "start-ground", steps }] }));
+}
+
+/** So many steps later in a treadling of so many, or, where that is the shorter way, earlier: below 0. */
+export function shorterWay(steps: number, length: number): number {
+  return 2 * steps > length ? steps - length : steps;
 }
 
 /**

@@ -1,6 +1,8 @@
 /** The ground begun at another step than that at which it cuts. */
+import { many } from "@drawcord/base";
 import { cutOf, type Ground } from "@drawcord/ground";
 import { applyChanges, type Change, type UnitDraft } from "@drawcord/units";
+import { shorterWay } from "../mends/grounds.js";
 import type { Suspect } from "./suspect.js";
 
 /** Borders left open by a ground begun so. */
@@ -25,13 +27,14 @@ export function startSuspects(draft: UnitDraft): Suspect[] {
       if (steps === 0 && !swap) continue;
       const changes: Change[] = [
         ...(swap ? [{ change: "swap-ground" } as const] : []),
-        ...(steps === 0 ? [] : [{ change: "start-ground", steps } as const]),
+        ...(steps === 0 ? [] : [{ change: "start-ground", steps: shorterWay(steps, count) } as const]),
       ];
       const open = openOf(changes);
-      if (open < now) begun.push({ changes, open, far: Math.min(steps, count - steps) + (swap ? 1.5 : 0) });
+      if (open < now)
+        begun.push({ changes, open, far: Math.abs(shorterWay(steps, count)) + (swap ? 1.5 : 0) });
     }
   }
-  begun.sort((a, b) => a.open - b.open || a.far - b.far || lateness(b) - lateness(a));
+  begun.sort((a, b) => a.open - b.open || a.far - b.far || lateness(a) - lateness(b));
   const [best, ...others] = begun;
   if (best === undefined) return [];
   const rivals = others.filter(({ far, open }) => open === best.open && far === best.far);
@@ -40,7 +43,7 @@ export function startSuspects(draft: UnitDraft): Suspect[] {
       changes: best.changes,
       message: best.changes.some(({ change }) => change === "swap-ground")
         ? "the ground raises what it should sink, so that the figure does not cut"
-        : `the ground is begun ${sayFar(best.changes, count)}, so that the figure does not cut`,
+        : `the ground is begun ${sayFar(best.changes)}, so that the figure does not cut`,
       why:
         best.open === 0
           ? "begun so, every border of the figure cuts"
@@ -54,18 +57,13 @@ export function startSuspects(draft: UnitDraft): Suspect[] {
 }
 
 /** Of two starts as far off, that is likelier which a pick thrown too late would have missed. */
-function lateness({ changes }: Begun): number {
+function lateness({ changes }: Pick<Begun, "changes">): number {
   return changes.reduce((sum, change) => sum + (change.change === "start-ground" ? change.steps : 0), 0);
 }
 
-function sayFar(changes: readonly Change[], count: number): string {
-  const steps = changes.reduce(
-    (sum, change) => sum + (change.change === "start-ground" ? change.steps : 0),
-    0,
-  );
-  const early = steps <= count / 2;
-  const far = early ? steps : count - steps;
-  return `${far} ${far === 1 ? "step" : "steps"} too ${early ? "early" : "late"}`;
+function sayFar(changes: readonly Change[]): string {
+  const steps = lateness({ changes });
+  return `${many(Math.abs(steps), "step")} too ${steps > 0 ? "early" : "late"}`;
 }
 
 function openPairs(ground: Ground, { picksPerRow, unitEnds }: UnitDraft): number {

@@ -12,6 +12,9 @@ import { longestTold, turnedBack } from "./told.js";
 /** Bits of the kind of a phrase. */
 const KIND = 2;
 
+/** Bits of a turn in the middle of the whole line. */
+const WHOLE = 1;
+
 /** The shortest telling of a line. */
 export interface Telling {
   readonly bits: number;
@@ -68,7 +71,8 @@ export function telling(line: EntryLine, alphabet: Alphabet, motifs: readonly nu
     for (const skip of [0, 1] as const) {
       const turned = turnedBack(line, i, skip);
       if (turned < 2) continue;
-      phrase(i, turned, KIND + 1 + anywhere);
+      const whole = i + turned === n && i - skip === turned;
+      phrase(i, turned, whole ? WHOLE : KIND + 1 + anywhere);
       const ended = i - skip - borders.next[i - skip - turned]!;
       if (ended > 1) phrase(i, ended, KIND + 1 + atBorder);
     }

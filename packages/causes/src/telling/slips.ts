@@ -8,7 +8,7 @@ import { type Alphabet, type EntryLine, edited, type LineEdit } from "./line.js"
 import { suggestions } from "./suggest.js";
 
 /** Bits by which an edit must shorten the telling to be told. */
-const LEAST_GAIN = 1.5;
+const LEAST_GAIN = 2.4;
 
 /** Bits from which an edit may be sure. */
 const SURE_GAIN = 6;

@@ -56,7 +56,7 @@ export async function checkerFor(
       const { ignored = [], report } = found;
       return {
         piece: format.cloth(cloth, settings.look),
-        counts: countsOf(report),
+        counts: countsOf(report, cloth.causes),
         ...(ignored.length === 0 ? {} : { remark: notUsed(input.name, ignored) }),
       };
     } catch (error) {

@@ -1,4 +1,5 @@
 import type { Report, Severity } from "@drawcord/check";
+import type { PlacedCause } from "@drawcord/review";
 import type { Failure } from "./cloth.js";
 
 /** What of a report counts in a run of many. */
@@ -36,13 +37,18 @@ export function emptyTally(): Tally {
   };
 }
 
-/** What counts of one report. */
-export function countsOf({ findings, rules, summary }: Report): Counts {
+/** What counts of one report: its findings, and the slips that no finding tells of. */
+export function countsOf({ findings, rules, summary }: Report, causes: readonly PlacedCause[] = []): Counts {
   const waived: Record<string, number> = {};
+  const all = { ...summary };
+  for (const cause of causes) {
+    if (cause.waived !== undefined) waived["slip"] = (waived["slip"] ?? 0) + 1;
+    else if (cause.explains.length === 0) all[cause.severity]++;
+  }
   for (const finding of findings) {
     if (finding.waived !== undefined) waived[finding.rule] = (waived[finding.rule] ?? 0) + 1;
   }
-  return { summary, rules, waived };
+  return { summary: all, rules, waived };
 }
 
 /** Adds one report to a tally. */

@@ -12,7 +12,7 @@ const COMMANDS = { error: "error", warning: "warning", note: "notice" };
 export const github: Format = {
   cloth: ({ causes, file, places, report }, { least }) =>
     causes
-      .filter((cause) => isShown(cause, least))
+      .filter((cause) => cause.waived === undefined && isShown(cause, least))
       .map((cause) => annotation(COMMANDS[cause.severity], file, causePlace(cause), "cause", sayCause(cause)))
       .join("") +
     report.findings

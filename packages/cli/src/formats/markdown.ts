@@ -39,7 +39,8 @@ function causes(cloth: CheckedCloth, { least }: Look): readonly string[] {
   const told = cloth.causes
     .filter((cause) => isShown(cause, least))
     .map((cause) => {
-      const { changes, line, message, rivals, severity, sure, why } = cause;
+      const { changes, line, message, rivals, severity, sure, waived, why } = cause;
+      if (waived !== undefined) return `### waived: slip\n\n${escaped(`${waived}: ${message}`)}`;
       const explained = sayExplained(cause, cloth);
       return [
         `### ${severity}: cause${line === undefined ? "" : ` (line ${line})`}`,

@@ -87,7 +87,7 @@ const SLIP: ReportingDescriptor = {
 };
 
 function slip(cause: PlacedCause, { edits, file }: CheckedCloth): Result {
-  const { changes, explains, piece, rivals, severity, sure, why } = cause;
+  const { changes, explains, piece, rivals, severity, sure, waived, why } = cause;
   // A piece is written by other lines than the first, for which alone edits are known.
   const made = sure && piece === undefined ? edits(changes) : [];
   const words = oneLine(sayCause(cause));
@@ -98,8 +98,13 @@ function slip(cause: PlacedCause, { edits, file }: CheckedCloth): Result {
     message: { text: words },
     locations: [location(file, causePlace(cause))],
     ...(made.length > 0 && { fixes: [fixOf(made, oneLine(sayEdit(changes)), file)] }),
+    ...(waived !== undefined && accepted(waived)),
     properties: { why, changes, explains, sure, rivals, ...(piece !== undefined && { piece }) },
   };
+}
+
+function accepted(reason: string): Pick<Result, "suppressions"> {
+  return { suppressions: [{ kind: "inSource", status: "accepted", justification: oneLine(reason) }] };
 }
 
 /** @param cause the number, from 0, of the slip that explains it among those of its file; -1 where none does */
@@ -111,9 +116,7 @@ function result(finding: Finding, file: string, place: CauseStretch | null, caus
     level: severity,
     message: { text: oneLine(message) },
     locations: [location(file, place)],
-    ...(waived === undefined
-      ? {}
-      : { suppressions: [{ kind: "inSource", status: "accepted", justification: oneLine(waived) }] }),
+    ...(waived !== undefined && accepted(waived)),
     properties: { ...measured, ...(cause >= 0 && { cause }) },
   };
 }

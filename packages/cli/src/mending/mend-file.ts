@@ -45,7 +45,7 @@ export async function mendFile(
   await progress.clear();
   for (const what of untried) await say(`${name}: not tried: ${what}`);
   const sure = causes.filter((cause) => cause.sure);
-  const offered = causes.filter((cause) => !cause.sure);
+  const offered = causes.filter((cause) => !cause.sure && cause.waived === undefined);
   const offer = async () => {
     for (const { changes, message, rivals } of offered)
       await say(

@@ -21,5 +21,7 @@ export function mendWords(mends: readonly Proposal[] = [], finding: Finding): st
   const number = mendNumber(mends, finding);
   if (number === undefined) return undefined;
   const { words } = mends[number - 1]!;
-  return number === 1 ? words : `${words} (after what is proposed for ${mends[number - 2]!.rules[0]})`;
+  return number === 1
+    ? words
+    : `${words} (after what is proposed for ${mends[number - 2]!.rules[0] ?? "a slip"})`;
 }

@@ -16,6 +16,8 @@ export function prettyCause(cause: PlacedCause, cloth: CheckedCloth, width: numb
   const place = line === undefined ? "" : paint.faint(`  line ${line}`);
   const paragraph = (text: string) =>
     wrapText(oneLine(text), Math.max(20, width - 2)).map((part) => `  ${part}`);
+  if (cause.waived !== undefined)
+    return paint.faint(`waived  slip: ${oneLine(cause.waived)}\n  ${oneLine(message)}`);
   const explained = sayExplained(cause, cloth);
   return [
     `${paint[severity](severity)}  cause${place}`,

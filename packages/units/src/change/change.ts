@@ -26,7 +26,7 @@ export type Change =
   | { readonly change: "row-picks"; readonly row: number; readonly picks: number }
   /** What one step of the ground's treadling raises and sinks. */
   | { readonly change: "tie"; readonly step: number; readonly raise: ShaftSet; readonly sink: ShaftSet }
-  /** The ground's treadling begun so many steps later. */
+  /** The ground's treadling begun so many steps later, or earlier. */
   | { readonly change: "start-ground"; readonly steps: number }
   /** On every treadle, the shafts raised are sunk and the shafts sunk are raised. */
   | { readonly change: "swap-ground" }

@@ -47,7 +47,7 @@ export function sayChange(change: Change): string {
     case "tie":
       return `tie step ${change.step} of the ground to raise ${orNothing(change.raise)} and to sink ${orNothing(change.sink)}`;
     case "start-ground":
-      return `begin the ground's treadling ${many(change.steps, "step")} later`;
+      return `begin the ground's treadling ${many(Math.abs(change.steps), "step")} ${change.steps < 0 ? "earlier" : "later"}`;
     case "swap-ground":
       return "sink on every treadle what it raises, and raise what it sinks";
     case "ground-threading":
