@@ -168,9 +168,9 @@ function likeliest(
   if (suspect.rivals.length === 0 || report.findings.length === 0) return own;
   let best = own;
   let even = 0;
-  for (const changes of suspect.rivals.slice(0, MOST_RIVALS)) {
+  for (const [i, changes] of suspect.rivals.slice(0, MOST_RIVALS).entries()) {
     const rivals = [suspect.changes, ...suspect.rivals.filter((other) => other !== changes)];
-    const other = proofOf(draft, options, report, { ...suspect, changes, rivals });
+    const other = proofOf(draft, options, report, { ...suspect, ...suspect.told?.[i], changes, rivals });
     if (other === undefined) continue;
     const ahead = worth(other, report) - (best === undefined ? 0 : worth(best, report));
     if (ahead > 0) [best, even] = [other, 0];
@@ -186,7 +186,11 @@ function likeliest(
 const MOST_RIVALS = 4;
 
 function worth({ added, gone }: Proved, { findings }: Report): number {
-  const explained = gone.reduce((sum, at) => sum + WEIGHT[findings[at]!.severity], 0);
+  // Notes are too weak to say which of two edits was meant.
+  const explained = gone.reduce((sum, at) => {
+    const { severity } = findings[at]!;
+    return sum + (severity === "note" ? 0 : WEIGHT[severity]);
+  }, 0);
   return explained - 20 * Math.min(1, added.length);
 }
 

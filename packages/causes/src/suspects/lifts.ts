@@ -16,19 +16,27 @@ export function liftSuspects(
   written: Written = lifts.map((_, row) => [row]),
 ): Suspect[] {
   if (written.length > MOST_ENTRIES) return [];
-  const { alphabet, line, more, shaftsOf } = liftsLine(written.map(([row]) => lifts[row!]!));
+  const isWhole = written.length === lifts.length;
+  const { alphabet, line, more, shaftsOf } = liftsLine(
+    written.map(([row]) => lifts[row!]!),
+    isWhole,
+  );
   const changesOf = (edit: LineEdit) => rowChanges(edit, line, written, shaftsOf);
-  return lineSlips(line, alphabet, more).map(({ edit, gain, rivals, sure }) => ({
-    changes: changesOf(edit),
+  const tell = (edit: LineEdit) => ({
     message: sayEdit(edit, line, written, shaftsOf),
     why: sayLikeness(
       likenessAt(edited(line, edit), placeOf(edit), alphabet),
-      written.length === lifts.length ? "lift plan" : "plan as it is written",
+      isWhole ? "lift plan" : "plan as it is written",
       "row",
     ),
+  });
+  return lineSlips(line, alphabet, more).map(({ edit, gain, rivals, sure }) => ({
+    changes: changesOf(edit),
+    ...tell(edit),
     gain,
     sure,
     rivals: rivals.map(changesOf),
+    told: rivals.map(tell),
   }));
 }
 

@@ -18,4 +18,6 @@ export interface Suspect {
   readonly rule?: RuleName;
   /** Other edits that would do nearly as well. */
   readonly rivals: readonly (readonly Change[])[];
+  /** What each of the rivals says was written, in their order; default: as this one. */
+  readonly told?: readonly Pick<Suspect, "message" | "why">[];
 }

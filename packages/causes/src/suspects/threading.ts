@@ -43,13 +43,17 @@ function suspectsOf({ alphabet, line, shaftsOf }: ThreadingLine, slips: readonly
         return [];
     }
   };
-  return slips.map(({ edit, gain, rivals, sure }) => ({
-    changes: changeOf(edit),
+  const tell = (edit: LineEdit) => ({
     message: sayEdit(edit, line, shaftsOf),
     why: sayLikeness(likenessAt(edited(line, edit), placeOf(edit), alphabet), "threading", "unit"),
+  });
+  return slips.map(({ edit, gain, rivals, sure }) => ({
+    changes: changeOf(edit),
+    ...tell(edit),
     gain,
     sure,
     rivals: rivals.map(changeOf),
+    told: rivals.map(tell),
   }));
 }
 

@@ -71,7 +71,7 @@ export function telling(line: EntryLine, alphabet: Alphabet, motifs: readonly nu
     for (const skip of [0, 1] as const) {
       const turned = turnedBack(line, i, skip);
       if (turned < 2) continue;
-      const whole = i + turned === n && i - skip === turned;
+      const whole = alphabet.whole && i + turned === n && i - skip === turned;
       phrase(i, turned, whole ? WHOLE : KIND + 1 + anywhere);
       const ended = i - skip - borders.next[i - skip - turned]!;
       if (ended > 1) phrase(i, ended, KIND + 1 + atBorder);

@@ -20,8 +20,10 @@ export interface LiftsLine {
 /**
  * Lifts as a line: rows that draw the same shafts are one entry. A row is told by how its outline differs from that of the
  * row before: a figure grows and shrinks at its edges.
+ * @param lifts the lift plan, or its lines as they are written
+ * @param whole whether it is the whole plan as it is woven
  */
-export function liftsLine(lifts: readonly ShaftSet[]): LiftsLine {
+export function liftsLine(lifts: readonly ShaftSet[], whole = true): LiftsLine {
   const entries = new Map<string, number>();
   const rows: ShaftSet[] = [];
   const masks: Uint8Array[] = [];
@@ -74,6 +76,7 @@ export function liftsLine(lifts: readonly ShaftSet[]): LiftsLine {
     form: (entry) => formOf[entry]!,
     height: (entry) => rows[entry]![0] ?? 0,
     runs: false,
+    whole,
     fresh: (entry, before) => {
       const key = entry * 1_000_003 + before;
       const bits = told.get(key) ?? 1.5 + Math.min(MOST_BITS, outline(entry, before));

@@ -10,6 +10,8 @@ export interface Alphabet {
   readonly height: (entry: number) => number;
   /** Whether straight runs (each entry one higher, or one lower, than the last) are told as such. */
   readonly runs: boolean;
+  /** Whether the line is a whole plan, which may turn in its middle; else it is of parts that were written one after another. */
+  readonly whole: boolean;
   /** Bits to tell an entry that was not told before, beside the one before it (-1: none). */
   readonly fresh: (entry: number, before: number) => number;
   /** Bits to tell how a slip made one entry of another. */

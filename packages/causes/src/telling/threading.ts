@@ -57,6 +57,7 @@ export function threadingLine({ threading }: Pick<UnitDraft, "threading">): Thre
       form,
       height,
       runs: true,
+      whole: true,
       fresh: (entry, before) => {
         if (before < 0) return raw;
         const times = steps.get(step(entry, before)) ?? 0;
