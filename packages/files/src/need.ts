@@ -1,5 +1,4 @@
-import { ArgumentError, needKeys } from "@drawcord/base";
-import type { Recipe } from "./recipe/types.js";
+import { ArgumentError } from "@drawcord/base";
 
 /**
  * Refuses what is neither the text of a file nor its bytes; a `Buffer` of Node's is bytes.
@@ -29,13 +28,4 @@ export function needBytes(bytes: unknown): asserts bytes is Uint8Array {
   throw new ArgumentError("wrong-argument", `a picture must be bytes (Uint8Array); ${found} was given`, {
     found,
   });
-}
-
-/**
- * Refuses what is no recipe as `readRecipe` gives it.
- * @throws {ArgumentError} `wrong-argument`
- * @example needRecipe({}) // throws wrong-argument
- */
-export function needRecipe(recipe: unknown): asserts recipe is Recipe {
-  needKeys(recipe, "a recipe", { file: "text", text: "text", pieces: "list", draft: "object" });
 }
