@@ -34,7 +34,7 @@ export interface Review extends Report {
  * Checks a recipe that was read, by all that it says: the cloth at its sett and within its limits, on its loom, with the
  * numbers that it states beside those that come out. Every part of Drawcord that checks a recipe asks this function.
  * @param recipe a recipe as `soundRecipe` gives it
- * @param options which rules look
+ * @param asked which rules look, and how long
  * @throws {StoppedError} `stopped` when the signal says so before the cloth is checked; later, what was found until then is told
  * @throws {CheckError} `unknown-rule` for a rule that there is none of
  * @throws {FileError} `unknown-key`, `bad-value` for a rule that there is none of, at its place
