@@ -1,10 +1,10 @@
 import type { Range } from "@drawcord/base";
 import type { SearchBounds } from "@drawcord/causes";
 import { check, type Report, type RuleName } from "@drawcord/check";
-import { needRecipe, placesOf, type Recipe, recipeOfPiece } from "@drawcord/files";
+import { needRecipe, placesOf, projectOf, type Recipe, recipeOfPiece } from "@drawcord/files";
 import type { Expansion } from "@drawcord/units";
 import { type PlacedCause, recipeCauses } from "./causes.js";
-import { optionsOf } from "./options.js";
+import { type DesignsOnWarp, optionsOf } from "./options.js";
 import { joinedReviews, type PieceNumbers } from "./pieces.js";
 import { recipePlaces } from "./places.js";
 
@@ -42,10 +42,15 @@ export interface Review extends Report {
  */
 export function checkRecipe(recipe: Recipe, asked: ReviewOptions = {}): Review {
   needRecipe(recipe);
-  if (recipe.pieces.length > 1)
-    return ofPieces(recipe, (piece) => checkRecipe(piece, { ...asked, expansion: undefined }));
+  if (recipe.pieces.length === 1) return checkPiece(recipe, asked);
+  const { woven } = projectOf(recipe);
+  return ofPieces(recipe, (piece) => checkPiece(piece, { ...asked, expansion: undefined }, woven));
+}
+
+/** The report of a recipe that is a single piece, or of one of those on a warp. */
+function checkPiece(recipe: Recipe, asked: ReviewOptions, onWarp?: DesignsOnWarp): Review {
   const { rules, causes = rules === undefined, expansion, ...search } = asked;
-  const options = optionsOf(recipe);
+  const options = optionsOf(recipe, onWarp);
   const report = check(
     recipe.draft,
     { ...options, ...(rules && { only: rules }) },

@@ -50,6 +50,27 @@ describe("a recipe of several pieces", () => {
   });
 });
 
+describe("a warp that is wound for several pieces", () => {
+  // 40 picks at 10 a cm and 10 % taken up are 44 mm of warp a piece; gaps of 1 cm between two.
+  const pieces = `cloth: { picks: 10 per cm, take-up: 10 %, shrinkage: 0 % }
+pieces: [${moths}, { name: plain, count: 3, lifts: { order: [ground *10] } }]
+`;
+  const short = (warp: string) =>
+    checkRecipe(
+      reading(`${pieces}project: { warp: ${warp}, waste: 10 cm, sampling: 0 cm, gaps: 1 cm }`),
+    ).findings.filter(({ rule }) => rule === "short-warp");
+
+  it("is told once when it gives fewer, counted in weaving order", () => {
+    expect(short("306 mm")).toEqual([]);
+    const [told, ...others] = short("305 mm");
+    expect(others).toEqual([]);
+    expect(told).toMatchObject({ measured: 3, limit: 4 });
+    expect(told?.piece).toBeUndefined();
+    expect(told?.message).toBe("the warp of 305 mm gives 3 pieces, and 4 are wanted");
+    expect(short("10 cm")[0]).toMatchObject({ measured: 0, limit: 4 });
+  });
+});
+
 it("the fourth recipe of the winter course is clean in all its pieces", () => {
   const url = new URL("../../../shared/recipes/seasons.recipe.yaml", import.meta.url);
   const review = checkRecipe(soundRecipe(readFileSync(url), "seasons.recipe.yaml"));

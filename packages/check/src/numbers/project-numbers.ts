@@ -1,4 +1,12 @@
-import { endsForWidth, plan, withSample, YarnError } from "@drawcord/yarn";
+import {
+  endsForWidth,
+  type Plan,
+  plan,
+  type Quantity,
+  toMetric,
+  withSample,
+  YarnError,
+} from "@drawcord/yarn";
 import { warpCloseness, weftCloseness } from "./closeness.js";
 import type { Counted, Numbers, ProjectFacts, ProjectNumbers } from "./project.js";
 
@@ -29,9 +37,11 @@ function workOut(given: ProjectFacts): Numbers | string {
     const project: ProjectFacts = { ...given, ...withSample(given) };
     const { drawIn, shrinkage, width } = project;
     const { sett } = worked;
+    const piecesOfWarp = warpGives(project, worked);
     return {
       project,
       worked,
+      ...(piecesOfWarp !== undefined && { piecesOfWarp }),
       closeness: { warp: warpCloseness(project), weft: weftCloseness(project) },
       ...(width !== undefined &&
         sett !== undefined && {
@@ -42,6 +52,29 @@ function workOut(given: ProjectFacts): Numbers | string {
     if (error instanceof YarnError) return error.message;
     throw error;
   }
+}
+
+/** The pieces that a wound warp gives, of several designs in their order, and those that are wanted. */
+function warpGives(project: ProjectFacts, worked: Plan): Numbers["piecesOfWarp"] {
+  const { gaps, onWarp, pieces, sampling, warpLength, waste } = project;
+  if (warpLength === undefined) return undefined;
+  if (onWarp === undefined)
+    return pieces === undefined ? undefined : { given: worked.pieces.value, wanted: pieces };
+  const designs = plan({ ...project, woven: onWarp }).woven;
+  const wanted = designs.reduce((sum, { count }) => sum + count.value, 0);
+  const long = (length: Quantity | undefined) => (length === undefined ? 0 : toMetric(length).value);
+  // Between two pieces lies a gap, so that there is one fewer than pieces.
+  let left = long(warpLength) - long(sampling) - long(waste) + long(gaps);
+  let given = 0;
+  for (const { count, warpOfPiece } of designs) {
+    if (warpOfPiece === undefined) return undefined;
+    const each = long(warpOfPiece) + long(gaps);
+    const some = Math.min(count.value, Math.floor((left / each) * (1 + 1e-12)));
+    given += Math.max(0, some);
+    if (some < count.value) break;
+    left -= some * each;
+  }
+  return { given, wanted };
 }
 
 /** What is said of a project, with what is counted counted in the cloth itself. */

@@ -18,7 +18,7 @@ export interface ShortWarpFact extends Fact {
 export const shortWarpPage: RulePage = /* @__PURE__ */ (() => ({
   summary: "the warp is too short for the pieces",
   meaning:
-    "The recipe gives the length of the warp and the number of pieces, and the warp, less sampling and waste, gives fewer.",
+    "The recipe gives the length of the warp and the number of pieces, and the warp, less sampling and waste, gives fewer; of several designs all pieces count, in the order in which they are woven.",
   reason: "The last pieces cannot be woven, and it shows when the warp comes to its end.",
   mend: "Wind a longer warp, or weave fewer or shorter pieces. Leave the warp out, and its length follows from the pieces.",
   source: "Drawcord's own",
@@ -47,16 +47,14 @@ export const shortWarp: Rule<"short-warp", ShortWarpFact, Calculated> = {
   changes: ["number"],
   ofNumbers: true,
   of: calculated,
-  *find({ project: { pieces, warpLength }, worked }) {
-    if (pieces === undefined || warpLength === undefined) return;
-    if (worked.pieces.value < pieces) yield { measured: worked.pieces.value, limit: pieces, unit: "pieces" };
+  *find({ piecesOfWarp }) {
+    if (piecesOfWarp === undefined) return;
+    const { given, wanted } = piecesOfWarp;
+    if (given < wanted) yield { measured: given, limit: wanted, unit: "pieces" };
   },
   say({ limit, measured }, { project: { warpLength } }) {
     const warp = warpLength === undefined ? "the warp" : `the warp of ${printQuantity(warpLength)}`;
     return `${warp} gives ${many(measured, "piece")}, and ${limit} are wanted`;
   },
-  parts: () => [
-    ["project", "pieces"],
-    ["project", "warp"],
-  ],
+  parts: () => [["project", "pieces"], ["project", "warp"], ["pieces"]],
 };
