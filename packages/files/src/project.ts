@@ -32,12 +32,12 @@ export function projectOf(recipe: Recipe): Project {
     ...known({ warpLength, width, hems, fringe, gaps, sampling, waste, spare }),
     ...(named && designs.length > 1
       ? { woven: designs }
-      : known({ pieces: named ? only.count : pieces, length: only.length ?? length })),
+      : known({ pieces: named ? only.count : pieces, length: only.length ?? length, over: only.over })),
   };
 }
 
 /** One design for the plan. */
-function pieceOf({ count, draft, length, name, wefts }: RecipePiece): ProjectPiece {
+function pieceOf({ count, draft, length, name, over, wefts }: RecipePiece): ProjectPiece {
   const { picks, rows } = draftSize(draft);
   const counts = new Map<string, number>();
   for (let pick = 0; pick < picks; pick++) {
@@ -50,6 +50,7 @@ function pieceOf({ count, draft, length, name, wefts }: RecipePiece): ProjectPie
     rows,
     picks,
     wefts: [...counts].map(([weft, woven]) => ({ name: weft, picks: woven })),
+    ...(over === 0 ? {} : { over }),
     ...(length === undefined ? {} : { length }),
   };
 }

@@ -129,7 +129,7 @@ function purchaseJson(purchase: PlanPurchase) {
 }
 
 /** One design of those on the warp. */
-function pieceJson({ clothLength, count, finishedLength, more, name, picks, rows, wefts }: PlanPiece) {
+function pieceJson({ clothLength, count, finishedLength, more, name, over, picks, rows, wefts }: PlanPiece) {
   return {
     name,
     count: count.value,
@@ -137,6 +137,7 @@ function pieceJson({ clothLength, count, finishedLength, more, name, picks, rows
     picks: metric(picks).value,
     ...(clothLength === undefined ? {} : { cloth: measure(clothLength) }),
     ...(finishedLength === undefined ? {} : { length: measure(finishedLength) }),
+    ...(over === undefined ? {} : { over }),
     ...(more === undefined ? {} : { more: more.value }),
     wefts: wefts.map(({ length, mass, name: weft }) => ({
       name: weft,

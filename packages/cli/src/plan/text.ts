@@ -155,14 +155,21 @@ function piecesLines({ leftOver, pieces, woven }: Plan): string[] {
   const each =
     woven.length < 2
       ? []
-      : woven.map(({ clothLength, count, finishedLength, name, picks }) =>
+      : woven.map(({ clothLength, count, finishedLength, name, over, picks }) =>
           [
             `${count.value} of ${name}: ${metric(picks).value} picks`,
             ...(clothLength === undefined ? [] : [`${both(clothLength)} woven`]),
             ...(finishedLength === undefined ? [] : [`${both(finishedLength)} finished`]),
+            ...overText(over),
           ].join(", "),
         );
-  return [`${pieces.value}`, ...each, ...still];
+  const only = woven.length < 2 ? overText(woven[0]?.over) : [];
+  return [`${pieces.value}`, ...only, ...each, ...still];
+}
+
+/** What whole repeats leave of a piece's length. */
+function overText(over: number | undefined): string[] {
+  return over === undefined ? [] : [`${many(over, "row")} of the length over after whole repeats`];
 }
 
 /** One yarn to buy: what it is for, what to have of it, what to buy beside the stock, in packages. */

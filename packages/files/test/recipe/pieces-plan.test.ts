@@ -38,6 +38,7 @@ describe("the plan of several pieces", () => {
         const { woven } = plan(projectOf(recipe));
         recipe.pieces.forEach(({ draft, over, wantedRows }, i) => {
           expect(draft.lifts.length + over).toBe(wantedRows);
+          expect(woven[i]!.over ?? 0).toBe(over);
           expect(Math.abs(woven[i]!.picks.value - 4 * wantedRows!)).toBeLessThanOrEqual(2);
         });
       }),

@@ -55,6 +55,10 @@ function sizes({ plan, recipe, print, options, woven }: Context, all: readonly C
     add("A piece finished", plan.finishedWidth, plan.finishedLength);
   }
   rows.push(["Pieces", spacedCount(plan.pieces.value, "piece")]);
+  const over = plan.woven.flatMap(({ name, over: some }) =>
+    some === undefined ? [] : [`${spacedCount(some, "row")}${all.length > 1 ? ` of ${name}` : ""}`],
+  );
+  if (over.length > 0) rows.push(["Over after whole repeats", over.join(", ")]);
   add("Length of the warp", plan.warpLength);
   add("Weight of the cloth", plan.clothWeight);
   return pairs("sizes", "The cloth in numbers", rows);

@@ -25,9 +25,25 @@ export type Design = Omit<PlanPiece, "wefts"> & { readonly of: ProjectPiece };
 /**
  * The designs of a project: those it names, or its own picks as the only one.
  */
-function piecesOf({ length, picks, pieces = 1, wefts = [], woven = [] }: Project): readonly ProjectPiece[] {
+function piecesOf({
+  length,
+  over,
+  picks,
+  pieces = 1,
+  wefts = [],
+  woven = [],
+}: Project): readonly ProjectPiece[] {
   if (woven.length > 0) return woven;
-  return [{ name: "", count: pieces, picks, wefts, ...(length === undefined ? {} : { length }) }];
+  return [
+    {
+      name: "",
+      count: pieces,
+      picks,
+      wefts,
+      ...(over === undefined ? {} : { over }),
+      ...(length === undefined ? {} : { length }),
+    },
+  ];
 }
 
 const onePiece: Given = { value: 1, unit: "pieces", kind: "number", assumed: "one piece" };
@@ -61,6 +77,7 @@ function planPiece(project: Project, of: ProjectPiece): Design {
     name: of.name,
     count: assumed ? onePiece : quantity(of.count, "pieces"),
     ...(of.rows === undefined ? {} : { rows: of.rows }),
+    ...(of.over === undefined || of.over === 0 ? {} : { over: of.over }),
   };
   const clothLength =
     of.length !== undefined

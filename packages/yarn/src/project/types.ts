@@ -28,6 +28,8 @@ export interface ProjectPiece {
   readonly count: number;
   /** Rows of its lift plan. */
   readonly rows?: number;
+  /** Rows of its length that no whole repeat of the block that fills it had room in. */
+  readonly over?: number;
   /** Picks of its draft, all wefts together. */
   readonly picks: number;
   /** Picks of its draft by weft, by the names in `wefts` of the project. */
@@ -73,6 +75,8 @@ export interface Project {
   readonly ends: number;
   /** Picks of the draft, all wefts together. */
   readonly picks: number;
+  /** Rows of the length that no whole repeat of the block that fills it had room in, where there is one design. */
+  readonly over?: number;
   readonly units?: number;
   readonly lingos?: number;
   /** One repeat of the ground weave, for how firm the sett is. */
@@ -183,6 +187,8 @@ export interface PlanPiece {
   /** How many are woven. */
   readonly count: Given;
   readonly rows?: number;
+  /** Rows of its length that whole repeats leave over; left out where they meet it. */
+  readonly over?: number;
   /** Picks in one. */
   readonly picks: Quantity;
   /** Cloth woven for one. */
