@@ -49,6 +49,10 @@ export const registry: Registry = {
     summary: "work out warp, weft, reed, widths and pieces",
     load: () => import("./commands/plan.js"),
   },
+  paper: {
+    summary: "print unit paper, a wrap card, a list to tick or labels",
+    load: () => import("./commands/paper.js"),
+  },
   practice: {
     summary: "write a page to practise on: press treadles, draw handles, throw picks",
     load: () => import("./commands/practice.js"),

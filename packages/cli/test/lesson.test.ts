@@ -55,6 +55,24 @@ describe("drawcord exercise", () => {
   });
 });
 
+describe("drawcord paper", () => {
+  it.each(["units", "wraps", "ticks", "label"])("prints %s", async (kind) => {
+    const name = `${kind}.html`;
+    const { status, stdout } = await run(["paper", runner, "-o", name, "--kind", kind], { cwd });
+    expect([status, stdout]).toEqual([0, `${name} was written\n`]);
+    expect(readFileSync(join(cwd, name), "utf8")).toContain("<!doctype html>");
+  });
+
+  it("names the yarns that there are", async () => {
+    const { status, stderr } = await run(
+      ["paper", runner, "-o", "y.html", "--kind", "wraps", "--yarn", "silk"],
+      { cwd },
+    );
+    expect(status).toBe(2);
+    expect(stderr).toContain('there is no yarn "silk"; the recipe has warp, weft');
+  });
+});
+
 describe("drawcord practice", () => {
   it("writes one page, with tasks and their answers where they are asked for", async () => {
     expect((await run(["practice", runner, "-o", "loom.html"], { cwd })).stdout).toBe(

@@ -1,7 +1,7 @@
 import { DrawcordError } from "@drawcord/base";
 
 /** Why a lesson cannot be made. */
-export type LessonErrorCode = "no-crossing" | "bad-seed" | "bad-count" | "unknown-task";
+export type LessonErrorCode = "no-crossing" | "bad-seed" | "bad-count" | "unknown-task" | "bad-paper";
 
 /** A caller's mistake about a lesson: one sentence, with the facts as fields. */
 export class LessonError extends DrawcordError<LessonErrorCode> {

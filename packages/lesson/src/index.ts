@@ -1,6 +1,10 @@
 export { LessonError, type LessonErrorCode } from "./error.js";
 export { type ExerciseOptions, exerciseOf, type SetClass, type SetSheet } from "./exercise.js";
 export { type TaskName, taskKinds, taskNames, usualTasks } from "./kinds.js";
+export { type LabelOptions, pieceLabel } from "./paper/label.js";
+export { tickList } from "./paper/tick-list.js";
+export { type UnitPaperOptions, unitPaper } from "./paper/unit-paper.js";
+export { wrapCard } from "./paper/wrap-card.js";
 export { type PracticeOptions, practicePage } from "./practice/page.js";
 export { type PracticePlan, practicePlan } from "./practice/plan.js";
 export { type ShedEnd, shedOf } from "./practice/shed.js";
