@@ -47,13 +47,16 @@ function spokenOf(path: string): readonly (readonly [name: string, names: readon
 
 /** The types that someone meets who calls what the packages export: what the calls take and give, and what that is made of. */
 function typesMet(): ReadonlySet<string> {
-  const spoken = new Map(
-    libraries.flatMap(({ src }) =>
-      readdirSync(src, { recursive: true, encoding: "utf8" })
-        .filter((file) => file.endsWith(".ts"))
-        .flatMap((file) => spokenOf(join(src, file))),
-    ),
-  );
+  const spoken = new Map<string, string[]>();
+  for (const { src } of libraries) {
+    const files = readdirSync(src, { recursive: true, encoding: "utf8" }).filter((file) =>
+      file.endsWith(".ts"),
+    );
+    // What two files call the same for themselves counts for both.
+    for (const [name, names] of files.flatMap((file) => spokenOf(join(src, file)))) {
+      spoken.set(name, [...(spoken.get(name) ?? []), ...names]);
+    }
+  }
   const exported = libraries.flatMap(({ entries, src }) =>
     entries.flatMap((entry) => exportedNames(fileOf(src, entry))),
   );

@@ -1,5 +1,6 @@
 import type { Recipe } from "@drawcord/files";
 import { followPlan } from "@drawcord/follow";
+import { sized } from "@drawcord/units";
 import fc from "fast-check";
 import { draft } from "../../units/test/arbitraries.js";
 import { smallRecipe } from "./recipes.js";
@@ -7,7 +8,7 @@ import { smallRecipe } from "./recipes.js";
 /** A recipe of any draft, woven once to three times. */
 export const anyRecipe: fc.Arbitrary<Recipe> = fc
   .record({
-    draft: draft(),
+    draft: draft().map(sized),
     count: fc.integer({ min: 1, max: 3 }),
     from: fc.constantFrom("left", "right"),
     ownSide: fc.option(fc.constantFrom("left", "right"), { nil: undefined }),

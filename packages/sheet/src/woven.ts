@@ -1,5 +1,12 @@
 import type { GroundStep, ShaftSet } from "@drawcord/ground";
-import { type Expansion, expand, loomNeeds, type UnitDraft } from "@drawcord/units";
+import {
+  type Expansion,
+  endsOfEachUnit,
+  expand,
+  loomNeeds,
+  picksOfEachRow,
+  type UnitDraft,
+} from "@drawcord/units";
 import { findRepeat } from "./repeat.js";
 
 /** First and one past the last, from 0. */
@@ -62,8 +69,8 @@ export function weave(draft: UnitDraft, warp: Warp = { steps: draft.ground.steps
   const expansion = expand(draft);
   const { drawdown } = expansion;
   const left = draft.selvedge?.left ?? [];
-  const unitSpans = spansOf(countsOf(draft.unitEnds, draft.threading.length), left.length);
-  const rowSpans = spansOf(countsOf(draft.picksPerRow, draft.lifts.length), 0);
+  const unitSpans = spansOf(endsOfEachUnit(draft), left.length);
+  const rowSpans = spansOf(picksOfEachRow(draft), 0);
   const { treadles, treadleOfStep } = treadlesOf(draft.ground.steps, warp.steps);
   const { steps } = draft.ground;
   const names = Array.from(
@@ -90,10 +97,6 @@ export function weave(draft: UnitDraft, warp: Warp = { steps: draft.ground.steps
 }
 
 /** One entry a unit or row, whether the draft gives one number for all or a list. */
-function countsOf(counts: number | readonly number[], length: number): readonly number[] {
-  return typeof counts === "number" ? new Array<number>(length).fill(counts) : counts;
-}
-
 function spansOf(counts: readonly number[], first: number): Stretch[] {
   let end = first;
   return counts.map((count) => {

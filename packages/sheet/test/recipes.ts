@@ -1,10 +1,11 @@
 import { readFileSync } from "node:fs";
 import { type Recipe, soundRecipe } from "@drawcord/files";
-import type { UnitDraft } from "@drawcord/units";
+import { sized, type UnitDraft } from "@drawcord/units";
 import { makeSheet, partNames, type Sheet, type SheetOptions } from "../src/index.js";
 
 /** A recipe of a draft and nothing else. */
-export function bareRecipe(draft: UnitDraft, more: Partial<Recipe> = {}): Recipe {
+export function bareRecipe(any: UnitDraft, more: Partial<Recipe> = {}): Recipe {
+  const draft = sized(any);
   return {
     file: "test.recipe.yaml",
     text: "",

@@ -40,6 +40,7 @@ export { gridFromLifts, liftsFromGrid } from "./picture.js";
 export { parseRows, parseShafts, printShafts, type RowsOptions } from "./row-notation.js";
 export { type BlockRow, type WovenRow, wovenRows } from "./row-origins.js";
 export { type ShaftUse, shaftUses } from "./shaft-uses.js";
+export { commonSize, endsOfEachUnit, picksOfEachRow, type SizedDraft, sized } from "./sizes.js";
 export { bordersOf, type ThreadedBorders } from "./threading-borders.js";
 export { parseThreading, type ThreadingOptions, threadingColumns } from "./threading-notation.js";
 export {

@@ -1,4 +1,5 @@
 import type { ShaftSet } from "@drawcord/ground";
+import { picksOfEachRow } from "./sizes.js";
 import type { UnitDraft } from "./types.js";
 
 /** What one row asks of the weaver. */
@@ -44,7 +45,8 @@ export interface LiftWorkOptions {
  * @example liftWork(draft, { lingoGrams: 20 }).heaviest.grams // 60
  */
 export function liftWork(draft: UnitDraft, options: LiftWorkOptions = {}): LiftWork {
-  const { threading, lifts, picksPerRow } = draft;
+  const { threading, lifts } = draft;
+  const picks = picksOfEachRow(draft);
   const { lingoGrams } = options;
   const unitsOn = new Map<number, number[]>();
   threading.forEach((shafts, unit) => {
@@ -64,7 +66,7 @@ export function liftWork(draft: UnitDraft, options: LiftWorkOptions = {}): LiftW
   let before: ShaftSet = [];
   const rows = lifts.map((drawn, row): RowWork => {
     const first = pick;
-    pick += typeof picksPerRow === "number" ? picksPerRow : picksPerRow[row]!;
+    pick += picks[row]!;
     const units = unitsOf(drawn);
     const { pulled, released } = handleChanges(before, drawn);
     before = drawn;

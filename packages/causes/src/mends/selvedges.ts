@@ -1,13 +1,11 @@
-import type { Change, UnitDraft } from "@drawcord/units";
+import { type Change, endsOfEachUnit, type UnitDraft } from "@drawcord/units";
 import type { Way } from "./way.js";
 
 /** Selvedges that interlace as the cloth does: their ends go on in the order of the ground threading, on one side or both. */
 export function selvedgeWays(draft: UnitDraft): Way[] {
   const { threading } = draft.ground;
   const { left = [], right = [] } = draft.selvedge ?? {};
-  const units = draft.threading.length;
-  const ends =
-    typeof draft.unitEnds === "number" ? draft.unitEnds * units : draft.unitEnds.reduce((a, b) => a + b, 0);
+  const ends = endsOfEachUnit(draft).reduce((a, b) => a + b, 0);
   const shaftOf = (end: number) =>
     threading[((end % threading.length) + threading.length) % threading.length]!;
   const changes: Change[] = [];

@@ -1,5 +1,6 @@
 /** Rows held for another number of picks than all others. */
-import type { UnitDraft } from "@drawcord/units";
+
+import { commonSize, type UnitDraft } from "@drawcord/units";
 import type { Suspect } from "./suspect.js";
 
 /** Of so many rows, one may be held otherwise and be a slip. */
@@ -7,7 +8,8 @@ const ROWS_TO_A_SLIP = 6;
 
 /** The rows that alone are held for other picks than the rest, or than their counterparts. */
 export function picksSuspects({ picksPerRow }: UnitDraft): Suspect[] {
-  if (typeof picksPerRow === "number" || picksPerRow.length < ROWS_TO_A_SLIP) return [];
+  if (typeof picksPerRow === "number" || commonSize(picksPerRow) !== undefined) return [];
+  if (picksPerRow.length < ROWS_TO_A_SLIP) return [];
   const times = new Map<number, number>();
   for (const picks of picksPerRow) times.set(picks, (times.get(picks) ?? 0) + 1);
   const [usual = 0, held = 0] = [...times].sort((a, b) => b[1] - a[1])[0] ?? [];

@@ -1,5 +1,6 @@
 /** An end of a selvedge on another shaft than its neighbours say. */
-import type { UnitDraft } from "@drawcord/units";
+
+import { endsOfEachUnit, type UnitDraft } from "@drawcord/units";
 import type { Suspect } from "./suspect.js";
 
 type Side = "left" | "right";
@@ -56,8 +57,7 @@ export function selvedgeSuspects(draft: UnitDraft): Suspect[] {
 
 function tellingsOf({ ground, selvedge, threading, unitEnds }: UnitDraft, side: Side): Telling[] {
   const across = selvedge?.[side === "left" ? "right" : "left"] ?? [];
-  const ends =
-    typeof unitEnds === "number" ? unitEnds * threading.length : unitEnds.reduce((sum, one) => sum + one, 0);
+  const ends = endsOfEachUnit({ threading, unitEnds }).reduce((sum, one) => sum + one, 0);
   const repeat = ground.threading.length;
   const groundAt = (end: number) => ground.threading[((end % repeat) + repeat) % repeat]!;
   const first = (length: number) => (side === "left" ? -length : ends);

@@ -1,7 +1,7 @@
 /** The ground begun at another step than that at which it cuts. */
 import { many } from "@drawcord/base";
 import { cutOf, type Ground } from "@drawcord/ground";
-import { applyChanges, type Change, type UnitDraft } from "@drawcord/units";
+import { applyChanges, type Change, commonSize, type UnitDraft } from "@drawcord/units";
 import { shorterWay } from "../mends/grounds.js";
 import type { Suspect } from "./suspect.js";
 
@@ -67,10 +67,8 @@ function sayFar(changes: readonly Change[]): string {
 }
 
 function openPairs(ground: Ground, { picksPerRow, unitEnds }: UnitDraft): number {
-  const size = {
-    ...(typeof unitEnds === "number" && { unitEnds }),
-    ...(typeof picksPerRow === "number" && { picksPerRow }),
-  };
+  const [unit, row] = [commonSize(unitEnds), commonSize(picksPerRow)];
+  const size = { ...(unit && { unitEnds: unit }), ...(row && { picksPerRow: row }) };
   const { lengthways, sideways } = cutOf(ground, size);
   return lengthways.open + sideways.open;
 }

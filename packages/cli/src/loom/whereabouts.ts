@@ -78,7 +78,7 @@ export interface Whereabouts {
  */
 export function whereabouts(recipe: Recipe, piece: RecipePiece, asked: AskedPlace, nth: number): Whereabouts {
   const { draft, wefts } = piece;
-  const firstPicks = firstPicksOf(draft.picksPerRow, draft.lifts.length);
+  const firstPicks = firstPicksOf(draft.picksPerRow);
   const picks = firstPicks.at(-1)!;
   const pick = pickOf(asked, recipe, firstPicks);
   if (pick < 0 || pick >= picks) {
@@ -122,11 +122,9 @@ export function saidOf(asked: AskedPlace): string {
 }
 
 /** The first pick of each row, from 0, and after the last row the number of picks. */
-function firstPicksOf(picksPerRow: number | readonly number[], rows: number): readonly number[] {
+function firstPicksOf(picksPerRow: readonly number[]): readonly number[] {
   const first = [0];
-  for (let row = 0; row < rows; row++) {
-    first.push(first[row]! + (typeof picksPerRow === "number" ? picksPerRow : picksPerRow[row]!));
-  }
+  for (const [row, picks] of picksPerRow.entries()) first.push(first[row]! + picks);
   return first;
 }
 

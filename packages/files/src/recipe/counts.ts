@@ -59,8 +59,9 @@ export function fittedCounts(
   wanted: number,
   things: string,
   ofThings: Spot,
-): number | readonly number[] {
-  if (typeof counts === "number" || counts.length === wanted) return counts;
+): readonly number[] {
+  if (typeof counts === "number") return Array<number>(wanted).fill(counts);
+  if (counts.length === wanted) return counts;
   // Where a word of either could not be read, their numbers say nothing.
   if (!isTroubled(of) && !isTroubled(ofThings)) {
     const sentence = `${wayTo(of.path)} gives ${counts.length} numbers; there are ${wanted} ${things}`;

@@ -1,5 +1,12 @@
 /** Brings a changed draft back into the text of its recipe, with as little of the text changed as can be. */
-import { printShafts, printThreading, type UnitDraft } from "@drawcord/units";
+import {
+  commonSize,
+  endsOfEachUnit,
+  picksOfEachRow,
+  printShafts,
+  printThreading,
+  type UnitDraft,
+} from "@drawcord/units";
 import { FileError } from "../error.js";
 import { top } from "../place.js";
 import { readText } from "../text.js";
@@ -8,7 +15,7 @@ import { liftCells } from "./lift-cells.js";
 import { withOwnBlock } from "./own-block.js";
 import { standsInPieces } from "./pieces/write.js";
 import { soundRecipe } from "./read.js";
-import { type Revision, reviseRecipe } from "./revise.js";
+import { type Revision, reviseRecipe, valueIn } from "./revise.js";
 import { withSection } from "./sections.js";
 import { highestShaft } from "./threading.js";
 import type { Recipe } from "./types.js";
@@ -65,17 +72,19 @@ interface Section {
 const sections: readonly Section[] = [
   {
     name: "units",
-    of: ({ threading, unitEnds }) => JSON.stringify([threading, all(unitEnds, threading.length)]),
-    *tries(text, { draft: before, file }, draft) {
+    of: ({ threading, unitEnds }) => JSON.stringify([threading, endsOfEachUnit({ threading, unitEnds })]),
+    *tries(text, { file }, draft) {
+      const path = ["units", "ends"];
+      const kept = valueIn(text, file, path) === commonSize(draft.unitEnds);
       yield revised(text, file, [
         { path: ["units", "threading"], value: printThreading(draft.threading) },
-        ...(typeof before.unitEnds === "number" ? [] : [{ path: ["units", "ends"], value: draft.unitEnds }]),
+        ...(kept ? [] : [{ path, value: draft.unitEnds }]),
       ]);
     },
   },
   {
     name: "lifts",
-    of: ({ lifts, picksPerRow }) => JSON.stringify([lifts, all(picksPerRow, lifts.length)]),
+    of: ({ lifts, picksPerRow }) => JSON.stringify([lifts, picksOfEachRow({ lifts, picksPerRow })]),
     tries: reviseLifts,
   },
   {
@@ -110,10 +119,6 @@ const sections: readonly Section[] = [
 /** Shafts as they stand in a recipe: a lone one as a number, which needs no quotes. */
 function shaftsText(shafts: readonly number[]): string | number {
   return shafts.length === 1 ? shafts[0]! : printShafts(shafts);
-}
-
-function all(counts: number | readonly number[], length: number): readonly number[] {
-  return typeof counts === "number" ? Array<number>(length).fill(counts) : counts;
 }
 
 /** Revised text, or nothing readable where a value has no place of its own. */

@@ -1,6 +1,6 @@
 import type { Limits, Repeat, Severity, Side, Waiver, YarnOrder } from "@drawcord/check";
 import type { Action, ShaftSet } from "@drawcord/ground";
-import type { UnitDraft, WovenBlock } from "@drawcord/units";
+import type { SizedDraft, WovenBlock } from "@drawcord/units";
 import type { Measured, Quantity, Reed, Sley, Yarn } from "@drawcord/yarn";
 import type { Place } from "../place.js";
 import type { Path } from "../tree/spot.js";
@@ -113,7 +113,7 @@ export interface RecipePiece {
   /** How many are woven, one after another. */
   readonly count: number;
   /** Its own lifts and ground steps over the threading of the warp. */
-  readonly draft: UnitDraft;
+  readonly draft: SizedDraft;
   /** What is allowed of it. */
   readonly limits: Limits;
   /** The yarn of each pick by its name, pick 1 first; repeats over the picks. */
@@ -148,7 +148,7 @@ export interface Recipe {
   /** What is woven on the warp, in weaving order; one or more. */
   readonly pieces: readonly RecipePiece[];
   /** The draft of the first piece. */
-  readonly draft: UnitDraft;
+  readonly draft: SizedDraft;
   /** The name of the ground weave as it is written; none where the ground is given step by step. */
   readonly weave?: string;
   /** The shaft number that stands for static units. */

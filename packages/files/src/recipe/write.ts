@@ -1,6 +1,6 @@
 import { type Limit, type Limits, limits, type Span, type Waiver } from "@drawcord/check";
 import { type Ground, groundFromWeave } from "@drawcord/ground";
-import { printLifts, printShafts, printThreading } from "@drawcord/units";
+import { commonSize, printLifts, printShafts, printThreading, type UnitDraft } from "@drawcord/units";
 import { printQuantity, type Quantity } from "@drawcord/yarn";
 import { stringify } from "yaml";
 import { formatRecipe } from "./format.js";
@@ -12,9 +12,9 @@ import type { Recipe, RecipeYarn } from "./types.js";
 /** What a recipe says, without the file that says it. */
 export type RecipeData = Omit<
   Recipe,
-  "file" | "text" | "version" | "unread" | "pieces" | "warp" | "measured"
+  "file" | "text" | "version" | "unread" | "pieces" | "warp" | "measured" | "draft"
 > &
-  Partial<Pick<Recipe, "pieces" | "warp" | "measured">>;
+  Partial<Pick<Recipe, "pieces" | "warp" | "measured">> & { readonly draft: UnitDraft };
 
 /**
  * Writes a recipe in its canonical layout, so that it reads back as the same. To change a recipe that someone wrote, with
@@ -105,6 +105,8 @@ function text(quantity: Quantity | undefined): string | undefined {
 /** A number for all, or the numbers in a text such as `4*10 6`. */
 function counts(numbers: number | readonly number[]): number | string {
   if (typeof numbers === "number") return numbers;
+  const all = commonSize(numbers);
+  if (all !== undefined) return all;
   const words: string[] = [];
   for (let i = 0; i < numbers.length; ) {
     let times = 1;
@@ -112,7 +114,7 @@ function counts(numbers: number | readonly number[]): number | string {
     words.push(times === 1 ? String(numbers[i]) : `${numbers[i]}*${times}`);
     i += times;
   }
-  return words.length === 1 && numbers.length === 1 ? `${words[0]}*1` : words.join(" ");
+  return words.join(" ");
 }
 
 /** The ground by its name where that gives the same, else step by step. */

@@ -109,7 +109,7 @@ pieces:
       [1, 4],
       [2, 3, 4],
     ]);
-    expect(pieces[1]!.draft.picksPerRow).toBe(2);
+    expect(pieces[1]!.draft.picksPerRow).toEqual([2, 2, 2, 2]);
     expect(pieces[1]!.draft.ground.steps).toHaveLength(2);
     expect(pieces[1]!.draft.ground.threading).toBe(pieces[0]!.draft.ground.threading);
     expect(pieces.map(({ limits }) => limits)).toEqual([

@@ -42,7 +42,7 @@ describe("a recipe with every section", () => {
 
   it("has its units threaded", () => {
     expect(recipe.draft.threading).toEqual(parseThreading("X*2 9 (1-8 7-2)*4 1 9 X*2"));
-    expect(recipe.draft.unitEnds).toBe(4);
+    expect(recipe.draft.unitEnds).toEqual(recipe.draft.threading.map(() => 4));
     expect(recipe.staticShaft).toBe(10);
   });
 
@@ -52,7 +52,7 @@ describe("a recipe with every section", () => {
       [3, 4, 7, 8],
     ];
     expect(recipe.draft.lifts).toEqual([[9], ...moth, ...moth, ...moth, [9]]);
-    expect(recipe.draft.picksPerRow).toBe(4);
+    expect(recipe.draft.picksPerRow).toEqual(recipe.draft.lifts.map(() => 4));
   });
 
   it("reads counts and reed, and keeps how they are written and where", () => {

@@ -1,4 +1,4 @@
-import { expand, type UnitDraft } from "@drawcord/units";
+import { commonSize, expand, type UnitDraft } from "@drawcord/units";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { reviseDraft, soundRecipe, starterRecipe } from "../../src/index.js";
@@ -42,6 +42,12 @@ lifts:
     #..
 # the end
 `;
+/** A draft of other rows, each held for as many picks as all are. */
+const lifted = (draft: UnitDraft, lifts: UnitDraft["lifts"]): UnitDraft => ({
+  ...draft,
+  lifts,
+  picksPerRow: lifts.map(() => commonSize(draft.picksPerRow)!),
+});
 const draftIn = (text: string) => soundRecipe(text, "r").draft;
 const lines = (text: string) => text.split("\n");
 /** The lines of a text that another has not. */
@@ -58,10 +64,10 @@ describe("a recipe brought to another draft", () => {
 
   it("takes one row out", () => {
     const draft = draftIn(listed);
-    const { text } = reviseDraft(listed, "r", { ...draft, lifts: draft.lifts.toSpliced(2, 1) });
+    const { text } = reviseDraft(listed, "r", lifted(draft, draft.lifts.toSpliced(2, 1)));
     expect(text).toBe(listed.replace("    - 3\n", ""));
     const flow = listed.replace(/rows:[\s\S]*?\n\n/, "rows: [1, 2, 3, 2, 1]\n\n");
-    expect(reviseDraft(flow, "r", { ...draft, lifts: draft.lifts.toSpliced(4, 1) }).text).toContain(
+    expect(reviseDraft(flow, "r", lifted(draft, draft.lifts.toSpliced(4, 1))).text).toContain(
       "rows: [1, 2, 3, 2]\n",
     );
   });
@@ -133,7 +139,7 @@ describe("a recipe brought to another draft", () => {
       "    - border # hem\n    - lozenge\n    - lozenge-2\n    - lozenge # middle\n    - border",
     );
 
-    const short = { ...middle, lifts: middle.lifts.toSpliced(row, 1) };
+    const short = lifted(middle, middle.lifts.toSpliced(row, 1));
     const taken = reviseDraft(listed, "r", short);
     expect(taken.rewritten).toEqual([]);
     expect(draftIn(taken.text).lifts).toEqual(short.lifts);
@@ -191,8 +197,7 @@ describe("a recipe brought to another draft", () => {
         const before = draftIn(recipe);
         const { steps } = before.ground;
         const draft: UnitDraft = {
-          ...before,
-          lifts,
+          ...lifted(before, lifts),
           threading: before.threading.with(unit % before.threading.length, on),
           ground: { ...before.ground, steps: [...steps.slice(turn), ...steps.slice(0, turn)] },
         };

@@ -1,7 +1,7 @@
 import { colourOf, parseColour } from "@drawcord/draw";
 import { firstPickSide, needRecipe, type Recipe, type RecipePiece } from "@drawcord/files";
 import { feetOf, type GroundStep } from "@drawcord/ground";
-import { type LoomNeeds, liftWork, loomNeeds } from "@drawcord/units";
+import { commonSize, type LoomNeeds, liftWork, loomNeeds } from "@drawcord/units";
 import { toMetric } from "@drawcord/yarn";
 import { FollowError } from "../error.js";
 import { followBlocks } from "./blocks.js";
@@ -43,7 +43,13 @@ export function followPlan(recipe: Recipe, { caution }: FollowOptions = {}): Fol
   const firstFrom = wefts.map((yarn) => firstPickSide(cloth, yarn, weftThrown(sources, yarn)));
   return {
     title,
-    warp: fingerprint([title, threading, draft.unitEnds, ground.threading, draft.selvedge]),
+    warp: fingerprint([
+      title,
+      threading,
+      commonSize(draft.unitEnds) ?? draft.unitEnds,
+      ground.threading,
+      draft.selvedge,
+    ]),
     cloth: fingerprint([threading, treadles, pieces, firstFrom]),
     handles: Math.max(0, ...needs.map(({ highestPatternShaft }) => highestPatternShaft)),
     singleUnit: needs.every(isSingleUnit),

@@ -48,7 +48,7 @@ function thrown({ cloth, draft }: Recipe, dice: Dice, level: Level) {
     [1, 2, 3, 4].map((each) => ({ reed, each, sett: (reed * each) / 10 })),
   );
   const alike = sleys.filter(({ sett }) => Math.abs(sett - near) <= 4);
-  const ofUnit = typeof unitEnds === "number" ? unitEnds : unitEnds[0]!;
+  const ofUnit = unitEnds[0]!;
   return {
     unitEnds: ofUnit,
     ends: (dice.whole(12, 40) * 2 + 1) * ofUnit,
@@ -56,7 +56,7 @@ function thrown({ cloth, draft }: Recipe, dice: Dice, level: Level) {
     ...dice.one(alike.length === 0 ? sleys : alike),
     drawIn: dice.whole(3, 8),
     rows: dice.whole(20, 60) * 4,
-    perRow: typeof picksPerRow === "number" ? picksPerRow : picksPerRow[0]!,
+    perRow: picksPerRow[0]!,
     pickSett: Math.max(4, Math.round(cloth.picks ? toMetric(cloth.picks).value : 10) + dice.whole(-2, 2)),
     pieces: dice.whole(2, 6),
     takeUp: dice.whole(4, 10),

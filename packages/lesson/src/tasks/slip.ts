@@ -1,6 +1,6 @@
 import type { Cause } from "@drawcord/causes";
 import type { Block } from "@drawcord/page";
-import { printShafts, sayChange, type UnitDraft } from "@drawcord/units";
+import { commonSize, picksOfEachRow, printShafts, sayChange, type UnitDraft } from "@drawcord/units";
 import { squaresDrawing } from "../drawing/squares.js";
 import { plantedPlan } from "../planted.js";
 import { type Answer, sayTask, type TaskKind } from "../task.js";
@@ -52,11 +52,11 @@ function recipeTable({ ground, lifts, picksPerRow, selvedge, threading, unitEnds
     ({ raise, sink }) =>
       `${raise.length === 0 ? "none" : printShafts(raise)} up, ${sink.length === 0 ? "none" : printShafts(sink)} down`,
   );
-  const held = typeof picksPerRow === "number" ? lifts.map(() => picksPerRow) : picksPerRow;
+  const held = picksOfEachRow({ lifts, picksPerRow });
   return {
     kind: "table",
     id: "recipe",
-    caption: `The recipe: ${unitEnds} ends a unit, threaded ${ground.threading.join(" ")}`,
+    caption: `The recipe: ${commonSize(unitEnds) ?? String(unitEnds)} ends a unit, threaded ${ground.threading.join(" ")}`,
     columns: [{ title: "What", kind: "head" }, { title: "As it is written" }],
     rows: [
       ["Handle of each unit (X: none), from unit 1", units.join("  ")],

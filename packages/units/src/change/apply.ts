@@ -1,4 +1,5 @@
 import { UnitsError } from "../error.js";
+import { picksOfEachRow } from "../sizes.js";
 import type { UnitDraft } from "../types.js";
 import type { Change } from "./change.js";
 
@@ -69,10 +70,7 @@ export function applyChange(draft: UnitDraft, change: Change): UnitDraft {
     }
     case "row-picks": {
       checkPlace("row", change.row, lifts.length);
-      const { picksPerRow } = draft;
-      const each =
-        typeof picksPerRow === "number" ? Array<number>(lifts.length).fill(picksPerRow) : picksPerRow;
-      return { ...draft, picksPerRow: each.with(change.row - 1, change.picks) };
+      return { ...draft, picksPerRow: picksOfEachRow(draft).with(change.row - 1, change.picks) };
     }
     case "tie": {
       checkPlace("step", change.step, ground.steps.length);

@@ -8,6 +8,7 @@ import { type PngParts, readParts } from "./header.js";
 import { inflate } from "./inflate.js";
 import { scanLines, unpackedLength } from "./lines.js";
 
+// Read by our own: for 8 by 8 pixels fast-png 8.0.0 unpacks 1 MB to 2 GB, and pngjs 7.0.0 brings Node down at sides of 2^31.
 /**
  * The grid of a PNG picture of any kind, its top row woven last: a square is raised where its middle pixel is nearer in
  * colour to the warp than to the weft. What is transparent shows white.

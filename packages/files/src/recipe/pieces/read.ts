@@ -1,7 +1,7 @@
 /** The pieces of a recipe: their lifts, wefts, lengths and limits over the one threading of the warp. */
 import type { Limits } from "@drawcord/check";
 import type { Ground, ShaftSet } from "@drawcord/ground";
-import { checkDraft, exchangedLifts, parseShafts, type UnitDraft, type WovenBlock } from "@drawcord/units";
+import { checkDraft, exchangedLifts, parseShafts, type SizedDraft, type WovenBlock } from "@drawcord/units";
 import { picksOfPiece, type Quantity, YarnError } from "@drawcord/yarn";
 import { attempt, tell, Unread } from "../../tree/problems.js";
 import {
@@ -29,7 +29,7 @@ import type { KnownYarns } from "./yarn-order.js";
 
 /** What all pieces share, as far as it can be read. */
 export interface KnownWarp
-  extends Partial<Pick<UnitDraft, "ground" | "selvedge" | "threading" | "unitEnds">>,
+  extends Partial<Pick<SizedDraft, "ground" | "selvedge" | "threading" | "unitEnds">>,
     WarpShafts {}
 
 interface WarpShafts {
@@ -200,14 +200,14 @@ function draftOf(
     threading,
     unitEnds,
     ...plain
-  }: KnownWarp & Pick<UnitDraft, "lifts" | "picksPerRow">,
-): UnitDraft {
+  }: KnownWarp & Pick<SizedDraft, "lifts" | "picksPerRow">,
+): SizedDraft {
   const exchanged = section && at(section, "counterchange");
   const shafts =
     exchanged && attempt(exchanged.tree.problems, () => notation(exchanged, (text) => parseShafts(text)));
   if (!(ground && threading && unitEnds)) throw new Unread();
   const lifts = shafts === undefined ? plain.lifts : exchangedLifts(plain.lifts, shafts);
-  const draft: UnitDraft = { ...plain, ground, threading, unitEnds, lifts };
+  const draft: SizedDraft = { ...plain, ground, threading, unitEnds, lifts };
   try {
     checkDraft(draft);
   } catch (error) {

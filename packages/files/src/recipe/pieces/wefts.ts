@@ -1,6 +1,6 @@
 /** The yarns of the picks: by piece, by block, and by an order over the picks. */
 import type { YarnOrder } from "@drawcord/check";
-import { type UnitDraft, type WovenBlock, wovenRows } from "@drawcord/units";
+import { type SizedDraft, type WovenBlock, wovenRows } from "@drawcord/units";
 import { attempt } from "../../tree/problems.js";
 import { at, entries, type Path, type Spot } from "../../tree/spot.js";
 import { type KnownYarns, readYarnOrder } from "./yarn-order.js";
@@ -52,7 +52,7 @@ export interface ThrownYarns {
 
 /** The yarn of each pick. Where nothing is said of a weft, its yarn has the weft's own name. */
 export function yarnsOfPicks(
-  { ground, lifts, picksPerRow }: UnitDraft,
+  { ground, lifts, picksPerRow }: SizedDraft,
   order: readonly WovenBlock[] | undefined,
   rowsOf: (block: string) => number,
   { ofBlocks, ofPiece }: WeftChoice,
@@ -90,7 +90,7 @@ export function yarnsOfPicks(
         const orders = ofBlocks.get(block);
         return orders === undefined ? [] : [{ block, orders }];
       }) ?? [];
-    const picks = typeof picksPerRow === "number" ? picksPerRow : picksPerRow[row]!;
+    const picks = picksPerRow[row]!;
     for (let i = 0; i < picks; i++) {
       const weft = own[yarns.length % own.length]!;
       const inPiece = thrown.get(weft) ?? 0;

@@ -1,5 +1,5 @@
 /** The pieces and the colours of a recipe as they are written. */
-import { printLifts, printShafts } from "@drawcord/units";
+import { printLifts, printShafts, type UnitDraft } from "@drawcord/units";
 import { printQuantity } from "@drawcord/yarn";
 import type { RecipePiece } from "../types.js";
 import { printYarnOrder } from "./yarn-order.js";
@@ -35,7 +35,7 @@ export function piecesText(pieces: readonly RecipePiece[], { counts, limits }: P
 }
 
 /** The keys `weft` and `wefts` of a piece: the yarns of the picks of each weft, where they are not of its name. */
-export function weftsText({ draft, wefts }: Pick<RecipePiece, "draft" | "wefts">): {
+export function weftsText({ draft, wefts }: Pick<RecipePiece, "wefts"> & { readonly draft: UnitDraft }): {
   readonly weft?: string;
   readonly wefts?: Readonly<Record<string, string>>;
 } {
