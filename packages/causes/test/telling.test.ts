@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { expect, it } from "vitest";
-import { bordersOf } from "../src/telling/borders.js";
+import { bordersIn } from "../src/telling/borders.js";
 import { byLikeness } from "../src/telling/by-likeness.js";
 import type { EntryLine, LineEdit } from "../src/telling/line.js";
 import type { Keep } from "../src/telling/suggestion.js";
@@ -45,7 +45,7 @@ it("likeness suggests what comparing every place with every other does", () => {
 it("what was told before is what reading on from every place before finds", () => {
   fc.assert(
     fc.property(threadings, ({ line, alphabet }) => {
-      const [[again], [back], [moved]] = longestTold(line, alphabet, bordersOf(line, alphabet, []));
+      const [[again], [back], [moved]] = longestTold(line, alphabet, bordersIn(line, alphabet, []));
       expect({ again: [...again], back: [...back], moved: [...moved] }).toEqual(
         toldBeforeSlowly(line, alphabet),
       );

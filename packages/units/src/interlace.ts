@@ -6,7 +6,7 @@
 import { BitGrid, scanRowRuns, setBits } from "@drawcord/grid";
 
 /** By treadle (along picks) or by ground shaft (along ends): the interlacements that the ground harness raises and sinks. */
-export interface Moved {
+export interface MovedShafts {
   readonly raised: readonly Uint32Array[];
   readonly sunk: readonly Uint32Array[];
 }
@@ -51,7 +51,7 @@ export function interlace(
   { words: drawn, stride, columns }: BitGrid,
   rowOf: Int32Array,
   moverOf: Int32Array,
-  { raised, sunk }: Moved,
+  { raised, sunk }: MovedShafts,
 ): BitGrid {
   const words = new Uint32Array(rowOf.length * stride);
   for (let thread = 0; thread < rowOf.length; thread++) {

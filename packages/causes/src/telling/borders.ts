@@ -12,7 +12,7 @@ export interface Borders {
 }
 
 /** The borders of a line, with places that were found to be some. */
-export function bordersOf(line: EntryLine, { form }: Alphabet, places: readonly number[]): Borders {
+export function bordersIn(line: EntryLine, { form }: Alphabet, places: readonly number[]): Borders {
   const n = line.length;
   const is = new Uint8Array(n + 1);
   is[0] = 1;

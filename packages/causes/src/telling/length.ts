@@ -5,7 +5,7 @@
  * longest one is the best, and one pass from the end finds the least sum. Weavers put whole motifs together: a stretch that
  * begins or ends where a motif does is told in few bits, and one that is broken off anywhere takes its place.
  */
-import { bordersOf } from "./borders.js";
+import { bordersIn } from "./borders.js";
 import type { Alphabet, EntryLine } from "./line.js";
 import { longestTold, turnedBack } from "./told.js";
 
@@ -34,7 +34,7 @@ export function motifsOf(line: EntryLine, alphabet: Alphabet): readonly number[]
  * @param motifs where motifs begin and end, beside the ends of the line and the edges of what is blank
  */
 export function telling(line: EntryLine, alphabet: Alphabet, motifs: readonly number[]): Telling {
-  const borders = bordersOf(line, alphabet, motifs);
+  const borders = bordersIn(line, alphabet, motifs);
   const fresh = Float64Array.from(line, (entry, i) => alphabet.fresh(entry, line[i - 1] ?? -1));
   const n = line.length;
   const place = Math.log2(n + 1);

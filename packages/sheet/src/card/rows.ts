@@ -2,7 +2,7 @@ import { liftWork } from "@drawcord/units";
 import type { Woven } from "../woven.js";
 
 /** From where a shuttle is thrown. */
-export type Side = "left" | "right";
+export type ShuttleSide = "left" | "right";
 
 /** One row as it is woven. */
 export interface CardRow {
@@ -18,18 +18,18 @@ export interface CardRow {
   /** The weft of each pick, from 0 in the order of their first picks. */
   readonly wefts: readonly number[];
   /** From where the first pick of each weft in the row is thrown; left out where it has none. */
-  readonly sides: readonly (Side | undefined)[];
+  readonly sides: readonly (ShuttleSide | undefined)[];
 }
 
 /**
  * Every row of a draft as it is woven, each weft going to and fro from the side where it begins.
  * @param first the side where each weft begins, in the order of their first picks
  */
-export function cardRows(woven: Woven, first: readonly Side[]): CardRow[] {
+export function cardRows(woven: Woven, first: readonly ShuttleSide[]): CardRow[] {
   const { draft, expansion, rowSpans, treadleOfStep, wefts } = woven;
-  const next: Side[] = wefts.map((_, weft) => first[weft] ?? "left");
+  const next: ShuttleSide[] = wefts.map((_, weft) => first[weft] ?? "left");
   return liftWork(draft).rows.map(({ drawn, pulled, released }, i): CardRow => {
-    const sides: (Side | undefined)[] = wefts.map(() => undefined);
+    const sides: (ShuttleSide | undefined)[] = wefts.map(() => undefined);
     const treadles: number[] = [];
     const weftOfPick: number[] = [];
     for (let pick = rowSpans[i]!.start; pick < rowSpans[i]!.end; pick++) {

@@ -2,7 +2,7 @@ import type { Signal, Watched } from "@drawcord/base";
 import { blocksOfPiece, firstPickSide, projectOf, type Recipe } from "@drawcord/files";
 import { checkRecipe, type Review } from "@drawcord/review";
 import { type Plan, plan, toMetric, type UnitSystem } from "@drawcord/yarn";
-import { type CardRow, cardKey, cardRows, type Side } from "../card/rows.js";
+import { type CardRow, cardKey, cardRows, type ShuttleSide } from "../card/rows.js";
 import { type CardSection, cardSections } from "../card/sections.js";
 import { type Print, printIn } from "../numbers/say.js";
 import type { PartName } from "../part-names.js";
@@ -99,7 +99,10 @@ function closenessOf({ cloth }: Recipe): { closeness: ThreadsPerCm; missing: str
 }
 
 /** The side from which the first pick of each weft is thrown. */
-function firstSides({ cloth }: Recipe, { draft, expansion, weftOfPick, wefts }: Woven): readonly Side[] {
+function firstSides(
+  { cloth }: Recipe,
+  { draft, expansion, weftOfPick, wefts }: Woven,
+): readonly ShuttleSide[] {
   return wefts.map((yarn, i) => {
     const step = expansion.stepOfPick[weftOfPick.indexOf(i)] ?? 0;
     return firstPickSide(cloth, yarn, draft.ground.steps[step]?.weft ?? "weft");

@@ -15,7 +15,7 @@ export function findingsPart({ report }: Context, all: readonly Context[]): Shee
     woven,
     closeness,
   }));
-  return findingsOf(report, pieces);
+  return findingsTogether(report, pieces);
 }
 
 /** A cloth that was checked, and what it is called. */
@@ -24,7 +24,7 @@ interface CheckedCloth extends Pick<Context, "woven" | "closeness"> {
 }
 
 /** What the checker found of cloths that it looked at together. */
-export function findingsOf(report: Review, cloths: readonly CheckedCloth[]): SheetPart {
+export function findingsTogether(report: Review, cloths: readonly CheckedCloth[]): SheetPart {
   const { findings } = report;
   const numbered = numberedFindings(findings);
   const pictures = picturesOf(cloths, numbered);

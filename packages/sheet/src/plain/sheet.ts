@@ -4,14 +4,14 @@ import { SheetError } from "../error.js";
 import { type PartName, partNames, type Sheet, type SheetPart, shortParts } from "../part-names.js";
 import { checkedText, errorBlocks } from "../parts/checked.js";
 import type { SheetOptions } from "../parts/context.js";
-import { findingsOf } from "../parts/findings.js";
+import { findingsTogether } from "../parts/findings.js";
 import { spacedCount } from "../parts/number.js";
 import { warpingOf } from "../parts/warping.js";
 import { clothPictures } from "../pictures/cloth.js";
 import { type PlainContext, plainContext } from "./context.js";
 import { drawdownPart } from "./drawdown.js";
 import { numbersPart } from "./numbers.js";
-import { threadingPart } from "./threading.js";
+import { plainThreadingPart } from "./threading.js";
 import { tieUpPart } from "./tie-up.js";
 import { treadlingPart } from "./treadling.js";
 
@@ -61,12 +61,12 @@ const builders: Readonly<Partial<Record<PartName, (context: PlainContext) => She
   project: numbersPart,
   warping: ({ woven, look, draft }) =>
     warpingOf(woven.ends, undefined, draft.warp.colours === undefined ? [] : look.ends.map(letterOf)),
-  threading: threadingPart,
+  threading: plainThreadingPart,
   ground: tieUpPart,
   lifts: treadlingPart,
   cautions: finishingPart,
   corner: drawdownPart,
-  findings: ({ report, woven, closeness }) => findingsOf(report, [{ name: "", woven, closeness }]),
+  findings: ({ report, woven, closeness }) => findingsTogether(report, [{ name: "", woven, closeness }]),
 };
 
 function clothPart({ woven, look, closeness, report }: PlainContext): SheetPart {

@@ -10,7 +10,7 @@ import type { PlainContext } from "./context.js";
 const GROUP = 8;
 
 /** Every end on its shaft in the order of threading, a tick a group. */
-export function threadingPart({ draft, woven, look, fromRight }: PlainContext): SheetPart {
+export function plainThreadingPart({ draft, woven, look, fromRight }: PlainContext): SheetPart {
   const { ends } = woven;
   const groups = groupsOf(woven.unitSpans);
   if (fromRight) groups.reverse();

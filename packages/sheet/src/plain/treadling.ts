@@ -1,7 +1,7 @@
 import type { Block, Table, TableHead, Text } from "@drawcord/page";
 import { letterOf } from "../card/letters.js";
 import { cardGroups } from "../card/lines.js";
-import { type CardRow, cardKey, type Side } from "../card/rows.js";
+import { type CardRow, cardKey, type ShuttleSide } from "../card/rows.js";
 import { handlesText } from "../numbers/handles.js";
 import type { SheetPart } from "../part-names.js";
 import { range, spacedCount } from "../parts/number.js";
@@ -71,12 +71,12 @@ function card({ moves, look }: PlainContext, what: string, striped: boolean): Ta
 /** A pick a row; each weft goes to and fro from the left. */
 function cardRows(moves: readonly string[], wefts: readonly number[]): CardRow[] {
   const unlike = [...new Set(moves)];
-  const next = new Map<number, Side>();
+  const next = new Map<number, ShuttleSide>();
   return moves.map((move, pick): CardRow => {
     const weft = wefts[pick]!;
     const side = next.get(weft) ?? "left";
     next.set(weft, side === "left" ? "right" : "left");
-    const sides: (Side | undefined)[] = [];
+    const sides: (ShuttleSide | undefined)[] = [];
     sides[weft] = side;
     return {
       row: pick + 1,

@@ -18,9 +18,12 @@ export function entered(value: number): number {
 /**
  * A formula worked out as on a pocket calculator, from the numbers as they are printed; a share enters as hundredths.
  * @param valuesOf the values of a symbol, in the units in which they are printed
- * @example calculated(["/", "n", "S"], (name) => [{ value: name === "n" ? 324 : 12, unit: "", kind: "number" }]) // 27
+ * @example pocketCalculated(["/", "n", "S"], (name) => [{ value: name === "n" ? 324 : 12, unit: "", kind: "number" }]) // 27
  */
-export function calculated(tree: FormulaTree, valuesOf: (symbol: string) => readonly Quantity[]): number {
+export function pocketCalculated(
+  tree: FormulaTree,
+  valuesOf: (symbol: string) => readonly Quantity[],
+): number {
   const numbers = (symbol: string) =>
     valuesOf(symbol).map(({ value, kind }) => (kind === "share" ? value / 100 : value));
   return setTree<number>(tree, {

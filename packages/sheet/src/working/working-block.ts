@@ -11,7 +11,7 @@ import { operator, quantityLetters, row, symbolLetters, typeset } from "../formu
 import { printIn } from "../numbers/say.js";
 import { inWorkingUnits, type WorkingUnits, workingUnits } from "./in-sheet-units.js";
 import type { NumberedResult, NumberedResults } from "./numbered.js";
-import { calculated, entered, resultSteps } from "./pocket.js";
+import { entered, pocketCalculated, resultSteps } from "./pocket.js";
 
 /** One working in the units of the sheet: every step of it agrees with a pocket calculator to the last figure that is printed. */
 export function workingBlock(
@@ -37,7 +37,7 @@ export function workingBlock(
     signs: true,
   });
   const end = inWorkingUnits(data.result, units);
-  const steps = resultSteps(calculated(tree, printed), calculated(tree, exact), end);
+  const steps = resultSteps(pocketCalculated(tree, printed), pocketCalculated(tree, exact), end);
   const said = sayIn(system, result);
   const more = what ?? yarn;
   const isSame = more === undefined || data.title.toLowerCase() === more.toLowerCase();
