@@ -50,6 +50,8 @@ export interface LoomOptions {
   readonly groundShafts?: number;
   readonly treadles?: number;
   readonly lingos?: number;
+  /** On each ground shaft. */
+  readonly heddles?: number;
 }
 
 /** How a cloth is to be checked, by rules of these names. */

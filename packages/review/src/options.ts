@@ -35,12 +35,13 @@ export function optionsOf(recipe: Recipe, onWarp?: DesignsOnWarp): CheckOptions 
     ...perCm("picksPerCm", project.facts.pickSett),
   };
   const stated = statedNumbers(recipe);
-  const { patternShafts, groundShafts, treadles, lingos, weavingWidth } = recipe.loom;
+  const { patternShafts, groundShafts, treadles, lingos, heddles, weavingWidth } = recipe.loom;
   const loom: LoomOptions = {
     ...(patternShafts === undefined ? {} : { patternShafts }),
     ...(groundShafts === undefined ? {} : { groundShafts }),
     ...(treadles === undefined ? {} : { treadles }),
     ...(lingos === undefined ? {} : { lingos }),
+    ...(heddles === undefined ? {} : { heddles }),
     ...(cloth.reedWidth === undefined ? {} : { reedWidth: toMetric(cloth.reedWidth).value }),
     ...(weavingWidth === undefined ? {} : { weavingWidth: toMetric(weavingWidth).value }),
   };

@@ -38,7 +38,7 @@ units: { ends: 4, threading: (1-8 7-2)*3 1 }
 lifts: { picks: 4, rows: "1 *2\\n1-2\\n1-3\\n2-4\\n3-5\\n4-6\\n5-7\\n6-8\\n7 8\\n8\\n8\\n7 8\\n6-8\\n5-7\\n4-6\\n3-5\\n2-4\\n1-3\\n1-2" }
 yarns:
   warp: { count: 16/2 Ne, fibre: cotton }
-  weft: { count: 16/2 Ne, fibre: cotton, stock: 400 m }
+  weft: { count: 16/2 Ne, fibre: cotton, stock: 1200 m }
 cloth: { sett: 36 per inch, picks: 36 per inch, reed: 12 per inch, sley: 3, draw-in: 6 %, take-up: 10 %, shrinkage: 8 %, repeat: picks }
 project: { pieces: 3, warp: 4 yd, width: 4.1 in, length: 18 in, sampling: 6 in, waste: 1 yd }
 loom: { lingo-weight: 30 g }
@@ -100,7 +100,14 @@ describe("one number written wrong is found, with its reason", () => {
       "length-rows",
       /takes 320 picks/,
     ],
-    ["a block too few", damask, "leaf*6", "leaf*5", "length-rows", /has 200, 40 fewer \(10 rows\)/],
+    [
+      "a block too few",
+      damask,
+      "leaf*6",
+      "leaf*5",
+      "length-rows",
+      /has 200, 40 fewer: 10 rows are missing after row 50; leaf\*6 in place of leaf\*5 makes it/,
+    ],
     [
       "the width in the reed promised as finished",
       damask,
@@ -205,6 +212,22 @@ describe("one number written wrong is found, with its reason", () => {
       "stock: 50 g",
       "short-stock",
       /50 g of the yarn of the warp/,
+    ],
+    [
+      "a sample measured with a slip of the ruler",
+      damask,
+      "loom: {",
+      "measured: { width-in-reed: 40 cm, width: 38 cm, washed-width: 20 cm }\nloom: {",
+      "unusual-number",
+      /the sample tells 47\.37 % as shrinkage width.*slip of the ruler/,
+    ],
+    [
+      "fewer heddles than the ground has ends",
+      damask,
+      "loom: {",
+      "loom: { heddles: 30,",
+      "loom-capacity",
+      /heddles on a shaft, and the loom has 30/,
     ],
     ["hems longer than the piece", damask, "hems: 2 cm", "hems: 200 cm", "length-rows", /takes \d+/],
     [

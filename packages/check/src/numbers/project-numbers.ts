@@ -7,6 +7,7 @@ import {
   withSample,
   YarnError,
 } from "@drawcord/yarn";
+import { numberRules } from "../number-rules.js";
 import { warpCloseness, weftCloseness } from "./closeness.js";
 import type { Counted, Numbers, ProjectFacts, ProjectNumbers } from "./project.js";
 
@@ -18,7 +19,11 @@ import type { Counted, Numbers, ProjectFacts, ProjectNumbers } from "./project.j
  * @example check(draft, { project: projectNumbers({ ends: 0, picks: 0, sett: parseQuantity("9 per cm") }) }).ok // true
  */
 export function projectNumbers(facts: ProjectFacts): ProjectNumbers {
-  return { facts: sampled(facts), of: (counted) => workOut(projectOfCloth(facts, counted)) };
+  return {
+    facts: sampled(facts),
+    rules: numberRules,
+    of: (counted) => workOut(projectOfCloth(facts, counted)),
+  };
 }
 
 /** With what a sample tells; as it is where its measures cannot be, which the numbers then say. */

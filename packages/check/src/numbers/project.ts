@@ -34,6 +34,8 @@ export interface Counted {
 /** A project with the formulas that work it out, as `projectNumbers` makes it. */
 export interface ProjectNumbers {
   readonly facts: ProjectFacts;
+  /** The rules that look at them. */
+  readonly rules: readonly { readonly name: string }[];
   /** The numbers of the project for a cloth; a sentence where they cannot be. */
   of(cloth: Counted): Numbers | string;
 }

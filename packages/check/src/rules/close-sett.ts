@@ -45,12 +45,17 @@ export const closeSettPage: RulePage = /* @__PURE__ */ (() => ({
   },
 }))();
 
-/** A sett closer than the yarn allows. */
-export const closeSett: Rule<"close-sett", CloseSettFact, Calculated> = {
+/** What every check knows of the rule, whether numbers are looked at or not. */
+export const closeSettEntry = {
   name: "close-sett",
   severity: "warning",
   changes: ["number"],
   ofNumbers: true,
+} as const;
+
+/** A sett closer than the yarn allows. */
+export const closeSett: Rule<"close-sett", CloseSettFact, Calculated> = /* @__PURE__ */ (() => ({
+  ...closeSettEntry,
   of: calculated,
   *find({ closeness, options }) {
     const limit = options.limits?.closeSett ?? closeSettLimit.usual;
@@ -72,7 +77,7 @@ export const closeSett: Rule<"close-sett", CloseSettFact, Calculated> = {
     return `the sett${at} is ${figure(measured)} % of the closest that the yarn allows in the ground weave, where ${figure(limit)} % is allowed`;
   },
   parts: ({ system }) => [["cloth", system === "warp" ? "sett" : "picks"], ["cloth"]],
-};
+}))();
 
 /** What is allowed where the cloth is faced with these threads: side by side. */
 function faced({ closest, sideBySide }: Closeness, limit: number): number {

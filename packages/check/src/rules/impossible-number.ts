@@ -35,17 +35,23 @@ export const impossibleNumberPage: RulePage = /* @__PURE__ */ (() => ({
   },
 }))();
 
-/** Numbers of the project that cannot be. */
-export const impossibleNumber: Rule<"impossible-number", ImpossibleNumberFact, LaidOut> = {
+/** What every check knows of the rule, whether numbers are looked at or not. */
+export const impossibleNumberEntry = {
   name: "impossible-number",
   severity: "error",
   changes: ["number"],
   ofNumbers: true,
-  of: planned,
-  *find({ numbers }) {
-    const found = numbers?.();
-    if (typeof found === "string") yield { trouble: found };
-  },
-  say: ({ trouble }) => `the numbers of the project cannot be: ${trouble}`,
-  parts: () => [["project"], ["cloth"], ["yarns"]],
-};
+} as const;
+
+/** Numbers of the project that cannot be. */
+export const impossibleNumber: Rule<"impossible-number", ImpossibleNumberFact, LaidOut> =
+  /* @__PURE__ */ (() => ({
+    ...impossibleNumberEntry,
+    of: planned,
+    *find({ numbers }) {
+      const found = numbers?.();
+      if (typeof found === "string") yield { trouble: found };
+    },
+    say: ({ trouble }) => `the numbers of the project cannot be: ${trouble}`,
+    parts: () => [["project"], ["cloth"], ["yarns"]],
+  }))();

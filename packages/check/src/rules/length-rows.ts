@@ -4,6 +4,8 @@ import type { Calculated } from "../cloth.js";
 import { off } from "../limits/off.js";
 import { because, likelyReason } from "../numbers/likely-reason.js";
 import { tenByTen } from "../numbers/ten-by-ten.js";
+import type { WovenOrder } from "../put-together.js";
+import type { Span } from "../report.js";
 import { figure } from "../words.js";
 import { calculated } from "./needs.js";
 import type { Fact, Rule, RulePage } from "./rule.js";
@@ -15,6 +17,10 @@ export interface LengthRowsFact extends Fact {
   /** Picks that the length takes. */
   readonly limit: number;
   readonly unit: "picks";
+  /** The last rows, where they are too many. */
+  readonly rows?: Span;
+  /** Another number of repeats that makes the length, or comes nearest to it. */
+  readonly blocks?: string;
   /** The slip that would explain it exactly. */
   readonly likely?: string;
 }
@@ -67,12 +73,18 @@ export const lengthRowsPage: RulePage = /* @__PURE__ */ (() => ({
   },
 }))();
 
-/** A length of the piece that the rows do not make. */
-export const lengthRows: Rule<"length-rows", LengthRowsFact, Calculated> = {
+/** What every check knows of the rule, whether numbers are looked at or not. */
+export const lengthRowsEntry = {
   name: "length-rows",
   severity: "warning",
   changes: ["number", "insert-row", "remove-row"],
   ofNumbers: true,
+  saysPlace: true,
+} as const;
+
+/** A length of the piece that the rows do not make. */
+export const lengthRows: Rule<"length-rows", LengthRowsFact, Calculated> = /* @__PURE__ */ (() => ({
+  ...lengthRowsEntry,
   of: calculated,
   *find({ options, layout, project, weft, worked }) {
     const { hems, length, pickSett } = project;
@@ -100,17 +112,61 @@ export const lengthRows: Rule<"length-rows", LengthRowsFact, Calculated> = {
       ],
       1,
     );
-    yield { measured: weft.count, limit: needed, unit: "picks", ...(likely !== undefined && { likely }) };
+    const wanted = Math.round(needed / row);
+    const blocks = repeats(options.repeat) ? undefined : otherRepeats(options.woven, rows, wanted);
+    yield {
+      measured: weft.count,
+      limit: needed,
+      unit: "picks",
+      ...(wanted < rows && wanted > 0 && !repeats(options.repeat) && { rows: [wanted + 1, rows] as const }),
+      ...(blocks !== undefined && { blocks }),
+      ...(likely !== undefined && { likely }),
+    };
   },
-  say({ likely, limit, measured }, { layout, project, weft }) {
+  say({ blocks, likely, limit, measured, rows: over }, { layout, project, weft }) {
     const apart = Math.abs(measured - limit);
-    const rows = Math.round(apart / (weft.count / layout.draft.lifts.length));
+    const all = layout.draft.lifts.length;
+    const rows = many(Math.round(apart / (weft.count / all)), "row");
     const how = measured < limit ? "fewer" : "more";
     const length = project.length === undefined ? "" : printQuantity(project.length);
-    return `a piece of ${length} takes ${figure(limit)} picks, and the lift plan has ${measured}, ${figure(apart)} ${how} (${many(rows, "row")})${because(likely)}`;
+    const which =
+      over !== undefined
+        ? `rows ${over[0]}-${over[1]} are too many`
+        : measured < limit
+          ? `${rows} are missing after row ${all}`
+          : rows;
+    const mend = blocks === undefined ? "" : `; ${blocks}`;
+    return `a piece of ${length} takes ${figure(limit)} picks, and the lift plan has ${measured}, ${figure(apart)} ${how}: ${which}${mend}${because(likely)}; the plan goes by the length`;
   },
   parts: () => [["project", "length"], ["lifts"]],
-};
+}))();
+
+/** The change of one number of repeats that makes so many rows, or comes nearest; undefined where the lifts are of no blocks. */
+function otherRepeats(woven: WovenOrder | undefined, rows: number, wanted: number): string | undefined {
+  const lines = (woven?.order ?? []).flatMap(({ beside, block, changes }) => {
+    const [only] = changes;
+    const repeated = only?.change === "repeated" ? only.times : 1;
+    const isPlain = beside === undefined && changes.length < 2 && (only === undefined || repeated > 1);
+    return isPlain ? [{ block, times: repeated, long: woven!.blocks[block]?.length ?? 0 }] : [];
+  });
+  // What is repeated already is repeated more or less often; a hem that comes once stays one.
+  const most = Math.max(0, ...lines.map(({ times }) => times));
+  const [best] = lines
+    .filter(({ long, times }) => long > 0 && (times > 1 || most === 1))
+    .map(({ block, long, times }) => {
+      const other = Math.max(1, times + Math.round((wanted - rows) / long));
+      return { block, times, other, off: rows + (other - times) * long - wanted };
+    })
+    .filter(({ other, times }) => other !== times)
+    .sort((a, b) => Math.abs(a.off) - Math.abs(b.off));
+  if (best === undefined || Math.abs(best.off) >= Math.abs(rows - wanted)) return undefined;
+  const { block, off: left, other, times } = best;
+  const makes =
+    left === 0
+      ? "makes it"
+      : `comes nearest, ${many(Math.abs(left), "row")} too ${left < 0 ? "few" : "many"}`;
+  return `${block}*${other} in place of ${block}*${times} ${makes}`;
+}
 
 function repeats(repeat: string | undefined): boolean {
   return repeat === "picks" || repeat === "both";

@@ -13,19 +13,19 @@ export interface LoomCapacityFact extends Fact {
   readonly measured: number;
   readonly limit: number;
   /** Of `measured` and `limit`. */
-  readonly unit: "pattern shafts" | "ground shafts" | "treadles" | "lingos";
+  readonly unit: "pattern shafts" | "ground shafts" | "treadles" | "lingos" | "heddles on a shaft";
 }
 
 /** What the page of this rule says. */
 export const loomCapacityPage: RulePage = /* @__PURE__ */ (() => ({
   summary: "the plan needs more than the loom has",
   meaning:
-    "The plan uses a pattern shaft or a ground shaft beyond the last one of the loom, or more treadles or lingos than it has.",
+    "The plan uses a pattern shaft or a ground shaft beyond the last one of the loom, or more treadles, lingos or heddles on a ground shaft than it has.",
   reason:
     "It cannot be threaded or tied as it is written. A unit takes one lingo, a static unit too; a pick of the figure alone takes no treadle.",
   mend: "Thread alike units on one shaft, choose a ground on fewer shafts or with a shorter treadling, or another loom.",
   limit:
-    "What the loom has: `pattern-shafts`, `ground-shafts`, `treadles` and `lingos` in `loom`. What is not named there is not looked at.",
+    "What the loom has: `pattern-shafts`, `ground-shafts`, `treadles`, `lingos` and `heddles` (on each ground shaft) in `loom`. What is not named there is not looked at.",
   source: "common practice",
   examples: {
     passes: [
@@ -77,6 +77,7 @@ export const loomCapacity: Rule<"loom-capacity", LoomCapacityFact, LaidOut> = {
       ["ground shafts", needs.groundShafts, loom.groundShafts],
       ["treadles", needs.treadles, loom.treadles],
       ["lingos", needs.lingos, loom.lingos],
+      ["heddles on a shaft", Math.max(0, ...needs.heddles.map(({ count }) => count)), loom.heddles],
     ] as const) {
       if (has !== undefined && asked > has) yield { measured: asked, limit: has, unit };
     }
@@ -86,7 +87,10 @@ export const loomCapacity: Rule<"loom-capacity", LoomCapacityFact, LaidOut> = {
     const treadles = few ? `: ${listed(treadlesOf(layout.draft))}` : "";
     return `the plan asks for ${measured} ${unit}, and the loom has ${limit}${treadles}`;
   },
-  parts: ({ unit }) => [["loom", unit.replace(" ", "-")], ["loom"]],
+  parts: ({ unit }) => [
+    ["loom", unit === "heddles on a shaft" ? "heddles" : unit.replace(" ", "-")],
+    ["loom"],
+  ],
 };
 
 /** What each treadle does, so that one that is unlike another by a slip is seen. */

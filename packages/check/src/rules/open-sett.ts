@@ -62,12 +62,17 @@ export const openSettPage: RulePage = /* @__PURE__ */ (() => ({
   },
 }))();
 
-/** A sett too open to hold. */
-export const openSett: Rule<"open-sett", OpenSettFact, Calculated> = {
+/** What every check knows of the rule, whether numbers are looked at or not. */
+export const openSettEntry = {
   name: "open-sett",
   severity: "warning",
   changes: ["number"],
   ofNumbers: true,
+} as const;
+
+/** A sett too open to hold. */
+export const openSett: Rule<"open-sett", OpenSettFact, Calculated> = /* @__PURE__ */ (() => ({
+  ...openSettEntry,
   of: calculated,
   *find({ closeness, options }) {
     const limit = options.limits?.openSett ?? openSettLimit.usual;
@@ -88,4 +93,4 @@ export const openSett: Rule<"open-sett", OpenSettFact, Calculated> = {
     return `the sett${at} is ${figure(measured)} % of the closest that the yarn allows in the ground weave, where ${figure(limit)} % is the least that holds`;
   },
   parts: ({ system }) => [["cloth", system === "warp" ? "sett" : "picks"], ["cloth"]],
-};
+}))();

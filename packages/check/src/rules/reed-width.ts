@@ -48,12 +48,17 @@ export const reedWidthPage: RulePage = /* @__PURE__ */ (() => ({
   },
 }))();
 
-/** A warp wider than the reed, or than the loom. */
-export const reedWidth: Rule<"reed-width", ReedWidthFact, Calculated> = {
+/** What every check knows of the rule, whether numbers are looked at or not. */
+export const reedWidthEntry = {
   name: "reed-width",
   severity: "error",
   changes: ["number", "remove-unit"],
   ofNumbers: true,
+} as const;
+
+/** A warp wider than the reed, or than the loom. */
+export const reedWidth: Rule<"reed-width", ReedWidthFact, Calculated> = /* @__PURE__ */ (() => ({
+  ...reedWidthEntry,
   of: calculated,
   *find({ options, worked: { reed, widthInReed } }) {
     const width = Math.max(reed?.width.value ?? 0, widthInReed?.value ?? 0);
@@ -72,4 +77,4 @@ export const reedWidth: Rule<"reed-width", ReedWidthFact, Calculated> = {
     of === "reed" ? ["cloth", "reed-width"] : ["loom", "weaving-width"],
     [of === "reed" ? "cloth" : "loom"],
   ],
-};
+}))();

@@ -1,4 +1,4 @@
-import { convert, type ProjectYarn, printQuantity, type Quantity, quantity } from "@drawcord/yarn";
+import { printQuantity, type Quantity, quantity } from "@drawcord/yarn";
 import type { Calculated } from "../cloth.js";
 import { tenByTen } from "../numbers/ten-by-ten.js";
 import { calculated } from "./needs.js";
@@ -20,7 +20,8 @@ const cotton = { yarn: "16/2 Ne", fibre: "cotton" };
 /** What the page of this rule says. */
 export const shortStockPage: RulePage = /* @__PURE__ */ (() => ({
   summary: "the stock of a yarn is not enough",
-  meaning: "The recipe says how much there is of a yarn, and its warp or its weft takes more.",
+  meaning:
+    "The recipe says how much there is of a yarn, and all that is woven of it takes more, with what is spared for mistakes. Yarns alike in count, fibre, colour and package are one, under whatever names.",
   reason: "The yarn gives out on the loom, and another dye lot shows as a stripe.",
   mend: "Buy more before the warp is wound: `drawcord plan` tells how much. Or weave fewer or shorter pieces.",
   source: "Drawcord's own",
@@ -52,37 +53,45 @@ export const shortStockPage: RulePage = /* @__PURE__ */ (() => ({
   },
 }))();
 
-/** A stock of yarn that is not enough. */
-export const shortStock: Rule<"short-stock", ShortStockFact, Calculated> = {
+/** What every check knows of the rule, whether numbers are looked at or not. */
+export const shortStockEntry = {
   name: "short-stock",
   severity: "warning",
   changes: ["number"],
   ofNumbers: true,
+} as const;
+
+/** A stock of yarn that is not enough. */
+export const shortStock: Rule<"short-stock", ShortStockFact, Calculated> = /* @__PURE__ */ (() => ({
+  ...shortStockEntry,
   of: calculated,
   *find({ project, worked }) {
-    const uses = worked.warpYarns.length > 1 ? worked.warpYarns : [worked.warpYarn];
-    for (const used of [...uses, ...worked.weftYarn]) {
-      const stock = used && stocked(project, used.name)?.stock;
-      const needed = stock?.kind === "mass" ? used?.mass : used?.length;
-      if (stock === undefined || needed === undefined) continue;
-      const limit = convert(needed, stock.unit).value;
-      if (stock.value < limit) yield { measured: stock.value, limit, unit: stock.unit, yarn: used!.name };
+    for (const { need, stock, toBuy, yarns } of worked.buy) {
+      if (stock === undefined || toBuy.value <= 1e-9 * need.value) continue;
+      const have = need.value - toBuy.value;
+      const { unit, value } = have > 0 ? stock : need;
+      // In the words of the stock, which may be a length where the need is a weight.
+      const of =
+        have > 0 ? { measured: value, limit: (value * need.value) / have } : { measured: 0, limit: value };
+      yield { ...of, unit, yarn: stockedOf(project, yarns) };
     }
   },
   say({ limit, measured, unit, yarn }) {
     const said = (value: number) => printQuantity(quantity(value, unit), { decimals: 1 });
     const called = yarn === "warp" || yarn === "weft" ? yarn : `weft ${yarn}`;
-    return `there is ${said(measured)} of the yarn of the ${called}, and ${said(limit)} is needed`;
+    return `there is ${said(measured)} of the yarn of the ${called}, and ${said(limit)} is needed, what is spared with it`;
   },
   parts: ({ yarn }) => [
     ["yarns", yarn, "stock"],
     ["yarns", yarn],
   ],
-};
+}))();
 
-function stocked(
+/** The one of the yarns alike that states what there is of them. */
+function stockedOf(
   { warp, warps = [], wefts = [] }: Calculated["project"],
-  name: string,
-): ProjectYarn | undefined {
-  return [...warps, ...wefts].find((yarn) => yarn.name === name) ?? (name === "warp" ? warp : undefined);
+  names: readonly string[],
+): string {
+  const stated = [...warps, ...wefts].find(({ name, stock }) => stock !== undefined && names.includes(name));
+  return stated?.name ?? (warp?.stock === undefined ? names[0]! : "warp");
 }

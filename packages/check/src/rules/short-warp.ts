@@ -40,12 +40,17 @@ export const shortWarpPage: RulePage = /* @__PURE__ */ (() => ({
   },
 }))();
 
-/** A warp too short for the pieces. */
-export const shortWarp: Rule<"short-warp", ShortWarpFact, Calculated> = {
+/** What every check knows of the rule, whether numbers are looked at or not. */
+export const shortWarpEntry = {
   name: "short-warp",
   severity: "warning",
   changes: ["number"],
   ofNumbers: true,
+} as const;
+
+/** A warp too short for the pieces. */
+export const shortWarp: Rule<"short-warp", ShortWarpFact, Calculated> = /* @__PURE__ */ (() => ({
+  ...shortWarpEntry,
   of: calculated,
   *find({ piecesOfWarp }) {
     if (piecesOfWarp === undefined) return;
@@ -57,4 +62,4 @@ export const shortWarp: Rule<"short-warp", ShortWarpFact, Calculated> = {
     return `${warp} gives ${many(measured, "piece")}, and ${limit} are wanted`;
   },
   parts: () => [["project", "pieces"], ["project", "warp"], ["pieces"]],
-};
+}))();

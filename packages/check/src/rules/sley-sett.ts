@@ -22,7 +22,7 @@ export interface SleySettFact extends Fact {
 export const sleySettPage: RulePage = /* @__PURE__ */ (() => ({
   summary: "the sleyed reed does not give the sett",
   meaning:
-    "The recipe gives a reed, a sley and a sett, and so many ends in the dents of this reed make another sett; or it gives a reed and a sett that no sley of a few ends in a dent comes near. Widths are worked out from the sett.",
+    "The recipe gives a reed, a sley and a sett, and so many ends in the dents of this reed make another sett; or it gives a reed and a sett that no sley of a few ends in a dent comes near. Widths and yarn go by the sley, because that is what the warp is threaded in; without a sley, by the sett.",
   reason:
     "The warp is sleyed by the reed and comes out wider or narrower than everything that was planned by the sett.",
   mend: "Correct the sett, the sley or the reed: `drawcord yarn` tells what each reed makes.",
@@ -46,12 +46,17 @@ export const sleySettPage: RulePage = /* @__PURE__ */ (() => ({
   },
 }))();
 
-/** A sley that does not give the sett. */
-export const sleySett: Rule<"sley-sett", SleySettFact, Calculated> = {
+/** What every check knows of the rule, whether numbers are looked at or not. */
+export const sleySettEntry = {
   name: "sley-sett",
   severity: "warning",
   changes: ["number"],
   ofNumbers: true,
+} as const;
+
+/** A sley that does not give the sett. */
+export const sleySett: Rule<"sley-sett", SleySettFact, Calculated> = /* @__PURE__ */ (() => ({
+  ...sleySettEntry,
   of: calculated,
   *find({ options, project, worked }) {
     const { reed } = worked;
@@ -76,7 +81,7 @@ export const sleySett: Rule<"sley-sett", SleySettFact, Calculated> = {
         ? `${figure(measured)} per cm`
         : printQuantity(convert(reed.sett, sett.unit), { decimals: 2 });
     const wanted = sett === undefined ? `${figure(limit)} per cm` : printQuantity(sett);
-    return `sleyed ${sley}, the reed makes ${made}, and the sett is ${wanted}${because(likely)}`;
+    return `sleyed ${sley}, the reed makes ${made}, and the sett is ${wanted}; the plan goes by the ${project.sley === undefined ? "sett" : "sley"}${because(likely)}`;
   },
   parts: () => [["cloth", "sley"], ["cloth", "reed"], ["cloth"]],
-};
+}))();

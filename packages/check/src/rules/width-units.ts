@@ -51,12 +51,17 @@ export const widthUnitsPage: RulePage = /* @__PURE__ */ (() => ({
   },
 }))();
 
-/** A width that the units do not make. */
-export const widthUnits: Rule<"width-units", WidthUnitsFact, Calculated> = {
+/** What every check knows of the rule, whether numbers are looked at or not. */
+export const widthUnitsEntry = {
   name: "width-units",
   severity: "warning",
   changes: ["number", "insert-unit", "remove-unit"],
   ofNumbers: true,
+} as const;
+
+/** A width that the units do not make. */
+export const widthUnits: Rule<"width-units", WidthUnitsFact, Calculated> = /* @__PURE__ */ (() => ({
+  ...widthUnitsEntry,
   of: calculated,
   *find({ endsOfWidth, options, layout, project, warp, worked }) {
     const { width } = project;
@@ -98,10 +103,10 @@ export const widthUnits: Rule<"width-units", WidthUnitsFact, Calculated> = {
       project.width === undefined || finishedWidth === undefined
         ? ""
         : `, which finish ${printQuantity(convert(finishedWidth, project.width.unit), { decimals: 1 })} wide`;
-    return `a width of ${wanted} takes ${limit} ends, and there are ${measured}${comes}: ${apart} ${how} (${many(units, "unit")})${because(likely)}`;
+    return `a width of ${wanted} takes ${limit} ends, and there are ${measured}${comes}: ${apart} ${how} (${many(units, "unit")})${because(likely)}; the plan goes by the units`;
   },
   parts: () => [
     ["project", "width"],
     ["units", "threading"],
   ],
-};
+}))();

@@ -36,6 +36,7 @@ export function planJson(plan: Plan): Record<string, unknown> {
     ...measures(plan, ["clothWeight"]),
     ...(plan.sample === undefined ? {} : { sample: sampleJson(plan.sample) }),
     assumed: assumptions(plan).map(({ meaning, value, why }) => ({ meaning, ...measure(value), why })),
+    goesBy: plan.goesBy,
     missing: plan.missing,
     notes: plan.notes,
   };
@@ -43,6 +44,7 @@ export function planJson(plan: Plan): Record<string, unknown> {
 
 type Name = Exclude<
   keyof Plan,
+  | "goesBy"
   | "sample"
   | "firmness"
   | "reed"

@@ -45,6 +45,7 @@ export function planText(plan: Plan, width: number, paint: Paint): string {
       "assumed",
       assumptions(plan).map(({ meaning, value, why }) => `${meaning}: ${printQuantity(value)} (${why})`),
     ],
+    ["goes by", plan.goesBy],
     ["missing", plan.missing],
     ["note", plan.notes],
   ];

@@ -28,6 +28,7 @@ export function readLoom(section: Spot | undefined): RecipeLoom {
     ...numberNamed(section, "ground-shafts", "groundShafts"),
     ...numberNamed(section, "treadles", "treadles"),
     ...numberNamed(section, "lingos", "lingos"),
+    ...numberNamed(section, "heddles", "heddles"),
     ...quantityAt(section, "lingo-weight", "lingoWeight", "mass"),
     ...quantityAt(section, "weaving-width", "weavingWidth", "length"),
     ...(action === undefined ? {} : { action: action as NonNullable<RecipeLoom["action"]> }),

@@ -70,6 +70,8 @@ export interface RecipeLoom {
   readonly groundShafts?: number;
   readonly treadles?: number;
   readonly lingos?: number;
+  /** Heddles on each ground shaft. */
+  readonly heddles?: number;
   /** A mass. */
   readonly lingoWeight?: Quantity;
   /** How wide a cloth the loom weaves: a length. */

@@ -74,6 +74,7 @@ export function writeRecipe(recipe: RecipeData): string {
       "ground-shafts": loom.groundShafts,
       treadles: loom.treadles,
       lingos: loom.lingos,
+      heddles: loom.heddles,
       "lingo-weight": text(loom.lingoWeight),
       "weaving-width": text(loom.weavingWidth),
       action: loom.action,

@@ -162,6 +162,7 @@ export const loomSchema: Schema = {
     "ground-shafts": whole("Ground shafts.", 8),
     treadles: whole("Treadles.", 10),
     lingos: whole("Lingos at hand.", 150, 0),
+    heddles: whole("Heddles on each ground shaft.", 200, 0),
     "lingo-weight": measure("Weight of one lingo.", "30 g"),
     "weaving-width": measure("How wide a warp the loom weaves.", "120 cm"),
     action: {

@@ -66,7 +66,8 @@ function purchaseOf(group: readonly Use[], spare: Quantity | undefined): PlanPur
         ? calculate("packages-by-length", { l: toBuy, q: one })
         : calculate("packages-by-mass", { m: toBuy, q: one });
   return {
-    yarns: group.map(({ of }) => of.name),
+    // A colour that stands in the warp and in the weft is one.
+    yarns: [...new Set(group.map(({ of }) => of.name))],
     ...(count === undefined ? {} : { count }),
     ...(fibre === undefined ? {} : { fibre }),
     ...(colour === undefined ? {} : { colour }),

@@ -1,6 +1,7 @@
 import { quantity } from "../quantity/units.js";
 import { planPurchases } from "./buy.js";
 import { planFirmness } from "./firmness.js";
+import { goesBy } from "./goes-by.js";
 import { planLength } from "./length.js";
 import { movedBetween } from "./moved.js";
 import { sampleNumbers, sampleWeight, withSample } from "./sample.js";
@@ -45,6 +46,7 @@ function planned(project: Project): Plan {
     ...yarns,
     buy: planPurchases(project, yarns),
     ...(clothWeight === undefined ? {} : { clothWeight }),
+    goesBy: goesBy(project),
     missing: [...width.missing, ...length.missing, ...yarns.missing],
     notes: [...width.notes, ...length.notes],
   };

@@ -267,6 +267,8 @@ export interface Plan {
   readonly clothWeight?: Result;
   /** What the sample tells, where one was measured. */
   readonly sample?: PlanSample;
+  /** Of two things that say the same, which the plan goes by: a clause each. */
+  readonly goesBy: readonly string[];
   /** What cannot be worked out, and what is missing for it: a sentence each. */
   readonly missing: readonly string[];
   /** What the weaver should know: numbers that do not go together. */
