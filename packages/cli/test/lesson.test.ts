@@ -55,6 +55,21 @@ describe("drawcord exercise", () => {
   });
 });
 
+describe("slides", () => {
+  it.each([
+    ["exercise", ["--level", "2"]],
+    ["why", ["--end", "41", "--pick", "77"]],
+    ["sheet", ["--part", "lifts"]],
+  ])("of %s are one page, and nothing but a page", async (command, more) => {
+    const name = `${command}-slides.html`;
+    const { stdout } = await run([command, runner, "-o", name, "--slides", ...more], { cwd });
+    expect(stdout).toBe(`${name} was written\n`);
+    expect(readFileSync(join(cwd, name), "utf8").match(/class="slide"/g)!.length).toBeGreaterThan(4);
+    const { status, stderr } = await run([command, runner, "-o", "x.pdf", "--slides", ...more], { cwd });
+    expect([status, stderr.trim()]).toEqual([2, "x.pdf cannot hold slides; they are written as .html"]);
+  });
+});
+
 describe("drawcord paper", () => {
   it.each(["units", "wraps", "ticks", "label"])("prints %s", async (kind) => {
     const name = `${kind}.html`;

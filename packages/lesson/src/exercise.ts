@@ -1,6 +1,7 @@
 import { needRecipe, type Recipe } from "@drawcord/files";
 import type { Bound, Document } from "@drawcord/page";
 import { LessonError } from "./error.js";
+import { forSlides } from "./for-slides.js";
 import { keyDocument, workedDocument } from "./key.js";
 import { type TaskName, taskKinds, taskNames, usualTasks } from "./kinds.js";
 import { diceOf } from "./random.js";
@@ -36,6 +37,8 @@ export interface SetClass {
   readonly worked: Document;
   /** All of it in one: the sheets, the key and, where there are any, the worked answers. */
   readonly bound: Bound;
+  /** The same for a wall: without names, frames and lines to write on. */
+  readonly slides: Bound;
 }
 
 /** The most sheets that are set at once. */
@@ -71,7 +74,7 @@ export function exerciseOf(recipe: Recipe, options: ExerciseOptions = {}): SetCl
   const worked = workedDocument(title, set, seed);
   const rest = [...sheets.slice(1).map(({ document }) => document), key];
   const bound: Bound = [sheets[0]!.document, ...rest, ...(worked.parts.length === 0 ? [] : [worked])];
-  return { sheets, key, worked, bound };
+  return { sheets, key, worked, bound, slides: forSlides(bound) };
 }
 
 /** So many throws are made for a task unlike a neighbour's. */

@@ -5,7 +5,14 @@ import { CliError } from "../error.js";
 import { input } from "../inputs.js";
 import { numberOption } from "../number-option.js";
 import { onlyRecipes } from "../only-recipes.js";
-import { beside, boundFiles, endingOf, type SheetLook, sheetFiles } from "../sheet/sheet-files.js";
+import {
+  beside,
+  boundFiles,
+  endingOf,
+  type SheetLook,
+  sheetFiles,
+  slideFiles,
+} from "../sheet/sheet-files.js";
 import { writeAll } from "../sheet/write-all.js";
 
 export const command = defineCommand({
@@ -60,10 +67,14 @@ The ending of the file says the format: .pdf, .html or .md. For FILE, - is stand
       type: "boolean",
       help: "a file for each student, the key and the worked answers in files of their own; .svg and .png too",
     },
+    slides: {
+      type: "boolean",
+      help: "slides for a projector, one thing a slide, in one .html that steps with the arrows",
+    },
     force: { type: "boolean", help: "replace files that are there" },
   },
   async run({ operands, options }, io) {
-    const { apart, force, level, output, paper, task } = options;
+    const { apart, force, slides, level, output, paper, task } = options;
     if (output === undefined) {
       throw new CliError("missing-value", "drawcord exercise: name the file to write, as in -o class.pdf", {
         option: "output",
@@ -81,7 +92,11 @@ The ending of the file says the format: .pdf, .html or .md. For FILE, - is stand
       ...(count === undefined ? {} : { count }),
       ...(task.length === 0 ? {} : { tasks: task }),
     });
-    const files = apart ? filesApart(set, output, { paper }) : boundFiles(set.bound, output, { paper });
+    const files = slides
+      ? slideFiles(set.slides, output)
+      : apart
+        ? filesApart(set, output, { paper })
+        : boundFiles(set.bound, output, { paper });
     await writeAll(files, io, force);
     return 0;
   },

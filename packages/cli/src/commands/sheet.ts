@@ -19,7 +19,7 @@ import type { Io } from "../io.js";
 import { onlyRecipes } from "../only-recipes.js";
 import { notUsed } from "../plain/ignored.js";
 import { sayMissingLetters } from "../sheet/missing-letters.js";
-import { endingOf, sheetFiles } from "../sheet/sheet-files.js";
+import { endingOf, sheetFiles, slideFiles } from "../sheet/sheet-files.js";
 import { writeAll } from "../sheet/write-all.js";
 
 export const command = defineCommand({
@@ -75,6 +75,10 @@ For FILE, - is standard input.`,
       help: "what the drawdown of the part corner shows: bottom-left, bottom-right, top-left, top-right, or a unit and a row as in 12,143 (where figure and ground meet when not given)",
     },
     piece: PIECE_OPTION,
+    slides: {
+      type: "boolean",
+      help: "slides for a projector, one thing a slide, in one .html that steps with the arrows",
+    },
     force: { type: "boolean", help: "replace files that are there" },
   },
   async run({ operands, options }, io) {
@@ -94,7 +98,11 @@ For FILE, - is standard input.`,
       ...(options.corner === undefined ? {} : { corner: cornerOf(options.corner) }),
     });
     const sheet = part.length === 0 ? whole : withParts(whole, part, source.name);
-    await writeAll(sheetFiles(sheet, output, { paper }), io, force);
+    await writeAll(
+      options.slides ? slideFiles(sheet, output) : sheetFiles(sheet, output, { paper }),
+      io,
+      force,
+    );
     await sayMissingLetters(sheet, output, io);
     return 0;
   },

@@ -6,7 +6,7 @@ import { input } from "../inputs.js";
 import { numberOption } from "../number-option.js";
 import { onlyRecipes } from "../only-recipes.js";
 import { toJson } from "../printable.js";
-import { endingOf, sheetFiles } from "../sheet/sheet-files.js";
+import { endingOf, sheetFiles, slideFiles } from "../sheet/sheet-files.js";
 import { writeAll } from "../sheet/write-all.js";
 import { wrapText } from "../text.js";
 
@@ -35,10 +35,14 @@ With -o the same is a page with the drawdown about the crossing and with cuts th
       default: "text",
       help: "how to print it",
     },
+    slides: {
+      type: "boolean",
+      help: "slides for a projector, one thing a slide, in one .html that steps with the arrows",
+    },
     force: { type: "boolean", help: "replace files that are there" },
   },
   async run({ operands, options }, io) {
-    const { force, format, output } = options;
+    const { force, format, output, slides } = options;
     const end = numberOption("why", "end", options.end, 1_000_000);
     const pick = numberOption("why", "pick", options.pick, 10_000_000);
     if (end === undefined || pick === undefined) {
@@ -54,7 +58,9 @@ With -o the same is a page with the drawdown about the crossing and with cuts th
     const { draft } = soundRecipe(bytes, source.name);
     const crossing = whyCrossing(draft, end, pick);
     if (output !== undefined) {
-      await writeAll(sheetFiles(whyDocument(draft, end, pick), output, { paper: "a4" }), io, force);
+      const document = whyDocument(draft, end, pick);
+      const files = slides ? slideFiles(document, output) : sheetFiles(document, output, { paper: "a4" });
+      await writeAll(files, io, force);
       return 0;
     }
     if (format === "json") {

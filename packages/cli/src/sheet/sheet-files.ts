@@ -7,6 +7,7 @@ import {
   pictureToSvg,
   toHtml,
   toMarkdown,
+  toSlides,
 } from "@drawcord/page";
 import { CliError } from "../error.js";
 
@@ -71,6 +72,17 @@ async function partPicture(
 ): Promise<string | Uint8Array> {
   const svg = partToSvg(sheet, part);
   return ending === ".svg" ? svg : (await import("@drawcord/page/print")).toPng(svg);
+}
+
+/**
+ * The file of a document, or of several, as slides.
+ * @throws {CliError} `unknown-format` for a name that does not end with .html
+ */
+export function slideFiles(document: Document | Bound, name: string): readonly SheetFile[] {
+  if (endingOf(name) === ".html") return [{ name, make: async () => toSlides(document) }];
+  throw new CliError("unknown-format", `${name} cannot hold slides; they are written as .html`, {
+    file: name,
+  });
 }
 
 /** The files of several documents bound as one: one file, but for Markdown's pictures; SVG and PNG are no books. */

@@ -94,11 +94,12 @@ function contents({ parts }: Document): string {
 function section({ name, title, blocks }: Part): string {
   return `<section id="${name}" aria-labelledby="${name}-title">
 <h2 id="${name}-title">${escapeText(title)}</h2>
-${blocks.map(block).join("\n")}
+${blocks.map(blockHtml).join("\n")}
 </section>`;
 }
 
-function block(from: Block): string {
+/** A block as HTML. */
+export function blockHtml(from: Block): string {
   switch (from.kind) {
     case "paragraph": {
       if (from.tone === "heading") return `<h3 dir="auto">${inline(from.text)}</h3>`;
