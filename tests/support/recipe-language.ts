@@ -99,7 +99,7 @@ function sectionOf(key: string, schema: Schema): string {
   return [
     `### \`${key}\``,
     cell(schema.description ?? ""),
-    "| key | what it says | for example |\n| --- | --- | --- |\n" + rows.join("\n"),
+    ["| key | what it says | for example |", "| --- | --- | --- |", ...rows].join("\n"),
   ].join("\n\n");
 }
 
@@ -337,8 +337,8 @@ function weaveWords(): Group {
     ["broken twill", "The four-end broken twill, weft-faced; the figure weaves its warp-faced counterpart."],
     ["satin 8 step 3", "An eight-end satin that moves by three."],
     [
-      "plain with pattern weft tied in halves",
-      "After each pick of the ground one of the pattern weft, held down in halves; `thirds`, `twill 4`, `within 7` and `on 3 4` are other ties.",
+      "plain with pattern weft",
+      "After each pick of the ground one of the pattern weft, tied in halves so that it floats no farther than the recipe allows; `tied in thirds`, `tied in twill 4`, `within 7`, `tied on 3 4` (named shafts) and `untied` are other ways.",
     ],
   ];
   return {

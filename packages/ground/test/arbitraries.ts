@@ -153,6 +153,7 @@ export const description: fc.Arbitrary<WeaveDescription> = fc
         fc.oneof(
           fc.constant({}),
           fc.constant({ patternWeft: true as const }),
+          fc.constant({ patternWeft: true as const, ties: { in: "none" as const } }),
           ties.map((tied) => ({ patternWeft: true as const, ties: tied })),
         ),
       ),

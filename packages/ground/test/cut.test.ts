@@ -254,7 +254,7 @@ describe("the plan of a weave", () => {
   });
 
   it("lays a pattern weft after each pick of a ground that covers every shaft", () => {
-    expect(groundFromWeave("plain with pattern weft", { ends: 4 })).toEqual({
+    expect(groundFromWeave("plain with pattern weft untied", { ends: 4 })).toEqual({
       shafts: 4,
       threading: [1, 2, 3, 4],
       steps: [

@@ -59,6 +59,34 @@ describe("a pattern weft that is tied", () => {
     );
   });
 
+  it("is tied so that no float passes the limit where nothing is said of its ties, whatever the figure", () => {
+    fc.assert(
+      fc.property(
+        fc.integer({ min: 1, max: 15 }),
+        fc.integer({ min: 1, max: 12 }),
+        fc.array(fc.boolean(), { minLength: 1, maxLength: 40 }),
+        (longestFloat, unitEnds, figure) => {
+          const { threading, steps } = groundFromWeave("plain with pattern weft", { longestFloat, unitEnds });
+          for (const { raise, sink, weft } of steps.filter((step) => step.weft !== undefined)) {
+            expect(weft).toBe("pattern");
+            const row = Array.from({ length: 3 * threading.length }, (_, end) => {
+              const shaft = threading[end % threading.length]!;
+              const isDrawn = figure[Math.floor(end / unitEnds) % figure.length]!;
+              return raise.includes(shaft) || (isDrawn && !sink.includes(shaft)) ? "#" : ".";
+            }).join("");
+            const longest = Math.max(...row.match(/#+|\.+/g)!.map((float) => float.length));
+            expect(longest).toBeLessThanOrEqual(longestFloat);
+          }
+        },
+      ),
+      { numRuns: 60 },
+    );
+    // As long as nothing else is said 12 ends are usual, and each unit holds a tie.
+    expect(groundFromWeave("plain with pattern weft", { unitEnds: 4 })).toEqual(
+      groundFromWeave("plain with pattern weft tied in halves", { unitEnds: 4 }),
+    );
+  });
+
   it("leaves the ground what it is without it", () => {
     fc.assert(
       fc.property(ways, fc.constantFrom("plain", "twill 2/2", "hopsack 2/2"), ({ way }, base) => {

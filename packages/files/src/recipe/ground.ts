@@ -21,6 +21,8 @@ import { notation, partAt, readable } from "./notation.js";
 interface Fit {
   readonly unitEnds?: number | readonly number[] | undefined;
   readonly picksPerRow?: number | readonly number[] | undefined;
+  /** The longest float of a pattern weft, in ends. */
+  readonly longestFloat?: number | undefined;
 }
 
 /** The ground of a draft, with the ends outside its units. */
@@ -51,11 +53,12 @@ function readHarness(section: Spot, fit: Fit): Ground {
   }
   if (!isWhole(section, ["ends"])) throw new Unread();
   const ends = numberAt(section, "ends");
-  const { picksPerRow, unitEnds } = fit;
+  const { longestFloat, picksPerRow, unitEnds } = fit;
   const options = {
     ...(unitEnds === undefined ? {} : { unitEnds: commonStep(unitEnds) }),
     ...(picksPerRow === undefined ? {} : { picksPerRow: commonStep(picksPerRow) }),
     ...(ends === undefined ? {} : { ends }),
+    ...(longestFloat === undefined ? {} : { longestFloat }),
   };
   return notation(weave, (text) => groundFromWeave(text, options), "unknown-weave");
 }

@@ -23,6 +23,7 @@ import { fittedCounts, isTroubled, readCounts } from "./counts.js";
 import { readGround } from "./ground.js";
 import { readLimits } from "./limits.js";
 import { clothBySample, readMeasured } from "./measured.js";
+import { patternFloat } from "./pattern-float.js";
 import { type KnownWarp, readPieces } from "./pieces/read.js";
 import { readYarnOrder } from "./pieces/yarn-order.js";
 import { readLoom, readProject, readStated } from "./project.js";
@@ -180,7 +181,11 @@ function readWarp(top: Spot): KnownWarp {
   );
   const picks = attempt(problems, () => readCounts(need(liftsWithPicks(top), "picks")));
   const edged = attempt(problems, () =>
-    readGround(at(top, "ground"), { unitEnds: ends, picksPerRow: picks ?? 1 }),
+    readGround(at(top, "ground"), {
+      unitEnds: ends,
+      picksPerRow: picks ?? 1,
+      longestFloat: patternFloat(top),
+    }),
   );
   const unitEnds =
     ends === undefined || threading === undefined || units === undefined

@@ -36,6 +36,21 @@ describe("ground.weave", () => {
     expect(read.weave).toBe(weave);
   });
 
+  it.each([
+    ["", 12],
+    ["cloth: { sett: 10 per cm }\n", 6],
+    ["cloth: { sett: 10 per cm }\nlimits: { float: 9 }\n", 9],
+    ["cloth: { sett: 10 per cm }\nlimits: { float: { pattern: 4 mm, warp: 3 } }\n", 4],
+  ])("ties a pattern weft so that it floats no farther than the recipe allows: %j", (more, allowed) => {
+    const { draft } = soundRecipe(
+      `${recipe('{ weave: "plain with pattern weft" }', 8, 8)}${more}`,
+      "cloth.yaml",
+    );
+    expect(draft.ground).toEqual(
+      groundFromWeave("plain with pattern weft", { unitEnds: 8, picksPerRow: 8, longestFloat: allowed }),
+    );
+  });
+
   it("is counted on the ends that the recipe states", () => {
     expect(soundRecipe(recipe("{ weave: plain, ends: 4 }"), "cloth.yaml").draft.ground.shafts).toBe(4);
     expect(soundRecipe(recipe("{ weave: satin, ends: 8 }"), "cloth.yaml").draft.ground).toEqual(

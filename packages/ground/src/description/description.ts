@@ -53,6 +53,8 @@ export type BaseWeave =
 
 /** How the pattern weft is tied down, on the face and on the back, from one of its picks to the next. */
 export type PatternTies =
+  /** Not at all: its floats are as wide as the figure. */
+  | { readonly in: "none" }
   /** By shafts of the ground that are named, in turn. */
   | { readonly in: "shafts"; readonly shafts: readonly number[] }
   /**
@@ -69,6 +71,6 @@ export interface WeaveDescription {
   readonly plus?: readonly AddedPoint[];
   /** After each pick of the weave a pick on which the figure alone has a say. */
   readonly patternWeft?: true;
-  /** How the pattern weft is tied; not at all when left out. */
+  /** How the pattern weft is tied; in halves when left out. */
   readonly ties?: PatternTies;
 }

@@ -43,7 +43,7 @@ export function parseWeave(text: string): WeaveDescription {
     words.expect("pattern");
     words.expect("weft");
   }
-  const ties = patternWeft && words.accept("tied") ? patternTies(words) : undefined;
+  const ties = patternWeft ? tiesOf(words) : undefined;
   if (!words.done) words.fail("the end of the description");
   return { base, ...(plus && { plus }), ...(patternWeft && { patternWeft }), ...(ties && { ties }) };
 }
@@ -156,6 +156,11 @@ function breaking(words: WordReader): { break?: Break } {
   const take = words.number("the number of ends taken");
   words.expect("skip");
   return { break: { by: "skipping", take, skip: words.number("the number of ends skipped") } };
+}
+
+function tiesOf(words: WordReader): PatternTies | undefined {
+  if (words.accept("untied")) return { in: "none" };
+  return words.accept("tied") ? patternTies(words) : undefined;
 }
 
 function patternTies(words: WordReader): PatternTies {

@@ -15,6 +15,7 @@ export function printWeave({ base, plus, patternWeft, ties }: WeaveDescription):
 }
 
 function printTies(ties: PatternTies): string[] {
+  if (ties.in === "none") return ["untied"];
   if (ties.in === "shafts") return ["tied on", ...ties.shafts.map(String)];
   const { within } = ties;
   return ["tied in", ties.in, ...(ties.in === "twill" ? [`${ties.shafts}`] : []), ...value("within", within)];

@@ -9,17 +9,35 @@ const MOST_THREADS = 4096;
 /** Ends from one tie to the next where neither the longest float nor the size of a unit says it. */
 const USUAL_ENDS = 4;
 
+/** The longest float that is usual, in ends: 6 mm at 20 a cm (common practice). */
+const USUAL_FLOAT = 12;
+
+/** What the ties of a pattern weft go by. */
+export interface TieSize {
+  readonly unitEnds?: number | undefined;
+  /** The longest float, in ends, where nothing is said of the ties; 12 by default. */
+  readonly longestFloat?: number | undefined;
+}
+
 /**
  * A ground with a pattern weft: after each of its picks one that leaves the shafts to the figure, but for those that tie
  * the weft. On each of these picks one tie shaft goes up, so that the weft is held down where it lies on the face, and
  * another goes down, so that it is held where it lies on the back; they change in turn from one such pick to the next.
  * @param ground a ground whose every pick covers every shaft
- * @param ties how the weft is tied; not at all when left out
- * @param unitEnds ends in a unit: each unit then holds a tie, where nothing else is said
+ * @param ties how the weft is tied; in halves when left out, so that no float is longer than `longestFloat`
+ * @param size ends in a unit: each unit then holds a tie, where nothing else is said
  * @throws {GroundError} `bad-size` for ties that the ground cannot have, `too-large` past 4096 ends or picks in the repeat
  */
-export function withPatternWeft(ground: Ground, ties: PatternTies | undefined, unitEnds?: number): Ground {
-  if (ties === undefined) return laidIn(ground, [{ raise: [], sink: [], weft: "pattern" }]);
+export function withPatternWeft(
+  ground: Ground,
+  ties: PatternTies | undefined,
+  { longestFloat = USUAL_FLOAT, unitEnds = USUAL_ENDS }: TieSize,
+): Ground {
+  if (ties === undefined) {
+    const apart = Math.max(1, Math.min(unitEnds, Math.floor((longestFloat + 1) / 2)));
+    return tiedByTurns(ground, 2, apart);
+  }
+  if (ties.in === "none") return laidIn(ground, [{ raise: [], sink: [], weft: "pattern" }]);
   if (ties.in === "shafts") return laidIn(ground, tiedPicks(namedShafts(ties.shafts, ground.shafts)));
   const shafts = ties.in === "twill" ? ties.shafts : ties.in === "halves" ? 2 : 3;
   if (shafts < 2) {
@@ -27,7 +45,7 @@ export function withPatternWeft(ground: Ground, ties: PatternTies | undefined, u
       shafts,
     });
   }
-  const apart = ties.within === undefined ? (unitEnds ?? USUAL_ENDS) : Math.floor((ties.within + 1) / shafts);
+  const apart = ties.within === undefined ? unitEnds : Math.floor((ties.within + 1) / shafts);
   if (apart < 1) {
     throw new GroundError(
       "bad-size",

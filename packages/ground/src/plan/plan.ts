@@ -13,7 +13,10 @@ import { withPatternWeft } from "./pattern-weft.js";
 import { reasonsOf } from "./reasons.js";
 
 /** What a plan is made for: the ends and shafts of the ground, and the size of unit and row. */
-export interface GroundPlanOptions extends WeaveOptions, FigureSize {}
+export interface GroundPlanOptions extends WeaveOptions, FigureSize {
+  /** The longest float of a pattern weft, in ends, where the weave says nothing of its ties; 12 by default. */
+  readonly longestFloat?: number | undefined;
+}
 
 /**
  * How a ground and its figure share the shafts:
@@ -54,7 +57,7 @@ export function groundPlanOf(
   const read = typeof description === "string" ? parseWeave(description) : description;
   const weave = weaveOf(read, options);
   if (read.patternWeft)
-    return covering("pattern weft", withPatternWeft(covered(weave), read.ties, options.unitEnds), options);
+    return covering("pattern weft", withPatternWeft(covered(weave), read.ties, options), options);
 
   const raisedShare = sum(weave.raised.map((set) => set.length)) / (weave.shafts * weave.raised.length);
   const warpFaced = raisedShare > 0.5;
