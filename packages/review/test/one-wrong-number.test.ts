@@ -219,7 +219,7 @@ describe("one number written wrong is found, with its reason", () => {
       "loom: {",
       "measured: { width-in-reed: 40 cm, width: 38 cm, washed-width: 20 cm }\nloom: {",
       "unusual-number",
-      /the sample tells 47\.37 % as shrinkage width.*slip of the ruler/,
+      /the sample tells 47\.37 % as shrinkage of the width.*slip of the ruler/,
     ],
     [
       "fewer heddles than the ground has ends",

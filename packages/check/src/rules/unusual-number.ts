@@ -177,7 +177,7 @@ export const unusualNumber: Rule<"unusual-number", UnusualNumberFact, LaidOut> =
       if (measured >= least - 1e-9 && measured <= most + 1e-9) continue;
       yield {
         at: placeOf(one, facts),
-        number: one.at.slice(1).join(" ").replaceAll("-", " "),
+        number: one.at.slice(1).join(" of the ").replaceAll("-", " "),
         measured,
         limit: measured < least ? least : most,
         unit,
