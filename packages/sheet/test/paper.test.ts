@@ -189,10 +189,10 @@ function bounds(
 
 describe("the parts on their pages", () => {
   const height = papers.a4.height - 42;
-  const fitted = (name: "runner" | "napkin" | "band" | "faulty-runner") =>
+  const fitted = (name: "runner" | "napkin" | "band" | "faulty-runner" | "seasons") =>
     layDocument(makeSheet(exampleRecipe(name)), 170, height).pages;
 
-  it.each(["runner", "napkin", "band", "faulty-runner"] as const)(
+  it.each(["runner", "napkin", "band", "faulty-runner", "seasons"] as const)(
     "of the %s: each begins once, in order, and no page but the last is nearly empty",
     (name) => {
       const pages = fitted(name);
