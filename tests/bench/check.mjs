@@ -1,7 +1,6 @@
 /** Measures the checker and prints tables. Times are of this machine in this run; read the ratios. */
 import { growth, largestCloth } from "./cloths.mjs";
 import { command, startUp } from "./command.mjs";
-import { detection } from "./slips.mjs";
 import { line, ms, within } from "./table.mjs";
 
 function main() {
@@ -15,15 +14,6 @@ function main() {
   line(`check ${files} recipes of 400 x 400`, `${seconds.toFixed(1)} s`, within(seconds, 10, "s"));
   line("start-up beyond Node's own");
   for (const { file, ms: time } of startUp(15)) line(`  check ${file}`, ms(time), within(time, 150, "ms"));
-
-  console.log();
-  line("slips planted one at a time", "planted", "found", "rate", "mended", "symmetric");
-  for (const { kind, planted, found, mended, symmetric } of detection(200)) {
-    line(kind, planted, found, `${((100 * found) / planted).toFixed(1)} %`, mended, symmetric);
-  }
-  console.log(
-    "found: where it was planted; symmetric: as good a draft as before, and not counted as planted",
-  );
 }
 
 main();

@@ -15,6 +15,7 @@ import { picksSuspects } from "./suspects/picks.js";
 import { ruleOf } from "./suspects/rule-of.js";
 import { selvedgeSuspects } from "./suspects/selvedges.js";
 import { startSuspects } from "./suspects/start.js";
+import { straySuspects } from "./suspects/strays.js";
 import type { Suspect } from "./suspects/suspect.js";
 import { MOST_ENTRIES, threadingSuspects, weakThreadingSuspects } from "./suspects/threading.js";
 import { exchangedSteps, tieSuspects } from "./suspects/ties.js";
@@ -109,15 +110,18 @@ export function findCauses(draft: UnitDraft, options: CheckOptions = {}, search:
   return { causes: inOrder(proved, report, newFaults(proved, draft, options, report)), untried };
 }
 
-function toldSuspects(draft: UnitDraft, written: Written | undefined, untried: string[]): Suspect[] {
+function toldSuspects(draft: UnitDraft, lines: Written | undefined, untried: string[]): Suspect[] {
+  const written = lines ?? draft.lifts.map((_, row) => [row]);
   if (draft.threading.length > MOST_ENTRIES) untried.push(`the telling of more than ${MOST_ENTRIES} units`);
-  if ((written ?? draft.lifts).length > MOST_ENTRIES)
-    untried.push(`the telling of more than ${MOST_ENTRIES} rows`);
+  if (written.length > MOST_ENTRIES) untried.push(`the telling of more than ${MOST_ENTRIES} rows`);
+  const planned = liftSuspects(draft, written);
   return [
     ...tieSuspects(draft.ground),
     ...groundThreadingSuspects(draft.ground),
     ...threadingSuspects(draft),
-    ...liftSuspects(draft, written),
+    ...planned,
+    // What the rest of the plan tells of a row is more than the eye sees in it.
+    ...(planned.length > 0 ? [] : straySuspects(draft, written)),
     ...picksSuspects(draft),
     ...selvedgeSuspects(draft),
   ];

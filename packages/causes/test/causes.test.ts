@@ -164,3 +164,33 @@ describe("what a cause explains", () => {
     expect(told).toBeGreaterThan(60);
   });
 });
+
+describe("a picture that is woven once", () => {
+  /** A pond and a reed: smooth outlines that nothing repeats. */
+  const picture = [
+    [2, 3, 4],
+    [2, 3, 4, 5, 6],
+    [1, 2, 3, 4, 5, 6, 7],
+    [2, 3, 4, 5, 6, 7],
+    [3, 4, 5, 6],
+    [4, 5],
+    [10],
+    [10],
+    [10, 11],
+    [11],
+  ];
+  const once = plan("1-12", picture);
+
+  it("is noted where a square stands alone, or is missing in its midst, and never mended unasked", () => {
+    const stray = { ...once, lifts: picture.with(7, [4, 10]) };
+    const hole = { ...once, lifts: picture.with(2, [1, 2, 3, 5, 6, 7]) };
+    const told = (one: UnitDraft) => findCauses(one, quiet).causes;
+    expect(told(once)).toEqual([]);
+    expect(told(stray)).toMatchObject([
+      { severity: "note", sure: false, changes: [{ change: "leave", row: 8, shafts: [4] }] },
+    ]);
+    expect(told(hole)).toMatchObject([
+      { severity: "note", sure: false, changes: [{ change: "draw", row: 3, shafts: [4] }] },
+    ]);
+  });
+});

@@ -190,4 +190,30 @@ describe("drawcord check --mend", () => {
     expect(read("sampler.recipe.yaml")).toContain("# wider");
     expect(readdirSync(cwd)).toEqual(["sampler.recipe.yaml"]);
   });
+
+  it("mends a slip of a piece that is not the first, where its block stands", async () => {
+    const rows = (row7: string) =>
+      `[1, 1 2, 1-3, 2-5, 3-6, 4-7, ${row7}, 2-5, 1-3, 1 2, 1, none, 1, 1 2, 1-3, 2-5, 3-6, 4-7, 3-6, 2-5, 1-3, 1 2, 1]`;
+    const two = (row7: string) => `recipe: 1
+ground: { weave: broken twill, ends: 4 }
+units: { ends: 4, threading: X*2 1-9 8-1 X*2 }
+lifts:
+  picks: 4
+  blocks:
+    dart: { rows: [9, 8 9, 7-9, 6-9, 5-8, 4-7, 5-8, 6-9, 7-9, 8 9, 9] }
+    moth: { rows: ${rows(row7)} } # at dusk
+pieces:
+  - { name: darts, count: 1, lifts: { order: [dart*2] } }
+  - { name: moths, count: 1, lifts: { order: [moth*2] } }
+`;
+    const { stderr } = await run(["check", "-", "--mend", "two.recipe.yaml"], { cwd, stdin: two("3-7") });
+    expect(stderr).toContain("mended: moths: row 7 (and the other time that it is woven) draws shaft 7");
+    expect(read("two.recipe.yaml")).toBe(two("3-6"));
+    const asked = await run(["check", "-", "--propose", "--format", "json"], { cwd, stdin: two("3-7") });
+    expect(JSON.parse(asked.stdout).mends).toMatchObject([
+      { piece: "moths", words: expect.stringMatching(/^in moths: leave shaft 7/) },
+    ]);
+    // The picture beside it is of the piece: its rows go on where the first piece has ended.
+    expect((await run(["check", "-"], { cwd, stdin: two("3-7") })).stdout).toContain("as it would be");
+  });
 });

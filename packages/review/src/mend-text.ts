@@ -4,16 +4,16 @@ import type { Change } from "@drawcord/units";
 
 /**
  * The text of a recipe with edits made, of its draft and of its numbers; comments and layout are kept.
- * @param recipe a sound recipe as it was read
+ * @param recipe a sound recipe as it was read, or that of one of its pieces
  * @param changes the edits, such as the changes of a cause, by the places of the recipe as it is
  * @throws {FileError} `bad-value` for edits that cannot be written into the recipe
  * @example mendText(recipe, []).text === recipe.text // true
  */
 export function mendText(
-  { draft, file, text }: Pick<Recipe, "draft" | "file" | "text">,
+  { draft, file, pieces, text }: Pick<Recipe, "draft" | "file" | "pieces" | "text">,
   changes: readonly Change[],
 ): RevisedRecipe {
-  const revised = reviseDraft(text, file, applyTogether(draft, changes));
+  const revised = reviseDraft(text, file, applyTogether(draft, changes), pieces[0]?.name);
   const numbers = changes.flatMap((change) =>
     change.change === "number" ? [{ path: change.key.split("."), value: change.value }] : [],
   );

@@ -76,7 +76,7 @@ export function joinedReviews<R extends PieceReview>(
         explains: told.flatMap((one, i) => (one.cause !== undefined && isSame(one.cause, cause) ? [i] : [])),
         ...(reviews.every((other) => other.causes.some((one) => isSame(one, cause)))
           ? {}
-          : { piece: names[piece]! }),
+          : { piece: names[piece]!, message: `${names[piece]}: ${cause.message}` }),
       })),
   );
   return {

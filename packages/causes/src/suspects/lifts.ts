@@ -114,7 +114,8 @@ function sayEdit(
 ): string {
   const row = (at: number) => (written[at]?.[0] ?? 0) + 1;
   const times = "at" in edit ? (written[Math.min(edit.at, written.length - 1)]?.length ?? 1) : 1;
-  const again = times > 1 ? ` (and each of the ${times - 1} other times that it is woven)` : "";
+  const others = times === 2 ? "the other time" : `each of the ${times - 1} other times`;
+  const again = times > 1 ? ` (and ${others} that it is woven)` : "";
   switch (edit.edit) {
     case "change": {
       const was = shaftsOf(line[edit.at]!);

@@ -1,4 +1,4 @@
-/** The bench of slips: `SLIPS=40 SEED=7 npx vitest run packages/causes/test/slips` plants many times as many, of another seed. */
+/** The bench of slips: `SLIPS=40 SEED=7 npm run slips` plants many times as many, of another seed. */
 import { describe, expect, it } from "vitest";
 import { figured } from "./figures.js";
 import { measureSlip, measureSound, newTally, type Row, type Tally, table } from "./measure.js";

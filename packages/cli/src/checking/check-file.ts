@@ -1,8 +1,8 @@
 import { applyTogether, type SearchBounds } from "@drawcord/causes";
 import type { RuleName } from "@drawcord/check";
-import { kindOf, soundRecipe } from "@drawcord/files";
+import { kindOf, recipeOfPiece, soundRecipe } from "@drawcord/files";
 import type { BitGrid } from "@drawcord/grid";
-import { checkRecipe, optionsOf } from "@drawcord/review";
+import { checkRecipe } from "@drawcord/review";
 import { type Change, expand } from "@drawcord/units";
 import { CliError } from "../error.js";
 import type { CheckedCloth } from "./cloth.js";
@@ -62,7 +62,7 @@ async function reviewRecipe(
   const kept = { title: recipe.title ?? null, report, places, causes, untried };
   if (!propose) return kept;
   const { proposals } = await import("../mending/proposals.js");
-  const mends = proposals(bytes, recipe, optionsOf(recipe), search());
+  const mends = proposals(bytes, recipe, search());
   return Date.now() > end ? { ...kept, mends, untried: [...untried, FURTHER_MENDS] } : { ...kept, mends };
 }
 
@@ -76,8 +76,11 @@ export async function clothOf(
   file: string,
 ): Promise<CheckedCloth> {
   const drawdown = once(await drawing(bytes, file));
-  const changed = (changes: readonly Change[]) =>
-    expand(applyTogether(soundRecipe(bytes, file).draft, changes)).drawdown;
+  const changed = (changes: readonly Change[], piece?: string) => {
+    const recipe = soundRecipe(bytes, file);
+    const { draft } = (piece !== undefined && recipeOfPiece(recipe, piece)) || recipe;
+    return expand(applyTogether(draft, changes)).drawdown;
+  };
   return {
     file,
     title: title ?? undefined,

@@ -23,7 +23,7 @@ export interface CheckedCloth {
   /** The drawdown, worked out when a finding needs its picture. */
   readonly drawdown: () => BitGrid;
   /** The drawdown with changes made to the draft. */
-  readonly changed: (changes: readonly Change[]) => BitGrid;
+  readonly changed: (changes: readonly Change[], piece?: string) => BitGrid;
   /** What makes changes in the text of the file; none where they cannot be written there. */
   readonly edits: (changes: readonly Change[]) => readonly Edit[];
 }

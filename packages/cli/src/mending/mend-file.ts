@@ -1,6 +1,6 @@
 import type { SearchBounds } from "@drawcord/causes";
-import { kindOf, soundRecipe } from "@drawcord/files";
-import { checkRecipe, mendText } from "@drawcord/review";
+import { kindOf, type Recipe, type RevisedRecipe, recipeOfPiece, soundRecipe } from "@drawcord/files";
+import { checkRecipe, mendText, type PlacedCause } from "@drawcord/review";
 import { CliError } from "../error.js";
 import { sayEdit } from "../formats/causes.js";
 import type { Io } from "../io.js";
@@ -58,10 +58,9 @@ export async function mendFile(
       `${name}: no mend was found${offered.length === 0 ? "" : " that is sure"}, so nothing was written`,
     );
   }
-  const changes = sure.flatMap((cause) => cause.changes);
-  const { rewritten, text } = mendText(recipe, changes);
+  const { rewritten, text } = mendedPieces(recipe, sure);
   await writeWhole(to.output, io.cwd, [text], { force: to.force });
-  for (const cause of sure) await say(`${name}: mended: ${cause.message}: ${sayEdit(cause.changes)}`);
+  for (const { changes, message } of sure) await say(`${name}: mended: ${message}: ${sayEdit(changes)}`);
   for (const section of rewritten)
     await say(`${to.output}: the section ${section} had to be written out anew, its comments kept`);
   await offer();
@@ -73,4 +72,19 @@ export async function mendFile(
     await say(`${name}: ${rule} not mended: ${first!.message}${more}`);
   }
   await say(`${to.output}: the mended recipe`);
+}
+
+/** The recipe with slips undone: those of the warp or of all pieces first, then those of each piece. */
+function mendedPieces(recipe: Recipe, causes: readonly PlacedCause[]): RevisedRecipe {
+  let current = recipe;
+  const rewritten = new Set<string>();
+  for (const name of [undefined, ...recipe.pieces.map((piece) => piece.name)]) {
+    const changes = causes.filter(({ piece }) => piece === name).flatMap((cause) => cause.changes);
+    if (changes.length === 0) continue;
+    const piece = name === undefined ? undefined : recipeOfPiece(current, name);
+    const revised = mendText(piece ?? current, changes);
+    for (const section of revised.rewritten) rewritten.add(section);
+    current = soundRecipe(revised.text, recipe.file);
+  }
+  return { text: current.text, rewritten: [...rewritten] };
 }

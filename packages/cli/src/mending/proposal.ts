@@ -4,6 +4,8 @@ import type { Edit } from "./edits.js";
 
 /** A mend that is proposed. Plain data. */
 export interface Proposal extends Pick<Mend, "rules" | "changes" | "squares"> {
+  /** The piece, where the recipe has several; rows count from its first. */
+  readonly piece?: string;
   /** What to do, as a clause. */
   readonly words: string;
   /** What brings the recipe's text to the one in which this mend, and those proposed before it, are made. */

@@ -1,31 +1,40 @@
 import { mend, type SearchBounds } from "@drawcord/causes";
-import type { CheckOptions } from "@drawcord/check";
-import { placesOf, type Recipe, reviseDraft } from "@drawcord/files";
-import { writtenRows } from "@drawcord/review";
-import { sayChange, type UnitDraft } from "@drawcord/units";
+import { placesOf, type Recipe, recipeOfPiece, reviseDraft, soundRecipe } from "@drawcord/files";
+import { optionsOf, writtenRows } from "@drawcord/review";
+import { sayChange } from "@drawcord/units";
 import { editsBetween } from "./edits.js";
 import type { Proposal } from "./proposal.js";
 
-/** The mends of a recipe, each upon those before it. */
+/** The mends of a recipe, piece by piece, each upon those before it. */
 export function proposals(
   source: Uint8Array,
   recipe: Recipe,
-  options: CheckOptions,
   search: SearchBounds = {},
 ): readonly Proposal[] {
-  const { draft: original, file } = recipe;
-  const textOf = (draft: UnitDraft) => reviseDraft(source, file, draft).text;
-  const mends = mend(original, options, {
-    ...search,
-    written: writtenRows(original, placesOf(recipe)),
-  });
-  if (mends.length === 0) return [];
-  const before = textOf(original);
-  return mends.map(({ changes, draft, rules, squares }) => ({
-    rules,
-    changes,
-    ...(squares !== undefined && { squares }),
-    words: changes.map(sayChange).join("; "),
-    edits: editsBetween(before, textOf(draft)),
-  }));
+  const { draft, file, pieces } = recipe;
+  const before = reviseDraft(source, file, draft).text;
+  let text = before;
+  const made: Proposal[] = [];
+  for (const { name } of pieces) {
+    const read = soundRecipe(text, file);
+    const piece = recipeOfPiece(read, name) ?? read;
+    const mends = mend(piece.draft, optionsOf(piece), {
+      ...search,
+      written: writtenRows(piece.draft, placesOf(piece)),
+    });
+    const upon = text;
+    for (const { changes, draft: mended, rules, squares } of mends) {
+      text = reviseDraft(upon, file, mended, name).text;
+      const words = changes.map(sayChange).join("; ");
+      made.push({
+        rules,
+        changes,
+        ...(squares !== undefined && { squares }),
+        ...(pieces.length > 1 && { piece: name }),
+        words: pieces.length > 1 ? `in ${name}: ${words}` : words,
+        edits: editsBetween(before, text),
+      });
+    }
+  }
+  return made;
 }

@@ -34,13 +34,14 @@ export function prettyCause(cause: PlacedCause, cloth: CheckedCloth, width: numb
 }
 
 function picture(
-  { changes }: PlacedCause,
+  { changes, piece }: PlacedCause,
   cloth: CheckedCloth,
   width: number,
   paint: Paint,
 ): readonly string[] {
   const { ends, picks } = cloth.report.size;
   if (changes.every(({ change }) => change === "number") || ends * picks > MOST_DRAWN) return [];
-  const lines = beforeAndAfter(cloth.drawdown(), cloth.changed(changes), width - 2, paint);
+  const before = piece === undefined ? cloth.drawdown() : cloth.changed([], piece);
+  const lines = beforeAndAfter(before, cloth.changed(changes, piece), width - 2, paint);
   return lines.length === 0 ? [] : ["", ...lines.map((text) => `  ${text}`)];
 }

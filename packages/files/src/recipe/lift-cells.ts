@@ -15,12 +15,15 @@ export interface LiftCell {
   without(): string | undefined;
 }
 
-/** The rows of the plan itself and of its blocks. */
+/** The rows of the plan itself, of its blocks, and of those that pieces have of their own. */
 export function liftCells(tree: Tree): readonly LiftCell[] {
-  const lifts = at(root(tree), "lifts");
-  if (lifts === undefined) return [];
-  const blocks = at(lifts, "blocks");
-  const plans = [lifts, ...(blocks === undefined ? [] : entries(blocks).map(([, block]) => block))];
+  const pieces = at(root(tree), "pieces");
+  const owners = [root(tree), ...(pieces === undefined || !isList(pieces) ? [] : items(pieces))];
+  const plans = owners.flatMap((owner) => {
+    const lifts = at(owner, "lifts");
+    const blocks = lifts && at(lifts, "blocks");
+    return [...(lifts ? [lifts] : []), ...(blocks ? entries(blocks).map(([, block]) => block) : [])];
+  });
   return plans.flatMap((plan) => {
     const rows = at(plan, "rows");
     const picture = at(plan, "picture");

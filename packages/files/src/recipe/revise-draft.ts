@@ -1,4 +1,5 @@
 /** Brings a changed draft back into the text of its recipe, with as little of the text changed as can be. */
+import type { ShaftSet } from "@drawcord/ground";
 import {
   commonSize,
   endsOfEachUnit,
@@ -13,6 +14,7 @@ import { readText } from "../text.js";
 import { readTree } from "../tree/tree.js";
 import { liftCells } from "./lift-cells.js";
 import { withOwnBlock } from "./own-block.js";
+import { recipeOfPiece } from "./pieces/of-piece.js";
 import { standsInPieces } from "./pieces/write.js";
 import { soundRecipe } from "./read.js";
 import { type Revision, reviseRecipe, valueIn } from "./revise.js";
@@ -32,19 +34,26 @@ export interface RevisedRecipe {
  * The text of a recipe with its draft changed to another: values are changed where they stand, rows of a plan one by one,
  * also within blocks and pictures, and comments and layout stay. A section in which that cannot be done is written out
  * anew, its comments beside or above the lines that they were of, or above the section. The text is read again, and weaves the draft given.
+ * @param source the recipe
+ * @param file its name, for errors
+ * @param draft the changed draft
+ * @param piece the piece that weaves the draft, where the recipe has several; default: the first
  * @throws {FileError} as `soundRecipe`; `bad-value` for a draft that no recipe can be brought to
  * @example reviseDraft(text, "least", { ...unitDraft, lifts: [[2], [2]] }).rewritten // []
  */
-export function reviseDraft(source: Uint8Array | string, file: string, draft: UnitDraft): RevisedRecipe {
+export function reviseDraft(
+  source: Uint8Array | string,
+  file: string,
+  draft: UnitDraft,
+  piece?: string,
+): RevisedRecipe {
   let text = readText(source, file);
   const rewritten: string[] = [];
+  const read = (one: string) => readPiece(one, file, piece);
   for (const { name, of, tries } of sections) {
-    const recipe = soundRecipe(text, file);
+    const recipe = read(text);
     if (of(recipe.draft) === of(draft)) continue;
-    const revised = firstThat(
-      tries(text, recipe, draft),
-      (one) => of(soundRecipe(one, file).draft) === of(draft),
-    );
+    const revised = firstThat(tries(text, recipe, draft, read), (one) => of(read(one).draft) === of(draft));
     if (revised !== undefined) text = revised;
     else if (name === "lifts" && standsInPieces(recipe.pieces)) {
       const sentence = `the lifts of a recipe with "pieces" are changed row by row in their blocks; these cannot be`;
@@ -54,7 +63,7 @@ export function reviseDraft(source: Uint8Array | string, file: string, draft: Un
       rewritten.push(name);
     }
   }
-  const found = soundRecipe(text, file).draft;
+  const found = read(text).draft;
   if (sections.every(({ of }) => of(found) === of(draft))) return { text, rewritten };
   throw new FileError("bad-value", "the changed draft cannot be written into this recipe", file, top);
 }
@@ -65,7 +74,18 @@ interface Section {
   /** What it gives, as a text to compare. */
   readonly of: (draft: UnitDraft) => string;
   /** Texts that may bring it to a draft, the smallest change first. */
-  readonly tries: (text: string, recipe: Recipe, draft: UnitDraft) => Iterable<string>;
+  readonly tries: (
+    text: string,
+    recipe: Recipe,
+    draft: UnitDraft,
+    read: (text: string) => Recipe,
+  ) => Iterable<string>;
+}
+
+/** A recipe, or that of one of its pieces. */
+function readPiece(text: string, file: string, piece: string | undefined): Recipe {
+  const recipe = soundRecipe(text, file);
+  return (piece !== undefined && recipeOfPiece(recipe, piece)) || recipe;
 }
 
 /** The ground comes last, for a weave named by its name is fitted to units and rows. */
@@ -147,7 +167,12 @@ function firstThat(texts: Iterable<string>, does: (text: string) => boolean): st
  * Row by row: each change is tried wherever the old lift stands, and kept where it brings the plan nearer; then with the
  * use of a block that weaves the row as a block of its own.
  */
-function* reviseLifts(text: string, { draft: before, file }: Recipe, draft: UnitDraft): Iterable<string> {
+function* reviseLifts(
+  text: string,
+  { draft: before, file }: Recipe,
+  draft: UnitDraft,
+  read: (text: string) => Recipe,
+): Iterable<string> {
   const key = (lift: readonly number[] | undefined) => lift?.join(" ") ?? "-";
   const wanted = draft.lifts.map(key);
   const apart = (row: number, from: string) =>
@@ -167,17 +192,32 @@ function* reviseLifts(text: string, { draft: before, file }: Recipe, draft: Unit
   let current = text;
   for (let lifts = before.lifts; far(lifts) > 0; ) {
     const row = lifts.findIndex((lift, i) => key(lift) !== wanted[i]);
-    const texts = apart(row, current).flatMap((one) =>
-      liftCells(readTree(one, file))
-        .filter((cell) => key(cell.lift) === key(lifts[row]))
-        .map((cell) => cell.with(draft.lifts[row]!) ?? ""),
-    );
-    const nearer = firstThat(texts, (one) => far(soundRecipe(one, file).draft.lifts) < far(lifts));
+    const [was, is] = [lifts[row]!, draft.lifts[row]!];
+    const texts = apart(row, current).flatMap((one) => {
+      const cells = liftCells(readTree(one, file));
+      // Of blocks that are woven together each has its own part of the row.
+      const parts = cells.filter(({ lift }) => lift.length < was.length && isPart(lift, was));
+      return [
+        ...cells.filter((cell) => key(cell.lift) === key(was)).map((cell) => cell.with(is) ?? ""),
+        ...parts.map((cell) => cell.with(changedAlike(cell.lift, was, is)) ?? ""),
+      ];
+    });
+    const nearer = firstThat(texts, (one) => far(read(one).draft.lifts) < far(lifts));
     if (nearer === undefined) return;
     current = nearer;
-    lifts = soundRecipe(current, file).draft.lifts;
+    lifts = read(current).draft.lifts;
   }
   yield current;
+}
+
+function isPart(lift: ShaftSet, whole: ShaftSet): boolean {
+  return lift.every((shaft) => whole.includes(shaft));
+}
+
+/** A lift with the shafts drawn and left by which one lift differs from another. */
+function changedAlike(lift: ShaftSet, was: ShaftSet, is: ShaftSet): ShaftSet {
+  const kept = lift.filter((shaft) => is.includes(shaft));
+  return [...kept, ...is.filter((shaft) => !was.includes(shaft))].sort((a, b) => a - b);
 }
 
 function isText(text: string | undefined): text is string {
