@@ -3,7 +3,11 @@ import { cleanTwill } from "../rules/examples.js";
 import type { ProjectFacts } from "./project.js";
 import type { ExampleYarn, Said } from "./said.js";
 
-/** What an example says of its project, read; what is left out follows from the cloth. */
+/**
+ * What an example says of its project, read; what is left out follows from the cloth.
+ * @param said numbers and yarns as they are written
+ * @example exampleFacts({ pieces: 3, length: "10 cm" }).pieces // 3
+ */
 export function exampleFacts({
   drawIn,
   pieces,
