@@ -61,7 +61,10 @@ function editsOf(text: string, recipe: Recipe, { changes, piece }: PlacedCause):
   );
   try {
     const revised = reviseDraft(text, recipe.file, applyTogether(recipe.draft, changes)).text;
-    return editsBetween(text, numbers.length === 0 ? revised : reviseRecipe(revised, recipe.file, numbers));
+    return editsBetween(
+      text,
+      numbers.length === 0 ? revised : reviseRecipe(revised, recipe.file, numbers).text,
+    );
   } catch {
     return [];
   }

@@ -21,10 +21,11 @@ export { blocksOfPiece, type PieceBlock } from "./recipe/pieces/blocks.js";
 export { recipeOfPiece } from "./recipe/pieces/of-piece.js";
 export { placesOf, type RecipePlaces } from "./recipe/places.js";
 export { type RecipeReading, readRecipe, soundRecipe } from "./recipe/read.js";
-export { type RecipeValue, type Revision, reviseRecipe, valueIn } from "./recipe/revise.js";
+export { type RecipeValue, type RevisedText, type Revision, reviseRecipe, valueIn } from "./recipe/revise.js";
 export { type RevisedRecipe, reviseDraft } from "./recipe/revise-draft.js";
 export { revisePieces } from "./recipe/revise-pieces.js";
 export { starterRecipe } from "./recipe/starter.js";
+export type { TextEdit } from "./recipe/text-edits.js";
 export type {
   Placed,
   Recipe,

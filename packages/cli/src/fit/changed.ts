@@ -14,7 +14,7 @@ export interface Changed {
  * @throws {FileError} where the recipe cannot be read with the changes; {YarnError} where it cannot be planned
  */
 export function changed(source: Uint8Array | string, file: string, revisions: readonly Revision[]): Changed {
-  const text = reviseRecipe(source, file, revisions);
+  const { text } = reviseRecipe(source, file, revisions);
   const recipe = soundRecipe(text, file);
   const project = projectOf(recipe);
   return { text, recipe, project, plan: plan(project) };

@@ -22,7 +22,7 @@ export async function fillStated(
     });
   }
   onlyRecipes(bytes, file, "only recipes state numbers");
-  const text = reviseRecipe(bytes, file, revisionsFor(bytes, file));
+  const { text } = reviseRecipe(bytes, file, revisionsFor(bytes, file));
   await writeWhole(output, io.cwd, [text], { force });
   await io.stdout.write(`${output} was written, with the numbers worked out as its stated ones.\n`);
 }

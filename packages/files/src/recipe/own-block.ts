@@ -4,6 +4,7 @@ import { isMap, isSeq, type Node } from "yaml";
 import { at, entries, items, root, type Spot, textOf } from "../tree/spot.js";
 import type { Tree } from "../tree/tree.js";
 import { rowsOfBlock } from "./lifts.js";
+import type { Splice } from "./text-edits.js";
 
 /**
  * The recipe with the use of a block that weaves a row made another block of the same rows; nothing where the row is not of
@@ -45,12 +46,6 @@ export function withOwnBlock(tree: Tree, row: number, patternShafts: number): st
 }
 
 /** A piece of a text and what is to stand in its place. */
-interface Splice {
-  readonly from: number;
-  readonly to: number;
-  readonly by: string;
-}
-
 function times(block: string, count: number): string[] {
   if (count === 0) return [];
   return [count === 1 ? block : `${block}*${count}`];

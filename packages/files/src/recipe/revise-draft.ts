@@ -144,7 +144,7 @@ function shaftsText(shafts: readonly number[]): string | number {
 /** Revised text, or nothing readable where a value has no place of its own. */
 function revised(text: string, file: string, revisions: readonly Revision[]): string {
   try {
-    return reviseRecipe(text, file, revisions);
+    return reviseRecipe(text, file, revisions).text;
   } catch (error) {
     if (!(error instanceof FileError)) throw error;
     return "";

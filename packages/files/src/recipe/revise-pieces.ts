@@ -1,8 +1,7 @@
 /** Brings other lifts of all pieces, over another threading, back into the text of their recipe. */
-import { printThreading } from "@drawcord/units";
-import { readText } from "../text.js";
+import { commonSize, printThreading } from "@drawcord/units";
 import { soundRecipe } from "./read.js";
-import { reviseRecipe } from "./revise.js";
+import { reviseRecipe, valueIn } from "./revise.js";
 import { withoutSection, withSection } from "./sections.js";
 import type { Recipe } from "./types.js";
 import { writeRecipe } from "./write.js";
@@ -18,9 +17,11 @@ import { writeRecipe } from "./write.js";
  */
 export function revisePieces(source: Uint8Array | string, recipe: Recipe): string {
   const { draft, file } = recipe;
-  const threaded = reviseRecipe(readText(source, file), file, [
+  const path = ["units", "ends"];
+  const kept = valueIn(source, file, path) === commonSize(draft.unitEnds);
+  const { text: threaded } = reviseRecipe(source, file, [
     { path: ["units", "threading"], value: printThreading(draft.threading) },
-    ...(typeof draft.unitEnds === "number" ? [] : [{ path: ["units", "ends"], value: draft.unitEnds }]),
+    ...(kept ? [] : [{ path, value: draft.unitEnds }]),
   ]);
   const text = withoutSection(withSection(threaded, "pieces", writeRecipe(recipe)), "lifts");
   soundRecipe(text, file);

@@ -1,9 +1,12 @@
 /** Changes values of a recipe in its text, and leaves every other character of it alone. */
 import { isMap, isScalar, isSeq, type Node, parse, stringify } from "yaml";
+import { FileError } from "../error.js";
+import { stretchIn } from "../place.js";
 import { readText } from "../text.js";
 import { at, isSection, items, type Path, root, type Spot, scalar, wayTo, wrong } from "../tree/spot.js";
 import { readTree, type Tree } from "../tree/tree.js";
 import { soundRecipe } from "./read.js";
+import { areApart, followedBy, type Splice, spliced, type TextEdit } from "./text-edits.js";
 
 /** Plain data that a recipe may hold. */
 export type RecipeValue = string | number | readonly RecipeValue[] | { readonly [key: string]: RecipeValue };
@@ -15,25 +18,57 @@ export interface Revision {
   readonly value: RecipeValue;
 }
 
+/** A recipe's text with values changed. */
+export interface RevisedText {
+  readonly text: string;
+  /** The edits that lead to it, by their places in the text before, in the order of their places; none over another. */
+  readonly edits: readonly TextEdit[];
+}
+
 /**
  * The text of a recipe with values changed or added, comments and layout kept. A value that the recipe uses again by an
  * alias is changed where it stands, and so wherever it is used.
  * @throws {FileError} as `soundRecipe` where the recipe cannot be read, before or with its changes; `missing-key` for a
  * path through something that is no section and no list
- * @example reviseRecipe(text, "least", [{ path: ["units", "ends"], value: 4 }]).includes("units: { ends: 4, threading: 1 2 }") // true
+ * @example reviseRecipe(text, "least", [{ path: ["units", "ends"], value: 4 }]).text.includes("units: { ends: 4, threading: 1 2 }") // true
+ * @example reviseRecipe(text, "least", [{ path: ["units", "ends"], value: 4 }]).edits.map((edit) => edit.text) // ["4"]
  */
 export function reviseRecipe(
   source: Uint8Array | string,
   file: string,
   revisions: readonly Revision[],
-): string {
+): RevisedText {
   soundRecipe(source, file);
-  const revised = revisions.reduce(
-    (text, revision) => revise(readTree(text, file), revision),
-    readText(source, file),
+  const tree = readTree(readText(source, file), file);
+  const splices = splicesOf(tree, revisions) ?? oneByOne(tree, revisions);
+  const text = spliced(tree.text, splices);
+  soundRecipe(text, file);
+  return {
+    text,
+    edits: splices.map(({ by, from, to }) => ({
+      range: { file, ...stretchIn(tree.starts, from, to) },
+      text: by,
+    })),
+  };
+}
+
+/** The splices of all revisions, found in one reading; undefined where one of them leans on another. */
+function splicesOf(tree: Tree, revisions: readonly Revision[]): readonly Splice[] | undefined {
+  try {
+    const splices = revisions.map((revision) => revise(tree, revision)).sort((a, b) => a.from - b.from);
+    return areApart(splices) ? splices : undefined;
+  } catch (error) {
+    if (error instanceof FileError) return undefined;
+    throw error;
+  }
+}
+
+/** The splices of revisions of which each is made in the text that those before it left. */
+function oneByOne(tree: Tree, revisions: readonly Revision[]): readonly Splice[] {
+  return revisions.reduce<readonly Splice[]>(
+    (made, revision) => followedBy(made, revise(readTree(spliced(tree.text, made), tree.file), revision)),
+    [],
   );
-  soundRecipe(revised, file);
-  return revised;
 }
 
 /**
@@ -52,7 +87,8 @@ export function valueIn(source: Uint8Array | string, file: string, path: Path): 
   return typeof value === "string" || typeof value === "number" ? value : undefined;
 }
 
-function revise(tree: Tree, { path, value }: Revision): string {
+/** What a revision changes. */
+function revise(tree: Tree, { path, value }: Revision): Splice {
   let here = root(tree);
   for (const [depth, step] of path.entries()) {
     const next = typeof step === "string" ? at(here, step) : items(here)[step];
@@ -60,11 +96,6 @@ function revise(tree: Tree, { path, value }: Revision): string {
     here = next;
   }
   return replace(tree, here, value);
-}
-
-/** Text with everything from `from` to `to` changed. */
-function splice(tree: Tree, from: number, to: number, by: string): string {
-  return tree.text.slice(0, from) + by + tree.text.slice(to);
 }
 
 /** A value on one line, as it may stand in brackets too. */
@@ -80,28 +111,24 @@ export function inline(value: RecipeValue): string {
   return `{ ${entries.map(([key, item]) => `${inline(key)}: ${inline(item)}`).join(", ")} }`;
 }
 
-function replace(tree: Tree, { node, key }: Spot, value: RecipeValue): string {
-  if (node === null) return splice(tree, endOf(key), endOf(key), ` ${inline(value)}`);
+function replace(tree: Tree, { node, key }: Spot, value: RecipeValue): Splice {
+  if (node === null) return { from: endOf(key), to: endOf(key), by: ` ${inline(value)}` };
   const start = node.range?.[0] ?? 0;
   if (isScalar(node) && node.value === null && key !== undefined) {
-    return splice(tree, start, endOf(node), ` ${inline(value)}`);
+    return { from: start, to: endOf(node), by: ` ${inline(value)}` };
   }
   const end = solidEnd(tree, node);
   // A list that had a line for each of its entries keeps it so.
   if (isSeq(node) && !node.flow && Array.isArray(value) && value.length > 0) {
     const indent = " ".repeat(columnOf(tree, start));
-    return splice(
-      tree,
-      start,
-      end,
-      value.map((item: RecipeValue) => `- ${inline(item)}`).join(`\n${indent}`),
-    );
+    const lines = value.map((item: RecipeValue) => `- ${inline(item)}`);
+    return { from: start, to: end, by: lines.join(`\n${indent}`) };
   }
-  return splice(tree, start, end, inline(value));
+  return { from: start, to: end, by: inline(value) };
 }
 
 /** Adds what a path leads to, from the section where it first leads nowhere. */
-function insert(tree: Tree, section: Spot, way: Path, value: RecipeValue): string {
+function insert(tree: Tree, section: Spot, way: Path, value: RecipeValue): Splice {
   const [key, ...rest] = way;
   const { node } = section;
   if (typeof key !== "string" || !isSection(section) || !isMap<Node, Node | null>(node)) {
@@ -114,14 +141,14 @@ function insert(tree: Tree, section: Spot, way: Path, value: RecipeValue): strin
     const close = (node.range?.[1] ?? 0) - 1;
     const before = tree.text.slice(0, close).trimEnd();
     const comma = before.endsWith("{") ? " " : before.endsWith(",") ? " " : ", ";
-    return `${before}${comma}${entry} ${tree.text.slice(close)}`;
+    return { from: before.length, to: close, by: `${comma}${entry} ` };
   }
   const indent = " ".repeat(columnOf(tree, last.key.range?.[0] ?? 0));
   const end = last.value === null ? endOf(last.key) : Math.max(endOf(last.key), solidEnd(tree, last.value));
   const newline = tree.text.indexOf("\n", end);
   const line = newline < 0 ? tree.text.length : newline + 1;
   const gap = newline < 0 ? "\n" : "";
-  return splice(tree, line, line, `${gap}${indent}${entry}\n`);
+  return { from: line, to: line, by: `${gap}${indent}${entry}\n` };
 }
 
 function endOf(node: Node | undefined): number {

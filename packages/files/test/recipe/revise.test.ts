@@ -9,6 +9,7 @@ import {
   soundRecipe,
   starterRecipe,
 } from "../../src/index.js";
+import { areApart, followedBy, type Splice, spliced, type TextEdit } from "../../src/recipe/text-edits.js";
 import { refusal } from "../refusals.js";
 import { leastRecipe, wholeRecipe } from "../samples.js";
 
@@ -69,6 +70,36 @@ const revisions = fc.constantFrom(...texts).chain((text) => {
   });
 });
 
+/** A text with edits made, from the last to the first. */
+function edited(text: string, edits: readonly TextEdit[]): string {
+  return edits.reduceRight(
+    (now, { range, text: by }) => now.slice(0, range.offset) + by + now.slice(range.end.offset),
+    text,
+  );
+}
+
+describe("edits of a text, one after another", () => {
+  it("are edits of the text before them all", () => {
+    const text = "0123456789";
+    const splice = fc.record({ from: fc.nat(20), length: fc.nat(6), by: fc.string({ maxLength: 4 }) });
+    fc.assert(
+      fc.property(fc.array(splice, { maxLength: 6 }), (all) => {
+        let made: readonly Splice[] = [];
+        let now = text;
+        for (const { by, from, length } of all) {
+          const start = Math.min(from, now.length);
+          const end = Math.min(start + length, now.length);
+          made = followedBy(made, { from: start, to: end, by });
+          now = now.slice(0, start) + by + now.slice(end);
+          expect(spliced(text, made)).toBe(now);
+          expect(areApart(made)).toBe(true);
+        }
+      }),
+      { numRuns: 300 },
+    );
+  });
+});
+
 describe("a recipe revised", () => {
   it("says what it said, but for what was changed", () => {
     let made = 0;
@@ -76,7 +107,7 @@ describe("a recipe revised", () => {
       fc.property(revisions, ({ text, path, value }) => {
         let revised: string;
         try {
-          revised = reviseRecipe(text, "recipe", [{ path, value }]);
+          revised = reviseRecipe(text, "recipe", [{ path, value }]).text;
         } catch (error) {
           // What the schema or a notation does not allow is not written.
           if (error instanceof FileError) return;
@@ -91,7 +122,7 @@ describe("a recipe revised", () => {
   });
 
   it("keeps every line that has no part in the change, comments and all", () => {
-    const revised = reviseRecipe(wholeRecipe, "runner", [
+    const { edits, text: revised } = reviseRecipe(wholeRecipe, "runner", [
       { path: ["units", "threading"], value: "X*2 9 (1-8 7-2)*5 1 9 X*2" },
       { path: ["limits", "float", "weft"], value: "5 mm" },
       { path: ["lifts", "blocks", "border", "rows"], value: [9, "none *2"] },
@@ -101,6 +132,8 @@ describe("a recipe revised", () => {
       { path: ["cloth", "repeat"], value: "both" },
     ]);
     const was = wholeRecipe.split("\n");
+    expect(edits).toHaveLength(7);
+    expect(edited(wholeRecipe, edits)).toBe(revised);
     const is = revised.split("\n");
     expect(is).toHaveLength(was.length);
     expect(is.filter((line, i) => line !== was[i])).toEqual([
@@ -117,13 +150,14 @@ describe("a recipe revised", () => {
   it("gets new keys at the end of their section, and new sections at the end", () => {
     const short =
       "recipe: 1\nground:\n  weave: broken twill # four ends\n  # and no more\nunits: { ends: 4, threading: 1 }\nlifts:\n  picks: 4\n  rows:\n    - 1 # the only one\n    - none";
-    const revised = reviseRecipe(short, "short", [
+    const { edits, text: revised } = reviseRecipe(short, "short", [
       { path: ["ground", "ends"], value: 4 },
       { path: ["units", "static"], value: 10 },
       { path: ["limits", "float", "warp"], value: 7 },
       { path: ["limits", "open-cuts"], value: "2 %" },
       { path: ["lifts", "rows"], value: ["none", 1, 1] },
     ]);
+    expect(edited(short, edits)).toBe(revised);
     expect(revised).toBe(
       "recipe: 1\nground:\n  weave: broken twill # four ends\n  ends: 4\n  # and no more\nunits: { ends: 4, threading: 1, static: 10 }\nlifts:\n  picks: 4\n  rows:\n    - none\n    - 1\n    - 1\nlimits: { float: { warp: 7 }, open-cuts: 2 % }\n",
     );
