@@ -11,7 +11,7 @@ import { unusualNumber } from "./rules/unusual-number.js";
 import { widthUnits } from "./rules/width-units.js";
 
 /** The rules that look at the numbers of a project, which come with `projectNumbers`. */
-export const numberRules: readonly AnyRule[] = [
+export const rulesOfNumbers: readonly AnyRule[] = [
   impossibleNumber,
   unusualNumber,
   lengthRows,

@@ -1,5 +1,5 @@
 import type { Finding } from "./finding.js";
-import { numberRules } from "./number-rules.js";
+import { rulesOfNumbers } from "./number-rules.js";
 import type { RecipePart } from "./rules/parts.js";
 import type { AnyRule } from "./rules/rule.js";
 import { rules } from "./rules.js";
@@ -9,6 +9,6 @@ import { rules } from "./rules.js";
  * @example partsOf(check({ ...draft, lifts: [[1], [3]] }).findings[0])[0] // { row: 2 }
  */
 export function partsOf(finding: Finding): readonly RecipePart[] {
-  const rule: AnyRule | undefined = [...numberRules, ...rules].find(({ name }) => name === finding.rule);
+  const rule: AnyRule | undefined = [...rulesOfNumbers, ...rules].find(({ name }) => name === finding.rule);
   return rule?.parts(finding) ?? [];
 }

@@ -1,7 +1,7 @@
 import { parseQuantity } from "@drawcord/yarn";
 import { describe, expect, it } from "vitest";
 import { check, findingsOf, type ProjectFacts, projectNumbers, rules } from "../src/index.js";
-import { numberRules } from "../src/number-rules.js";
+import { rulesOfNumbers } from "../src/number-rules.js";
 import { tenByTen } from "../src/numbers/ten-by-ten.js";
 
 const read = (text: string) => parseQuantity(text);
@@ -10,15 +10,15 @@ const looked = (project: ProjectFacts) => check(tenByTen, { project: projectNumb
 
 describe("the rules of numbers", () => {
   it("stand in the list of all rules under their own names and levels", () => {
-    for (const { changes, name, severity } of numberRules) {
+    for (const { changes, name, severity } of rulesOfNumbers) {
       expect(rules.find((rule) => rule.name === name)).toMatchObject({ changes, severity, ofNumbers: true });
     }
-    expect(numberRules).toHaveLength(10);
+    expect(rulesOfNumbers).toHaveLength(10);
   });
 
   it("say why they do not look where nothing is said of a project", () => {
     const { ran, skipped } = check(tenByTen).rules;
-    for (const { name } of numberRules) {
+    for (const { name } of rulesOfNumbers) {
       expect(ran).not.toContain(name);
       expect(skipped).toContainEqual({ rule: name, reason: "nothing is said of the project" });
     }
@@ -26,7 +26,7 @@ describe("the rules of numbers", () => {
 
   it("look where there is one", () => {
     const { ran } = looked({ ...facts, length: read("10 cm") }).rules;
-    for (const { name } of numberRules) expect(ran).toContain(name);
+    for (const { name } of rulesOfNumbers) expect(ran).toContain(name);
   });
 });
 

@@ -17,5 +17,7 @@ export function mendText(
   const numbers = changes.flatMap((change) =>
     change.change === "number" ? [{ path: change.key.split("."), value: change.value }] : [],
   );
-  return numbers.length === 0 ? revised : { ...revised, text: reviseRecipe(revised.text, file, numbers).text };
+  return numbers.length === 0
+    ? revised
+    : { ...revised, text: reviseRecipe(revised.text, file, numbers).text };
 }

@@ -21,6 +21,6 @@ export function entryOf<R extends AnyRule>(entry: Entry & Pick<R, "name">): R {
 }
 
 function carried(name: string, { project }: OptionsOf): AnyRule | undefined {
-  // They are the rules of `numberRules`, which the type of a project, being part of the options of rules, cannot say.
+  // They are the rules of `rulesOfNumbers`, which the type of a project, being part of the options of rules, cannot say.
   return project?.rules.find((rule) => rule.name === name) as AnyRule | undefined;
 }

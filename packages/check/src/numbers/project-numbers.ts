@@ -7,7 +7,7 @@ import {
   withSample,
   YarnError,
 } from "@drawcord/yarn";
-import { numberRules } from "../number-rules.js";
+import { rulesOfNumbers } from "../number-rules.js";
 import { warpCloseness, weftCloseness } from "./closeness.js";
 import type { Counted, Numbers, ProjectFacts, ProjectNumbers } from "./project.js";
 
@@ -21,7 +21,7 @@ import type { Counted, Numbers, ProjectFacts, ProjectNumbers } from "./project.j
 export function projectNumbers(facts: ProjectFacts): ProjectNumbers {
   return {
     facts: sampled(facts),
-    rules: numberRules,
+    rules: rulesOfNumbers,
     of: (counted) => workOut(projectOfCloth(facts, counted)),
   };
 }
