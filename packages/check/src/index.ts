@@ -6,7 +6,7 @@ export { NOT_ASKED_FOR } from "./findings.js";
 export { type FindingBy, findingsOf } from "./findings-of.js";
 export { allowedFloat } from "./float-limit.js";
 export type { Limit } from "./limits/limit.js";
-export { type Limits, limits } from "./limits.js";
+export { type AreaSize, type Limits, limits, type PickLength, type ThreadLength } from "./limits.js";
 export type { AllowedLength } from "./measured-length.js";
 export { exampleFacts } from "./numbers/example-facts.js";
 export type { Counted, Numbers, ProjectFacts, ProjectNumbers } from "./numbers/project.js";

@@ -81,7 +81,7 @@ export interface OptionsOf<Name extends string = string> {
   /** The project, as `projectNumbers` makes it, for the rules of numbers that agree. Default: nothing is said of one. */
   readonly project?: ProjectNumbers;
   /** The level of a rule's findings by the rule's name, or `off`; default: each rule's own. */
-  readonly levels?: { readonly [name in Name]?: Severity | "off" };
+  readonly levels?: Readonly<Partial<Record<Name, Severity | "off">>>;
   /** The rules that are to look, by their names; default: all. A waiver of another rule is then left alone. */
   readonly only?: readonly Name[];
   /** Findings that are accepted; default none. */
