@@ -24,6 +24,7 @@ export interface ErrorData {
  * cannot be read. Its `message` is the sentence, behind its place where it has one.
  */
 export class DrawcordError<Code extends string = string> extends Error {
+  /** The class that was thrown, such as `GridError`. */
   override readonly name: string = "DrawcordError";
   /** Why, as one of the codes that the class lists. */
   readonly code: Code;

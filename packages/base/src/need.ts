@@ -2,6 +2,7 @@ import { DrawcordError } from "./error.js";
 
 /** A caller's mistake that the types would have told: a value that is not at all what a function takes. */
 export class ArgumentError extends DrawcordError<"wrong-argument"> {
+  /** The name of the class. */
   override readonly name = "ArgumentError";
 }
 

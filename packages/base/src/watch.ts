@@ -16,6 +16,7 @@ export interface Watched {
 
 /** That a piece of work was told to stop. */
 export class StoppedError extends DrawcordError<"stopped"> {
+  /** The name of the class. */
   override readonly name = "StoppedError";
 
   constructor() {

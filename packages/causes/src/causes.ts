@@ -52,6 +52,7 @@ export interface CausesOptions extends SearchBounds {
 
 /** The causes of a draft, and what was not looked at. */
 export interface Causes {
+  /** What was written wrong, the first to be looked at first. */
   readonly causes: readonly Cause[];
   /** What was not tried, as clauses; none as a rule. */
   readonly untried: readonly string[];

@@ -13,6 +13,7 @@ import { applyTogether } from "./together.js";
 export interface Mend {
   /** The rules that found something before and find nothing after; that for which the mend was sought comes first. */
   readonly rules: readonly RuleName[];
+  /** The edits, by the places of the draft as it is. */
   readonly changes: readonly Change[];
   /**
    * Whether it undoes a slip and nothing else would do as well. What is not sure is offered: another figure or another

@@ -1,9 +1,11 @@
+import type { Signal } from "@drawcord/base";
+
 /** How a search is bounded and watched. */
 export interface SearchBounds {
   /** For how many seconds it goes on, at most; default: until all is tried. */
   readonly seconds?: number;
   /** Stops the search; what was found until then is told. An `AbortSignal` is one. */
-  readonly signal?: { readonly aborted: boolean };
+  readonly signal?: Signal;
   /** Told how many edits of those at hand are tried: of one search after the other, each from 0. */
   readonly progress?: (tried: number, of: number) => void;
 }

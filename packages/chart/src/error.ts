@@ -5,5 +5,6 @@ export type ChartErrorCode = "bad-size" | "empty-chart" | "fixed-squares" | "wro
 
 /** A caller's mistake about a chart or what it is to be woven with: one sentence, with the facts as fields. */
 export class ChartError extends DrawcordError<ChartErrorCode> {
+  /** The name of the class. */
   override readonly name = "ChartError";
 }

@@ -11,5 +11,6 @@ export type CheckErrorCode =
 
 /** A caller's mistake about a check: one sentence, with the facts as fields. */
 export class CheckError extends DrawcordError<CheckErrorCode> {
+  /** The name of the class. */
   override readonly name = "CheckError";
 }

@@ -6,7 +6,9 @@ import type { Severity, Span } from "./report.js";
 
 /** Threads in a centimetre, as the cloth lies on the loom. */
 export interface Sett {
+  /** Ends in a centimetre. */
   readonly endsPerCm?: number;
+  /** Picks in a centimetre. */
   readonly picksPerCm?: number;
 }
 
@@ -14,6 +16,7 @@ export interface Sett {
 export interface StatedNumber {
   /** `ends`, `picks`, `units`, `rows`, `longest-float`, or a number of the project, such as `width-in-reed`. */
   readonly name: string;
+  /** What is claimed. */
   readonly claim: number;
   /** The unit of the claim; the things themselves where they are counted, such as `ends`. */
   readonly unit: string;
@@ -32,11 +35,17 @@ export type Repeat = "none" | "ends" | "picks" | "both";
 
 /** A finding that the weaver accepts, with her reason. A place left out is any place. */
 export interface WaiverOf<Name extends string = string> {
+  /** The rule whose findings are accepted. */
   readonly rule: Name;
+  /** Why they are, in the weaver's words. */
   readonly reason: string;
+  /** The ends that a finding must lie within, from 1. */
   readonly ends?: Span;
+  /** The picks that a finding must lie within, from 1. */
   readonly picks?: Span;
+  /** The units that a finding must lie within, from 1. */
   readonly units?: Span;
+  /** The rows that a finding must lie within, from 1. */
   readonly rows?: Span;
 }
 
@@ -46,9 +55,13 @@ export interface LoomOptions {
   readonly reedWidth?: number;
   /** How wide a cloth the loom weaves, in mm. */
   readonly weavingWidth?: number;
+  /** Pattern shafts, or cords. */
   readonly patternShafts?: number;
+  /** Ground shafts. */
   readonly groundShafts?: number;
+  /** Treadles. */
   readonly treadles?: number;
+  /** Lingos at hand. */
   readonly lingos?: number;
   /** On each ground shaft. */
   readonly heddles?: number;

@@ -7,6 +7,7 @@ export type Side = "left" | "right";
 
 /** An order of yarns over the threads of a system, as it was written, and how many threads it lies over. */
 export interface YarnOrder {
+  /** Whose threads it is about. */
   readonly system: "warp" | "weft";
   /** The yarn of each thread by its name; begins again where it ends. */
   readonly yarns: readonly string[];

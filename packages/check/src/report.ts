@@ -6,9 +6,13 @@ export type Span = readonly [first: number, last: number];
 
 /** Where something lies in the cloth. Places are 1-based; one that does not apply is left out. */
 export interface Where {
+  /** The ends, from 1. */
   readonly ends?: Span;
+  /** The picks, from 1. */
   readonly picks?: Span;
+  /** The units, from 1; selvedges are none. */
   readonly units?: Span;
+  /** The rows of the lift plan, from 1. */
   readonly rows?: Span;
   /** Stretch by stretch, where what it is about has holes between its first and last unit or row. */
   readonly runs?: { readonly units?: readonly Span[]; readonly rows?: readonly Span[] };
@@ -18,6 +22,7 @@ export interface Where {
 export interface Told<Name extends string = string> extends Where {
   /** The rule's name, as in `drawcord rules`. */
   readonly rule: Name;
+  /** How much it weighs. */
   readonly severity: Severity;
   /** One sentence, lower case and without a full stop: what is wrong and where, in ends and picks and in units and rows. */
   readonly message: string;
@@ -31,6 +36,7 @@ export interface Told<Name extends string = string> extends Where {
 
 /** Floats of one system on one side of the cloth: how many there are of each length. */
 export interface FloatTally {
+  /** Threads that the longest passes. */
   readonly longest: number;
   /** Number of floats by length in threads. */
   readonly lengths: Readonly<Record<string, number>>;
@@ -38,14 +44,19 @@ export interface FloatTally {
 
 /** Neighbouring interlacements on either side of a border of drawn and undrawn. */
 export interface CutTally {
+  /** Pairs of which one is raised and the other lowered. */
   readonly cutting: number;
+  /** Pairs that are both raised, or both lowered. */
   readonly open: number;
 }
 
 /** Least, most and mean number of intersections along the threads of one system. */
 export interface Spread {
+  /** Fewest on a thread. */
   readonly least: number;
+  /** Most on a thread. */
   readonly most: number;
+  /** On a thread, in the mean. */
   readonly mean: number;
 }
 
@@ -53,24 +64,41 @@ export interface Spread {
 export interface ReportOf<Finding extends Told> {
   /** No finding of severity `error`. */
   readonly ok: boolean;
+  /** How large the cloth is. */
   readonly size: {
+    /** Ends, selvedges included; in `intersections` those along the ends. */
     readonly ends: number;
+    /** Picks; in `intersections` those along the picks. */
     readonly picks: number;
+    /** Units; 0 for a cloth without a plan. */
     readonly units: number;
+    /** Rows of the lift plan; 0 for a cloth without a plan. */
     readonly rows: number;
   };
+  /** How many findings there are of each severity, those waived left out. */
   readonly summary: Readonly<Record<Severity, number>>;
+  /** How long the floats are, in threads. */
   readonly floats: {
+    /** Ends over picks, on the face. */
     readonly warpFace: FloatTally;
+    /** Ends under picks, on the back. */
     readonly warpBack: FloatTally;
+    /** Picks over ends, on the face. */
     readonly weftFace: FloatTally;
+    /** Picks under ends, on the back. */
     readonly weftBack: FloatTally;
   };
+  /** How cleanly figure and ground cut. */
   readonly cut: { readonly side: CutTally; readonly across: CutTally };
+  /** How evenly the cloth is bound. */
   readonly balance: {
+    /** The share of the face that the warp shows, from 0 to 1. */
     readonly warpFaceShare: number;
+    /** The share of the interlacements that are drawn, from 0 to 1. */
     readonly drawnShare: number;
+    /** Changes of state along the threads. */
     readonly intersections: { readonly ends: Spread; readonly picks: Spread };
+    /** Connected patches of squares drawn alike. */
     readonly areas: { readonly count: number; readonly largest: number };
   };
   /**
@@ -80,8 +108,11 @@ export interface ReportOf<Finding extends Told> {
    * `tooLarge` where that is because the cloth has more than 16,777,216 interlacements.
    */
   readonly inferred?: { readonly sureness: number; readonly tooLarge?: true };
+  /** Whether the cloth hangs together. */
   readonly integrity: {
+    /** That no set of its threads can be lifted off the rest. */
     readonly hangsTogether: boolean;
+    /** Layers that it falls into; 1 where it hangs together. */
     readonly layers: number;
     /** Ends that never interlace, 1-based. */
     readonly looseEnds: readonly number[];
@@ -92,7 +123,9 @@ export interface ReportOf<Finding extends Told> {
   readonly waived: number;
   /** Which rules looked at the cloth, and which did not and why. */
   readonly rules: {
+    /** Those that looked, by name. */
     readonly ran: readonly Finding["rule"][];
+    /** Those that did not. */
     readonly skipped: readonly { readonly rule: Finding["rule"]; readonly reason: string }[];
   };
   /** Sorted by severity, rule, how bad they are, and place. */

@@ -37,5 +37,6 @@ export type CliErrorCode =
 
 /** A command line, or a file named on it, that cannot be used: one sentence, with the facts as fields. Exit status 2. */
 export class CliError extends DrawcordError<CliErrorCode> {
+  /** The name of the class. */
   override readonly name = "CliError";
 }

@@ -5,5 +5,6 @@ export type DrawErrorCode = "bad-colour" | "bad-scale" | "too-large";
 
 /** A caller's mistake about a drawing: one sentence, with the facts as fields. */
 export class DrawError extends DrawcordError<DrawErrorCode> {
+  /** The name of the class. */
   override readonly name = "DrawError";
 }

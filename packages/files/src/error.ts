@@ -37,6 +37,7 @@ export interface Problem extends Range {
 
 /** Text that cannot be used: one sentence, with the place where it went wrong. Nothing of the file was kept or changed. */
 export class FileError extends DrawcordError<FileErrorCode> {
+  /** The name of the class. */
   override readonly name = "FileError";
   /** From where to where in the text, and the name it was read by. */
   override readonly place: Range;

@@ -2,7 +2,9 @@ import type { Range, TextPoint } from "@drawcord/base";
 
 /** Where something stands in a text: line and column, both from 1. */
 export interface Place {
+  /** Line, from 1. */
   readonly line: number;
+  /** Column, from 1. */
   readonly column: number;
 }
 

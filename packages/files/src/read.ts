@@ -13,12 +13,15 @@ import { soundWif } from "./wif/read.js";
 export type Reading =
   | { readonly kind: "recipe"; readonly recipe: Recipe }
   | {
+      /** What was found. */
       readonly kind: "draft";
+      /** The draft. */
       readonly draft: ShaftDraft;
       /** Sections of the file that were not used. */
       readonly ignored: readonly string[];
     }
   | {
+      /** What was found. */
       readonly kind: "chart";
       /** Rows of the picture, the top row last. */
       readonly chart: BitGrid;

@@ -7,6 +7,7 @@ import { checkSize, strideOf } from "./size.js";
 
 /** The words of a grid, to look at and not to touch. */
 export interface ReadonlyWords extends Iterable<number> {
+  /** How many words. */
   readonly length: number;
   readonly [index: number]: number;
 }
@@ -16,7 +17,9 @@ export interface ReadonlyWords extends Iterable<number> {
  * It never changes; every change is a new grid.
  */
 export class BitGrid {
+  /** How many rows there are: picks. */
   readonly rows: number;
+  /** How many columns there are: ends. */
   readonly columns: number;
   /** Words in a row: `ceil(columns / 32)`. */
   readonly stride: number;

@@ -6,9 +6,13 @@ import { checkSize, emptyWords } from "./size.js";
 
 /** A rectangle of a grid, its first row and column counted from 0. */
 export interface Rectangle {
+  /** The first row, from 0. */
   readonly row: number;
+  /** The first column, from 0. */
   readonly column: number;
+  /** How many rows. */
   readonly rows: number;
+  /** How many columns. */
   readonly columns: number;
 }
 

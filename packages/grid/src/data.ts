@@ -3,7 +3,9 @@ import { GridError } from "./error.js";
 
 /** A grid as plain data, which goes through `structuredClone` and so over the border of a worker. */
 export interface GridData {
+  /** How many rows. */
   readonly rows: number;
+  /** How many columns. */
   readonly columns: number;
   /** `rows * ceil(columns / 32)` words, laid out as the grid's own. */
   readonly words: ArrayLike<number>;

@@ -12,5 +12,6 @@ export type GridErrorCode =
 
 /** A caller's mistake about a grid: one sentence, with the facts as fields. */
 export class GridError extends DrawcordError<GridErrorCode> {
+  /** The name of the class. */
   override readonly name = "GridError";
 }

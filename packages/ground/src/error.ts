@@ -14,5 +14,6 @@ export type GroundErrorCode =
 
 /** A caller's mistake about a ground weave: one sentence, with the facts as fields. */
 export class GroundError extends DrawcordError<GroundErrorCode> {
+  /** The name of the class. */
   override readonly name = "GroundError";
 }

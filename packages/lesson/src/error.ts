@@ -5,5 +5,6 @@ export type LessonErrorCode = "no-crossing" | "bad-seed" | "bad-count" | "unknow
 
 /** A caller's mistake about a lesson: one sentence, with the facts as fields. */
 export class LessonError extends DrawcordError<LessonErrorCode> {
+  /** The name of the class. */
   override readonly name = "LessonError";
 }

@@ -10,7 +10,10 @@ import { checkRecipe } from "./check-recipe.js";
  * @throws {FileError} as `checkRecipe`
  * @example cautionOf(recipe) // {}
  */
-export function cautionOf(recipe: Recipe): { readonly caution?: string } {
+export function cautionOf(recipe: Recipe): {
+  /** What the page is to say before all else. */
+  readonly caution?: string;
+} {
   const { error } = checkRecipe(recipe, { causes: false }).summary;
   if (error === 0) return {};
   return {

@@ -5,6 +5,7 @@ import type { PlacedCause } from "./causes.js";
 
 /** The numbers of one piece of several. */
 export interface PieceNumbers extends Pick<Report, "size" | "floats" | "cut" | "balance" | "integrity"> {
+  /** What the piece is called. */
   readonly name: string;
 }
 

@@ -16,8 +16,11 @@ const MOST_NAMED = 2 ** 25;
 export interface DraftSize {
   /** Ends in the cloth, selvedges included. */
   readonly ends: number;
+  /** Picks in the cloth. */
   readonly picks: number;
+  /** Units. */
   readonly units: number;
+  /** Rows of the lift plan. */
   readonly rows: number;
 }
 

@@ -28,6 +28,7 @@ export type UnitsFacts = Facts;
 
 /** A caller's mistake about units, threading or lifts: one sentence, with the facts as fields. */
 export class UnitsError extends DrawcordError<UnitsErrorCode> {
+  /** The name of the class. */
   override readonly name = "UnitsError";
   /** Where in the notation that was read, if one was; offsets count in its line. */
   override readonly place: Range | undefined;

@@ -20,5 +20,6 @@ export type YarnErrorCode =
 
 /** A caller's mistake, or text that cannot be read: one sentence, with the facts as fields (`column` counts from 1). */
 export class YarnError extends DrawcordError<YarnErrorCode> {
+  /** The name of the class. */
   override readonly name = "YarnError";
 }

@@ -19,6 +19,7 @@ export interface Limit {
   readonly usual?: number | Readonly<Record<string, number>>;
   /** What it limits, in one sentence, for the schema of recipes. */
   readonly description: string;
+  /** What may be written. */
   readonly examples: readonly (number | string | Readonly<Record<string, number | string>>)[];
 }
 

@@ -7,6 +7,7 @@ import type { Fact, Rule, RulePage } from "./rule.js";
 
 /** What the rule finds. */
 export interface CutStripeFact extends Fact {
+  /** Whose threads it is about. */
   readonly system: "warp" | "weft";
   /** The yarn of the stripe. */
   readonly yarn: string;
@@ -14,6 +15,7 @@ export interface CutStripeFact extends Fact {
   readonly measured: number;
   /** Threads that it has in the order. */
   readonly limit: number;
+  /** Of `measured` and `limit`. */
   readonly unit: "threads";
   /** The block whose weft it is; left out for the warp and for the weft of a whole piece. */
   readonly block?: string;

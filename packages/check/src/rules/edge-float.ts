@@ -10,12 +10,15 @@ import type { Fact, Rule, RulePage } from "./rule.js";
 
 /** What the rule finds. */
 export interface EdgeFloatFact extends Fact {
+  /** What was measured, in `unit` where there is one. */
   readonly measured: number;
+  /** What is allowed, in the unit of `measured`. */
   readonly limit: number;
   /** Of `measured` and `limit`. */
   readonly unit: "threads" | "mm";
   /** The side on which a weft floats; left out for an edge end. */
   readonly face?: "face" | "back";
+  /** Whose threads it is about. */
   readonly system: "warp" | "weft";
   /** The weft of the picks, where wefts are told apart. */
   readonly weft?: string;

@@ -8,6 +8,7 @@ import type { Fact, Rule, RulePage } from "./rule.js";
 /** What the rule finds. */
 export interface EndWithoutShaftFact extends Fact {
   readonly ends: Span;
+  /** Whose threads it is about. */
   readonly system: "warp";
 }
 

@@ -13,10 +13,13 @@ const BAND_MM = 50;
 
 /** What the rule finds. */
 export interface FaceShareFact extends Fact {
+  /** What was measured, in `unit` where there is one. */
   readonly measured: number;
+  /** What is allowed, in the unit of `measured`. */
   readonly limit: number;
   /** Of `measured` and `limit`. */
   readonly unit: "percentage points";
+  /** Whose threads it is about. */
   readonly system: "warp" | "weft";
 }
 

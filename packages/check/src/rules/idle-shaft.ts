@@ -8,7 +8,9 @@ import type { Fact, Rule, RulePage } from "./rule.js";
 
 /** What the rule finds. */
 export interface IdleShaftFact extends Fact {
+  /** Which harness the shaft is of. */
   readonly harness: "ground" | "pattern";
+  /** The shaft, from 1. */
   readonly shaft: number;
 }
 

@@ -16,6 +16,7 @@ export interface LengthRowsFact extends Fact {
   readonly measured: number;
   /** Picks that the length takes. */
   readonly limit: number;
+  /** Of `measured` and `limit`. */
   readonly unit: "picks";
   /** The last rows, where they are too many. */
   readonly rows?: Span;

@@ -17,7 +17,9 @@ import type { Fact, Rule, RulePage } from "./rule.js";
 
 /** What the rule finds. */
 export interface LongStretchFact extends Fact {
+  /** What was measured, in `unit` where there is one. */
   readonly measured: number;
+  /** What is allowed, in the unit of `measured`. */
   readonly limit: number;
   /** Of `measured` and `limit`. */
   readonly unit: "threads" | "mm";

@@ -10,7 +10,9 @@ const MOST_LISTED = 8;
 
 /** What the rule finds. */
 export interface LoomCapacityFact extends Fact {
+  /** What was measured, in `unit` where there is one. */
   readonly measured: number;
+  /** What is allowed, in the unit of `measured`. */
   readonly limit: number;
   /** Of `measured` and `limit`. */
   readonly unit: "pattern shafts" | "ground shafts" | "treadles" | "lingos" | "heddles on a shaft";

@@ -7,7 +7,9 @@ import type { Fact, Rule, RulePage } from "./rule.js";
 
 /** What the rule finds. */
 export interface LooseThreadFact extends Fact {
+  /** The side of the cloth. */
   readonly face: "face" | "back";
+  /** Whose threads it is about. */
   readonly system: "warp" | "weft";
   /** The weft of the picks, where wefts are told apart. */
   readonly weft?: string;

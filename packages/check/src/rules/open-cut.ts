@@ -12,10 +12,13 @@ import type { Fact, Rule, RulePage } from "./rule.js";
 
 /** What the rule finds. */
 export interface OpenCutFact extends Fact {
+  /** What was measured, in `unit` where there is one. */
   readonly measured: number;
+  /** What is allowed, in the unit of `measured`. */
   readonly limit: number;
   /** Of `measured` and `limit`. */
   readonly unit: "percent";
+  /** Whose threads it is about. */
   readonly system: "warp" | "weft";
   /** Which edge of a drawn area the border is; the first pick is the lowest. */
   readonly side: "left" | "right" | "lower" | "upper";

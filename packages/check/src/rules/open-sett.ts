@@ -9,8 +9,11 @@ import type { Fact, Rule, RulePage } from "./rule.js";
 export interface OpenSettFact extends Fact {
   /** Share of the closest sett, in percent. */
   readonly measured: number;
+  /** What is allowed, in the unit of `measured`. */
   readonly limit: number;
+  /** Of `measured` and `limit`. */
   readonly unit: "percent";
+  /** Whose threads it is about. */
   readonly system: "warp" | "weft";
 }
 

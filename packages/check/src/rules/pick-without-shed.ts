@@ -8,6 +8,7 @@ import type { Fact, Rule, RulePage } from "./rule.js";
 /** What the rule finds. */
 export interface PickWithoutShedFact extends Fact {
   readonly picks: Span;
+  /** Whose threads it is about. */
   readonly system: "weft";
   /** The side of the cloth that the pick lies on. */
   readonly face: "face" | "back";

@@ -6,8 +6,11 @@ import type { Fact, Rule, RulePage } from "./rule.js";
 
 /** What the rule finds. */
 export interface ReedWidthFact extends Fact {
+  /** What was measured, in `unit` where there is one. */
   readonly measured: number;
+  /** What is allowed, in the unit of `measured`. */
   readonly limit: number;
+  /** Of `measured` and `limit`. */
   readonly unit: "mm";
   /** What the warp is too wide for. */
   readonly of: "reed" | "loom";

@@ -12,6 +12,7 @@ export interface RowsOverFact extends Fact {
   readonly measured: number;
   /** Rows of the lift plan as it is woven. */
   readonly limit: number;
+  /** Of `measured` and `limit`. */
   readonly unit: "rows";
 }
 

@@ -38,6 +38,7 @@ export interface RulePage {
   readonly limit?: string;
   /** Where the rule comes from. */
   readonly source: string;
+  /** Cloths that pass and cloths that fail. */
   readonly examples: { readonly passes: readonly Example[]; readonly fails: readonly Example[] };
 }
 
@@ -67,7 +68,9 @@ export interface InVain {
  * stands beside it in its file, as a `RulePage`.
  */
 export interface Rule<Name extends string, F extends Fact, On extends Cloth = Cloth> {
+  /** The rule's name, as it stands in recipes and reports. */
   readonly name: Name;
+  /** How much its findings weigh, where the weaver says nothing. */
   readonly severity: "error" | "warning" | "note";
   /** The kinds of change that may mend what it finds; none where only the weaver can. */
   readonly changes: readonly Change["change"][];

@@ -10,6 +10,7 @@ export interface ShortStockFact extends Fact {
   readonly measured: number;
   /** What is needed. */
   readonly limit: number;
+  /** Of `measured` and `limit`. */
   readonly unit: Quantity["unit"];
   /** The yarn, by its name in the recipe. */
   readonly yarn: string;

@@ -11,6 +11,7 @@ export interface ShortWarpFact extends Fact {
   readonly measured: number;
   /** Pieces that are wanted. */
   readonly limit: number;
+  /** Of `measured` and `limit`. */
   readonly unit: "pieces";
 }
 

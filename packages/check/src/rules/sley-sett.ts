@@ -13,6 +13,7 @@ export interface SleySettFact extends Fact {
   readonly measured: number;
   /** Ends a cm of the sett. */
   readonly limit: number;
+  /** Of `measured` and `limit`. */
   readonly unit: "per cm";
   /** The slip that would explain it exactly. */
   readonly likely?: string;

@@ -9,7 +9,9 @@ import type { Fact, Rule, RulePage } from "./rule.js";
 
 /** What the rule finds. */
 export interface StaticDrawnFact extends Fact {
+  /** Which harness the shaft is of. */
   readonly harness: "pattern";
+  /** The shaft, from 1. */
   readonly shaft: number;
 }
 

@@ -12,10 +12,13 @@ const LEAST_DIFFERENCE = 2;
 
 /** What the rule finds. */
 export interface UnevenTakeUpFact extends Fact {
+  /** What was measured, in `unit` where there is one. */
   readonly measured: number;
+  /** What is allowed, in the unit of `measured`. */
   readonly limit: number;
   /** Of `measured` and `limit`. */
   readonly unit: "percent";
+  /** Whose threads it is about. */
   readonly system: "warp" | "weft";
 }
 

@@ -11,11 +11,15 @@ import type { Fact, Rule, RulePage } from "./rule.js";
 
 /** What the rule finds. */
 export interface UnlikeSidesFact extends Fact {
+  /** What was measured, in `unit` where there is one. */
   readonly measured: number;
+  /** What is allowed, in the unit of `measured`. */
   readonly limit: number;
   /** Of `measured` and `limit`. */
   readonly unit: "threads";
+  /** The side of the cloth. */
   readonly face: "face" | "back";
+  /** Whose threads it is about. */
   readonly system: "warp" | "weft";
 }
 

@@ -7,8 +7,11 @@ import type { Fact, Rule, RulePage } from "./rule.js";
 
 /** What the rule finds. */
 export interface UnusualNumberFact extends Fact {
+  /** What was measured, in `unit` where there is one. */
   readonly measured: number;
+  /** What is allowed, in the unit of `measured`. */
   readonly limit: number;
+  /** Of `measured` and `limit`. */
   readonly unit: "%" | "per cm" | "g";
   /** Where the number stands in a recipe; `measured` where a sample tells it. */
   readonly at: readonly string[];

@@ -13,6 +13,7 @@ export interface WidthUnitsFact extends Fact {
   readonly measured: number;
   /** Ends that the width takes. */
   readonly limit: number;
+  /** Of `measured` and `limit`. */
   readonly unit: "ends";
   /** The slip that would explain it exactly. */
   readonly likely?: string;

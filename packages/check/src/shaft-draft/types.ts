@@ -25,6 +25,7 @@ export interface ThreadLook {
 /** How the shafts are moved on each pick: by treadles tied to shafts, or by a lift plan. */
 export type Shedding =
   | {
+      /** Which of these it is. */
       readonly kind: "tie-up";
       /** The shafts each treadle is tied to, treadle 1 first. */
       readonly tieUp: readonly ShaftSet[];
@@ -32,6 +33,7 @@ export type Shedding =
       readonly treadling: readonly ShaftSet[];
     }
   | {
+      /** Which of these it is. */
       readonly kind: "lift-plan";
       /** The shafts moved on each pick, pick 1 first. */
       readonly liftPlan: readonly ShaftSet[];
@@ -39,15 +41,20 @@ export type Shedding =
 
 /** A plain shaft draft: each end on its shafts, each pick with the shafts it moves. */
 export interface ShaftDraft {
+  /** What it is called. */
   readonly title?: string;
   readonly author?: string;
+  /** Notes, line by line. */
   readonly notes?: readonly string[];
+  /** How many shafts there are. */
   readonly shafts: number;
   /** The shafts of each end, end 1 first; `[]` hangs on none. */
   readonly threading: readonly ShaftSet[];
   readonly shedding: Shedding;
   /** Whether a moved shaft rises (jack and countermarch draw-ups, dobbies) or sinks. */
   readonly rising: boolean;
+  /** How the ends look and lie. */
   readonly warp: ThreadLook;
+  /** How the picks look and lie. */
   readonly weft: ThreadLook;
 }

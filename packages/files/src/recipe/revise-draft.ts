@@ -25,6 +25,7 @@ import { writeRecipe } from "./write.js";
 
 /** A recipe's text with a changed draft. */
 export interface RevisedRecipe {
+  /** The text of the recipe. */
   readonly text: string;
   /** Sections that had to be written out anew, so that their layout is gone; their comments are kept. None as a rule. */
   readonly rewritten: readonly string[];

@@ -15,6 +15,7 @@ export type RecipeValue = string | number | readonly RecipeValue[] | { readonly 
 export interface Revision {
   /** Keys and list positions (from 0) to the value; its last keys need not be there yet. */
   readonly path: Path;
+  /** What it is to be. */
   readonly value: RecipeValue;
 }
 

@@ -7,7 +7,9 @@ import type { Path } from "../tree/spot.js";
 
 /** A value that was read from a notation: the text as it is written, what it means, and where it stands. */
 export interface Placed<Value> extends Place {
+  /** As it is written. */
   readonly text: string;
+  /** What was read. */
   readonly value: Value;
 }
 
@@ -17,7 +19,9 @@ export interface RecipeYarn {
   readonly name: string;
   /** The count, such as `16/2 Ne`. */
   readonly count: Placed<Yarn>;
+  /** What it is of. */
   readonly fibre?: string;
+  /** Its colour, as it is written. */
   readonly colour?: string;
   /** What one cone or skein holds: a mass or a length. */
   readonly package?: Quantity;
@@ -27,6 +31,7 @@ export interface RecipeYarn {
 
 /** How close the threads lie, and what is lost. Shares are in percent. */
 export interface RecipeCloth {
+  /** Ends in a unit length. */
   readonly sett?: Quantity;
   readonly picks?: Quantity;
   /** The reed, in any reed count. */
@@ -38,16 +43,19 @@ export interface RecipeCloth {
   readonly drawIn?: Quantity;
   /** On the length of the cloth (crimp). */
   readonly takeUp?: Quantity;
+  /** What the wash takes. */
   readonly shrinkage?: { readonly width?: Quantity; readonly length?: Quantity };
   /** The side from which the first pick of each weft is thrown. */
   readonly firstPickFrom?: Side;
   /** The same of wefts that begin on a side of their own, by the name of the yarn or of the weft. */
   readonly firstPickOf?: Readonly<Record<string, Side>>;
+  /** Which ways the cloth repeats. */
   readonly repeat?: Repeat;
 }
 
 /** What is to be woven on the warp. Lengths, but for `pieces` and `spare`. */
 export interface RecipeProject {
+  /** Pieces that are wanted. */
   readonly pieces?: number;
   /** The warp, where it is wound already: it then says how many pieces there are. */
   readonly warp?: Quantity;
@@ -56,9 +64,13 @@ export interface RecipeProject {
   /** Finished. */
   readonly length?: Quantity;
   readonly hems?: Quantity;
+  /** Length of the fringes of a piece, both ends together. */
   readonly fringe?: Quantity;
+  /** Warp left unwoven between two pieces. */
   readonly gaps?: Quantity;
+  /** Warp for samples. */
   readonly sampling?: Quantity;
+  /** Warp that the loom cannot weave. */
   readonly waste?: Quantity;
   /** Yarn to have over what is woven, in percent. */
   readonly spare?: Quantity;
@@ -66,9 +78,13 @@ export interface RecipeProject {
 
 /** What the loom has. */
 export interface RecipeLoom {
+  /** Pattern shafts, or cords. */
   readonly patternShafts?: number;
+  /** Ground shafts. */
   readonly groundShafts?: number;
+  /** Treadles. */
   readonly treadles?: number;
+  /** Lingos at hand. */
   readonly lingos?: number;
   /** Heddles on each ground shaft. */
   readonly heddles?: number;
@@ -76,6 +92,7 @@ export interface RecipeLoom {
   readonly lingoWeight?: Quantity;
   /** How wide a cloth the loom weaves: a length. */
   readonly weavingWidth?: Quantity;
+  /** How the ground shafts are moved. */
   readonly action?: Action;
 }
 
@@ -102,9 +119,11 @@ export type StatedName =
 
 /** A number that the printed recipe claims, and where it does. */
 export interface Stated extends Place {
+  /** Which number it is. */
   readonly name: StatedName;
   /** As it is written, for how far it was rounded. */
   readonly text: string;
+  /** What is claimed. */
   readonly claim: Quantity;
 }
 
@@ -146,6 +165,7 @@ export interface Recipe {
   readonly unread: readonly Path[];
   /** The version of the format. */
   readonly version: 1;
+  /** What it is called. */
   readonly title?: string;
   /** What is woven on the warp, in weaving order; one or more. */
   readonly pieces: readonly RecipePiece[];
@@ -159,14 +179,22 @@ export interface Recipe {
   readonly warp: readonly string[];
   /** In the order of the text. */
   readonly yarns: readonly RecipeYarn[];
+  /** What is said of the cloth. */
   readonly cloth: RecipeCloth;
+  /** What is to be woven on the warp. */
   readonly project: RecipeProject;
   /** What was measured on a sample; nothing where none was woven. */
   readonly measured: RecipeMeasured;
+  /** What the loom has. */
   readonly loom: RecipeLoom;
+  /** What the weaver allows. */
   readonly limits: Limits;
+  /** The severities that she sets, by the rule's name. */
   readonly levels: Readonly<Record<string, Severity | "off">>;
+  /** The findings that she accepts. */
   readonly waive: readonly Waiver<string>[];
+  /** The numbers that a printed recipe claims. */
   readonly stated: readonly Stated[];
+  /** Notes, as they are written. */
   readonly notes?: string;
 }

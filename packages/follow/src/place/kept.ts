@@ -7,11 +7,15 @@ import { placeWithin, START, type WarpPlace } from "./place.js";
 export interface Kept {
   /** The cloth that it was kept for, by `FollowPlan.cloth`. */
   readonly cloth: string;
+  /** Where the weaver is. */
   readonly place: WarpPlace;
   /** Who weaves now, and who has woven. */
   readonly weaver: string;
+  /** Who wove, by name. */
   readonly weavers: readonly string[];
+  /** Who wove what, the first first. */
   readonly log: readonly LogEntry[];
+  /** The slips that were marked. */
   readonly marks: readonly Mark[];
 }
 

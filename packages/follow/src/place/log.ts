@@ -5,23 +5,31 @@ import type { WarpPlace } from "./place.js";
 export interface LogEntry {
   /** The name she goes by; empty where she gave none. */
   readonly weaver: string;
+  /** What was done. */
   readonly did: "wove" | "took out";
+  /** The turn, from 0. */
   readonly turn: number;
   /** Picks of the piece that were woven before and after. */
   readonly from: number;
+  /** Picks of the piece that were woven after. */
   readonly to: number;
   /** When it began and when it ended, in milliseconds since 1970. */
   readonly began: number;
+  /** When it ended, in milliseconds since 1970. */
   readonly ended: number;
 }
 
 /** A place where something is to be looked at. */
 export interface Mark {
+  /** Who marked it. */
   readonly weaver: string;
+  /** The turn, from 0. */
   readonly turn: number;
   /** The pick of the piece, from 0. */
   readonly pick: number;
+  /** What she wrote of it. */
   readonly note: string;
+  /** When, in milliseconds since 1970. */
   readonly at: number;
 }
 

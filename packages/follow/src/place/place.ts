@@ -13,6 +13,7 @@ export interface WarpPlace {
 
 /** A piece in weaving order. */
 export interface Turn {
+  /** What is woven. */
   readonly piece: FollowPiece;
   /** Which of the pieces of this name it is, from 1. */
   readonly time: number;

@@ -7,10 +7,15 @@ import { rowOf, turnsOf, type WarpPlace } from "./place.js";
 export interface PickStep {
   /** Whether the pick is taken out instead of woven. */
   readonly out: boolean;
+  /** The pick of its piece, from 0. */
   readonly pickOfPiece: number;
+  /** The row of its piece, from 0. */
   readonly row: number;
+  /** The pick of its row, from 0. */
   readonly pickOfRow: number;
+  /** Picks in its row. */
   readonly picksOfRow: number;
+  /** The pattern shafts that are drawn, from 1. */
   readonly lift: FollowLift;
   /** Handles to draw now; none but where a row begins. */
   readonly draw: ShaftSet;

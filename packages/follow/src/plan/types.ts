@@ -3,12 +3,15 @@ import type { ShaftSet } from "@drawcord/ground";
 
 /** What one treadle does to the ground harness. */
 export interface FollowTreadle {
+  /** The ground shafts that it raises, from 1. */
   readonly raise: ShaftSet;
+  /** The ground shafts that it sinks, from 1. */
   readonly sink: ShaftSet;
 }
 
 /** A weft as the page names it. */
 export interface FollowWeft {
+  /** What it is called. */
   readonly name: string;
   /** One letter or two that tell it from the others where colour does not. */
   readonly letter: string;
@@ -18,12 +21,15 @@ export interface FollowWeft {
 
 /** Rows that follow one another and bear the name of their block, woven once. */
 export interface FollowBlock {
+  /** What it is called. */
   readonly name: string;
   /** The first row, from 0. */
   readonly start: number;
+  /** Its rows. */
   readonly rows: number;
   /** Which of `times` repeats this is, from 1. */
   readonly time: number;
+  /** How often it is woven. */
   readonly times: number;
 }
 
@@ -59,6 +65,7 @@ export interface FollowPiece {
 
 /** A recipe to be followed at the loom. */
 export interface FollowPlan {
+  /** What the recipe is called. */
   readonly title: string;
   /** What is on the loom, in a few letters: the title, the units and the ground threading decide it. */
   readonly warp: string;
@@ -70,9 +77,11 @@ export interface FollowPlan {
   readonly singleUnit: boolean;
   /** The pattern shafts of each unit, unit 1 first; `[]` is a static unit. */
   readonly threading: readonly ShaftSet[];
+  /** What each treadle moves. */
   readonly treadles: readonly FollowTreadle[];
   /** The treadles as they hang, left to right, from 1. */
   readonly hanging: readonly number[];
+  /** The wefts that are thrown. */
   readonly wefts: readonly FollowWeft[];
   /** The side from which the first pick of each weft is thrown, in every piece. */
   readonly firstFrom: readonly ("left" | "right")[];
@@ -80,6 +89,7 @@ export interface FollowPlan {
   readonly picksPerCm?: number;
   /** Whether the recipe counts picks by the inch. */
   readonly inches: boolean;
+  /** The pieces in weaving order. */
   readonly pieces: readonly FollowPiece[];
   /** What the weaver must know before she begins, said on the page until she does. */
   readonly caution?: string;

@@ -40,6 +40,7 @@ export interface Table {
   readonly kind: "table";
   /** A name to find it by, unique in the document. */
   readonly id: string;
+  /** What it shows. */
   readonly caption: string;
   readonly columns: readonly Column[];
   /** As many texts in each as there are columns; that of a `tick` column is the number of its boxes, empty for one. */
@@ -101,7 +102,9 @@ export type Block = Paragraph | Table | Pictures | WorkingBlock;
 export interface Part {
   /** A name to find it by, unique in the document, fit for a file's name. */
   readonly name: string;
+  /** What it is called. */
   readonly title: string;
+  /** What it holds, in its order. */
   readonly blocks: readonly Block[];
 }
 
@@ -110,8 +113,10 @@ export type Bound = readonly [Document, ...Document[]];
 
 /** Parts under a title, whatever they are printed as. */
 export interface Document {
+  /** What it is called. */
   readonly title: string;
   /** One line under the title. */
   readonly subtitle: string;
+  /** Its parts, in their order. */
   readonly parts: readonly Part[];
 }

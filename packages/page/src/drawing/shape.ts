@@ -88,7 +88,9 @@ export type Shape = PathShape | RectShape | TextShape | GroupShape;
 
 /** Shapes on a document of their own, its size in mm. */
 export interface Drawing {
+  /** Width, in px. */
   readonly width: number;
+  /** Height, in px. */
   readonly height: number;
   readonly shapes: readonly Shape[];
 }

@@ -2,6 +2,7 @@
 
 /** One entry of the glossary. */
 export interface GlossaryTerm {
+  /** The term. */
   readonly term: string;
   /** Other forms under which it stands in texts; plurals by `s` are found without. */
   readonly forms?: readonly string[];

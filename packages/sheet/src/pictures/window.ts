@@ -5,7 +5,9 @@ export type Corner = "bottom-left" | "bottom-right" | "top-left" | "top-right";
 
 /** A place in the cloth by its unit and row, both from 1. */
 export interface ClothSpot {
+  /** The unit, from 1. */
   readonly unit: number;
+  /** The row of the lift plan, from 1. */
   readonly row: number;
 }
 
