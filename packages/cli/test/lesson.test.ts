@@ -114,6 +114,26 @@ describe("drawcord why", () => {
     expect(readFileSync(join(cwd, "why.html"), "utf8")).toContain("How this square comes about");
   });
 
+  it("asks the piece that is named", async () => {
+    const seasons = join(root, "shared/recipes/seasons.recipe.yaml");
+    const ask = async (...more: string[]) => {
+      const { stdout } = await run([
+        "why",
+        seasons,
+        "--end",
+        "60",
+        "--pick",
+        "300",
+        "--format",
+        "json",
+        ...more,
+      ]);
+      return JSON.parse(stdout) as { draws: readonly number[] };
+    };
+    expect(await ask()).toEqual(await ask("--piece", "tulips"));
+    expect(await ask("--piece", "stars")).not.toEqual(await ask("--piece", "tulips"));
+  });
+
   it("names the crossing that it needs, and the ends that there are", async () => {
     const missing = await run(["why", runner, "--end", "41"]);
     expect(missing.stderr).toContain("drawcord why: name the crossing, as in --end 41 --pick 77");

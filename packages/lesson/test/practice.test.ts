@@ -3,6 +3,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 import { exerciseOf, practicePage, practicePlan, shedOf } from "@drawcord/lesson";
+import { toHtml } from "@drawcord/page";
 import axe from "axe-core";
 import { type Browser, chromium, type Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
@@ -114,6 +115,18 @@ describe("the page to practise on", () => {
     const silent = practicePage(recipe, options);
     expect(silent).toContain('"judged":[]');
     expect(silent).not.toContain('type="submit"');
+  });
+
+  it("and a class bound as one page pass the accessibility checker on a phone", async () => {
+    const page = await open(toHtml(exerciseOf(recipe, { level: 2, count: 2 }).bound), 390);
+    await page.addScriptTag({ content: axe.source });
+    const { beside, violations } = (await page.evaluate(CHECK)) as {
+      violations: readonly string[];
+      beside: number;
+    };
+    expect(violations).toEqual([]);
+    expect(beside).toBeLessThanOrEqual(0);
+    await page.context().close();
   });
 
   it.each([360, 1200])("passes the accessibility checker %i wide, and asks for nothing", async (width) => {

@@ -1,5 +1,6 @@
 import { soundRecipe } from "@drawcord/files";
 import { whyCrossing, whyDocument, whyInWords } from "@drawcord/lesson";
+import { chosenPiece, PIECE_OPTION } from "../chosen-piece.js";
 import { defineCommand } from "../command.js";
 import { CliError } from "../error.js";
 import { input } from "../inputs.js";
@@ -18,10 +19,12 @@ With -o the same is a page with the drawdown about the crossing and with cuts th
   examples: [
     ["drawcord why runner.recipe.yaml --end 41 --pick 77", "says it in words"],
     ["drawcord why runner.recipe.yaml --end 41 --pick 77 -o why.pdf", "draws it too"],
+    ["drawcord why seasons.recipe.yaml --piece tulips --end 41 --pick 77", "asks a piece of several"],
   ],
   options: {
     end: { type: "string", value: "END", help: "the end, from 1, the left selvedge first" },
     pick: { type: "string", value: "PICK", help: "the pick, from 1, woven first" },
+    piece: { ...PIECE_OPTION, help: "the piece that is asked about, by its name; the first if left out" },
     output: {
       type: "string",
       short: "o",
@@ -55,7 +58,7 @@ With -o the same is a page with the drawdown about the crossing and with cuts th
     const source = input(operands[0]!, io);
     const bytes = await source.read();
     onlyRecipes(bytes, source.name, "only recipes have two harnesses to ask about");
-    const { draft } = soundRecipe(bytes, source.name);
+    const { draft } = await chosenPiece(soundRecipe(bytes, source.name), options.piece);
     const crossing = whyCrossing(draft, end, pick);
     if (output !== undefined) {
       const document = whyDocument(draft, end, pick);

@@ -67,14 +67,16 @@ ${bound.length === 1 ? alone(bound[0]) : `<main>\n${bound.map(article).join("\n"
 function alone(document: Document): string {
   return `${heading(document)}
 ${contents(document)}<main>
-${document.parts.map(section).join("\n")}
+${document.parts.map((part) => section(part)).join("\n")}
 </main>`;
 }
 
 function article(document: Document): string {
+  const parts = document.parts.map((part) => section(part, "")).join("\n");
+  // Tables of one caption come in several documents; as groups they need no name of their own.
   return `<article>
 ${heading(document)}
-${document.parts.map(section).join("\n")}
+${parts.replaceAll(' role="region"', ' role="group"')}
 </article>`;
 }
 
@@ -91,8 +93,9 @@ function contents({ parts }: Document): string {
   return `<nav aria-label="Contents"><ul>\n${items.join("\n")}\n</ul></nav>\n`;
 }
 
-function section({ name, title, blocks }: Part): string {
-  return `<section id="${name}" aria-labelledby="${name}-title">
+/** @param label makes it a landmark; parts of bound documents have one title several times, and are none */
+function section({ name, title, blocks }: Part, label = ` aria-labelledby="${name}-title"`): string {
+  return `<section id="${name}"${label}>
 <h2 id="${name}-title">${escapeText(title)}</h2>
 ${blocks.map(blockHtml).join("\n")}
 </section>`;
