@@ -2,13 +2,19 @@ import { many } from "@drawcord/base";
 import type { Review } from "@drawcord/review";
 
 /** What came of a check in one line, word for word the last line of `drawcord check`. */
-export function resultText({ summary, findings, rules }: Review): string {
+export function resultText({ summary: ofFindings, findings, causes, rules }: Review): string {
+  const summary = { ...ofFindings };
+  const waived = new Map<string, number>();
+  // A slip of the plan from which no finding follows counts by itself.
+  for (const cause of causes) {
+    if (cause.waived !== undefined) waived.set("slip", (waived.get("slip") ?? 0) + 1);
+    else if (cause.explains.length === 0) summary[cause.severity]++;
+  }
   const { error, warning, note } = summary;
   const total = error + warning + note;
   const kinds = (["error", "warning", "note"] as const).flatMap((level) =>
     summary[level] === 0 ? [] : [many(summary[level], level)],
   );
-  const waived = new Map<string, number>();
   for (const finding of findings) {
     if (finding.waived !== undefined) waived.set(finding.rule, (waived.get(finding.rule) ?? 0) + 1);
   }

@@ -28,7 +28,7 @@ export function findingsTogether(report: Review, cloths: readonly CheckedCloth[]
   const { findings } = report;
   const numbered = numberedFindings(findings);
   const pictures = picturesOf(cloths, numbered);
-  const isClean = findings.every(({ waived }) => waived !== undefined);
+  const isClean = [...findings, ...report.causes].every(({ waived }) => waived !== undefined);
   const result = `${resultText(report)}.`;
   const blocks: Block[] = [
     {
