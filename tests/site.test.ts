@@ -1,9 +1,14 @@
-import { copyFileSync, existsSync, readFileSync, writeFileSync } from "node:fs";
+import { copyFileSync, existsSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { availableParallelism, loadavg } from "node:os";
 import { join } from "node:path";
+import { gzipSync } from "node:zlib";
+import { rules } from "@drawcord/check";
+import { formulas } from "@drawcord/yarn";
 import axe from "axe-core";
 import { type Browser, type BrowserContext, chromium, type Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { codeMeanings } from "../docs/support/code-meanings.js";
+import { errorCodes } from "../docs/support/error-codes.js";
 import { browserForTests } from "./scripts/find-browser.mjs";
 import { drawcord } from "./support/built.js";
 import { folder } from "./support/folder.js";
@@ -214,4 +219,67 @@ describe("the site in a browser", () => {
   });
 
   it("asks for nothing elsewhere, and no page is at fault", () => expect(faults).toEqual([]));
+});
+
+describe("what the bench loads", () => {
+  /** Bytes of files as a server sends them, compressed. */
+  const weight = (...files: readonly string[]) =>
+    files.reduce((sum, file) => sum + gzipSync(readFileSync(join(site, file)), { level: 9 }).length, 0);
+  const html = readFileSync(join(site, "index.html"), "utf8");
+  const first = [...html.matchAll(/(?:src|href)="\.\/([^"]+\.(?:js|css))"/g)].map(([, file]) => file!);
+  const assets = readdirSync(join(site, "assets"));
+  const named = (name: string) => `assets/${assets.find((file) => file.startsWith(`${name}-`))!}`;
+
+  it("is small before the editor, and with it and all that checks", () => {
+    expect(first.length).toBeGreaterThan(4);
+    const before = weight("index.html", named("worker"), ...first);
+    expect(before).toBeLessThan(200_000);
+    const editor = readdirSync(join(site, "assets/chunks")).find((file) => file.startsWith("editor."))!;
+    const whole = before + weight(`assets/chunks/${editor}`, named("look"), named("check-recipe"));
+    expect(whole).toBeLessThan(450_000);
+  });
+});
+
+describe("the pages of the site", () => {
+  const pages = readdirSync(site, { recursive: true, encoding: "utf8" }).filter((file) =>
+    file.endsWith(".html"),
+  );
+  const read = new Map(pages.map((file) => [file, readFileSync(join(site, file), "utf8")]));
+  const anchors = new Map(
+    [...read].map(([file, html]) => [
+      file,
+      new Set([...html.matchAll(/ id="([^"]+)"/g)].map(([, id]) => id!)),
+    ]),
+  );
+
+  it("lead nowhere but to pages and places that are there", () => {
+    const dead: string[] = [];
+    let links = 0;
+    for (const [file, html] of read) {
+      if (file === "404.html") continue;
+      for (const [, href] of html.matchAll(/<a [^>]*?href="([^"]*)"/g)) {
+        if (/^(?:https?:|mailto:)/.test(href!)) continue;
+        links++;
+        const url = new URL(href!.replaceAll("&amp;", "&"), `http://here/${file}`);
+        const path = url.pathname.slice(1);
+        const to = path === "" || path.endsWith("/") ? `${path}index.html` : decodeURIComponent(path);
+        const anchor = decodeURIComponent(url.hash.slice(1));
+        if (!existsSync(join(site, to))) dead.push(`${file}: ${href}`);
+        else if (anchor !== "" && !anchor.startsWith("recipe=") && anchors.get(to)?.has(anchor) !== true) {
+          dead.push(`${file}: ${href}, no such place`);
+        }
+      }
+    }
+    expect(links).toBeGreaterThan(1000);
+    expect([...new Set(dead)]).toEqual([]);
+  });
+
+  it("have one for every rule and every formula, and a place for every code of an error", () => {
+    for (const { name } of rules) expect(read.has(`rules/${name}.html`), name).toBe(true);
+    for (const id of Object.keys(formulas)) expect(read.has(`formulas/${id}.html`), id).toBe(true);
+    const codes = errorCodes(root);
+    expect(codes.length).toBeGreaterThan(80);
+    expect(codes.filter(({ code }) => anchors.get("codes.html")?.has(code) !== true)).toEqual([]);
+    expect(codes.filter(({ code }) => codeMeanings[code] === undefined)).toEqual([]);
+  });
 });

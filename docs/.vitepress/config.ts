@@ -16,6 +16,15 @@ const guide = [
   ["For the app developer", "apps"],
 ] as const;
 
+/** Pages that stand by themselves. */
+const more = [
+  { text: "Glossary", link: "/glossary" },
+  { text: "The recipe's language", link: "/recipe-language" },
+  { text: "File formats", link: "/file-formats" },
+  { text: "Codes of errors", link: "/codes" },
+  { text: "Versions", link: "/versions" },
+];
+
 export default defineConfig({
   title: "Drawcord",
   description: "Check a drawloom recipe before the warp is wound",
@@ -30,7 +39,7 @@ export default defineConfig({
     keptOffline(outDir);
   },
   markdown: { theme: { light: "github-light-high-contrast", dark: "github-dark-high-contrast" } },
-  vite: { worker: { format: "es" } },
+  vite: { worker: { format: "es" }, build: { target: "es2022" } },
   themeConfig: {
     nav: [
       { text: "Start", link: "/" },
@@ -40,16 +49,11 @@ export default defineConfig({
       { text: "Weaves", link: "/weaves" },
       {
         text: "More",
-        items: [
-          { text: "Glossary", link: "/glossary" },
-          { text: "The recipe's language", link: "/recipe-language" },
-          { text: "File formats", link: "/file-formats" },
-          { text: "Codes of errors", link: "/codes" },
-          { text: "Versions", link: "/versions" },
-        ],
+        items: more,
       },
     ],
     sidebar: {
+      "/": [{ text: "More", items: [{ text: "Weaves", link: "/weaves" }, ...more] }],
       "/guide/": [{ text: "Guide", items: guide.map(([text, name]) => ({ text, link: `/guide/${name}` })) }],
       "/rules/": [
         { text: "Rules", items: rules.map(({ name }) => ({ text: name, link: `/rules/${name}` })) },

@@ -32,6 +32,11 @@ export function openDesk(hear: (answer: Answer) => void): Desk {
   worker.onmessage = ({ data }: MessageEvent<Numbered<Answer>>) => {
     const [ask] = [...busy].find(([, id]) => id === data.id) ?? [];
     if (ask === undefined) return;
+    // The cloth comes before what is found in it.
+    if (data.answer === "drawn") {
+      hear(data);
+      return;
+    }
     busy.delete(ask);
     const next = waiting.get(ask);
     waiting.delete(ask);

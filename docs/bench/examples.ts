@@ -1,14 +1,23 @@
-import band from "../../shared/recipes/band.recipe.yaml?raw";
-import faulty from "../../shared/recipes/faulty-runner.recipe.yaml?raw";
-import napkin from "../../shared/recipes/napkin.recipe.yaml?raw";
-import runner from "../../shared/recipes/runner.recipe.yaml?raw";
-import seasons from "../../shared/recipes/seasons.recipe.yaml?raw";
-
-/** The recipes of the winter course, to begin with. */
-export const examples: readonly { readonly title: string; readonly text: string }[] = [
-  { title: "the runner: moths and lanterns", text: runner },
-  { title: "the napkin: ferns", text: napkin },
-  { title: "the band: ears of barley", text: band },
-  { title: "the seasons: four designs on one warp", text: seasons },
-  { title: "the runner with slips in it", text: faulty },
+/** The recipes of the winter course, to begin with; each is fetched when it is asked for. */
+export const examples: readonly { readonly title: string; text(): Promise<string> }[] = [
+  {
+    title: "the runner: moths and lanterns",
+    text: async () => (await import("../../shared/recipes/runner.recipe.yaml?raw")).default,
+  },
+  {
+    title: "the napkin: ferns",
+    text: async () => (await import("../../shared/recipes/napkin.recipe.yaml?raw")).default,
+  },
+  {
+    title: "the band: ears of barley",
+    text: async () => (await import("../../shared/recipes/band.recipe.yaml?raw")).default,
+  },
+  {
+    title: "the seasons: four designs on one warp",
+    text: async () => (await import("../../shared/recipes/seasons.recipe.yaml?raw")).default,
+  },
+  {
+    title: "the runner with slips in it",
+    text: async () => (await import("../../shared/recipes/faulty-runner.recipe.yaml?raw")).default,
+  },
 ];

@@ -76,18 +76,23 @@ export type Question =
   | { readonly ask: "search"; readonly text: string }
   | { readonly ask: "open"; readonly name: string; readonly bytes: Uint8Array };
 
-/** What came of looking at a text. */
-export interface Looked {
+/** What is shown first: the cloth, before it is checked. */
+export interface Drawn {
   readonly kind: Kind;
   readonly title: string;
   readonly pieces: readonly string[];
+  readonly cloth: ClothPicture;
+  readonly harness?: Harness;
+}
+
+/** What came of looking at a text. */
+export interface Looked {
+  readonly kind: Kind;
   readonly marks: readonly Mark[];
   /** How many there are in all; `marks` are the first of them. */
   readonly found: number;
   readonly verdict: string;
   readonly isSound: boolean;
-  readonly cloth?: ClothPicture;
-  readonly harness?: Harness;
   readonly numbers: readonly ToldNumber[];
   readonly rows: readonly ToldRow[];
   /** What the lifts weigh, and the caution that goes with them. */
@@ -105,6 +110,7 @@ export interface Shed {
 
 /** What the worker answers; `id` is that of the question. */
 export type Answer =
+  | ({ readonly answer: "drawn" } & Drawn)
   | ({ readonly answer: "looked" } & Looked)
   | {
       readonly answer: "why";

@@ -1,4 +1,4 @@
-import { kindOf, read, writeTextChart } from "@drawcord/files";
+import { kindOf, readPbm, readPng, writeTextChart } from "@drawcord/files";
 
 /** The letters of Windows, which old drafts are written in. */
 const OLD_LETTERS = "windows-1252";
@@ -12,10 +12,8 @@ const OLD_LETTERS = "windows-1252";
  */
 export function opened(bytes: Uint8Array, name: string): string {
   const kind = kindOf(bytes);
-  if (kind === "png" || kind === "pbm") {
-    const reading = read(bytes, name);
-    return reading.kind === "chart" ? writeTextChart(reading.chart) : "";
-  }
+  if (kind === "png") return writeTextChart(readPng(bytes, name));
+  if (kind === "pbm") return writeTextChart(readPbm(bytes, name));
   try {
     return new TextDecoder("utf-8", { fatal: true }).decode(bytes);
   } catch {

@@ -5,8 +5,8 @@ import {
   type Problem,
   type Reading,
   type Recipe,
-  read,
   readRecipe,
+  readTextChart,
   readWif,
 } from "@drawcord/files";
 
@@ -37,7 +37,11 @@ export function readBench(text: string): BenchReading {
     return { kind: "draft", problems, ...(draft && { reading: { kind: "draft", draft, ignored } as const }) };
   }
   try {
-    return { kind: "chart", problems: [], reading: read(bytes, "chart.txt") };
+    return {
+      kind: "chart",
+      problems: [],
+      reading: { kind: "chart", chart: readTextChart(text, "chart.txt") },
+    };
   } catch (error) {
     if (error instanceof FileError) return { kind: "chart", problems: error.problems };
     throw error;

@@ -1,13 +1,13 @@
 /** The worker of the bench: it reads, checks, draws and writes, so that the page stays free for the hand that types. */
-import { type Looking, look } from "./look.js";
+import { type Drawing, draw } from "./draw.js";
 import type { Answer, Numbered, Question } from "./messages.js";
-import { opened } from "./open.js";
-import { pieceOf, sentenceOf } from "./reading.js";
+import { type BenchReading, pieceOf, readBench, sentenceOf } from "./reading.js";
 import { shedOf } from "./shed.js";
 
 type Send = (answer: Answer, transfer?: readonly Transferable[]) => void;
 
-let last: (Looking & { readonly piece: number }) | undefined;
+/** What lies on the bench; of a text that cannot be drawn there is no cloth. */
+let last: (Partial<Drawing> & { readonly bench: BenchReading; readonly piece: number }) | undefined;
 
 addEventListener("message", async ({ data }: MessageEvent<Numbered<Question>>) => {
   const send: Send = (answer, transfer = []) =>
@@ -22,9 +22,19 @@ addEventListener("message", async ({ data }: MessageEvent<Numbered<Question>>) =
 async function answered(question: Question, send: Send): Promise<void> {
   switch (question.ask) {
     case "look": {
-      const looking = await look(question.text, question.piece);
-      last = { ...looking, piece: question.piece };
-      return send({ answer: "looked", ...looking.looked }, looking.transfer);
+      const { piece, text } = question;
+      const bench = readBench(text);
+      last = { bench, piece };
+      if (bench.reading !== undefined) {
+        last = { ...last, ...(await drawnOrNot(bench.reading, piece)) };
+        if (last.drawn !== undefined) {
+          const { back, face } = last.drawn.cloth;
+          send({ answer: "drawn", ...last.drawn }, [face, back]);
+        }
+      }
+      // What checks is loaded while the first cloth is looked at.
+      const { look } = await import("./look.js");
+      return send({ answer: "looked", ...look(text, bench, piece) });
     }
     case "search":
       return (await import("./causes.js")).search(question.text, send);
@@ -44,8 +54,20 @@ async function answered(question: Question, send: Send): Promise<void> {
       const file = await (await import("./save.js")).saved(question.text, question.as);
       return send({ answer: "saved", ...file }, [file.bytes.buffer]);
     }
-    case "open":
+    case "open": {
+      const { opened } = await import("./open.js");
       return send({ answer: "opened", text: opened(question.bytes, question.name) });
+    }
+  }
+}
+
+/** The cloth; nothing of one that cannot be worked out, which the check then says. */
+async function drawnOrNot(...of: Parameters<typeof draw>): Promise<Partial<Drawing>> {
+  try {
+    return await draw(...of);
+  } catch (error) {
+    sentenceOf(error);
+    return {};
   }
 }
 

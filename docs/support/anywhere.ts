@@ -38,8 +38,12 @@ function pageOf(html: string, file: string): string {
     .replace(/(__VP_SITE_DATA__=JSON\.parse\("[\s\S]*?"\))/, (data) =>
       data.replace(`\\"base\\":\\"${BASE}\\"`, '\\"base\\":\\""+globalThis.drawcordBase+"\\"'),
     )
-    .replaceAll(BASE, up);
+    .replaceAll(BASE, up)
+    .replace(LATER, "");
 }
+
+/** Scripts that are fetched when they are asked for, and are not to come before the first cloth. */
+const LATER = /\n *<link rel="modulepreload" href="[^"]*chunks\/(?:editor|share|[\w-]+\.recipe)\.[^"]*">/g;
 
 /** A text of a script that begins with the folder becomes the folder and the rest of the text. */
 function scriptOf(script: string): string {
