@@ -3,6 +3,7 @@ import { availableParallelism, loadavg } from "node:os";
 import { join } from "node:path";
 import { gzipSync } from "node:zlib";
 import { rules } from "@drawcord/check";
+import { parseThreading } from "@drawcord/units";
 import { formulas } from "@drawcord/yarn";
 import axe from "axe-core";
 import { type Browser, type BrowserContext, chromium, type Page } from "playwright-core";
@@ -19,6 +20,8 @@ const site = join(root, "docs/.vitepress/dist");
 if (!existsSync(join(site, "index.html")))
   throw new Error("these tests look at the built site: npm run site");
 
+/** Of the runner. */
+const THREADING = "X*2 13 X 4-2 (1-12 11-2)*3 1-4 X 13 X*2";
 const runner = join(root, "shared/recipes/runner.recipe.yaml");
 
 /** A machine that does much else besides is given more time. */
@@ -81,7 +84,7 @@ describe("the site in a browser", () => {
 
   it("names the cause of a slip at its line within half a second, and mends it", async () => {
     const before = await textOnPaper();
-    const slipped = before.replace("11-2)*3", "11-2)*3 5");
+    const slipped = before.replace("1-4 X 13", "1-3 7 X 13");
     expect(slipped).not.toBe(before);
     const cause = page.locator(".cause").first();
     // The clock of the page, from the key to the words of the cause.
@@ -99,7 +102,8 @@ describe("the site in a browser", () => {
     await page.locator(".mend ins, .mend del").first().waitFor();
     await page.getByRole("button", { name: "mend it" }).click();
     await expect.poll(() => verdict().textContent()).toMatch(/^nothing found/);
-    expect(await textOnPaper()).toBe(before);
+    const mended = (await textOnPaper()).split("\n").find((line) => line.includes("threading:"));
+    expect(parseThreading(mended!.split("threading: ")[1]!)).toEqual(parseThreading(THREADING));
     // And undo takes the mend back.
     await page.getByRole("button", { name: "undo" }).click();
     await cause.waitFor();

@@ -19,6 +19,7 @@ export const codeMeanings: Readonly<Record<string, string>> = {
   "bad-notation": "A notation cannot be read: the message shows where it stops making sense.",
   "bad-number": "An option takes a whole number within bounds, and something else was given.",
   "bad-order": "An order of shafts does not name each shaft as the weave wants.",
+  "bad-paper": "A size of paper is none of those that are known.",
   "bad-ratio": "A twill's numbers over and under are not whole numbers of 1 or more.",
   "bad-repeat": "A number of repeats, or how a cloth repeats, makes no sense.",
   "bad-run": "A run of shafts such as `1-8` has no end that can be.",
