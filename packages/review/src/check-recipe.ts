@@ -1,7 +1,7 @@
 import type { Range } from "@drawcord/base";
 import type { SearchBounds } from "@drawcord/causes";
 import { check, type Report, type RuleName } from "@drawcord/check";
-import { needRecipe, placesOf, projectOf, type Recipe, recipeOfPiece } from "@drawcord/files";
+import { needRecipe, placesOf, projectOf, type Recipe, type RecipePlaces } from "@drawcord/files";
 import type { Expansion } from "@drawcord/units";
 import { type PlacedCause, recipeCauses } from "./causes.js";
 import { type DesignsOnWarp, optionsOf } from "./options.js";
@@ -44,11 +44,33 @@ export function checkRecipe(recipe: Recipe, asked: ReviewOptions = {}): Review {
   needRecipe(recipe);
   if (recipe.pieces.length === 1) return checkPiece(recipe, asked);
   const { woven } = projectOf(recipe);
-  return ofPieces(recipe, (piece) => checkPiece(piece, { ...asked, expansion: undefined }, woven));
+  // The text is taken apart once for all pieces.
+  const places = placesOf(recipe);
+  return joinedReviews(
+    recipe.pieces.map((piece, i) =>
+      checkPiece(
+        { ...recipe, pieces: [piece], draft: piece.draft, limits: piece.limits },
+        { ...asked, expansion: undefined },
+        // What is said of the warp is said of the first.
+        { places: { ...places, rows: () => places.rows(i) }, ...(i === 0 && { onWarp: woven }) },
+      ),
+    ),
+    recipe.pieces.map(({ name }) => name),
+  );
+}
+
+/** What a piece among others has with them. */
+interface AmongOthers {
+  readonly places?: RecipePlaces;
+  readonly onWarp?: DesignsOnWarp;
 }
 
 /** The report of a recipe that is a single piece, or of one of those on a warp. */
-function checkPiece(recipe: Recipe, asked: ReviewOptions, onWarp?: DesignsOnWarp): Review {
+function checkPiece(
+  recipe: Recipe,
+  asked: ReviewOptions,
+  { onWarp, places = placesOf(recipe) }: AmongOthers = {},
+): Review {
   const { rules, causes = rules === undefined, expansion, ...search } = asked;
   const options = optionsOf(recipe, onWarp);
   const report = check(
@@ -59,16 +81,6 @@ function checkPiece(recipe: Recipe, asked: ReviewOptions, onWarp?: DesignsOnWarp
       expansion,
     },
   );
-  const places = placesOf(recipe);
   const found = causes ? recipeCauses(recipe, places, options, report, search) : { causes: [], untried: [] };
   return { ...report, places: recipePlaces(report.findings, places, recipe.pieces[0]!.path), ...found };
-}
-
-/** The report of a recipe with several pieces, each checked by itself. */
-function ofPieces(recipe: Recipe, review: (piece: Recipe) => Review): Review {
-  const names = recipe.pieces.map(({ name }) => name);
-  return joinedReviews(
-    names.map((name) => review(recipeOfPiece(recipe, name)!)),
-    names,
-  );
 }

@@ -41,13 +41,16 @@ export function joinedReviews<R extends PieceReview>(
   names: readonly string[],
 ): R & { readonly pieces: readonly PieceNumbers[] } {
   const first = reviews[0]!;
-  const seenIn = reviews.map(({ findings }) => new Set(findings.map(keyOf)));
-  const inAll = (finding: Finding) => seenIn.every((seen) => seen.has(keyOf(finding)));
+  const inAll = new Set(first.findings.map(keyOf));
+  for (const { findings } of reviews.slice(1)) {
+    const seen = new Set(findings.map(keyOf));
+    for (const key of inAll) if (!seen.has(key)) inAll.delete(key);
+  }
   const told: Told[] = [];
   reviews.forEach((review, piece) => {
     const causeOf = new Map(review.causes.flatMap((cause) => cause.explains.map((i) => [i, cause] as const)));
     review.findings.forEach((finding, i) => {
-      const everywhere = inAll(finding);
+      const everywhere = inAll.has(keyOf(finding));
       const pieces = ofPieces.get(finding.rule);
       const once = everywhere || pieces === "first";
       if ((piece > 0 && once) || (!everywhere && pieces === "all")) return;
@@ -66,20 +69,29 @@ export function joinedReviews<R extends PieceReview>(
   const counted = findings.filter(({ waived }) => waived === undefined);
   const summary = { error: 0, warning: 0, note: 0 };
   for (const { severity } of counted) summary[severity]++;
-  const causes = reviews.flatMap((review, piece) =>
-    review.causes
-      // A slip of the warp is one slip, in however many pieces it shows.
-      .filter(
-        (cause) => !reviews.slice(0, piece).some((before) => before.causes.some((one) => isSame(one, cause))),
-      )
-      .map((cause) => ({
-        ...cause,
-        explains: told.flatMap((one, i) => (one.cause !== undefined && isSame(one.cause, cause) ? [i] : [])),
-        ...(reviews.every((other) => other.causes.some((one) => isSame(one, cause)))
-          ? {}
-          : { piece: names[piece]!, message: `${names[piece]}: ${cause.message}` }),
-      })),
-  );
+  // A slip of the warp is one slip, in however many pieces it shows.
+  const causesOf = new Map<string, { readonly cause: PlacedCause; readonly pieces: Set<number> }>();
+  reviews.forEach((review, piece) => {
+    for (const cause of review.causes) {
+      const known = causesOf.get(causeKey(cause)) ?? { cause, pieces: new Set() };
+      known.pieces.add(piece);
+      causesOf.set(causeKey(cause), known);
+    }
+  });
+  const toldBy = new Map<string, number[]>();
+  told.forEach(({ cause }, i) => {
+    if (cause === undefined) return;
+    const key = causeKey(cause);
+    toldBy.set(key, [...(toldBy.get(key) ?? []), i]);
+  });
+  const causes = [...causesOf].map(([key, { cause, pieces }]) => {
+    const piece = names[[...pieces][0]!]!;
+    return {
+      ...cause,
+      explains: toldBy.get(key) ?? [],
+      ...(pieces.size === reviews.length ? {} : { piece, message: `${piece}: ${cause.message}` }),
+    };
+  });
   return {
     ...first,
     ok: summary.error === 0,
@@ -100,8 +112,8 @@ export function joinedReviews<R extends PieceReview>(
   };
 }
 
-function isSame(one: PlacedCause, other: PlacedCause): boolean {
-  return one.message === other.message && one.line === other.line && one.column === other.column;
+function causeKey({ column, line, message }: PlacedCause): string {
+  return `${line}:${column} ${message}`;
 }
 
 function keyOf(finding: Finding): string {

@@ -71,6 +71,20 @@ pieces: [${moths}, { name: plain, count: 3, lifts: { order: [ground *10] } }]
   });
 });
 
+it("a thousand pieces are checked in the time of a thousand, not of their square", () => {
+  const many = (count: number) =>
+    reading(
+      `pieces: [${Array.from({ length: count }, (_, i) => moths.replace("moths", `p${i}`)).join(", ")}]`,
+    );
+  const recipe = many(1000);
+  const before = performance.now();
+  const review = checkRecipe(recipe, { causes: false });
+  // Well under a second alone; with the text read anew for each piece it takes minutes.
+  expect(performance.now() - before).toBeLessThan(15_000);
+  expect(review.pieces).toHaveLength(1000);
+  expect(review.findings).toEqual(checkRecipe(many(1), { causes: false }).findings);
+});
+
 it("the fourth recipe of the winter course is clean in all its pieces", () => {
   const url = new URL("../../../shared/recipes/seasons.recipe.yaml", import.meta.url);
   const review = checkRecipe(soundRecipe(readFileSync(url), "seasons.recipe.yaml"));

@@ -47,6 +47,7 @@ export const shortWarpEntry = {
   severity: "warning",
   changes: ["number"],
   ofNumbers: true,
+  ofPieces: "first",
 } as const;
 
 /** A warp too short for the pieces. */
