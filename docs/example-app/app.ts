@@ -71,12 +71,18 @@ function work(): void {
         return place && waived === undefined ? [{ place, level: severity, sentence: message }] : [];
       });
       const cloth = drawPixels(expansion.drawdown, coloursOfRecipe(recipe));
-      tell({ id, marks: [...wrong, ...found], cloth }, [cloth.data.buffer]);
+      const marks = [...wrong, ...found];
+      tell({ id, marks, cloth }, [cloth.data.buffer]);
       await pause();
       if (id !== newest) return;
       // What is read of a broken text is good for looking at; slips are sought in a sound one.
       const causes = problems.length > 0 ? [] : checkRecipe(recipe, { expansion, seconds: 5 }).causes;
-      tell({ id, causes });
+      const slips = causes.flatMap(({ column, end, line, message, offset, severity }): Mark[] =>
+        line === undefined || column === undefined || offset === undefined || end === undefined
+          ? []
+          : [{ place: { file, line, column, offset, end }, level: severity, sentence: message }],
+      );
+      tell({ id, causes, marks: [...slips, ...marks] });
     } catch (error) {
       if (!(error instanceof DrawcordError)) throw error;
       tell({ id, failed: error.toJSON() });

@@ -13,7 +13,7 @@ export const ceilings: Readonly<Record<string, number>> = {
   "@drawcord/yarn tex": 8,
   "@drawcord/ground GroundError": 1,
   "@drawcord/units UnitsError": 1,
-  "@drawcord/units expand": 3.3,
+  "@drawcord/units expand": 3.5,
   "@drawcord/units parseThreading": 2,
   "@drawcord/chart ChartError": 1,
   "@drawcord/check CheckError": 1,
@@ -23,8 +23,8 @@ export const ceilings: Readonly<Record<string, number>> = {
   "@drawcord/files readWif": 6,
   "@drawcord/files writePng": 6,
   // Of these, `yaml` is 30.
-  "@drawcord/files readRecipe": 75,
-  "@drawcord/review checkRecipe": 105,
+  "@drawcord/files readRecipe": 78,
+  "@drawcord/review checkRecipe": 108,
 };
 
 /** An import that a README states the weight of. */

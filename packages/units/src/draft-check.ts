@@ -1,4 +1,3 @@
-import { needKeys } from "@drawcord/base";
 import type { Ground, ShaftSet } from "@drawcord/ground";
 import { UnitsError } from "./error.js";
 import type { UnitDraft } from "./types.js";
@@ -24,12 +23,19 @@ export interface DraftSize {
   readonly rows: number;
 }
 
+/** Refuses what is no draft at all. */
+function needDraft(draft: UnitDraft | undefined): void {
+  const { ground, lifts, threading } = draft ?? {};
+  if ([ground?.threading, ground?.steps, lifts, threading].every(Array.isArray)) return;
+  throw new UnitsError("wrong-argument", "a draft needs its ground, threading and lifts, as lists");
+}
+
 /**
  * The size of a draft's cloth, without working it out. Does not check the draft.
  * @example draftSize(draft) // { ends: 6, picks: 12, units: 3, rows: 3 }
  */
 export function draftSize(draft: UnitDraft): DraftSize {
-  needKeys(draft, "the draft", { threading: "list", lifts: "list" });
+  needDraft(draft);
   const units = draft.threading.length;
   const rows = draft.lifts.length;
   const { left = [], right = [] } = draft.selvedge ?? {};
@@ -54,8 +60,7 @@ function total(sizes: number | readonly number[], entries: number): number {
  * @example checkDraft({ ...draft, lifts: [] }) // throws no-rows
  */
 export function checkDraft(draft: UnitDraft): void {
-  needKeys(draft, "the draft", { ground: "object", threading: "list", lifts: "list" });
-  needKeys(draft.ground, "the ground", { threading: "list", steps: "list" });
+  needDraft(draft);
   const { threading, lifts, unitEnds, picksPerRow, selvedge = {} } = draft;
   if (threading.length === 0)
     throw new UnitsError("no-units", "the draft has no units; expected one or more");

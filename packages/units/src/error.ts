@@ -21,6 +21,7 @@ export type UnitsErrorCode =
   | "unknown-word"
   | "unlike-lengths"
   | "unnamed-shafts"
+  | "wrong-argument"
   | "wrong-length";
 
 /** The facts of an error: what was found, and where. */

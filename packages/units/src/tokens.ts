@@ -1,5 +1,4 @@
 /** What the threading and the row notation have in common: numbers, words and signs between blanks or commas. */
-import { needText } from "@drawcord/base";
 import { UnitsError } from "./error.js";
 
 /** The highest shaft number that is read: more than any harness, cord by cord, has had. */
@@ -23,7 +22,7 @@ export interface TokenReader {
 
 /** Reads `text`; throws `bad-character` at the first character that no notation has. */
 export function parseTokens(text: string): TokenReader {
-  needText(text, "a notation");
+  if (typeof text !== "string") throw new UnitsError("wrong-argument", "a notation must be a text");
   const pattern = /[\s,]*(?:(\d+)|([a-z]+)|([-+*()])|($))/iy;
   let ahead: Token | undefined;
   let end = 0;
