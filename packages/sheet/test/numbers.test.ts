@@ -48,10 +48,10 @@ describe("a number as a weaver says it", () => {
   it("gives a reed in the units of the sheet", () => {
     expect(reedWords({ system: "metric", count: 60 }, "metric")).toBe("60 per 10 cm");
     expect(reedWords({ system: "metric", count: 60 }, "imperial")).toBe(
-      "60 per 10 cm, which is 15.2 dents an inch",
+      "15.2 dents an inch (marked 60 per 10 cm)",
     );
     expect(reedWords({ system: "inch", count: 12 }, "metric")).toBe(
-      "12 per inch, which is 47.2 dents in 10 cm",
+      "47.2 dents in 10 cm (marked 12 per inch)",
     );
   });
 });

@@ -11,7 +11,7 @@ const MOST_RIVALS = 3;
 
 /** A cause as `drawcord check` tells it: what was written and where, why it is taken for a slip, the mend, and what it accounts for. */
 export function causeText(cause: Cause, { findings }: Pick<Review, "findings">): string {
-  const { message, why, line, piece, sure, changes, rivals, explains } = cause;
+  const { message, why, line, piece, sure, changes, rivals, explains, waived } = cause;
   const where = [
     ...(piece === undefined ? [] : [piece]),
     ...(line === undefined ? [] : [`line ${line} of the recipe`]),
@@ -26,6 +26,7 @@ export function causeText(cause: Cause, { findings }: Pick<Review, "findings">):
     ...(explains.length === 0
       ? []
       : [`It accounts for ${explainedText(explains.map((i) => findings[i]!.rule))}.`]),
+    ...(waived === undefined ? [] : [`Waived: ${waived}.`]),
   ];
   return sentences.join(" ");
 }

@@ -74,18 +74,18 @@ export function imperialWords(quantity: Quantity): string | undefined {
 }
 
 /**
- * A reed in the units of a sheet: by its own count, with its dents an inch or a centimetre where that count is of another
+ * A reed in the units of a sheet: its dents an inch or in 10 cm, and the count that it is marked by where that is of another
  * system.
- * @example reedWords({ system: "metric", count: 60 }, "imperial") // "60 per 10 cm, which is 15.2 dents an inch"
+ * @example reedWords({ system: "metric", count: 60 }, "imperial") // "15.2 dents an inch (marked 60 per 10 cm)"
  */
 export function reedWords(reed: Reed, units: UnitSystem): string {
   const own = printReed(reed);
   const dents = settInReed(reed, [1]);
   const inches = `${tidy(convert(dents, "per inch").value, 1)} dents an inch`;
   const centimetres = `${tidy(convert(dents, "per cm").value * 10, 1)} dents in 10 cm`;
-  if (units !== "metric" && reed.system !== "inch") return `${own}, which is ${inches}`;
+  if (units !== "metric" && reed.system !== "inch") return `${inches} (marked ${own})`;
   if (units === "metric" && reed.system !== "metric" && reed.system !== "cm")
-    return `${own}, which is ${centimetres}`;
+    return `${centimetres} (marked ${own})`;
   return own;
 }
 

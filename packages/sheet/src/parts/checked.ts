@@ -28,7 +28,7 @@ export function errorBlocks(review: Review): Block[] {
   const explained = new Set(causes.flatMap(({ explains }) => explains.map((i) => findings[i])));
   const others = errors.filter((error) => !explained.has(error));
   const told = [
-    ...causes.map((cause) => causeText(cause, review)),
+    ...causes.filter(({ waived }) => waived === undefined).map((cause) => causeText(cause, review)),
     ...others.map(({ message }) => `${capital(message)}.`),
   ];
   const more = told.length - MOST_TOLD;
