@@ -307,3 +307,30 @@ describe("drawcord yarn", () => {
     expect(stderr.trimEnd().split("\n")).toHaveLength(1);
   });
 });
+
+describe("a ground named by its weave, under rows of unlike picks", () => {
+  const bound = `recipe: 1
+ground: { weave: broken twill }
+units: { ends: 4, threading: X 1 2 X }
+lifts: { picks: 4, rows: [1, 2, 1] }
+`;
+  writeFileSync(join(cwd, "alike.yaml"), bound);
+  writeFileSync(join(cwd, "unlike.yaml"), bound.replace("picks: 4", "picks: [4, 3, 4]"));
+
+  it("says that the start is another, and says nothing where all rows are alike", async () => {
+    const notes = async (file: string): Promise<string> => (await json("plan", file)).notes?.join("\n") ?? "";
+    expect(await notes("alike.yaml")).not.toContain("begun for");
+    expect(await notes("unlike.yaml")).toContain(
+      'rows have 3 and 4 picks, so the ground "broken twill" is begun for steps of 1',
+    );
+  });
+});
+
+describe("the closest setts of a yarn with and without its fibre", () => {
+  it("say how far they lie apart and why", async () => {
+    const { stdout } = await run(["yarn", "16/2 Ne", "--fibre", "cotton"]);
+    expect(stdout).toContain(
+      "with the fibre's own constant, 0.95; without --fibre it is 0.9, that of a firm yarn, so these setts are 5.6 % closer",
+    );
+  });
+});

@@ -6,6 +6,7 @@ import { addTo, countsOf, emptyTally } from "../src/checking/tally.js";
 import type { Look } from "../src/formats/format.js";
 import { paintFor } from "../src/paint.js";
 import { lastLine } from "../src/pretty/last-line.js";
+import { numbers } from "../src/pretty/numbers.js";
 import { reportText as textOf } from "../src/pretty/report.js";
 
 const plain = paintFor({ isTerminal: false, env: {} });
@@ -210,5 +211,23 @@ describe("the last line", () => {
     );
     tally.failures.push({ file: "bad", reasons: [{ message: "bad: there is no such file" }] });
     expect(lastLine(tally)).toContain("in 2 files, 1 file not usable, 2 of 3");
+  });
+});
+
+describe("the cuts of the whole cloth beside those of open-cut", () => {
+  const rules = { ran: ["open-cut" as const], skipped: [] };
+  const lines = (findings: readonly Finding[], open: number) =>
+    numbers({
+      ...report,
+      rules,
+      findings,
+      cut: { side: { cutting: 4, open }, across: { cutting: 0, open: 0 } },
+    });
+
+  it("say why where they are not the same, and nothing where they are", () => {
+    expect(lines([{ ...openCut, count: 3 }], 3).join("\n")).not.toContain("open-cut");
+    expect(lines([openCut], 3).join("\n")).toContain(
+      "open-cut reports 1 open at side edges and 0 at top and bottom",
+    );
   });
 });

@@ -8,6 +8,7 @@ import { paintFor } from "../paint.js";
 import { sayIgnored } from "../plain/ignored.js";
 import { agreementJson, agreementOf, agreementStatus, agreementText } from "../plan/agreement.js";
 import { fillStated } from "../plan/fill-stated.js";
+import { groundStart } from "../plan/ground-start.js";
 import { planJson } from "../plan/json.js";
 import { plainNeeds, plainNeedsText } from "../plan/plain.js";
 import { planText } from "../plan/text.js";
@@ -77,7 +78,9 @@ For FILE, - is standard input.`,
     const reading = read(bytes, source.name);
     await sayIgnored(reading, source.name, io);
     const { loom, project, title } = subjectOf(reading, source.name);
-    const found = planned(project, source.name);
+    const alone = planned(project, source.name);
+    const started = reading.kind === "recipe" ? groundStart(bytes, reading.recipe) : [];
+    const found = { ...alone, notes: [...alone.notes, ...started] };
     const numbers = options.explain ? numbersOf(found) : [];
     const agreement = reading.kind === "recipe" ? agreementOf(reading.recipe) : undefined;
     const strictness = { failOn: options["fail-on"], maxWarnings: Number.POSITIVE_INFINITY };

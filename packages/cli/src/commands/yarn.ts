@@ -90,7 +90,8 @@ function numbersOf({ counts, diameters, setts }: YarnCard) {
   ];
 }
 
-function cardText({ counts, diameters, setts, yarn }: YarnCard): string {
+function cardText(card: YarnCard): string {
+  const { counts, diameters, setts, yarn } = card;
   const { packing, peirce, root, sideBySide } = diameters;
   const rows = (list: readonly (readonly [string, string])[]): string => `${table(list, 100)}\n`;
   return [
@@ -104,18 +105,29 @@ function cardText({ counts, diameters, setts, yarn }: YarnCard): string {
     ]),
     "\nsett, the closest and to weave at\n",
     rows(setts.map(({ closest, weave, working }) => [weave, `${both(closest)}, ${both(working)}`])),
-    constantText(sideBySide),
+    constantText(card),
   ].join("");
 }
 
 /** With what fibre constant the setts were found: with another, the same yarn has other setts. */
-function constantText(sideBySide: Result): string {
-  const k = sideBySide.given["k"] as Given;
-  const least = Math.min(...Object.values(fibres).map((one) => one.k));
-  const most = Math.max(...Object.values(fibres).map((one) => one.k));
-  return k.assumed === undefined
-    ? `with a fibre constant of ${k.value}; without a fibre it is that of a firm yarn, and the setts are others\n`
-    : `with a fibre constant of ${k.value}, ${k.assumed}; a fibre named with --fibre has its own, ${least} to ${most}, and the setts go with it\n`;
+function constantText(card: YarnCard): string {
+  const k = constantOf(card);
+  const constants = Object.values(fibres).map((one) => one.k);
+  if (k.assumed !== undefined) {
+    return `with a fibre constant of ${k.value}, ${k.assumed}; a fibre named with --fibre has its own, ${Math.min(...constants)} to ${Math.max(...constants)}, and all setts rise and fall with it\n`;
+  }
+  const firmYarn = constantOf(yarnCard(card.yarn)).value;
+  const off = 100 * (k.value / firmYarn - 1);
+  const apart =
+    Math.abs(off) < 0.05
+      ? "the same"
+      : `so these setts are ${Math.abs(off).toFixed(1)} % ${off > 0 ? "closer" : "more open"}`;
+  return `with the fibre's own constant, ${k.value}; without --fibre it is ${firmYarn}, that of a firm yarn, ${apart}\n`;
+}
+
+/** The constant of the root rule, as it was given or assumed. */
+function constantOf({ diameters }: YarnCard): Given {
+  return diameters.sideBySide.given["k"] as Given;
 }
 
 /** What was taken because nothing was given. */

@@ -21,6 +21,7 @@ export function numberRows(report: Report): readonly (readonly [name: string, te
     ["weft floats", `on the face ${tally(floats.weftFace)}`],
     ["", `on the back ${tally(floats.weftBack)}`],
     ["cuts", `side edges ${cuts(cut.side)}; top and bottom ${cuts(cut.across)}`],
+    ...toldOtherwise(report).map((text) => ["", text] as const),
     [
       "balance",
       `warp on ${percent(balance.warpFaceShare)} of the face; ${percent(balance.drawnShare)} drawn, in ${many(balance.areas.count, "area")}${balance.areas.count === 0 ? "" : `, the largest of ${many(balance.areas.largest, "square")}`}`,
@@ -48,6 +49,23 @@ function tally({ longest, lengths }: FloatTally): string {
 function cuts({ cutting, open }: CutTally): string {
   if (cutting + open === 0) return "none";
   return open === 0 ? `${cutting}, all clean` : `${cutting + open}, ${open} open`;
+}
+
+/** Why the rule reports other open pairs than the cloth has in all, where it does. */
+function toldOtherwise({ cut, findings, rules }: Report): readonly string[] {
+  if (!rules.ran.includes("open-cut")) return [];
+  const told = (one: "warp" | "weft") =>
+    findings.reduce(
+      (sum, finding) =>
+        finding.rule === "open-cut" && finding.system === one ? sum + (finding.count ?? 1) : sum,
+      0,
+    );
+  const [sides, across] = [told("weft"), told("warp")];
+  if (sides === cut.side.open && across === cut.across.open) return [];
+  return [
+    `those are counted over all picks as they lie; open-cut reports ${sides} open at side edges and ${across} at top and bottom:`,
+    "it takes each weft by itself, without picks that move every ground shaft, selvedges, and borders within the limit",
+  ];
 }
 
 function spread({ least, most, mean }: Spread, thread: "end" | "pick"): string {

@@ -26,7 +26,10 @@ export function reportText(cloth: CheckedCloth, look: Look, paint: Paint): strin
 /** The numbers of the cloth, of several pieces those of each under its name. */
 function numbersOfAll(report: CheckedCloth["report"]): readonly string[] {
   if (report.pieces === undefined) return [numbers(report).join("\n")];
-  return report.pieces.map((piece) => [oneLine(piece.name), ...numbers({ ...report, ...piece })].join("\n"));
+  return report.pieces.map((piece) => {
+    const findings = report.findings.filter(({ piece: of }) => of === undefined || of === piece.name);
+    return [oneLine(piece.name), ...numbers({ ...report, ...piece, findings })].join("\n");
+  });
 }
 
 function groupText(group: RuleFindings, cloth: CheckedCloth, look: Look, paint: Paint): readonly string[] {
