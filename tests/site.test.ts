@@ -195,9 +195,23 @@ describe("the site in a browser", () => {
     expect(readFileSync(join(site, "codes.html"), "utf8")).toContain(`id="${link!.split("#")[1]}"`);
   });
 
+  it("holds the class's loom as the command of the guide writes it", async () => {
+    const cwd = folder();
+    const line = /^drawcord (practice .*)$/m.exec(readFileSync(join(root, "docs/guide/class.md"), "utf8"))!;
+    const args = line[1]!.replace(/shared\S+/, runner).split(" ");
+    expect((await drawcord(args, { cwd })).status).toBe(0);
+    const written = readFileSync(join(cwd, "practice.html"));
+    expect(written.equals(readFileSync(join(site, "practice.html")))).toBe(true);
+    await page.goto(`${served.url}guide/class.html`);
+    await page.locator("iframe.practice").scrollIntoViewIfNeeded();
+    await page.frameLocator("iframe.practice").getByRole("heading").first().waitFor();
+  });
+
   it.each([
     "index.html",
     "guide/first-cloth.html",
+    "guide/class.html",
+    "practice.html",
     "rules/index.html",
     "rules/open-cut.html",
     "formulas/warp-length.html",

@@ -3,6 +3,7 @@ import { formulas } from "@drawcord/yarn";
 import { defineConfig } from "vitepress";
 import { BASE, servedAnywhere } from "../support/anywhere.js";
 import { keptOffline } from "../support/offline.js";
+import { practiceWritten } from "../support/practice.js";
 
 const guide = [
   ["First cloth in ten minutes", "first-cloth"],
@@ -36,6 +37,7 @@ export default defineConfig({
   head: [["link", { rel: "icon", href: "data:," }]],
   buildEnd: ({ outDir }) => {
     servedAnywhere(outDir);
+    practiceWritten(outDir);
     keptOffline(outDir);
   },
   markdown: { theme: { light: "github-light-high-contrast", dark: "github-dark-high-contrast" } },
