@@ -4,6 +4,7 @@ import type { Plan, Quantity } from "@drawcord/yarn";
 import type { SheetPart } from "../part-names.js";
 import { checkedText } from "./checked.js";
 import type { Context } from "./context.js";
+import { WASHING_CAUTION } from "./washing-caution.js";
 
 /** What is left to do when the cloth is off the loom, what to look out for, and whether all of it was checked. */
 export function cautionsPart(context: Context, all: readonly Context[]): SheetPart {
@@ -48,7 +49,7 @@ function sizesOf({ woven, finishedWidth }: Plan) {
 
 function washing({ recipe }: Context): string {
   if (recipe.cloth.shrinkage !== undefined) {
-    return "Shrinkage differs from yarn to yarn and from wash to wash: weave a sample, wash it as the cloth will be washed, and measure before you cut. Take care with hot water and wet, heavy cloth; wash strong colours apart, as the dye may run.";
+    return `Shrinkage differs from yarn to yarn and from wash to wash: weave a sample, wash it as the cloth will be washed, and measure before you cut. ${WASHING_CAUTION}`;
   }
-  return "The recipe says nothing of shrinkage, so finished sizes are those of the loom until a sample has been washed and measured. Take care with hot water and wet, heavy cloth; wash strong colours apart, as the dye may run.";
+  return `The recipe says nothing of shrinkage, so finished sizes are those of the loom until a sample has been washed and measured. ${WASHING_CAUTION}`;
 }

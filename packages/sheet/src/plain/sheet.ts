@@ -7,6 +7,7 @@ import type { SheetOptions } from "../parts/context.js";
 import { findingsTogether } from "../parts/findings.js";
 import { spacedCount } from "../parts/number.js";
 import { warpingOf } from "../parts/warping.js";
+import { WASHING_CAUTION } from "../parts/washing-caution.js";
 import { clothPictures } from "../pictures/cloth.js";
 import { type PlainContext, plainContext } from "./context.js";
 import { drawdownPart } from "./drawdown.js";
@@ -109,7 +110,7 @@ function finishingPart({ report }: PlainContext): SheetPart {
       {
         kind: "paragraph",
         tone: "caution",
-        text: "The draft says nothing of shrinkage: weave a sample, wash it as the cloth will be washed, and measure before you cut. Take care with hot water and wet, heavy cloth; wash strong colours apart, as the dye may run.",
+        text: `The draft says nothing of shrinkage: weave a sample, wash it as the cloth will be washed, and measure before you cut. ${WASHING_CAUTION}`,
       },
       { kind: "paragraph", text: checkedText(report) },
     ],

@@ -1,0 +1,3 @@
+/** The caution where cloth is washed: it defers to those who made what is used. */
+export const WASHING_CAUTION =
+  "Take care with hot water, wet, heavy cloth and dust; wash strong colours apart, as the dye may run; go by the makers of yarn and dye.";
