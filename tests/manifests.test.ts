@@ -6,7 +6,7 @@ import { packages, root } from "./support/packages.js";
 
 it("every package says where the project lives and what it needs of others, as the workspace does", async () => {
   const files = packageFiles();
-  expect(files.size).toBe(2 * packages.length - 1);
+  expect(files.size).toBe(3 * packages.length - 2);
   for (const [file, text] of files) {
     expect(await readFile(join(root, file), "utf8"), `npm run manifests writes ${file} anew`).toBe(text);
   }

@@ -4,6 +4,7 @@ import { defineConfig } from "vitepress";
 import { BASE, servedAnywhere } from "../support/anywhere.js";
 import { keptOffline } from "../support/offline.js";
 import { practiceWritten } from "../support/practice.js";
+import { referenceBeside, whole } from "../support/reference.js";
 
 const guide = [
   ["First cloth in ten minutes", "first-cloth"],
@@ -39,6 +40,7 @@ export default defineConfig({
     servedAnywhere(outDir);
     practiceWritten(outDir);
     keptOffline(outDir);
+    if (whole) referenceBeside(outDir);
   },
   markdown: { theme: { light: "github-light-high-contrast", dark: "github-dark-high-contrast" } },
   vite: { worker: { format: "es" }, build: { target: "es2022" } },
@@ -49,6 +51,7 @@ export default defineConfig({
       { text: "Rules", link: "/rules/" },
       { text: "Formulas", link: "/formulas/" },
       { text: "Weaves", link: "/weaves" },
+      ...(whole ? [{ text: "Reference", link: "/reference/index.html", target: "_self" }] : []),
       {
         text: "More",
         items: more,

@@ -1,6 +1,6 @@
 /**
  * Writes what the manifest of every package says alike, from the one of the workspace: where the project lives. The address
- * there is a placeholder until a release fills it in; `npm run manifests` carries it into every package, with the notices
+ * there is a placeholder until a release fills it in; `npm run manifests` carries it into every package and README, with the notices
  * of what each needs of others.
  */
 import { existsSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
@@ -47,10 +47,18 @@ export function packageFiles() {
     const rest = Object.entries(whole).filter(([key]) => !FIRST.includes(key));
     const text = `${JSON.stringify(Object.fromEntries([...first, ...rest]), null, 2)}\n`;
     files.set(`${folder}/package.json`, text);
+    if (name !== "cli") files.set(`${folder}/README.md`, led(read(`${folder}/README.md`), homepage, name));
     // The notices of the command are of what its bundle holds, and stand in its own file.
     if (name !== "cli") files.set(`${folder}/NOTICE.md`, notice(folder, whole));
   }
   return files;
+}
+
+/** A README whose last line leads to the reference of its package. */
+function led(readme, homepage, name) {
+  const page = `${homepage}/reference/modules/packages_${name}_src.html`;
+  const rest = readme.replace(/\nEvery export .*\n$/, "");
+  return `${rest}\nEvery export with all its parameters and fields is in [the reference](${page}).\n`;
 }
 
 function notice(folder, { dependencies = {}, name }) {
