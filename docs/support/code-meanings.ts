@@ -107,6 +107,8 @@ export const codeMeanings: Readonly<Record<string, string>> = {
   "unwanted-option": "An option does not go with the others, or with this file.",
   "unwanted-value": "An option that takes no value was given one.",
   unwritable: "A file cannot be written there; nothing was written.",
+  "wrong-argument":
+    "A function was given an argument of the wrong kind; the message says what it takes and what was given.",
   "wrong-kind": "A quantity measures another thing than is asked for: a length where a weight is wanted.",
   "wrong-length": "A list is not as long as what it goes with.",
   "wrong-type": "A value is of another kind than its key takes: a list where a number is wanted.",
