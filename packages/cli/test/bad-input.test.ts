@@ -92,7 +92,7 @@ const refused: readonly (readonly [what: string, content: string | Uint8Array, s
   [
     "an unknown section",
     `${good}weather: fine\n`,
-    'bad.yaml:10:1: unknown key "weather"; the keys here are recipe, title, ground, units, lifts, pieces, colours, yarns, cloth, project, loom, limits, waive, stated, notes',
+    'bad.yaml:10:1: unknown key "weather"; the keys here are recipe, title, ground, units, lifts, pieces, colours, yarns, cloth, project, measured, loom, limits, waive, stated, notes',
   ],
   [
     "a wrong type",
@@ -293,7 +293,7 @@ describe("an option that cannot be used", () => {
     ],
     [
       ["expand", "bad.yaml", "--format", "pdf"],
-      'drawcord expand: --format takes one of text, pbm, png, wif, json, not "pdf"',
+      'drawcord expand: --format takes one of text, pbm, png, svg, wif, json, not "pdf"',
     ],
     [
       ["check", "bad.yaml", "--fail-on", "never"],
