@@ -1,4 +1,3 @@
-import { readFileSync } from "node:fs";
 import { builtinModules } from "node:module";
 import { fileURLToPath } from "node:url";
 import { createContext, runInContext } from "node:vm";
