@@ -46,7 +46,7 @@ loom: { pattern-shafts: 20, ground-shafts: 4, treadles: 6, lingos: 150, lingo-we
 limits:
   float: { warp: 7, weft: 6 mm, gold: 11 }
   open-cuts: 2 %
-  take-up: 20 %
+  uneven: 20 %
   stretch: 200
   area: { drawn: 12 cm, undrawn: 900 }
   face-share: 25 %

@@ -1,8 +1,8 @@
 import type { Limit } from "./limit.js";
 
-/** How far the intersections of a thread may lie from the average of its system: 15 % (Drawcord's own). */
+/** Its key is not `take-up`, which is the cloth's own. How far the intersections of a thread may lie from the average of its system: 15 % (Drawcord's own). */
 export const takeUpLimit = {
-  key: "take-up",
+  key: "uneven",
   name: "takeUp",
   kind: "share",
   usual: 15,

@@ -31,7 +31,7 @@ export const unevenTakeUpPage: RulePage = {
     "Every intersection takes up yarn. Ends that interlace less often go slack beside the others, ends that interlace more often go tight and break; picks make the cloth cockle.",
   mend: "Spread the figure so that every unit is drawn about as often as its neighbours, choose a ground for the selvedge that interlaces as the cloth does, or give those ends a beam or a weight of their own. Ends that weave another ground all along, as static units and selvedges may, no squares can mend. Up to eight squares turned are proposed; what wants more is another figure, and yours to draw.",
   limit:
-    "`take-up: 20 %` in `limits`. Usual: 15 %; a difference of less than two intersections is never reported.",
+    "`uneven: 20 %` in `limits`. Usual: 15 %; a difference of less than two intersections is never reported.",
   source: "common practice; the limit is Drawcord's own",
   examples: {
     passes: [

@@ -4,7 +4,7 @@ import { toMetric } from "@drawcord/yarn";
 import { chosenPiece, PIECE_OPTION } from "../chosen-piece.js";
 import { defineCommand } from "../command.js";
 import { input } from "../inputs.js";
-import { liftCsv, liftJson, liftText } from "../loom/lift-list.js";
+import { drawnByIn, liftCsv, liftJson, liftText } from "../loom/lift-list.js";
 import { onWarp } from "../loom/on-warp.js";
 import { joinsPlace, parsePlace, whereabouts, whereaboutsText } from "../loom/whereabouts.js";
 import { numberOption } from "../number-option.js";
@@ -63,7 +63,7 @@ The weight of a lingo is the recipe's loom: lingo-weight, or --lingo. For FILE, 
       const lines =
         options.format === "json"
           ? [`${toJson({ file: source.name, ...place }, 2)}\n`]
-          : whereaboutsText(place, both);
+          : whereaboutsText(place, both, drawnByIn(piece.draft));
       for (const line of lines) await io.stdout.write(line);
       return 0;
     }

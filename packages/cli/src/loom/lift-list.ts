@@ -5,8 +5,10 @@ import {
   heavyLift,
   type LiftWork,
   liftCaution,
+  loomNeeds,
   printShafts,
   type RowWork,
+  type UnitDraft,
   wovenRows,
 } from "@drawcord/units";
 import { oneLine } from "../printable.js";
@@ -33,6 +35,11 @@ interface LiftStretch {
   readonly last: RowWork;
 }
 
+/** What the units of a draft are drawn by: a cord each, or the handles of shafts. */
+export function drawnByIn(draft: UnitDraft): "cords" | "handles" {
+  return loomNeeds(draft).singleUnitDraw ? "cords" : "handles";
+}
+
 /** The list for people: the last row on top, so that it is woven from the bottom up; then what the rows come to. */
 export function* liftText(list: LiftList, width: number): Iterable<string> {
   const { file, title, piece, isOnly, work, order } = list;
@@ -47,10 +54,11 @@ export function* liftText(list: LiftList, width: number): Iterable<string> {
     first.grams === undefined ? "" : weight(first.grams),
     blockOf(first.row, last.row),
   ]);
+  const drawnBy = drawnByIn(piece.draft);
   const heads = [
     "row",
     "picks",
-    "handles",
+    drawnBy,
     "pull, let go",
     "units",
     work.heaviest.grams === undefined ? "" : "weight",
@@ -73,7 +81,7 @@ export function* liftText(list: LiftList, width: number): Iterable<string> {
   const { heaviest, pulls, picks } = work;
   const most = heaviest.grams === undefined ? "" : `, ${weight(heaviest.grams)}`;
   yield `\nheaviest   row ${heaviest.row + 1}: ${many(heaviest.units, "unit")}${most}\n`;
-  yield `handles    ${many(pulls, "pull")} in ${many(work.rows.length, "row")}, ${many(picks, "pick")}; ${many(work.changes, "change")}\n`;
+  yield `${drawnBy.padEnd(11)}${many(pulls, "pull")} in ${many(work.rows.length, "row")}, ${many(picks, "pick")}; ${many(work.changes, "change")}\n`;
   if (order !== undefined && order.grasps < order.graspsNow) {
     yield `order      hung in this order: ${order.order.join(" ")}: ${many(order.grasps, "hand movement")} instead of ${order.graspsNow}\n`;
   }

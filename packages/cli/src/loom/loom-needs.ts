@@ -44,7 +44,7 @@ export function loomText({ needs, work, loom }: LoomPlan, width: number): string
     ["treadles", `${against(needs.treadles, loom.treadles)}, ${many(needs.ties, "tie")}${pulleys}`],
     [
       "lifts",
-      `${many(work.rows.length, "row")}, ${many(work.pulls, "pull")}, ${many(work.changes, "handle change")}, ${many(work.picks, "pick")}`,
+      `${many(work.rows.length, "row")}, ${many(work.pulls, "pull")}, ${many(work.changes, needs.singleUnitDraw ? "cord change" : "handle change")}, ${many(work.picks, "pick")}`,
     ],
     ["heaviest", `row ${heaviest.row + 1}, ${many(heaviest.units, "unit")}${grams}`],
   ];

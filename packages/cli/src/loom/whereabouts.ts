@@ -194,15 +194,22 @@ function warpUsedOf(recipe: Recipe, place: number, nth: number, picks: number): 
   return { value: Number(total.toFixed(1)), unit: toMetric(here).unit, kind: "length" };
 }
 
-/** Where the weaver is, for her to read. */
-export function* whereaboutsText(at: Whereabouts, write: (length: Quantity) => string): Iterable<string> {
+/**
+ * Where the weaver is, for her to read.
+ * @param drawnBy what units are drawn by: a cord each, or handles
+ */
+export function* whereaboutsText(
+  at: Whereabouts,
+  write: (length: Quantity) => string,
+  drawnBy: "cords" | "handles",
+): Iterable<string> {
   const { here, before, after } = at;
   const which = at.count === 1 ? "" : `, ${at.nth} of ${at.count}`;
   yield `${at.piece}${which}: row ${here.row} of ${at.rows}, pick ${at.pick}\n`;
   if (here.blocks.length > 0) yield `block     ${here.blocks.map(blockSaid).join(", with ")}\n`;
   yield `treadle   ${at.treadle}: ${[moved("raise", at.raise), moved("sink", at.sink)].filter(Boolean).join(", ") || "no shaft moves"}\n`;
   yield `weft      ${at.weft}\n`;
-  yield `handles   ${shaftsSaid(here.drawn)}; ${changesSaid(here)}\n`;
+  yield `${drawnBy.padEnd(10)}${shaftsSaid(here.drawn)}; ${changesSaid(here)}\n`;
   if (before !== undefined)
     yield `before    row ${before.row}: ${shaftsSaid(before.drawn)}${blockAside(before)}\n`;
   if (after !== undefined)
