@@ -12,6 +12,7 @@ export { exampleFacts } from "./numbers/example-facts.js";
 export type { Counted, Numbers, ProjectFacts, ProjectNumbers } from "./numbers/project.js";
 export { projectNumbers } from "./numbers/project-numbers.js";
 export type { ExampleYarn, Said } from "./numbers/said.js";
+export { openByRule } from "./open-by-rule.js";
 export type { LoomOptions, Repeat, Sett, StatedNumber } from "./options.js";
 export { partsOf } from "./parts-of.js";
 export type { Side, WovenOrder, YarnOrder } from "./put-together.js";

@@ -1,5 +1,5 @@
 import { many, runsOf } from "@drawcord/base";
-import type { CutTally, FloatTally, Report, Spread } from "@drawcord/check";
+import { type CutTally, type FloatTally, openByRule, type Report, type Spread } from "@drawcord/check";
 
 /** The numbers of a report, a line or two each, with their names in a column. */
 export function numbers(report: Report): readonly string[] {
@@ -52,18 +52,12 @@ function cuts({ cutting, open }: CutTally): string {
 }
 
 /** Why the rule reports other open pairs than the cloth has in all, where it does. */
-function toldOtherwise({ cut, findings, rules }: Report): readonly string[] {
-  if (!rules.ran.includes("open-cut")) return [];
-  const told = (one: "warp" | "weft") =>
-    findings.reduce(
-      (sum, finding) =>
-        finding.rule === "open-cut" && finding.system === one ? sum + (finding.count ?? 1) : sum,
-      0,
-    );
-  const [sides, across] = [told("weft"), told("warp")];
-  if (sides === cut.side.open && across === cut.across.open) return [];
+function toldOtherwise(report: Report): readonly string[] {
+  const { cut } = report;
+  const open = openByRule(report);
+  if (open === undefined || (open.side === cut.side.open && open.across === cut.across.open)) return [];
   return [
-    `those are counted over all picks as they lie; open-cut reports ${sides} open at side edges and ${across} at top and bottom:`,
+    `those are counted over all picks as they lie; open-cut reports ${open.side} open at side edges and ${open.across} at top and bottom:`,
     "it takes each weft by itself, without picks that move every ground shaft, selvedges, and borders within the limit",
   ];
 }
