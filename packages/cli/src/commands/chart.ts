@@ -16,6 +16,7 @@ import { input } from "../inputs.js";
 import type { Io } from "../io.js";
 import { numberOption } from "../number-option.js";
 import { toJson } from "../printable.js";
+import { textOrJson } from "../shared-options.js";
 import { writeWhole } from "../write-whole.js";
 
 export const command = defineCommand({
@@ -102,13 +103,7 @@ With -o it writes a recipe that drawcord check reads, whole or not at all; of a 
       help: "the ground weave, for the recipe",
     },
     title: { type: "string", value: "TEXT", help: "the title of the recipe" },
-    format: {
-      type: "string",
-      value: "FORMAT",
-      choices: ["text", "json"],
-      default: "text",
-      help: "how to print what was found",
-    },
+    format: textOrJson("how to print what was found"),
     output: {
       type: "string",
       short: "o",

@@ -1,10 +1,11 @@
 import { soundRecipe } from "@drawcord/files";
 import { exerciseOf, type Level, type SetClass, taskKinds, taskNames } from "@drawcord/lesson";
 import { defineCommand } from "../command.js";
-import { CliError } from "../error.js";
 import { input } from "../inputs.js";
+import { namedOutput } from "../named-output.js";
 import { numberOption } from "../number-option.js";
 import { onlyRecipes } from "../only-recipes.js";
+import { PAPER_OPTION } from "../shared-options.js";
 import {
   beside,
   boundFiles,
@@ -56,13 +57,7 @@ The ending of the file says the format: .pdf, .html or .md. For FILE, - is stand
       multiple: true,
       help: "this kind of task instead of those of the level; may be given several times",
     },
-    paper: {
-      type: "string",
-      value: "PAPER",
-      choices: ["a4", "letter"],
-      default: "a4",
-      help: "the paper of .pdf and of a printed .html",
-    },
+    paper: PAPER_OPTION,
     apart: {
       type: "boolean",
       help: "a file for each student, the key and the worked answers in files of their own; .svg and .png too",
@@ -74,12 +69,8 @@ The ending of the file says the format: .pdf, .html or .md. For FILE, - is stand
     force: { type: "boolean", help: "replace files that are there" },
   },
   async run({ operands, options }, io) {
-    const { apart, force, slides, level, output, paper, task } = options;
-    if (output === undefined) {
-      throw new CliError("missing-value", "drawcord exercise: name the file to write, as in -o class.pdf", {
-        option: "output",
-      });
-    }
+    const { apart, force, slides, level, paper, task } = options;
+    const output = namedOutput("exercise", options.output, "class.pdf");
     endingOf(output);
     const seed = numberOption("exercise", "seed", options.seed, 4_000_000_000);
     const count = numberOption("exercise", "count", options.count, 200);

@@ -11,6 +11,7 @@ import { input } from "../inputs.js";
 import { numberOption } from "../number-option.js";
 import { onlyRecipes } from "../only-recipes.js";
 import { toJson } from "../printable.js";
+import { textOrJson } from "../shared-options.js";
 import { writeWhole } from "../write-whole.js";
 
 export const command = defineCommand({
@@ -31,13 +32,7 @@ With -o it writes the recipe with the nearer of the two changes, comments kept, 
     width: { type: "string", value: "WIDTH", help: "the finished width, such as 40cm" },
     warp: { type: "string", value: "LENGTH", help: "the warp that there is, such as 8m" },
     pieces: { type: "string", value: "N", help: "the pieces that are wanted" },
-    format: {
-      type: "string",
-      value: "FORMAT",
-      choices: ["text", "json"],
-      default: "text",
-      help: "how to print what was found",
-    },
+    format: textOrJson("how to print what was found"),
     output: {
       type: "string",
       short: "o",

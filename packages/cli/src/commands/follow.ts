@@ -5,6 +5,7 @@ import { cautionOf } from "@drawcord/review";
 import { defineCommand } from "../command.js";
 import { CliError } from "../error.js";
 import { input } from "../inputs.js";
+import { namedOutput } from "../named-output.js";
 import { onlyRecipes } from "../only-recipes.js";
 import { oneLine } from "../printable.js";
 import { writeWhole } from "../write-whole.js";
@@ -21,16 +22,9 @@ The page is one file and asks for nothing from elsewhere; the place and the log 
     output: { type: "string", short: "o", value: "FILE", help: "the file to write; its name ends in .html" },
     force: { type: "boolean", help: "replace a file that is there" },
   },
-  async run({ operands, options: { force, output } }, io) {
-    if (output === undefined) {
-      throw new CliError(
-        "missing-value",
-        "drawcord follow: name the file to write, as in -o runner-loom.html",
-        {
-          option: "output",
-        },
-      );
-    }
+  async run({ operands, options }, io) {
+    const { force } = options;
+    const output = namedOutput("follow", options.output, "runner-loom.html");
     if (extname(output).toLowerCase() !== ".html") {
       throw new CliError("unknown-format", `${output}: a page for the loom is written as .html`, {
         file: output,

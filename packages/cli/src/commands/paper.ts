@@ -5,8 +5,10 @@ import { toMetric } from "@drawcord/yarn";
 import { defineCommand } from "../command.js";
 import { CliError } from "../error.js";
 import { input } from "../inputs.js";
+import { namedOutput } from "../named-output.js";
 import { numberOption } from "../number-option.js";
 import { onlyRecipes } from "../only-recipes.js";
+import { PAPER_OPTION } from "../shared-options.js";
 import { endingOf, sheetFiles } from "../sheet/sheet-files.js";
 import { writeAll } from "../sheet/write-all.js";
 
@@ -47,22 +49,12 @@ The ending of the file says the format: .pdf, .html, .md, .svg or .png. For FILE
     length: { type: "string", value: "TEXT", help: "label: as measured on the finished piece" },
     care: { type: "string", value: "TEXT", help: "label: how to wash and press it" },
     weaver: { type: "string", value: "NAME", help: "label: who wove it" },
-    paper: {
-      type: "string",
-      value: "PAPER",
-      choices: ["a4", "letter"],
-      default: "a4",
-      help: "the paper of .pdf and of a printed .html",
-    },
+    paper: PAPER_OPTION,
     force: { type: "boolean", help: "replace files that are there" },
   },
   async run({ operands, options }, io) {
-    const { force, kind, output, paper } = options;
-    if (output === undefined) {
-      throw new CliError("missing-value", "drawcord paper: name the file to write, as in -o paper.pdf", {
-        option: "output",
-      });
-    }
+    const { force, kind, paper } = options;
+    const output = namedOutput("paper", options.output, "paper.pdf");
     endingOf(output);
     const size = numberOption("paper", "size", options.size, 40, 2);
     const source = input(operands[0]!, io);

@@ -16,6 +16,7 @@ import { whatIf } from "../plan/what-if.js";
 import { windingNumbers, windingOf } from "../plan/winding.js";
 import { workingJson, workingText } from "../plan/working.js";
 import { oneLine, toJson } from "../printable.js";
+import { textOrJson } from "../shared-options.js";
 
 export const command = defineCommand({
   operands: "FILE",
@@ -36,13 +37,7 @@ For FILE, - is standard input.`,
     ["drawcord plan runner.recipe.yaml --format json", "gives a script metric numbers"],
   ],
   options: {
-    format: {
-      type: "string",
-      value: "FORMAT",
-      choices: ["text", "json"],
-      default: "text",
-      help: "how to print the plan",
-    },
+    format: textOrJson("how to print the plan"),
     with: {
       type: "string",
       value: "CHANGE",

@@ -16,8 +16,10 @@ import { defineCommand } from "../command.js";
 import { CliError } from "../error.js";
 import { input } from "../inputs.js";
 import type { Io } from "../io.js";
+import { namedOutput } from "../named-output.js";
 import { onlyRecipes } from "../only-recipes.js";
 import { notUsed } from "../plain/ignored.js";
+import { PAPER_OPTION } from "../shared-options.js";
 import { sayMissingLetters } from "../sheet/missing-letters.js";
 import { endingOf, sheetFiles, slideFiles } from "../sheet/sheet-files.js";
 import { writeAll } from "../sheet/write-all.js";
@@ -48,13 +50,7 @@ For FILE, - is standard input.`,
       multiple: true,
       help: "this part alone; may be given several times",
     },
-    paper: {
-      type: "string",
-      value: "PAPER",
-      choices: ["a4", "letter"],
-      default: "a4",
-      help: "the paper of .pdf and of a printed .html",
-    },
+    paper: PAPER_OPTION,
     units: {
       type: "string",
       value: "UNITS",
@@ -82,12 +78,8 @@ For FILE, - is standard input.`,
     force: { type: "boolean", help: "replace files that are there" },
   },
   async run({ operands, options }, io) {
-    const { output, part, paper, force } = options;
-    if (output === undefined) {
-      throw new CliError("missing-value", "drawcord sheet: name the file to write, as in -o runner.pdf", {
-        option: "output",
-      });
-    }
+    const { part, paper, force } = options;
+    const output = namedOutput("sheet", options.output, "runner.pdf");
     endingOf(output);
     const source = input(operands[0]!, io);
     const bytes = await source.read();

@@ -7,6 +7,7 @@ import { input } from "../inputs.js";
 import { numberOption } from "../number-option.js";
 import { onlyRecipes } from "../only-recipes.js";
 import { toJson } from "../printable.js";
+import { textOrJson } from "../shared-options.js";
 import { endingOf, sheetFiles, slideFiles } from "../sheet/sheet-files.js";
 import { writeAll } from "../sheet/write-all.js";
 import { wrapText } from "../text.js";
@@ -31,13 +32,7 @@ With -o the same is a page with the drawdown about the crossing and with cuts th
       value: "FILE",
       help: "a page to write; its ending says the format: .html, .pdf, .md, .svg or .png",
     },
-    format: {
-      type: "string",
-      value: "FORMAT",
-      choices: ["text", "json"],
-      default: "text",
-      help: "how to print it",
-    },
+    format: textOrJson("how to print it"),
     slides: {
       type: "boolean",
       help: "slides for a projector, one thing a slide, in one .html that steps with the arrows",

@@ -14,6 +14,7 @@ import { defineCommand } from "../command.js";
 import { both, measure } from "../plan/measures.js";
 import { workingJson, workingText } from "../plan/working.js";
 import { toJson } from "../printable.js";
+import { textOrJson } from "../shared-options.js";
 import { table } from "../text.js";
 
 export const command = defineCommand({
@@ -33,13 +34,7 @@ YARN is written as its trade writes it: 16/2 Ne, Nm 28/2, 2/20 worsted, 20 tex x
       help: "print its count in this system alone, such as tex, Ne or Nm",
     },
     fibre: { type: "string", value: "FIBRE", help: "what it is made of, such as cotton, linen or wool" },
-    format: {
-      type: "string",
-      value: "FORMAT",
-      choices: ["text", "json"],
-      default: "text",
-      help: "how to print the yarn",
-    },
+    format: textOrJson("how to print the yarn"),
     explain: { type: "boolean", help: "add the working of each number: formula, values, result, source" },
   },
   async run({ operands, options }, io) {
