@@ -10,6 +10,8 @@ export default defineConfig({
     setupFiles: ["tests/support/seed.ts"],
     // By default one core is left idle, and on two that is half of them.
     maxWorkers: "100%",
+    // Modules are loaded once for all files of a worker: a test leaves nothing behind.
+    isolate: false,
     testTimeout: 120_000,
     hookTimeout: 120_000,
     coverage: {

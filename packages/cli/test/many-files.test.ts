@@ -1,15 +1,13 @@
-import { mkdirSync, readdirSync, readFileSync, unlinkSync, writeFileSync } from "node:fs";
+import fs, { mkdirSync, readdirSync, readFileSync, unlinkSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { array, assert, asyncProperty, constantFrom, integer, nat, property } from "fast-check";
-import { describe, expect, it, vi } from "vitest";
+import { describe, expect, it } from "vitest";
 import { folder } from "../../../tests/support/folder.js";
+import { answering } from "../../../tests/support/system.js";
 import { jobsInOrder } from "../src/checking/in-order.js";
 import { shardOf } from "../src/checking/shard.js";
 import { bar } from "../src/progress.js";
-import { version } from "../src/version.js";
 import { run } from "./run.js";
-
-vi.mock("../src/version.js", { spy: true });
 
 const recipe = (picks: number, row = "1") => `recipe: 1
 ground: { weave: broken twill }
@@ -224,8 +222,13 @@ describe("--cache", () => {
     const cwd = archive(1);
     await cached(cwd);
     expect(readdirSync(join(cwd, "kept"))).toHaveLength(1);
-    vi.mocked(version).mockResolvedValueOnce("99.0.0");
-    await cached(cwd);
+    const { readFile } = fs.promises;
+    const newer = (async (...args: Parameters<typeof readFile>) =>
+      String(args[0]).endsWith("/package.json")
+        ? '{"version":"99.0.0"}'
+        : readFile(...args)) as typeof readFile;
+    const giveBack = answering({}, { readFile: newer });
+    await cached(cwd).finally(giveBack);
     expect(readdirSync(join(cwd, "kept"))).toHaveLength(2);
   });
 

@@ -1,72 +1,71 @@
 /** What the system may answer to a file that is read or written: permissions, full disks, folders that are gone. */
-import { chmodSync, readdirSync, readFileSync, statSync, writeFileSync } from "node:fs";
-import type { FileHandle } from "node:fs/promises";
+import fs, { chmodSync, readdirSync, readFileSync, statSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { Readable } from "node:stream";
-import { beforeEach, describe, expect, it, vi } from "vitest";
+import { afterAll, beforeAll, beforeEach, describe, expect, it } from "vitest";
 import { folder } from "../../../tests/support/folder.js";
+import { answering } from "../../../tests/support/system.js";
 import { writeWhole } from "../src/write-whole.js";
 import { run } from "./run.js";
 
 /** The calls that fail, each with its code. Those who run tests may often do everything, so the answers are made up. */
-const { answers, ask } = vi.hoisted(() => {
-  const answers = new Map<string, string>();
-  const ask = (syscall: string) => {
-    const code = answers.get(syscall);
-    if (code !== undefined) throw Object.assign(new Error(`${code}: ${syscall}`), { code, syscall });
-  };
-  return { answers, ask };
-});
+const answers = new Map<string, string>();
 
-vi.mock("node:fs", async (original) => {
-  const fs = await original<typeof import("node:fs")>();
-  return {
-    ...fs,
-    openSync: (...args: Parameters<typeof fs.openSync>) => {
-      if (args[1] === "wx") ask("make");
-      return fs.openSync(...args);
-    },
-    createReadStream: (...args: Parameters<typeof fs.createReadStream>) => {
-      if (!answers.has("read")) return fs.createReadStream(...args);
-      return new Readable({
-        read() {
-          try {
-            ask("read");
-          } catch (error) {
-            this.destroy(error as Error);
-          }
-        },
-      });
-    },
-  };
-});
+const ask = (syscall: string) => {
+  const code = answers.get(syscall);
+  if (code !== undefined) throw Object.assign(new Error(`${code}: ${syscall}`), { code, syscall });
+};
 
-vi.mock("node:fs/promises", async (original) => {
-  const fs = await original<typeof import("node:fs/promises")>();
-  const asked =
-    <Args extends unknown[], Result>(syscall: string, call: (...args: Args) => Promise<Result>) =>
-    async (...args: Args) => {
-      ask(syscall);
-      return call(...args);
-    };
-  const open = async (...args: Parameters<typeof fs.open>): Promise<FileHandle> => {
-    const file = await fs.open(...args);
+const asked =
+  <Args extends unknown[], Result>(syscall: string, call: (...args: Args) => Promise<Result>) =>
+  async (...args: Args) => {
+    ask(syscall);
+    return call(...args);
+  };
+
+const { openSync, createReadStream } = fs;
+const { access, link, open, rename } = fs.promises;
+
+/** The calls of the system that the command makes, each asked first whether it is to fail. */
+const asking = {
+  openSync(...args: Parameters<typeof openSync>) {
+    if (args[1] === "wx") ask("make");
+    return openSync(...args);
+  },
+  createReadStream(...args: Parameters<typeof createReadStream>) {
+    if (!answers.has("read")) return createReadStream(...args);
+    return new Readable({
+      read() {
+        try {
+          ask("read");
+        } catch (error) {
+          this.destroy(error as Error);
+        }
+      },
+    });
+  },
+};
+
+const askingLater = {
+  open: asked("open", async (...args: Parameters<typeof open>) => {
+    const file = await open(...args);
     for (const call of ["writeFile", "sync"] as const) {
       file[call] = asked(call, file[call].bind(file) as () => Promise<void>);
     }
     const close = file.close.bind(file);
     file.close = () => close().then(() => ask("close"));
     return file;
-  };
-  return {
-    ...fs,
-    open: asked("open", open),
-    access: asked("access", fs.access),
-    rename: asked("rename", fs.rename),
-    link: asked("link", fs.link),
-  };
-});
+  }),
+  access: asked("access", access),
+  rename: asked("rename", rename),
+  link: asked("link", link),
+};
 
+let giveBack: () => void;
+beforeAll(() => {
+  giveBack = answering(asking, askingLater);
+});
+afterAll(() => giveBack());
 beforeEach(() => answers.clear());
 
 describe("a file that the system does not let be written", () => {
