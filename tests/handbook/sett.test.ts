@@ -16,13 +16,13 @@ describe("setts by the root rule", () => {
     expect(Math.round(inch(weave, yarn, k))).toBe(printed);
   });
 
-  // Derived, with k = 0.90 on 6720 yards a pound.
+  // Derived, with k = 0.90 on 8400 yards a pound.
   it.each([
-    ["plain", 36.9],
-    ["twill 1/3", 49.2],
-    ["broken twill", 49.2],
-  ])("%s in 16/2 cotton: %d", (weave, derived) => {
-    expect(inch(weave, "16/2 Ne", 0.9)).toBeCloseTo(derived, 1);
+    ["plain", 41.2],
+    ["twill 1/3", 55],
+    ["broken twill", 55],
+  ])("%s in 20/2 cotton: %d", (weave, derived) => {
+    expect(inch(weave, "20/2 Ne", 0.9)).toBeCloseTo(derived, 1);
   });
 });
 

@@ -39,7 +39,7 @@ const outputs = [
   writeRecipe(recipe),
   writeWif(draftOfRecipe(recipe)),
   drawSvg(fromText("#.\n.#"), { warp: ["#000000"], weft: ["#ffffff"], scale: 4 }),
-  explain(tex("16/2 Ne")).text,
+  explain(tex("20/2 Ne")).text,
   followPage(followPlan(recipe)),
   JSON.stringify(exerciseOf(recipe, { level: 2, seed: 7, count: 3 })),
   toHtml(sheet),

@@ -61,7 +61,7 @@ describe("a length that the rows do not make", () => {
 });
 
 it("a stock is compared with all that is woven of its yarn, under whatever names, as the plan's list to buy is", () => {
-  const yarn = { yarn: "16/2 Ne", fibre: "cotton" };
+  const yarn = { yarn: "20/2 Ne", fibre: "cotton" };
   const project: ProjectFacts = {
     ...facts,
     sett: read("14 per cm"),

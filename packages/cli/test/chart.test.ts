@@ -217,7 +217,7 @@ pieces:
   - { name: fans, count: 2, weft: gold, lifts: { order: [fan *2] } }
   - { name: buds, lifts: { order: [bud, fan] } }
 colours: { weft: madder }
-yarns: { gold: { count: 16/2 Ne }, madder: { count: 16/2 Ne } }
+yarns: { gold: { count: 20/2 Ne }, madder: { count: 20/2 Ne } }
 `;
     writeFileSync(join(cwd, "pair.recipe.yaml"), pair);
     const before = soundRecipe(pair, "pair").pieces.map(({ draft }) => toText(chartOf(draft)));

@@ -69,7 +69,7 @@ describe("hostile files at the command", () => {
     const cwd = folder();
     const text = JSON.stringify("moth\n::error::owned\n# owned\n<script>owned</script>\r\n| owned");
     const recipe = `${diamond.replace("title: Small diamond", `title: ${text}\nnotes: ${text}`)}limits: { float: 1 }
-yarns: { warp: { count: 16/2 Ne, fibre: ${text}, colour: ${text} } }
+yarns: { warp: { count: 20/2 Ne, fibre: ${text}, colour: ${text} } }
 waive: [{ rule: float-length, rows: 1, reason: ${text} }]
 `;
     for (const [command, ...options] of asked) {

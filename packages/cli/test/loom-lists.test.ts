@@ -79,7 +79,7 @@ lifts: { picks: 4, blocks: { hem: { rows: [none] }, moth: { rows: [1, 2, 3] }, e
 pieces:
   - { name: moths, count: 2, lifts: { order: [hem *2, moth *2 with edge, hem] } }
   - { name: plain, weft: gold, lifts: { order: [hem *5, moth] } }
-yarns: { gold: { count: 16/2 Ne } }
+yarns: { gold: { count: 20/2 Ne } }
 `,
 );
 

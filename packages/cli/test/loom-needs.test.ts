@@ -5,26 +5,26 @@ import { folder } from "../../../tests/support/folder.js";
 import { run } from "./run.js";
 
 const cwd = folder();
-/** Common practice: 10 shafts for the figure, 1 for the borders, a static one besides; 141 units. */
-const towels = `recipe: 1
+/** Ten shafts for the figure and one for the borders, on a loom that has ten. */
+const napkins = `recipe: 1
 ground: { weave: broken twill }
 units: { ends: 4, threading: "X 11*2 6-2 (1-10 9-2)*7 1 11*2 X" }
 lifts: { picks: 4, rows: ["1-11", "11", "1 3 *2"] }
 cloth: { sett: 12 per cm, picks: 12 per cm, reed: 60 per 10 cm }
-yarns: { warp: { count: 16/2 Ne }, weft: { count: 8/2 Ne } }
+yarns: { warp: { count: 20/2 Ne }, weft: { count: 10/2 Ne } }
 project: { pieces: 1, length: 50 cm }
 `;
 const sizes =
   "loom: { pattern-shafts: 10, ground-shafts: 4, treadles: 4, lingos: 150, lingo-weight: 20 g }\n";
-writeFileSync(join(cwd, "towels.yaml"), `${towels}${sizes}`);
-writeFileSync(join(cwd, "unknown.yaml"), towels);
-writeFileSync(join(cwd, "cords.yaml"), `${towels.replace(/"X.*X"/, "1-30")}${sizes}`);
+writeFileSync(join(cwd, "napkins.yaml"), `${napkins}${sizes}`);
+writeFileSync(join(cwd, "unknown.yaml"), napkins);
+writeFileSync(join(cwd, "cords.yaml"), `${napkins.replace(/"X.*X"/, "1-30")}${sizes}`);
 
 const lines = async (file: string) => (await run(["plan", file], { cwd })).stdout.split("\n");
 
 describe("what the loom must have, in drawcord plan", () => {
   it("is counted against what the recipe says it has", async () => {
-    const printed = await lines("towels.yaml");
+    const printed = await lines("napkins.yaml");
     expect(printed).toContain("lingos    138 of 150");
     expect(printed).toContain("pattern   11 pattern shafts (the loom has only 10), 11 cords, 2 units static");
     expect(printed).toContain("ground    4 ground shafts of 4, heddles 138 on each of shafts 1-4");
@@ -47,7 +47,7 @@ describe("what the loom must have, in drawcord plan", () => {
   });
 
   it("is data for a script", async () => {
-    const { stdout } = await run(["plan", "towels.yaml", "--format", "json"], { cwd });
+    const { stdout } = await run(["plan", "napkins.yaml", "--format", "json"], { cwd });
     const { loom } = JSON.parse(stdout) as { loom: { needs: object; lifts: object; has: object } };
     expect(loom.needs).toMatchObject({
       units: 138,
@@ -67,7 +67,7 @@ describe("what the loom must have, in drawcord plan", () => {
   });
 
   it("is a finding of drawcord check where the loom has less", async () => {
-    const { status, stdout } = await run(["check", "towels.yaml", "--format", "json"], { cwd });
+    const { status, stdout } = await run(["check", "napkins.yaml", "--format", "json"], { cwd });
     const { findings } = JSON.parse(stdout) as { findings: { rule: string; message: string }[] };
     expect(status).toBe(1);
     expect(findings.filter(({ rule }) => rule === "loom-capacity").map(({ message }) => message)).toEqual([

@@ -290,7 +290,7 @@ describe("drawcord expand", () => {
 
   it("paints a recipe in the colours of its yarns, where all have one", async () => {
     const picture = async (weft: string) => {
-      const yarns = `yarns: { warp: { count: 8/2 Ne, colour: "#a8452f" }, weft: { count: 8/2 Ne, colour: ${weft} } }\n`;
+      const yarns = `yarns: { warp: { count: 10/2 Ne, colour: "#a8452f" }, weft: { count: 10/2 Ne, colour: ${weft} } }\n`;
       writeFileSync(join(cwd, "own.yaml"), diamond + yarns);
       await run(["expand", "own.yaml", "--format", "png", "--force", "-o", "own.png"], { cwd });
       return bytes("own.png");

@@ -4,23 +4,23 @@ import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { run } from "./run.js";
 
-/** The towels of common practice: 564 ends at 40 an inch, 4 to a unit, cotton 16/2 and 8/2, 6 yards of warp. */
-const towels = `recipe: 1
-title: Towels
+/** Napkins in inches: 420 ends at 36 an inch, 4 to a unit, cotton 12/2 and 10/2, 7 yards of warp. */
+const napkins = `recipe: 1
+title: Napkins
 ground: { weave: broken twill }
-units: { ends: 4, threading: X*2 (1-10)*13 1-7 X*2 }
-lifts: { picks: 4, rows: [1*50, 2*50, 3*70] }
+units: { ends: 4, threading: X*2 (1-10)*10 1 X*2 }
+lifts: { picks: 4, rows: [1*50, 2*50, 3*60] }
 yarns:
-  warp: { count: 16/2 Ne, package: 8400 yd }
-  weft: { count: 8/2 Ne, package: 1 lb, stock: 2 oz }
+  warp: { count: 12/2 Ne, package: 5040 yd }
+  weft: { count: 10/2 Ne, package: 1 lb, stock: 2 oz }
 cloth:
-  sett: 40 per inch
-  picks: 30 per inch
-  reed: 20 per inch
+  sett: 36 per inch
+  picks: 28 per inch
+  reed: 18 per inch
   draw-in: 5 %
   take-up: 10 %
   shrinkage: 10 %
-project: { warp: 6 yd, length: 17 in }
+project: { warp: 7 yd, length: 20 in }
 `;
 
 const bare = `recipe: 1
@@ -30,38 +30,38 @@ lifts: { picks: 4, rows: [1] }
 `;
 
 const cwd = mkdtempSync(join(tmpdir(), "drawcord-plan-"));
-writeFileSync(join(cwd, "towels.yaml"), towels);
+writeFileSync(join(cwd, "napkins.yaml"), napkins);
 writeFileSync(join(cwd, "bare.yaml"), bare);
-writeFileSync(join(cwd, "shrunk.yaml"), towels.replace("shrinkage: 10 %", "shrinkage: 100 %"));
-writeFileSync(join(cwd, "slip.yaml"), towels.replace("16/2 Ne", "16/2 Nee"));
+writeFileSync(join(cwd, "shrunk.yaml"), napkins.replace("shrinkage: 10 %", "shrinkage: 100 %"));
+writeFileSync(join(cwd, "slip.yaml"), napkins.replace("12/2 Ne", "12/2 Nee"));
 
 const json = async (...argv: string[]) =>
   JSON.parse((await run([...argv, "--format", "json"], { cwd })).stdout);
 
 describe("drawcord plan", () => {
-  it("gives a script metric numbers, each with its unit (common practice: 14.1 in, 141 units and lingos, 8 pieces)", async () => {
-    const plan = await json("plan", "towels.yaml");
+  it("gives a script metric numbers, each with its unit: 11 2/3 in, 105 units and lingos, 8 pieces", async () => {
+    const plan = await json("plan", "napkins.yaml");
     expect(plan).toMatchObject({
-      file: "towels.yaml",
-      title: "Towels",
-      ends: { value: 564, unit: "ends" },
-      units: { value: 141, unit: "units" },
-      lingos: { value: 141, unit: "lingos" },
-      widthInReed: { value: 358.1, unit: "mm" },
+      file: "napkins.yaml",
+      title: "Napkins",
+      ends: { value: 420, unit: "ends" },
+      units: { value: 105, unit: "units" },
+      lingos: { value: 105, unit: "lingos" },
+      widthInReed: { value: 296.3, unit: "mm" },
       pieces: { value: 8, unit: "pieces" },
-      warpLength: { value: 5486.4, unit: "mm" },
-      reed: { value: 7.874, unit: "per cm", sley: "2", dents: 282, ends: "2 a dent in 282 dents" },
+      warpLength: { value: 6400.8, unit: "mm" },
+      reed: { value: 7.087, unit: "per cm", sley: "2", dents: 210, ends: "2 a dent in 210 dents" },
       missing: [],
       notes: [],
     });
-    // Finished about 12 inches wide.
-    expect(plan.finishedWidth).toEqual({ value: 306.2, unit: "mm" });
+    // Finished about 10 inches wide.
+    expect(plan.finishedWidth).toEqual({ value: 253.4, unit: "mm" });
     expect(plan.leftOver.value).toBeGreaterThan(0);
     expect(plan.leftOver.unit).toBe("mm");
-    // 564 ends of 6 yards: 3384 yards of 6720 in a pound.
+    // 420 ends of 7 yards: 2940 yards of 5040 in a pound, 0.583 lb.
     expect(plan.warpYarn).toEqual({
-      length: { value: 3094, unit: "m" },
-      mass: { value: 228.4, unit: "g" },
+      length: { value: 2688, unit: "m" },
+      mass: { value: 264.6, unit: "g" },
     });
     expect(plan.weftYarn).toHaveLength(1);
     expect(plan.weftYarn[0]).toMatchObject({
@@ -71,28 +71,28 @@ describe("drawcord plan", () => {
     expect(plan.buy[1]).toMatchObject({ yarns: ["weft"], packages: 1 });
     expect(plan.woven).toHaveLength(1);
     expect(plan.clothWeight.unit).toBe("g/m2");
-    // 40 an inch of 49.2 at k 0.90 in a broken twill.
-    expect(plan.firmness.share.value).toBeCloseTo(81.3, 1);
+    // 36 an inch of 42.6 at k 0.90 in a broken twill.
+    expect(plan.firmness.share.value).toBeCloseTo(84.5, 1);
     expect(plan.firmness.words).toBe("a balanced working sett");
   });
 
   it("prints the project for a weaver, and what was assumed", async () => {
-    const { status, stdout } = await run(["plan", "towels.yaml"], { cwd });
+    const { status, stdout } = await run(["plan", "napkins.yaml"], { cwd });
     expect(status).toBe(0);
-    expect(stdout).toContain("threads   564 ends, 141 units, 141 lingos");
-    expect(stdout).toContain("358.1 mm (14.1 in) in the reed");
+    expect(stdout).toContain("threads   420 ends, 105 units, 105 lingos");
+    expect(stdout).toContain("296.3 mm (11.67 in) in the reed");
     expect(stdout).toContain("pieces    8");
     expect(stdout).toContain("loom waste: 36 in (a floor loom, common practice)");
     expect(stdout).not.toContain("shrinkage in the wash:");
-    expect(stdout).not.toContain("n = 564");
+    expect(stdout).not.toContain("n = 420");
   });
 
   it("adds the working of each number, in text and in json", async () => {
-    const { stdout } = await run(["plan", "towels.yaml", "--explain"], { cwd });
+    const { stdout } = await run(["plan", "napkins.yaml", "--explain"], { cwd });
     expect(stdout).toContain(
-      "  W = 564 / (40 per inch) = 358.14 mm = 14.1 in\n  to 1 decimal: 358.1 mm\n  n = 564: ends",
+      "  W = 420 / (36 per inch) = 296.333 mm = 11.6667 in\n  to 1 decimal: 296.3 mm\n  n = 420: ends",
     );
-    const { working } = await json("plan", "towels.yaml", "--explain");
+    const { working } = await json("plan", "napkins.yaml", "--explain");
     const formulas = (working as { formula: string; source: string; tex: string }[]).map(
       ({ formula }) => formula,
     );
@@ -103,7 +103,7 @@ describe("drawcord plan", () => {
     expect(formulas.indexOf("width-in-reed")).toBeLessThan(formulas.indexOf("width-after-draw-in"));
     for (const { source, tex } of working)
       expect([source, tex].every((text: string) => text !== "")).toBe(true);
-    expect((await json("plan", "towels.yaml")).working).toBeUndefined();
+    expect((await json("plan", "napkins.yaml")).working).toBeUndefined();
   });
 
   it("says what is missing, and still gives what it can", async () => {
@@ -149,7 +149,7 @@ describe("drawcord plan", () => {
   });
 
   it("keeps to the width of the terminal", async () => {
-    const { stdout } = await run(["plan", "towels.yaml"], { cwd, width: 60 });
+    const { stdout } = await run(["plan", "napkins.yaml"], { cwd, width: 60 });
     for (const line of stdout.split("\n")) expect(line.length).toBeLessThanOrEqual(60);
   });
 
@@ -161,7 +161,7 @@ describe("drawcord plan", () => {
     });
     expect(await run(["plan", "slip.yaml"], { cwd })).toMatchObject({
       status: 2,
-      stderr: 'slip.yaml:7:23: yarns.warp.count: "16/2 Nee": no yarn system is called "Nee"; is it Ne?\n',
+      stderr: 'slip.yaml:7:23: yarns.warp.count: "12/2 Nee": no yarn system is called "Nee"; is it Ne?\n',
     });
   });
 });
@@ -177,7 +177,7 @@ it("a chart alone has no project", async () => {
 describe("drawcord check", () => {
   it("finds numbers that cannot be, whether or not one is stated", async () => {
     for (const stated of ["stated: { warp-yarn: 100 g }\n", ""]) {
-      const stdin = `${towels.replace("16/2 Ne", "10000 Ne")}${stated}`;
+      const stdin = `${napkins.replace("12/2 Ne", "10000 Ne")}${stated}`;
       const { status, stdout } = await run(["check", "-"], { stdin });
       expect([status, stdout]).toEqual([
         1,
@@ -189,13 +189,14 @@ describe("drawcord check", () => {
   it("compares the numbers that a recipe states with those of its plan", async () => {
     const check = async (claims: string) => {
       const { findings } = JSON.parse(
-        (await run(["check", "-", "--format", "json"], { stdin: `${towels}stated: { ${claims} }\n` })).stdout,
+        (await run(["check", "-", "--format", "json"], { stdin: `${napkins}stated: { ${claims} }\n` }))
+          .stdout,
       ) as { findings: { rule: string; message: string }[] };
       return findings.filter(({ rule }) => rule === "stated-number").map(({ message }) => message);
     };
-    expect(await check("ends: 564, units: 141, lingos: 141, width-in-reed: 14.1 in, pieces: 8")).toEqual([]);
-    expect(await check("width-in-reed: 15 in")).toEqual([
-      "line 17 states 15 in as width in reed; worked out, 14.1 in, 0.9 in less; it looks as if the draw-in was added twice",
+    expect(await check("ends: 420, units: 105, lingos: 105, width-in-reed: 11.7 in, pieces: 8")).toEqual([]);
+    expect(await check("width-in-reed: 12.3 in")).toEqual([
+      "line 17 states 12.3 in as width in reed; worked out, 11.67 in, 0.63 in less; it looks as if the draw-in was added twice",
     ]);
   });
 });
@@ -209,9 +210,9 @@ describe("the winding of the warp", () => {
   const linesOf = (text: string) => /^winding {3}(.*)\n {10}(.*)$/m.exec(text)?.slice(1);
 
   it("counts passes, double passes and chains, and says how many ends each chain has", async () => {
-    expect(linesOf(await winding(564))).toEqual([
-      "282 passes of 2 threads (a 2x2 cross), 141 double passes",
-      "8 chains of 20 double passes at most: 7 of 80 ends and 1 of 4",
+    expect(linesOf(await winding(420))).toEqual([
+      "210 passes of 2 threads (a 2x2 cross), 105 double passes",
+      "6 chains of 20 double passes at most: 5 of 80 ends and 1 of 20",
     ]);
     expect(linesOf(await winding(160))).toEqual([
       "80 passes of 2 threads (a 2x2 cross), 40 double passes",
@@ -251,9 +252,9 @@ describe("drawcord yarn", () => {
   });
 
   it("prints one number", async () => {
-    expect(await run(["yarn", "16/2 Ne", "--to", "tex"])).toEqual({
+    expect(await run(["yarn", "20/2 Ne", "--to", "tex"])).toEqual({
       status: 0,
-      stdout: "73.8177\n",
+      stdout: "59.0541\n",
       stderr: "",
     });
     expect((await run(["yarn", "2/20 worsted", "--to", "Nm"])).stdout).toBe("11.2891\n");
@@ -261,45 +262,45 @@ describe("drawcord yarn", () => {
   });
 
   it("prints a yarn in every system with its diameter and setts", async () => {
-    const { stdout } = await run(["yarn", "16/2 Ne"]);
-    expect(stdout).toMatch(/^16\/2 Ne\n/);
-    expect(stdout).toMatch(/yards a pound +6720$/m);
-    expect(stdout).toMatch(/cotton count +8$/m);
-    // 73.78 diameters an inch and 36.9 in plain at k 0.90 (derived).
-    expect(stdout).toMatch(/73\.78 per inch\) side by side/);
-    expect(stdout).toMatch(/plain .*\(36\.89 per inch\)/);
-    const { counts, setts } = await json("yarn", "16/2 Ne");
-    expect(counts).toMatchObject({ tex: 73.8177, cotton: 8, "yards-a-pound": 6720 });
+    const { stdout } = await run(["yarn", "20/2 Ne"]);
+    expect(stdout).toMatch(/^20\/2 Ne\n/);
+    expect(stdout).toMatch(/yards a pound +8400$/m);
+    expect(stdout).toMatch(/cotton count +10$/m);
+    // 82.49 diameters an inch and 41.2 in plain at k 0.90 (derived).
+    expect(stdout).toMatch(/82\.49 per inch\) side by side/);
+    expect(stdout).toMatch(/plain .*\(41\.24 per inch\)/);
+    const { counts, setts } = await json("yarn", "20/2 Ne");
+    expect(counts).toMatchObject({ tex: 59.0541, cotton: 10, "yards-a-pound": 8400 });
     expect(setts[0]).toEqual({
       weave: "plain",
-      closest: { value: 14.52, unit: "per cm" },
-      working: { value: 11.62, unit: "per cm" },
+      closest: { value: 16.24, unit: "per cm" },
+      working: { value: 12.99, unit: "per cm" },
     });
   });
 
   it("says which values it took because none was given", async () => {
-    const { stdout } = await run(["yarn", "16/2 Ne"]);
+    const { stdout } = await run(["yarn", "20/2 Ne"]);
     expect(stdout).toMatch(/^assumed\n.*twist neglected[\s\S]*fibre constant +0\.9 \(a firm yarn\)/m);
-    const { assumed } = await json("yarn", "16/2 Ne", "--fibre", "cotton");
+    const { assumed } = await json("yarn", "20/2 Ne", "--fibre", "cotton");
     const taken = assumed.map(({ meaning }: { meaning: string }) => meaning);
     expect(taken).toContain("share of the yarn's section that is fibre");
     expect(taken).not.toContain("fibre constant");
   });
 
   it("shows how a number was found", async () => {
-    const { stdout } = await run(["yarn", "16/2 Ne", "--to", "tex", "--explain"]);
-    expect(stdout).toContain("T = (1 lb) / (16 × (840 yd)) = 36.9088 tex");
+    const { stdout } = await run(["yarn", "20/2 Ne", "--to", "tex", "--explain"]);
+    expect(stdout).toContain("T = (1 lb) / (20 × (840 yd)) = 29.5271 tex");
   });
 
   it.each([
-    [["yarn", "16/2"], '"16/2" names no yarn system; expected one such as'],
+    [["yarn", "20/2"], '"20/2" names no yarn system; expected one such as'],
     [["yarn", "2/20 wosted"], 'no yarn system is called "wosted"; is it worsted?'],
     [
       ["yarn", "10000 Ne"],
       "10000 Ne: yarn in tex from a count of lengths in a weight comes out as 0.05905 tex; expected",
     ],
-    [["yarn", "16/2 Ne", "--to", "wosted"], 'no yarn system is called "wosted"; is it worsted?'],
-    [["yarn", "16/2 Ne", "--fibre", "coton"], 'no fibre is called "coton"; is it cotton?'],
+    [["yarn", "20/2 Ne", "--to", "wosted"], 'no yarn system is called "wosted"; is it worsted?'],
+    [["yarn", "20/2 Ne", "--fibre", "coton"], 'no fibre is called "coton"; is it cotton?'],
   ])("%j is refused in one sentence", async (argv, sentence) => {
     const { status, stderr, stdout } = await run(argv);
     expect([status, stdout]).toEqual([2, ""]);
@@ -328,7 +329,7 @@ lifts: { picks: 4, rows: [1, 2, 1] }
 
 describe("the closest setts of a yarn with and without its fibre", () => {
   it("say how far they lie apart and why", async () => {
-    const { stdout } = await run(["yarn", "16/2 Ne", "--fibre", "cotton"]);
+    const { stdout } = await run(["yarn", "20/2 Ne", "--fibre", "cotton"]);
     expect(stdout).toContain(
       "with the fibre's own constant, 0.95; without --fibre it is 0.9, that of a firm yarn, so these setts are 5.6 % closer",
     );

@@ -322,7 +322,7 @@ describe("what cannot be", () => {
 
   it("a colour that is none, and a project whose numbers cannot be", async () => {
     const { cwd } = atWork();
-    const wrong = `${least}yarns: { warp: { count: 16/2 Ne, colour: "#12" } }\n`;
+    const wrong = `${least}yarns: { warp: { count: 20/2 Ne, colour: "#12" } }\n`;
     expect((await run(["sheet", "-", "-o", "a.pdf"], { cwd, stdin: wrong })).stderr).toBe(
       'standard input: the colour "#12" is not written #rgb or #rrggbb\n',
     );

@@ -14,7 +14,7 @@ function jsonValue(): fc.Arbitrary<Json> {
     " ",
     "none",
     "1 2",
-    "8/2 Ne",
+    "10/2 Ne",
     "6 mm",
     "24 per inch",
     "2 %",

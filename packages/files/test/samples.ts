@@ -27,7 +27,7 @@ lifts:
         #......#
   order: [border, moth*3, border]
 yarns:
-  warp: { count: 16/2 Ne, fibre: cotton, colour: "#f4efe1", package: 250 g, stock: 1.2 kg }
+  warp: { count: 20/2 Ne, fibre: cotton, colour: "#f4efe1", package: 250 g, stock: 1.2 kg }
   weft: { count: 16/1 lea, fibre: linen }
   gold: { count: 20 tex x 2 }
 cloth:

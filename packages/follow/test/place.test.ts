@@ -175,7 +175,7 @@ describe("pieces and blocks", () => {
 ground: { weave: broken twill, ends: 4 }
 units: { ends: 4, threading: X 1-3 2 1 X }
 lifts: { picks: 4, blocks: { dot: { rows: [2] }, bar: { rows: [1-3, none] } } }
-yarns: { warp: { count: 16/2 Ne }, weft: { count: 16/2 Ne }, madder: { count: 16/2 Ne } }
+yarns: { warp: { count: 20/2 Ne }, weft: { count: 20/2 Ne }, madder: { count: 20/2 Ne } }
 pieces:
   - { name: dots, count: 2, lifts: { picks: 4, order: [dot*2] } }
   - { name: bars, weft: madder, lifts: { picks: 4, order: [bar] } }

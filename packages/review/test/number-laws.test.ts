@@ -42,8 +42,8 @@ ground: { weave: broken twill, ends: 4 }
 units: { ends: 4, threading: 1*${cloth.units} }
 lifts: { picks: 4, rows: [1*${cloth.rows}] }
 yarns:
-  warp: { count: 16/2 Ne, fibre: cotton }
-  weft: { count: 8/2 Ne, fibre: cotton }
+  warp: { count: 20/2 Ne, fibre: cotton }
+  weft: { count: 10/2 Ne, fibre: cotton }
 cloth:
   sett: ${dense(cloth.sett)}
   picks: ${dense(cloth.picks)}

@@ -37,8 +37,8 @@ ground: { weave: broken twill, ends: 4 }
 units: { ends: 4, threading: (1-8 7-2)*3 1 }
 lifts: { picks: 4, rows: "1 *2\\n1-2\\n1-3\\n2-4\\n3-5\\n4-6\\n5-7\\n6-8\\n7 8\\n8\\n8\\n7 8\\n6-8\\n5-7\\n4-6\\n3-5\\n2-4\\n1-3\\n1-2" }
 yarns:
-  warp: { count: 16/2 Ne, fibre: cotton }
-  weft: { count: 16/2 Ne, fibre: cotton, stock: 1200 m }
+  warp: { count: 20/2 Ne, fibre: cotton }
+  weft: { count: 20/2 Ne, fibre: cotton, stock: 1200 m }
 cloth: { sett: 36 per inch, picks: 36 per inch, reed: 12 per inch, sley: 3, draw-in: 6 %, take-up: 10 %, shrinkage: 8 %, repeat: picks }
 project: { pieces: 3, warp: 4 yd, width: 4.1 in, length: 18 in, sampling: 6 in, waste: 1 yd }
 loom: { lingo-weight: 30 g }

@@ -35,7 +35,7 @@ describe("a formula from its tree", () => {
   });
 
   it("has its values with their units", () => {
-    expect(formulaText(quantityLetters({ value: 40, unit: "per inch", kind: "sett" }))).toBe("40 per inch");
+    expect(formulaText(quantityLetters({ value: 24, unit: "per inch", kind: "sett" }))).toBe("24 per inch");
     expect(formulaText(quantityLetters({ value: 540, unit: "", kind: "number" }))).toBe("540");
   });
 

@@ -139,21 +139,6 @@ describe("how numbers go together", () => {
         },
       ),
     ));
-
-  it("6 yards of warp give 8 towels of 17 inches at a tenth taken up and a tenth shrunk (common practice)", () => {
-    const c = calculate("cloth-of-a-piece", { f: "17 in" });
-    const p = calculate("warp-of-a-piece", { c });
-    expect(calculate("pieces-of-warp", { L: "6 yd", p }).value).toBe(8);
-    const left = calculate("warp-left-over", { L: "6 yd", N: 8, p });
-    expect(left.value).toBeGreaterThan(0);
-    expect(left.value).toBeLessThan(p.value);
-  });
-
-  it("564 ends at 40 an inch are 14.1 inches in the reed, and 141 units of 4 (common practice)", () => {
-    near(convert(calculate("width-in-reed", { n: 564, S: "40 per inch" }), "in").value, 14.1);
-    expect(calculate("units-of-ends", { n: 564, e: 4 }).value).toBe(141);
-    expect(calculate("lingos-of-units", { u: 141, g: 1 }).value).toBe(141);
-  });
 });
 
 describe("reed and sley", () => {

@@ -133,11 +133,11 @@ describe("notation", () => {
     ));
 
   it.each([
-    ["16/2 Ne", "16/2 Ne"],
-    ["2/16 Ne", "16/2 Ne"],
-    ["Ne 16/2", "16/2 Ne"],
-    ["16/2 cotton", "16/2 Ne"],
-    ["cotton 16 / 2", "16/2 Ne"],
+    ["20/2 Ne", "20/2 Ne"],
+    ["2/20 Ne", "20/2 Ne"],
+    ["Ne 20/2", "20/2 Ne"],
+    ["20/2 cotton", "20/2 Ne"],
+    ["cotton 20 / 2", "20/2 Ne"],
     ["30s cotton", "30 Ne"],
     ["30's cotton", "30 Ne"],
     ["28/2 nm", "Nm 28/2"],
@@ -160,8 +160,8 @@ describe("notation", () => {
     ["1.47 dram", "1.47 dram"],
     ["8 lb jute", "8 jute"],
     ["90 grains", "90 grain"],
-    ["6720 yd/lb", "6720 yd/lb"],
-    ["6720 yards per pound", "6720 yd/lb"],
+    ["8400 yd/lb", "8400 yd/lb"],
+    ["8400 yards per pound", "8400 yd/lb"],
     ["840 yd / 8 oz", "1680 yd/lb"],
     ["170 m/50 g", "340 m/100 g"],
     ["340 metres in 100 g", "340 m/100 g"],

@@ -203,9 +203,9 @@ const diameters: readonly Check[] = [
     DERIVED,
   ],
   [
-    "16/2 cotton, diameters an inch, k 0.90",
-    () => inch(diametersByRoot("16/2 Ne", { k: 0.9 })),
-    73.78,
+    "20/2 cotton, diameters an inch, k 0.90",
+    () => inch(diametersByRoot("20/2 Ne", { k: 0.9 })),
+    82.49,
     5e-3,
     DERIVED,
   ],
@@ -260,11 +260,11 @@ const setts: readonly Check[] = [
     5e-7,
     DERIVED,
   ],
-  ["plain of 16/2 cotton, k 0.90", () => inch(settByRoot("16/2 Ne", P!, { k: 0.9 })), 36.9, 0.05, DERIVED],
+  ["plain of 20/2 cotton, k 0.90", () => inch(settByRoot("20/2 Ne", P!, { k: 0.9 })), 41.2, 0.05, DERIVED],
   [
-    "1/3 twill of 16/2 cotton, k 0.90",
-    () => inch(settByRoot("16/2 Ne", T13!, { k: 0.9 })),
-    49.2,
+    "1/3 twill of 20/2 cotton, k 0.90",
+    () => inch(settByRoot("20/2 Ne", T13!, { k: 0.9 })),
+    55,
     0.05,
     DERIVED,
   ],
@@ -294,9 +294,9 @@ const setts: readonly Check[] = [
   ["plain by wraps", () => inch(settOfWraps("36 per inch", P!)), 18, 1e-9, COMMON],
   ["twill by wraps", () => inch(settOfWraps("36 per inch", T22!)), 24, 1e-9, COMMON],
   [
-    "a working sett of 40 closest",
-    () => inch(calculate("working-sett", { S_m: "40 per inch" })),
-    32,
+    "a working sett of 30 closest",
+    () => inch(calculate("working-sett", { S_m: "30 per inch" })),
+    24,
     1e-9,
     COMMON,
   ],
@@ -482,7 +482,7 @@ it("R and I of a weave are taken from the weave itself", () => {
 });
 
 it("the yarn that a trade writes is the yarn that it means", () => {
-  expect(parseYarn("16/2 Ne")).toEqual({ system: "cotton", count: 16, plies: 2, resultant: false });
+  expect(parseYarn("20/2 Ne")).toEqual({ system: "cotton", count: 20, plies: 2, resultant: false });
   expect(parseYarn("Nm 28/2")).toEqual({ system: "metric", count: 28, plies: 2, resultant: false });
   expect(parseYarn("20 tex x 2")).toEqual({ system: "tex", count: 20, plies: 2, resultant: false });
   expect(parseYarn("R 40 tex / 2")).toEqual({ system: "tex", count: 40, plies: 2, resultant: true });

@@ -23,10 +23,10 @@ import { drawdown } from "./weaves.js";
 
 type Refusal = readonly [what: string, run: () => unknown, code: YarnErrorCode, message: string];
 
-const EXPECTED = "expected one such as 16/2 Ne, Nm 28/2, 2/20 worsted, 20 tex x 2 or 3360 yd/lb";
+const EXPECTED = "expected one such as 20/2 Ne, Nm 28/2, 2/20 worsted, 20 tex x 2 or 8400 yd/lb";
 
 const yarns: readonly Refusal[] = [
-  ["no system", () => parseYarn("16/2"), "unknown-system", `"16/2" names no yarn system; ${EXPECTED}`],
+  ["no system", () => parseYarn("20/2"), "unknown-system", `"20/2" names no yarn system; ${EXPECTED}`],
   [
     "a slip in the system",
     () => parseYarn("2/20 wosted"),
@@ -49,7 +49,7 @@ const yarns: readonly Refusal[] = [
   ["nothing", () => parseYarn(""), "no-number", `"" has no number; ${EXPECTED}`],
   ["NaN", () => parseYarn("NaN Ne"), "no-number", `"NaN Ne" has no number; ${EXPECTED}`],
   ["a count of 0", () => parseYarn("0 Ne"), "zero", '"0 Ne": its count is zero'],
-  ["a negative count", () => parseYarn("-16/2 Ne"), "negative", '"-16/2 Ne": its count is below zero'],
+  ["a negative count", () => parseYarn("-20/2 Ne"), "negative", '"-20/2 Ne": its count is below zero'],
   ["no plies", () => parseYarn("20 tex x 0"), "zero", '"20 tex x 0": its number of plies is zero'],
   ["half a ply", () => parseYarn("16/1.5 Ne"), "bad-notation", '"16/1.5 Ne": 1.5 is not a number of plies'],
   [
@@ -66,9 +66,9 @@ const yarns: readonly Refusal[] = [
   ],
   [
     "two systems",
-    () => parseYarn("Ne 16/2 cotton"),
+    () => parseYarn("Ne 20/2 cotton"),
     "bad-notation",
-    `"Ne 16/2 cotton": names a yarn system on both sides of the number; ${EXPECTED}`,
+    `"Ne 20/2 cotton": names a yarn system on both sides of the number; ${EXPECTED}`,
   ],
   [
     "a count of 10,000",
@@ -90,9 +90,9 @@ const yarns: readonly Refusal[] = [
   ],
   [
     "twist of 100 %",
-    () => tex("16/2 Ne", { twistTakeUp: "100 %" }),
+    () => tex("20/2 Ne", { twistTakeUp: "100 %" }),
     "absurd",
-    "16/2 Ne: plied yarn of like singles: twist take-up, on the length of the plies is 100 %; expected at most 50 %",
+    "20/2 Ne: plied yarn of like singles: twist take-up, on the length of the plies is 100 %; expected at most 50 %",
   ],
   [
     "a length for a yarn",
@@ -280,7 +280,7 @@ const reeds: readonly Refusal[] = [
 ];
 
 describe("a text too long to be a notation", () => {
-  const long = `16/2 ${" ".repeat(1_000_000)}x${"y".repeat(1_000_000)}`;
+  const long = `20/2 ${" ".repeat(1_000_000)}x${"y".repeat(1_000_000)}`;
 
   it.each([
     ["yarn", parseYarn],
@@ -290,7 +290,7 @@ describe("a text too long to be a notation", () => {
     ["sley", parseSley],
   ])("is no %s, and is refused before it is looked at", (_, read) => {
     expect(() => read(long)).toThrow(
-      '"16/2                ..." is 2000006 characters long; expected at most 200',
+      '"20/2                ..." is 2000006 characters long; expected at most 200',
     );
   });
 });

@@ -8,7 +8,7 @@ const read = (text: string) => parseQuantity(text);
 const runners: Project = {
   ends: 324,
   picks: 240,
-  warp: { yarn: "16/2 Ne" },
+  warp: { yarn: "20/2 Ne" },
   wefts: [{ name: "weft", picks: 240, yarn: "16 lea" }],
   sett: read("14 per cm"),
   pickSett: read("10 per cm"),

@@ -1,6 +1,6 @@
 /** A yarn of an example, as it is written. */
 export interface ExampleYarn {
-  /** Its count, such as `16/2 Ne`. */
+  /** Its count, such as `20/2 Ne`. */
   readonly yarn: string;
   /** What it is of. */
   readonly fibre?: string;

@@ -19,7 +19,7 @@ export interface CloseSettFact extends Fact {
   readonly system: "warp" | "weft";
 }
 
-const cotton = { yarn: "16/2 Ne", fibre: "cotton" };
+const cotton = { yarn: "20/2 Ne", fibre: "cotton" };
 
 /** What the page of this rule says. */
 export const closeSettPage: RulePage = /* @__PURE__ */ (() => ({
@@ -33,14 +33,14 @@ export const closeSettPage: RulePage = /* @__PURE__ */ (() => ({
   examples: {
     passes: [
       {
-        title: "cotton 16/2 at 18 a cm, where 19.4 is the closest",
+        title: "cotton 20/2 at 18 a cm, where 21.7 is the closest",
         cloth: tenByTen,
         project: { sett: "18 per cm", warp: cotton },
       },
     ],
     fails: [
       {
-        title: "cotton 16/2 at 30 a cm",
+        title: "cotton 20/2 at 30 a cm",
         cloth: tenByTen,
         project: { sett: "30 per cm", warp: cotton },
       },

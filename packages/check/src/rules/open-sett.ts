@@ -20,7 +20,7 @@ export interface OpenSettFact extends Fact {
 /** From this share of its closest sett on, one system covers the other: the cloth is faced with it (Drawcord's own). */
 const FACED = 85;
 
-const cotton = { yarn: "16/2 Ne", fibre: "cotton" };
+const cotton = { yarn: "20/2 Ne", fibre: "cotton" };
 
 /** What the page of this rule says. */
 export const openSettPage: RulePage = /* @__PURE__ */ (() => ({
@@ -34,7 +34,7 @@ export const openSettPage: RulePage = /* @__PURE__ */ (() => ({
   examples: {
     passes: [
       {
-        title: "cotton 16/2 at 14 a cm, where 19.4 is the closest",
+        title: "cotton 20/2 at 14 a cm, where 21.7 is the closest",
         cloth: tenByTen,
         project: { sett: "14 per cm", warp: cotton },
       },
@@ -57,7 +57,7 @@ export const openSettPage: RulePage = /* @__PURE__ */ (() => ({
     ],
     fails: [
       {
-        title: "cotton 16/2 at 6 a cm",
+        title: "cotton 20/2 at 6 a cm",
         cloth: tenByTen,
         project: { sett: "6 per cm", warp: cotton },
       },

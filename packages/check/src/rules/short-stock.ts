@@ -16,7 +16,7 @@ export interface ShortStockFact extends Fact {
   readonly yarn: string;
 }
 
-const cotton = { yarn: "16/2 Ne", fibre: "cotton" };
+const cotton = { yarn: "20/2 Ne", fibre: "cotton" };
 
 /** What the page of this rule says. */
 export const shortStockPage: RulePage = /* @__PURE__ */ (() => ({

@@ -21,10 +21,10 @@ export const command = defineCommand({
   operands: "YARN",
   help: `Prints a yarn in every system of the trade, with its diameter by each rule and its setts in the usual weaves: the closest, and the 80 % of it that most cloth is woven at.
 
-YARN is written as its trade writes it: 16/2 Ne, Nm 28/2, 2/20 worsted, 20 tex x 2, R 40 tex / 2, 60/2 spun silk, 6720 yd/lb, 340 m/100 g. Put it between quotes.`,
+YARN is written as its trade writes it: 20/2 Ne, Nm 28/2, 2/20 worsted, 20 tex x 2, R 40 tex / 2, 60/2 spun silk, 8400 yd/lb, 340 m/100 g. Put it between quotes.`,
   examples: [
-    ['drawcord yarn "16/2 Ne"', "prints the yarn in every system"],
-    ['drawcord yarn "16/2 Ne" --to tex', "prints one number"],
+    ['drawcord yarn "20/2 Ne"', "prints the yarn in every system"],
+    ['drawcord yarn "20/2 Ne" --to tex', "prints one number"],
     ['drawcord yarn "2/20 worsted" --fibre worsted --explain', "shows how each number was found"],
   ],
   options: {

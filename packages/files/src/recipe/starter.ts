@@ -56,8 +56,8 @@ lifts:
     - border upside-down
 
 yarns:
-  warp: { count: 8/2 Ne, fibre: cotton, package: 250 g }
-  weft: { count: 8/2 Ne, fibre: cotton, package: 250 g }
+  warp: { count: Nm 16/2, fibre: cottolin, package: 250 g }
+  weft: { count: Nm 16/2, fibre: linen, package: 250 g }
 
 cloth:
   sett: 12 per cm

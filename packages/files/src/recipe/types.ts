@@ -17,7 +17,7 @@ export interface Placed<Value> extends Place {
 export interface RecipeYarn {
   /** `warp`, `weft`, or the weft's name in the ground's steps. */
   readonly name: string;
-  /** The count, such as `16/2 Ne`. */
+  /** The count, such as `20/2 Ne`. */
   readonly count: Placed<Yarn>;
   /** What it is of. */
   readonly fibre?: string;

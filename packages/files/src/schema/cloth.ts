@@ -20,12 +20,12 @@ const whole = (description: string, example: number, minimum = 1): Schema => ({
 /** One yarn of the section `yarns`. */
 const yarn: Schema = {
   description: "One yarn.",
-  examples: [{ count: "16/2 Ne", fibre: "cotton" }],
+  examples: [{ count: "20/2 Ne", fibre: "cotton" }],
   type: "object",
   additionalProperties: false,
   required: ["count"],
   properties: {
-    count: measure("The yarn's count in any system, plies with it.", "16/2 Ne", "Nm 28/2", "20 tex x 2"),
+    count: measure("The yarn's count in any system, plies with it.", "20/2 Ne", "Nm 28/2", "20 tex x 2"),
     fibre: measure("What it is made of.", "cotton", "linen"),
     colour: measure("Its colour, by name or as red, green and blue (between quotes).", "#b8860b", "old gold"),
     package: measure("What one cone, skein or spool holds, by weight or by length.", "250 g", "8400 yd"),
@@ -37,7 +37,7 @@ const yarn: Schema = {
 export const yarnsSchema: Schema = {
   title: "Yarns",
   description: "The warp, the ground weft, and any further weft by the name that the ground's steps give it.",
-  examples: [{ warp: { count: "16/2 Ne" }, weft: { count: "16/1 lea", fibre: "linen" } }],
+  examples: [{ warp: { count: "20/2 Ne" }, weft: { count: "16/1 lea", fibre: "linen" } }],
   type: "object",
   minProperties: 1,
   additionalProperties: yarn,
@@ -110,7 +110,7 @@ export const projectSchema: Schema = {
     warp: measure(
       "Length of the warp, where it is wound already; the pieces are then counted.",
       "6 m",
-      "6 yd",
+      "8 yd",
     ),
     width: measure("Width of a finished piece.", "40 cm"),
     length: measure("Length of a finished piece, hems and fringe not counted.", "1.2 m"),

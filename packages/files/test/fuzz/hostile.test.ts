@@ -98,7 +98,7 @@ it.each<[string, () => Uint8Array]>([
     () => {
       const names = Array.from({ length: 4000 }, (_, i) => `the-weft-${i}`);
       const steps = names.map((name) => `{ raise: 1, weft: ${name} }`).join(", ");
-      const yarns = names.map((name) => `  ${name}: { count: 8/2 Ne }\n`).join("");
+      const yarns = names.map((name) => `  ${name}: { count: 10/2 Ne }\n`).join("");
       return long(
         `${recipe.replace(/steps: .*/, `steps: [${steps}] }`)}  rows: [1]\nyarns:\n${yarns}`,
         "#\n",

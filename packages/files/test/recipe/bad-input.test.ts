@@ -123,7 +123,7 @@ describe("a key or a value that does not fit is answered with what would", () =>
     ],
     [
       "a colour taken for a comment",
-      `${leastRecipe}yarns:\n  warp:\n    count: 8/2 Ne\n    colour: #fff\n`,
+      `${leastRecipe}yarns:\n  warp:\n    count: 10/2 Ne\n    colour: #fff\n`,
       "8:5: yarns.warp.colour must be text; only a comment (put a text that begins with # between quotes) was found",
     ],
     [
@@ -258,8 +258,8 @@ describe("a notation that goes wrong is answered at its column", () => {
     ],
     [
       "a yarn of no system",
-      `${leastRecipe}yarns: { warp: { count: 16/2 Nee } }`,
-      '5:30: yarns.warp.count: "16/2 Nee": no yarn system is called "Nee"; is it Ne?',
+      `${leastRecipe}yarns: { warp: { count: 20/2 Nee } }`,
+      '5:30: yarns.warp.count: "20/2 Nee": no yarn system is called "Nee"; is it Ne?',
     ],
     [
       "a reed of no count",
@@ -278,8 +278,8 @@ describe("a notation that goes wrong is answered at its column", () => {
     ],
     [
       "a weft that no pick weaves",
-      `${leastRecipe}yarns: { warp: { count: 8/2 Ne }, golden: { count: 8/2 Ne } }`,
-      '5:35: unknown key "golden" in yarns; the keys here are warp, weft',
+      `${leastRecipe}yarns: { warp: { count: 10/2 Ne }, golden: { count: 10/2 Ne } }`,
+      '5:36: unknown key "golden" in yarns; the keys here are warp, weft',
     ],
     [
       "a limit for a weft that no pick weaves",

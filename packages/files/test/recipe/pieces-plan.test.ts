@@ -9,7 +9,7 @@ const recipeOf = (pieces: readonly string[]) =>
 ground: { weave: broken twill, ends: 4 }
 units: { ends: 4, threading: X 9 1-4 3-1 9 X }
 lifts: { picks: 4, blocks: { hem: { rows: [none] }, moth: { rows: [1, 2, 3] } } }
-yarns: { warp: { count: 16/2 Ne }, weft: { count: 16/2 Ne }, gold: { count: 20/2 Ne } }
+yarns: { warp: { count: 20/2 Ne }, weft: { count: 20/2 Ne }, gold: { count: Nm 20/2 } }
 colours: { warp: gold*4 warp*28 gold*4 }
 cloth: { sett: 10 per cm, picks: 10 per cm, take-up: 10 %, shrinkage: 8 % }
 project: { hems: 4 cm, gaps: 2 cm, fringe: 0 cm, waste: 60 cm, sampling: 0 cm }

@@ -26,9 +26,9 @@ units: { ends: 4, threading: "X 9 1-4 3-1 9 X" }
 `;
 const blocks = `{ hem: { rows: [none] }, edge: { rows: [9] }, moth: { picture: "#...\\n.##.\\n..##" } }`;
 const yarns = `yarns:
-  warp: { count: 16/2 Ne }
-  weft: { count: 16/2 Ne }
-  madder: { count: 16/2 Ne }
+  warp: { count: 20/2 Ne }
+  weft: { count: 20/2 Ne }
+  madder: { count: 20/2 Ne }
   gold: { count: 20/2 Ne }
 `;
 const read = (text: string): Recipe => soundRecipe(text, "test");

@@ -86,7 +86,7 @@ describe("every problem of a text is told, from its first sign to its last", () 
   it("of a fault in the YAML itself all such faults, and what is sure before the first", () => {
     const text = whole(
       ["recipe: 1", "recipe: one"],
-      ["count: 16/2 Ne", "count: !moth 16/2 Ne"],
+      ["count: 20/2 Ne", "count: !moth 20/2 Ne"],
       ["16/1 lea", '"16/1 lea'],
       ["draw-in: 6 %", "draw-in: 96 %"],
     );

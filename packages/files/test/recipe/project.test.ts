@@ -38,7 +38,7 @@ it("every section of the whole recipe reaches the project", () => {
     sampling: quantity(30, "cm"),
     waste: quantity(36, "in"),
     warp: {
-      yarn: { system: "cotton", count: 16, plies: 2 },
+      yarn: { system: "cotton", count: 20, plies: 2 },
       package: quantity(250, "g"),
       stock: quantity(1.2, "kg"),
     },
@@ -84,8 +84,8 @@ it("a treadling that is cut short at the end of the cloth counts pick by pick", 
 });
 
 it("a warp that is wound already makes the pieces", () => {
-  const text = wholeRecipe.replace("project: { pieces: 4,", "project: { warp: 6 yd,");
+  const text = wholeRecipe.replace("project: { pieces: 4,", "project: { warp: 8 yd,");
   const found = plan(projectOf(soundRecipe(text, "wound")));
-  expect(found.warpLength).toEqual(quantity(6, "yd"));
+  expect(found.warpLength).toEqual(quantity(8, "yd"));
   expect(found.pieces.value).toBeGreaterThan(1);
 });

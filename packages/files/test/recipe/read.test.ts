@@ -56,12 +56,12 @@ describe("a recipe with every section", () => {
   });
 
   it("reads counts and reed, and keeps how they are written and where", () => {
-    const line = wholeRecipe.split("\n").findIndex((text) => text.includes("16/2 Ne"));
+    const line = wholeRecipe.split("\n").findIndex((text) => text.includes("20/2 Ne"));
     expect(recipe.yarns[0]).toEqual({
       name: "warp",
       count: {
-        text: "16/2 Ne",
-        value: { system: "cotton", count: 16, plies: 2, resultant: false },
+        text: "20/2 Ne",
+        value: { system: "cotton", count: 20, plies: 2, resultant: false },
         line: line + 1,
         column: 18,
       },

@@ -127,7 +127,7 @@ describe("a recipe revised", () => {
       { path: ["limits", "float", "weft"], value: "5 mm" },
       { path: ["lifts", "blocks", "border", "rows"], value: [9, "none *2"] },
       { path: ["ground", "steps", 2], value: { raise: 3, sink: 2 } },
-      { path: ["yarns", "gold"], value: { count: "8/2 Ne" } },
+      { path: ["yarns", "gold"], value: { count: "10/2 Ne" } },
       { path: ["ground", "steps", 3, "weft"], value: "gold" },
       { path: ["cloth", "repeat"], value: "both" },
     ]);
@@ -141,7 +141,7 @@ describe("a recipe revised", () => {
       "    - { raise: 1, sink: 4, weft: gold }",
       "  threading: X*2 9 (1-8 7-2)*5 1 9 X*2 # the borders stay plain",
       "    border: { rows: [9, none *2] }",
-      "  gold: { count: 8/2 Ne }",
+      "  gold: { count: 10/2 Ne }",
       "  repeat: both",
       "  float: { warp: 7, weft: 5 mm, gold: 11 }",
     ]);

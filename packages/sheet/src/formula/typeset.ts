@@ -27,7 +27,7 @@ export function symbolLetters(name: string): TypesetFormula {
 
 /**
  * A quantity as it stands in a formula, with its unit.
- * @example formulaText(quantityLetters({ value: 40, unit: "per inch", kind: "sett" })) // "40 per inch"
+ * @example formulaText(quantityLetters({ value: 24, unit: "per inch", kind: "sett" })) // "24 per inch"
  */
 export function quantityLetters(quantity: Quantity): TypesetFormula {
   const number = word(`${Number(quantity.value.toPrecision(6))}`, false);

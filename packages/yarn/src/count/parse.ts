@@ -8,11 +8,11 @@ import { type CountSystemId, countSystems } from "./systems.js";
 import type { Yarn } from "./yarn.js";
 
 const NUMBER = "[+-]?(?:\\d+(?:\\.\\d+)?|\\.\\d+)";
-const EXPECTED = "expected one such as 16/2 Ne, Nm 28/2, 2/20 worsted, 20 tex x 2 or 3360 yd/lb";
+const EXPECTED = "expected one such as 20/2 Ne, Nm 28/2, 2/20 worsted, 20 tex x 2 or 8400 yd/lb";
 
 /**
- * Reads a yarn in the notation of its trade: `16/2 Ne`, `Nm 28/2`, `2/20 worsted`, `30s cotton`, `20 tex x 2`,
- * `R 40 tex / 2`, `60/2 spun silk`, `75 den`, `6720 yd/lb`, `170 m/50 g`. On either side of a stroke the smaller number is the
+ * Reads a yarn in the notation of its trade: `20/2 Ne`, `Nm 28/2`, `2/20 worsted`, `30s cotton`, `20 tex x 2`,
+ * `R 40 tex / 2`, `60/2 spun silk`, `75 den`, `8400 yd/lb`, `170 m/50 g`. On either side of a stroke the smaller number is the
  * ply; more plies than the count are written with `x`, as in `8 Ne x 12`. In spun silk the count beside a stroke is that of
  * the plied yarn.
  * @throws {YarnError} `no-number`, `unknown-system` (names the nearest), `bad-notation`, `too-long`, `zero` or `negative`, with the
@@ -39,7 +39,7 @@ export function parseYarn(text: string): Yarn {
   return yarn;
 }
 
-/** `6720 yd/lb`, `170 m / 50 g`, `400 metres in 100 g`. */
+/** `8400 yd/lb`, `170 m / 50 g`, `400 metres in 100 g`. */
 function readWeighed(text: string): Yarn | undefined {
   const found = new RegExp(`^(${NUMBER}) *([a-z]+) *(?:/|per|in|to|an?) *(${NUMBER})? *([a-z]+)$`, "i").exec(
     text,
@@ -78,7 +78,7 @@ function readTimes(text: string, trimmed: string): Yarn | undefined {
   return { system: systemNamed(text, name!), count: Number(count), plies: Number(plies), resultant: false };
 }
 
-/** `16/2 Ne`, `Nm 28/2`, `30s cotton`, `75 den`. */
+/** `20/2 Ne`, `Nm 28/2`, `30s cotton`, `75 den`. */
 function readPlain(text: string, trimmed: string): Yarn {
   const form = `^([a-z][^\\d]*?)? *(${NUMBER})(?: */ *(${NUMBER}))?(?:'?s(?= |$))? *([a-z].*)?$`;
   const found = new RegExp(form, "i").exec(trimmed);

@@ -22,7 +22,7 @@ export interface PlyOptions {
 /**
  * A yarn in tex: from its count, the plies together.
  * @throws {YarnError} as `parseYarn`; `absurd` outside 0.5 to 5000 tex
- * @example tex("16/2 Ne").value // 73.82
+ * @example tex("20/2 Ne").value // 59.05
  */
 export function tex(yarn: Yarn | string, options?: PlyOptions): Result;
 export function tex(yarn: YarnInput, options?: PlyOptions): Quantity;
@@ -55,7 +55,7 @@ function texOfCount(count: number, system: CountSystemId): Result {
 /**
  * The count of a yarn in a system, plies together.
  * @throws {YarnError} as `tex`
- * @example countIn("16/2 Ne", "worsted").value // 12
+ * @example countIn("20/2 Ne", "worsted").value // 15
  */
 export function countIn(yarn: YarnInput, system: CountSystemId, options: PlyOptions = {}): Result {
   const { counts, length, mass } = countSystems[system];

@@ -7,7 +7,7 @@ import { type Result, type ValuesOf, workOut } from "./work-out.js";
 export type Values<I extends FormulaId> = ValuesOf<(typeof formulas)[I]["symbols"]>;
 
 /**
- * A formula worked out with its units. A quantity, its text (`"40 per inch"`) or, for a number, a number may be given; a
+ * A formula worked out with its units. A quantity, its text (`"12 per cm"`) or, for a number, a number may be given; a
  * symbol left out takes its usual value, marked as assumed.
  * @param id of a formula of this package
  * @param values what its symbols stand for, in any unit of their kind
@@ -22,7 +22,7 @@ export function calculate<I extends FormulaId>(id: I, values: Values<I>): Result
 
 /**
  * Whether a quantity knows the formula that it came from.
- * @example isResult(tex("16/2 Ne")) // true
+ * @example isResult(tex("20/2 Ne")) // true
  */
 export function isResult(value: Quantity): value is Result {
   return "formula" in value;
@@ -30,7 +30,7 @@ export function isResult(value: Quantity): value is Result {
 
 /**
  * The formula that a result came from, its expression read.
- * @example formulaOf(tex("16/2 Ne")).tree // ["/", ["*", "n", "T_1"], ["-", 1, "c"]]
+ * @example formulaOf(tex("20/2 Ne")).tree // ["/", ["*", "n", "T_1"], ["-", 1, "c"]]
  */
 export function formulaOf({ formula }: Result): ReadFormula {
   return typeof formula === "string" ? { ...formulas[formula], tree: trees[formula] } : formula;

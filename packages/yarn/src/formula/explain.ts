@@ -69,7 +69,7 @@ export function steps(result: Result): Result[] {
 
 /**
  * A result rounded to the decimals at which it is printed.
- * @example rounded(tex("16/2 Ne")).value // 73.8
+ * @example rounded(tex("20/2 Ne")).value // 59.05
  */
 export function rounded(result: Result): Quantity {
   const { decimals } = formulaOf(result).result;

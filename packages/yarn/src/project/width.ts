@@ -27,7 +27,7 @@ export interface WidthLosses {
 /**
  * Width on the loom, width in the reed and ends for a finished width.
  * @throws {YarnError} as `calculate`
- * @example endsForWidth("12 in", "40 per inch", { drawIn: "6 %", shrinkage: "10 %" }).ends.value // 567
+ * @example endsForWidth("40 cm", "12 per cm", { drawIn: "5 %", shrinkage: "4 %" }).ends.value // 526
  */
 export function endsForWidth(finished: Input, sett: Input, losses: WidthLosses = {}): EndsForWidth {
   const clothWidth = calculate("size-before-shrinkage", { f: finished, s: losses.shrinkage });

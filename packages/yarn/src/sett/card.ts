@@ -38,7 +38,7 @@ export interface YarnCard {
 /**
  * A yarn in every system, with its diameters and its setts in the usual weaves.
  * @throws {YarnError} as `parseYarn` and `tex`; `unknown-fibre` (names the nearest)
- * @example yarnCard("16/2 Ne").counts.length // 16
+ * @example yarnCard("20/2 Ne").counts.length // 16
  */
 export function yarnCard(yarn: Yarn | string, options: YarnCardOptions = {}): YarnCard {
   const read = typeof yarn === "string" ? parseYarn(yarn) : yarn;

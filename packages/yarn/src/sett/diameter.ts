@@ -32,7 +32,7 @@ function fibreNamed(name: string): FibreName {
 /**
  * Yarns that lie side by side in a width, by the root rule.
  * @throws {YarnError} as `tex`; `unknown-fibre` (names the nearest)
- * @example convert(diametersByRoot("16/2 Ne", { k: 0.9 }), "per inch").value // 73.78
+ * @example convert(diametersByRoot("20/2 Ne", { k: 0.9 }), "per inch").value // 82.49
  */
 export function diametersByRoot(yarn: YarnInput, options: RootOptions = {}): Result {
   const { fibre } = options;

@@ -17,7 +17,7 @@ export function settOfWraps(wraps: Input, { threads, intersections }: Interlacin
 /**
  * Closest sett of a weave by the root rule.
  * @throws {YarnError} as `diametersByRoot`
- * @example convert(settByRoot("16/2 Ne", { threads: 2, intersections: 2 }, { k: 0.9 }), "per inch").value // 36.9
+ * @example convert(settByRoot("20/2 Ne", { threads: 2, intersections: 2 }, { k: 0.9 }), "per inch").value // 41.24
  */
 export function settByRoot(yarn: YarnInput, weave: Interlacing, options: RootOptions = {}): Result {
   return settOfWraps(diametersByRoot(yarn, options), weave);
