@@ -1,4 +1,4 @@
-import { mkdtempSync, readFileSync, writeFileSync } from "node:fs";
+import { existsSync, mkdtempSync, readFileSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { starterRecipe } from "@drawcord/files";
@@ -67,6 +67,69 @@ describe("drawcord fit", () => {
     const found = await json(["fit", "a.recipe.yaml", "--pieces", "6"]);
     expect(found.below.change).toBe("a warp of 4.2 m");
     expect((await writes("--pieces", "6")).plan.pieces.value).toBe(6);
+  });
+
+  const asked = async (text: string, ...argv: string[]) => {
+    writeFileSync(join(cwd, "b.recipe.yaml"), text);
+    const { stdout, stderr } = await run(["fit", "b.recipe.yaml", ...argv], { cwd });
+    return stdout + stderr;
+  };
+  const seasons = readFileSync(
+    join(import.meta.dirname, "../../../shared/recipes/seasons.recipe.yaml"),
+    "utf8",
+  );
+
+  it("fits one of several pieces, and says which there are", async () => {
+    expect(await asked(seasons, "--length", "40 cm")).toContain(
+      "of several pieces one is fitted; name it with --piece: tulips, daisies, acorns or stars",
+    );
+    // What fills its piece goes on filling it.
+    const acorns = await asked(seasons, "--length", "40 cm", "--piece", "acorns", "-o", "acorns.recipe.yaml");
+    expect(acorns).toContain("36.36 cm: a length of 36.36 cm, which 3 repeats of the block fill in line 5");
+    expect(acorns).toContain("46.89 cm: a length of 46.89 cm, which 4 repeats");
+    const written = readFileSync(join(cwd, "acorns.recipe.yaml"), "utf8");
+    expect(written).toBe(seasons.replace(/(acorns\n +count: 2\n +length: )36.4 cm/, "$136.36 cm"));
+    const warp = await asked(seasons, "--warp", "8 m", "--piece", "stars");
+    expect(warp).toMatch(/7 pieces of stars, 0\.236 m left\n.*8 pieces of stars take a warp of 8\.28 m/);
+    expect(await asked(seasons, "--pieces", "5", "--piece", "stars")).toContain("a warp of 6.733 m");
+    expect(await asked(seasons, "--warp", "8 m", "--piece", "moons")).toContain('there is no piece "moons"');
+    expect(await asked(seasons, "--width", "30 cm", "--piece", "stars")).toContain(
+      "--piece goes without --width, which all pieces on a warp share",
+    );
+  });
+
+  it("puts units in or leaves them out along both edges where nothing is repeated", async () => {
+    const straight = starterRecipe().replace("X*2 9 (1-8 7-2)*3 1 9 X*2", "9 1-8 7-1 9");
+    const wider = await asked(straight, "--width", "12 cm", "-o", "wide.recipe.yaml");
+    expect(wider).toMatch(/12\.126 cm: 13 static units put in along each edge of the threading/);
+    expect(readFileSync(join(cwd, "wide.recipe.yaml"), "utf8")).toMatch(/threading: X\*13 9 1-8 7-1 9 X\*13/);
+    const narrower = await asked(straight, "--width", "4 cm");
+    expect(narrower).toMatch(/below .*: 2 units left out along each edge.*\n +but then 146 lifts draw/);
+    const one = straight.replace("ends: 4\n  threading: 9 1-8 7-1 9", "ends: [4, 8]\n  threading: 1 9");
+    expect(await asked(one, "--width", "30 cm")).toMatch(
+      /no unit can be put in or left out; 30 cm take 426 ends, and there are 12, which a sett of 0\.34 per cm would/,
+    );
+  });
+
+  it("lets the widest stripe take the ends, and states anew what was right", async () => {
+    const striped = starterRecipe()
+      .replace(
+        "yarns:",
+        "colours: { warp: blue*8 warp*180 blue*8 }\nyarns:\n  blue: { count: 8/2 Ne, fibre: cotton }",
+      )
+      .concat("stated: { ends: 196, units: 56, finished-width: 13.8 cm }\n");
+    await asked(striped, "--width", "10 cm", "-o", "striped.recipe.yaml");
+    const text = readFileSync(join(cwd, "striped.recipe.yaml"), "utf8");
+    expect(text).toContain("blue*8 warp*124 blue*8");
+    // What was wrong stays.
+    expect(text).toMatch(/stated: \{ ends: 140, units: 56, finished-width: 9\.9 cm \}/);
+  });
+
+  it("writes nothing that does not pass, and says why", async () => {
+    const few = starterRecipe().concat("loom: { lingos: 50 }\n");
+    const found = await asked(few, "--width", "20 cm", "-o", "few.recipe.yaml");
+    expect(found).toContain("nothing was written, for the nearest does not pass: the plan asks for");
+    expect(existsSync(join(cwd, "few.recipe.yaml"))).toBe(false);
   });
 
   it("refuses in one sentence what it cannot fit", async () => {

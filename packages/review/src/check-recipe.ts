@@ -1,10 +1,10 @@
 import type { Range } from "@drawcord/base";
 import type { SearchBounds } from "@drawcord/causes";
 import { check, type Report, type RuleName } from "@drawcord/check";
-import { needRecipe, placesOf, projectOf, type Recipe, type RecipePlaces } from "@drawcord/files";
+import { needRecipe, placesOf, type Recipe, type RecipePlaces } from "@drawcord/files";
 import type { Expansion } from "@drawcord/units";
 import { type PlacedCause, recipeCauses } from "./causes.js";
-import { type DesignsOnWarp, optionsOf } from "./options.js";
+import { optionsOf } from "./options.js";
 import { joinedReviews, type PieceNumbers } from "./pieces.js";
 import { recipePlaces } from "./places.js";
 
@@ -43,7 +43,6 @@ export interface Review extends Report {
 export function checkRecipe(recipe: Recipe, asked: ReviewOptions = {}): Review {
   needRecipe(recipe);
   if (recipe.pieces.length === 1) return checkPiece(recipe, asked);
-  const { woven } = projectOf(recipe);
   // The text is taken apart once for all pieces.
   const places = placesOf(recipe);
   return joinedReviews(
@@ -52,7 +51,7 @@ export function checkRecipe(recipe: Recipe, asked: ReviewOptions = {}): Review {
         { ...recipe, pieces: [piece], draft: piece.draft, limits: piece.limits },
         { ...asked, expansion: undefined },
         // What is said of the warp is said of the first.
-        { places: { ...places, rows: () => places.rows(i) }, ...(i === 0 && { onWarp: woven }) },
+        { places: { ...places, rows: () => places.rows(i) }, ...(i === 0 && { whole: recipe }) },
       ),
     ),
     recipe.pieces.map(({ name }) => name),
@@ -62,17 +61,18 @@ export function checkRecipe(recipe: Recipe, asked: ReviewOptions = {}): Review {
 /** What a piece among others has with them. */
 interface AmongOthers {
   readonly places?: RecipePlaces;
-  readonly onWarp?: DesignsOnWarp;
+  /** The recipe with all that is woven on its warp. */
+  readonly whole?: Recipe;
 }
 
 /** The report of a recipe that is a single piece, or of one of those on a warp. */
 function checkPiece(
   recipe: Recipe,
   asked: ReviewOptions,
-  { onWarp, places = placesOf(recipe) }: AmongOthers = {},
+  { whole, places = placesOf(recipe) }: AmongOthers = {},
 ): Review {
   const { rules, causes = rules === undefined, expansion, ...search } = asked;
-  const options = optionsOf(recipe, onWarp);
+  const options = optionsOf(recipe, whole);
   const report = check(
     recipe.draft,
     { ...options, ...(rules && { only: rules }) },

@@ -2,7 +2,7 @@ export { type PlacedCause, writtenRows } from "./causes.js";
 export { cautionOf } from "./caution.js";
 export { checkRecipe, type Review, type ReviewOptions } from "./check-recipe.js";
 export { editorSchema } from "./editor-schema.js";
-export { statedValues } from "./fill-stated.js";
+export { restated, statedValues } from "./fill-stated.js";
 export { mendText } from "./mend-text.js";
 export { numberRules } from "./number-rules.js";
 export { optionsOf } from "./options.js";

@@ -11,22 +11,19 @@ import { type Quantity, toMetric } from "@drawcord/yarn";
 import { namedRules } from "./rule-names.js";
 import { statedNumbers } from "./stated.js";
 
-/** All designs on a warp, for the plan. */
-export type DesignsOnWarp = ReturnType<typeof projectOf>["woven"];
-
 /**
  * How the checker is to look at the cloth of a recipe: its sett, limits, repeat, first pick, static shaft, loom, levels,
  * waivers, project and stated numbers, and how its first piece was put together.
- * @param onWarp all designs that are woven on the warp, where the recipe is of one of them alone
+ * @param whole the recipe of all that is woven on the warp, where the other is of one design of it alone
  * @throws {FileError} `unknown-key`, `bad-value` for a rule that there is none of
  * @example optionsOf(recipe).sett // {}
  */
-export function optionsOf(recipe: Recipe, onWarp?: DesignsOnWarp): CheckOptions {
+export function optionsOf(recipe: Recipe, whole?: Recipe): CheckOptions {
   const { cloth, limits, staticShaft } = recipe;
   const piece = recipe.pieces[0]!;
   const project = projectNumbers({
     ...projectOf(recipe),
-    ...(onWarp === undefined ? {} : { onWarp }),
+    ...(whole === undefined ? {} : { onWarp: projectOf(whole) }),
     ...(recipe.loom.lingoWeight === undefined ? {} : { lingoWeight: recipe.loom.lingoWeight }),
   });
   // Of a sample that was measured the picks are those that the weaver really beats.
@@ -34,7 +31,7 @@ export function optionsOf(recipe: Recipe, onWarp?: DesignsOnWarp): CheckOptions 
     ...perCm("endsPerCm", cloth.sett),
     ...perCm("picksPerCm", project.facts.pickSett),
   };
-  const stated = statedNumbers(recipe);
+  const stated = statedNumbers(whole ?? recipe);
   const { patternShafts, groundShafts, treadles, lingos, heddles, weavingWidth } = recipe.loom;
   const loom: LoomOptions = {
     ...(patternShafts === undefined ? {} : { patternShafts }),

@@ -56,9 +56,13 @@ function comparison({ claim, line, name, text }: Stated, found: Quantity): State
 }
 
 /** Half of the last digit in which a number is printed: 0.05 for 27.4, 0.005 for 3.00. */
-function rounding(text: string): number {
-  const decimals = /[.,](\d+)/.exec(text)?.[1]?.length ?? 0;
-  return 0.5 * 10 ** -decimals;
+export function rounding(text: string): number {
+  return 0.5 * 10 ** -decimalsIn(text);
+}
+
+/** The decimals to which a number is printed. */
+export function decimalsIn(text: string): number {
+  return /[.,](\d+)/.exec(text)?.[1]?.length ?? 0;
 }
 
 /** The number of a plan that a claim is about; undefined where it cannot be worked out. */

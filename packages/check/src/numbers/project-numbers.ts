@@ -46,6 +46,7 @@ function workOut(given: ProjectFacts): Numbers | string {
     return {
       project,
       worked,
+      buy: given.onWarp === undefined ? worked.buy : plan(given.onWarp).buy,
       ...(piecesOfWarp !== undefined && { piecesOfWarp }),
       closeness: { warp: warpCloseness(project), weft: weftCloseness(project) },
       ...(width !== undefined &&
@@ -65,7 +66,7 @@ function warpGives(project: ProjectFacts, worked: Plan): Numbers["piecesOfWarp"]
   if (warpLength === undefined) return undefined;
   if (onWarp === undefined)
     return pieces === undefined ? undefined : { given: worked.pieces.value, wanted: pieces };
-  const designs = plan({ ...project, woven: onWarp }).woven;
+  const designs = plan(onWarp).woven;
   const wanted = designs.reduce((sum, { count }) => sum + count.value, 0);
   const long = (length: Quantity | undefined) => (length === undefined ? 0 : toMetric(length).value);
   // Between two pieces lies a gap, so that there is one fewer than pieces.

@@ -1,18 +1,20 @@
-import type { Plan, Project, ProjectPiece, Quantity } from "@drawcord/yarn";
+import type { Plan, PlanPurchase, Project, Quantity } from "@drawcord/yarn";
 import type { Closeness } from "./closeness.js";
 
 /** What a project of `@drawcord/yarn` says, and the ways of writing it that rules judge. */
 export interface ProjectFacts extends Project {
   /** How much one lingo weighs. */
   readonly lingoWeight?: Quantity;
-  /** All designs that are woven on the warp, where the cloth is of one among several. */
-  readonly onWarp?: readonly ProjectPiece[];
+  /** The project of all that is woven on the warp, where the cloth is of one design among several. */
+  readonly onWarp?: Project;
 }
 
 /** The project of a cloth and every number that follows from it. */
 export interface Numbers {
   readonly project: ProjectFacts;
   readonly worked: Plan;
+  /** The yarns to have for all that is woven on the warp. */
+  readonly buy: readonly PlanPurchase[];
   /** How close ends and picks lie; left out where sett, yarn or ground is not known. */
   readonly closeness: { readonly warp?: Closeness | undefined; readonly weft?: Closeness | undefined };
   /** How many pieces the warp that is wound gives, and how many are wanted; left out where either is not known. */

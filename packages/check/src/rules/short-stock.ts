@@ -1,4 +1,4 @@
-import { printQuantity, type Quantity, quantity } from "@drawcord/yarn";
+import { type Project, printQuantity, type Quantity, quantity } from "@drawcord/yarn";
 import type { Calculated } from "../cloth.js";
 import { tenByTen } from "../numbers/ten-by-ten.js";
 import { calculated } from "./needs.js";
@@ -60,21 +60,22 @@ export const shortStockEntry = {
   severity: "warning",
   changes: ["number"],
   ofNumbers: true,
+  ofPieces: "first",
 } as const;
 
 /** A stock of yarn that is not enough. */
 export const shortStock: Rule<"short-stock", ShortStockFact, Calculated> = /* @__PURE__ */ (() => ({
   ...shortStockEntry,
   of: calculated,
-  *find({ project, worked }) {
-    for (const { need, stock, toBuy, yarns } of worked.buy) {
+  *find({ buy, project }) {
+    for (const { need, stock, toBuy, yarns } of buy) {
       if (stock === undefined || toBuy.value <= 1e-9 * need.value) continue;
       const have = need.value - toBuy.value;
       const { unit, value } = have > 0 ? stock : need;
       // In the words of the stock, which may be a length where the need is a weight.
       const of =
         have > 0 ? { measured: value, limit: (value * need.value) / have } : { measured: 0, limit: value };
-      yield { ...of, unit, yarn: stockedOf(project, yarns) };
+      yield { ...of, unit, yarn: stockedOf(project.onWarp ?? project, yarns) };
     }
   },
   say({ limit, measured, unit, yarn }) {
@@ -89,10 +90,7 @@ export const shortStock: Rule<"short-stock", ShortStockFact, Calculated> = /* @_
 }))();
 
 /** The one of the yarns alike that states what there is of them. */
-function stockedOf(
-  { warp, warps = [], wefts = [] }: Calculated["project"],
-  names: readonly string[],
-): string {
+function stockedOf({ warp, warps = [], wefts = [] }: Project, names: readonly string[]): string {
   const stated = [...warps, ...wefts].find(({ name, stock }) => stock !== undefined && names.includes(name));
   return stated?.name ?? (warp?.stock === undefined ? names[0]! : "warp");
 }

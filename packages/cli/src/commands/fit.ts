@@ -1,10 +1,11 @@
-import { type Recipe, soundRecipe, valueIn } from "@drawcord/files";
+import { type Recipe, soundRecipe } from "@drawcord/files";
 import { parseQuantity, printQuantity, type Quantity, quantity } from "@drawcord/yarn";
 import { defineCommand } from "../command.js";
 import { CliError } from "../error.js";
-import { changed } from "../fit/changed.js";
 import { type Fit, nearestFits } from "../fit/fit.js";
 import { fitLength } from "../fit/length.js";
+import { type FittedRecipe, fitted } from "../fit/passes.js";
+import { pieceToFit } from "../fit/piece.js";
 import { fitPieces, fitWarp } from "../fit/warp.js";
 import { fitWidth } from "../fit/width.js";
 import { input } from "../inputs.js";
@@ -16,14 +17,18 @@ import { writeWhole } from "../write-whole.js";
 
 export const command = defineCommand({
   operands: "FILE",
-  help: `Says what to change in a recipe so that it comes to a finished length or width, fits a warp, or gives a number of pieces: the repeats of a block, the repeats or the borders of the threading, the pieces, the warp. The nearest below and the nearest above are given.
+  help: `Says what to change in a recipe so that it comes to a finished length or width, fits a warp, or gives a number of pieces: the repeats of a block, the repeats or the borders of the threading, the pieces, the warp. The nearest below and the nearest above are given, and what the checker would then find that it does not find now.
 
-With -o it writes the recipe with the nearer of the two changes, comments kept, whole or not at all.`,
+With -o it writes the recipe with the nearer of the two that passes, comments kept, whole or not at all. A number under "stated" that was right is stated anew, and of an order of colours over the ends the widest stripe takes the ends.`,
   examples: [
     ["drawcord fit runner.recipe.yaml --length 45cm", "finds the repeats that make pieces of 45 cm"],
     [
       "drawcord fit runner.recipe.yaml --width '16 in' -o wide.recipe.yaml",
       "writes the recipe with the nearest width",
+    ],
+    [
+      "drawcord fit seasons.recipe.yaml --piece acorns --length 40cm",
+      "finds the length that whole acorns fill, of one of the pieces on a warp",
     ],
     ["drawcord fit runner.recipe.yaml --warp 8m", "says how many pieces a warp of 8 m gives"],
   ],
@@ -32,6 +37,11 @@ With -o it writes the recipe with the nearer of the two changes, comments kept, 
     width: { type: "string", value: "WIDTH", help: "the finished width, such as 40cm" },
     warp: { type: "string", value: "LENGTH", help: "the warp that there is, such as 8m" },
     pieces: { type: "string", value: "N", help: "the pieces that are wanted" },
+    piece: {
+      type: "string",
+      value: "NAME",
+      help: "of several pieces on the warp the one that is fitted, by its name; a width is of all",
+    },
     format: textOrJson("how to print what was found"),
     output: {
       type: "string",
@@ -46,19 +56,21 @@ With -o it writes the recipe with the nearer of the two changes, comments kept, 
     const bytes = await source.read();
     onlyRecipes(bytes, source.name, "only recipes can be fitted");
     const recipe = soundRecipe(bytes, source.name);
-    const { fits, wanted } = fitsFor(bytes, recipe, options);
-    const { above, below } = nearestFits(fits, wanted);
+    const { fits, wanted } = await fitsFor(bytes, recipe, options);
+    const nearest = nearestFits(fits, wanted);
+    const [below, above] = [nearest.below, nearest.above].map((fit) => fit && fitted(bytes, recipe, fit));
     const best = nearer(wanted, below, above);
-    const wholeText = changed(bytes, source.name, best.revisions).text;
     if (options.output !== undefined) {
-      await writeWhole(options.output, io.cwd, [wholeText], { force: options.force });
+      if (best === undefined) throw noneAgrees(source.name, [below, above]);
+      await writeWhole(options.output, io.cwd, [best.text], { force: options.force });
     }
     if (options.format === "json") {
-      const told = (fit: Fit | undefined) =>
+      const told = (fit: FittedRecipe | undefined) =>
         fit && {
           change: fit.what,
           comes: { value: fit.comes.value, unit: fit.comes.unit },
           revisions: fit.revisions,
+          finds: fit.finds,
         };
       const whole = {
         file: source.name,
@@ -69,68 +81,82 @@ With -o it writes the recipe with the nearer of the two changes, comments kept, 
       await io.stdout.write(`${toJson(whole, 2)}\n`);
       return 0;
     }
-    const line = (lead: string, fit: Fit | undefined): string =>
-      fit === undefined ? "" : `${lead}  ${printQuantity(fit.comes)}: ${fit.what}\n`;
     await io.stdout.write(
       `${source.name}\n\nwanted ${printQuantity(wanted)}\n${line("below ", below)}${line("above ", above)}`,
     );
     const wrote =
       options.output === undefined
         ? "No recipe was written; -o FILE writes the nearer."
-        : `${options.output} was written: ${best.what}.`;
+        : `${options.output} was written: ${best!.what}.`;
     await io.stdout.write(`\n${wrote}\n`);
     return 0;
   },
 });
+
+/** A fit as a line, and what the checker would then find under it. */
+function line(lead: string, fit: FittedRecipe | undefined): string {
+  if (fit === undefined) return "";
+  const then = fit.finds.map((message) => `        but then ${message}\n`).join("");
+  return `${lead}  ${printQuantity(fit.comes)}: ${fit.what}\n${then}`;
+}
+
+function noneAgrees(file: string, fits: readonly (FittedRecipe | undefined)[]): CliError {
+  const why = fits.flatMap((fit) => fit?.finds[0] ?? [])[0]!;
+  return new CliError("no-fit", `${file}: nothing was written, for the nearest does not pass: ${why}`, {
+    file,
+  });
+}
 
 interface Asked {
   readonly length: string | undefined;
   readonly width: string | undefined;
   readonly warp: string | undefined;
   readonly pieces: string | undefined;
+  readonly piece: string | undefined;
 }
 
 /**
  * What is asked for, and the changes that come near.
- * @throws {CliError} `missing-operand` where nothing or more than one thing is asked for; `no-fit`
+ * @throws {CliError} `missing-operand` where nothing or more than one thing is asked for; `unknown-piece`; `no-fit`
  */
-function fitsFor(
+async function fitsFor(
   bytes: Uint8Array,
   recipe: Recipe,
   asked: Asked,
-): { readonly fits: Fit[]; readonly wanted: Quantity } {
+): Promise<{ readonly fits: readonly Fit[]; readonly wanted: Quantity }> {
   const { length, pieces, warp, width } = asked;
   if ([length, width, warp, pieces].filter((one) => one !== undefined).length !== 1) {
     throw new CliError("missing-operand", "drawcord fit needs one of --length, --width, --warp and --pieces");
   }
   const size = (text: string): Quantity => parseQuantity(text, { kind: "length", positive: true });
+  if (width !== undefined) {
+    if (asked.piece !== undefined) {
+      const sentence = "drawcord fit: --piece goes without --width, which all pieces on a warp share";
+      throw new CliError("unwanted-option", sentence, { option: "piece" });
+    }
+    const wanted = size(width);
+    return { wanted, fits: fitWidth(bytes, recipe, wanted) };
+  }
+  const piece = await pieceToFit(recipe, asked.piece);
   if (length !== undefined) {
     const wanted = size(length);
-    return { wanted, fits: fitLength(bytes, recipe, wanted) };
-  }
-  if (width !== undefined) {
-    const wanted = size(width);
-    const threading = valueIn(bytes, recipe.file, ["units", "threading"]);
-    const fits = typeof threading === "string" ? fitWidth(bytes, recipe, threading, wanted) : [];
-    if (fits.length > 0) return { wanted, fits };
-    throw new CliError(
-      "no-fit",
-      `${recipe.file}: its threading has no repeated group and no static borders to change`,
-      {
-        file: recipe.file,
-      },
-    );
+    return { wanted, fits: fitLength(bytes, recipe, piece, wanted) };
   }
   if (warp !== undefined) {
     const wanted = size(warp);
-    return { wanted, fits: fitWarp(bytes, recipe, wanted) };
+    return { wanted, fits: fitWarp(bytes, recipe, piece, wanted) };
   }
   const count = numberOption("fit", "pieces", pieces, 10_000)!;
-  return { wanted: quantity(count, "pieces"), fits: [fitPieces(bytes, recipe, count)] };
+  return { wanted: quantity(count, "pieces"), fits: [fitPieces(bytes, recipe, piece, count)] };
 }
 
-function nearer(wanted: Quantity, below: Fit | undefined, above: Fit | undefined): Fit {
-  if (below === undefined || above === undefined) return (below ?? above)!;
+/** The nearer of those that pass. */
+function nearer(wanted: Quantity, ...fits: readonly (FittedRecipe | undefined)[]): FittedRecipe | undefined {
   const off = (fit: Fit): number => Math.abs(fit.comes.value - wanted.value);
-  return off(above) < off(below) ? above : below;
+  return fits
+    .flatMap((fit) => (fit === undefined || fit.finds.length > 0 ? [] : [fit]))
+    .reduce<FittedRecipe | undefined>(
+      (best, fit) => (best === undefined || off(fit) < off(best) ? fit : best),
+      undefined,
+    );
 }
