@@ -29,10 +29,10 @@ function editor(): LanguageService {
 
 let opened = 0;
 
-/** A recipe in a folder that has the packages installed, as an editor holds it; `|` is the place that is asked about. */
+/** A recipe in a folder that has the command installed, as an editor holds it; `|` is the place that is asked about. */
 function open(text: string) {
   const at = text.indexOf("|");
-  const uri = pathToFileURL(resolve("tests/runner.recipe.yaml")).href;
+  const uri = pathToFileURL(resolve("runner.recipe.yaml")).href;
   const document = TextDocument.create(uri, "yaml", ++opened, text.slice(0, at) + text.slice(at + 1));
   // The service's own declarations name two versions of one type.
   type Asked = Parameters<LanguageService["doComplete"]>[0];
@@ -52,10 +52,10 @@ describe("an editor", { timeout: 20_000 }, () => {
 
   it("finds the schema where the starter's second line says that it is", async () => {
     const path = /\$schema=(\S+)/.exec(second!)![1]!;
-    expect(existsSync(resolve("tests", path))).toBe(true);
+    expect(existsSync(resolve(path))).toBe(true);
     await completions(`${head}|`);
-    expect(asked.map((uri) => fileURLToPath(uri))).toEqual([resolve("tests", path)]);
-    const shipped: unknown = JSON.parse(await readFile(resolve("tests", path), "utf8"));
+    expect(asked.map((uri) => fileURLToPath(uri))).toEqual([resolve(path)]);
+    const shipped: unknown = JSON.parse(await readFile(resolve(path), "utf8"));
     expect(shipped).toEqual(JSON.parse(JSON.stringify(editorSchema())));
   });
 

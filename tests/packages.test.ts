@@ -2,6 +2,7 @@ import { cp, mkdtemp, readdir, readFile, rm, writeFile } from "node:fs/promises"
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { checkPackage, createPackageFromTarballData, type Problem } from "@arethetypeswrong/core";
+import { editorSchema } from "@drawcord/review";
 import { build as bundle } from "esbuild";
 import { publint } from "publint";
 import { formatMessage } from "publint/utils";
@@ -212,5 +213,16 @@ describe("installed in an empty folder", () => {
     expect(checked.stdout).toMatch(
       /\n0 errors|\n\d+ findings?.*, \d+ of \d+ rules ran; not long-stretch, large-area: no limit is set\n$/,
     );
+  });
+
+  it("a recipe begun there leads an editor to a schema that is there", async () => {
+    const path = join(project, "node_modules/.bin/drawcord");
+    const begun = await runProgram(path, ["init", "begun.recipe.yaml"], { cwd: project });
+    expect(begun).toMatchObject({ status: 0, stderr: "" });
+    const text = await readFile(join(project, "begun.recipe.yaml"), "utf8");
+    const schema = /^# yaml-language-server: \$schema=(\S+)$/m.exec(text)![1]!;
+    expect(schema).toBe("node_modules/drawcord/recipe.schema.json");
+    const shipped: unknown = JSON.parse(await readFile(join(project, schema), "utf8"));
+    expect(shipped).toEqual(JSON.parse(JSON.stringify(editorSchema())));
   });
 });

@@ -76,10 +76,10 @@ function pageOf(groups: readonly Group[]): string {
   ].join("\n\n")}\n`;
 }
 
-const editorHelp = `An editor that knows YAML schemas completes the keys and says what each does. The first lines of a recipe name the schema, which stands in the package \`@drawcord/files\`, and beside the guide as \`recipe.schema.json\`:
+const editorHelp = `An editor that knows YAML schemas completes the keys and says what each does. The second line of a recipe that \`drawcord init\` writes leads it to the schema, which stands in the package of the command, in \`@drawcord/files\`, and beside the guide as \`recipe.schema.json\`:
 
 \`\`\`yaml
-# yaml-language-server: $schema=node_modules/@drawcord/files/recipe.schema.json
+# yaml-language-server: $schema=node_modules/drawcord/recipe.schema.json
 \`\`\``;
 
 const least = `recipe: 1

@@ -25,6 +25,7 @@ export type CliErrorCode =
   | "no-sheet"
   | "no-rule"
   | "no-chart"
+  | "no-draft"
   | "no-picture"
   | "not-a-recipe"
   | "bad-title"

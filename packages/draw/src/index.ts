@@ -1,6 +1,6 @@
 export { colourDistance, isDark, isSameColour, toldApart } from "./colour/compare.js";
 export { mixed } from "./colour/light.js";
-export { parseColour } from "./colour/named.js";
+export { nearestColourName, parseColour } from "./colour/named.js";
 export { type Colour, colourOf, parseRgb, type Rgb, rgbOf } from "./colour/rgb.js";
 export { DrawError, type DrawErrorCode } from "./error.js";
 export type { DrawOptions } from "./options.js";

@@ -7,6 +7,7 @@ export { readTextChart, writeTextChart } from "./charts/text.js";
 export { coloursOfRecipe, draftOfRecipe, drawdownOfRecipe, type RecipeColours } from "./draft/from-recipe.js";
 export { type ShaftDraftOptions, shaftDraftOf, shaftDraftOfCloth } from "./draft/from-units.js";
 export { withShedding } from "./draft/shedding.js";
+export { recipeOfDraft } from "./draft/to-recipe.js";
 export { FileError, type FileErrorCode, type Problem } from "./error.js";
 export { firstPickSide } from "./first-pick.js";
 export { coloursIn, drawdownIn, titleIn } from "./in-reading.js";

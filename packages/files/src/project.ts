@@ -98,7 +98,7 @@ function groundOf({ steps, threading }: Ground): Pick<Project, "ground"> {
 }
 
 function yarnOf({ colour, count, fibre, package: one, stock }: RecipeYarn): ProjectYarn {
-  return { yarn: count.value, ...known({ fibre, colour, package: one, stock }) };
+  return known({ yarn: count?.value, fibre, colour, package: one, stock });
 }
 
 /** The parts of an object that are known. */

@@ -99,9 +99,8 @@ function unitsOf({ cloth, draft, title }: Recipe, width: number | undefined): Do
 function yarnOf({ file, yarns }: Recipe, asked = "warp"): string {
   const found = yarns.find(({ name }) => name === asked);
   if (found !== undefined) {
-    return [`${found.name}: ${found.count.text}`, ...(found.fibre === undefined ? [] : [found.fibre])].join(
-      ", ",
-    );
+    const known = [found.count?.text, found.fibre].filter((word) => word !== undefined);
+    return known.length === 0 ? found.name : `${found.name}: ${known.join(", ")}`;
   }
   const names = yarns.map(({ name }) => name).join(", ") || "none";
   throw new CliError("unknown-choice", `${file}: there is no yarn "${asked}"; the recipe has ${names}`, {

@@ -1,5 +1,5 @@
 import { DrawError } from "../error.js";
-import { shaded } from "./compare.js";
+import { colourDistance, shaded } from "./compare.js";
 import { parseRgb, type Rgb, rgbOf } from "./rgb.js";
 
 /**
@@ -119,4 +119,15 @@ export function parseColour(text: string): Rgb | undefined {
   if (name === undefined) return undefined;
   const shade = words.reduce((sum, word) => sum + (Object.hasOwn(shades, word) ? shades[word]! : 0), 0);
   return shaded(rgbOf(named[name]!), Math.max(-0.7, Math.min(0.7, shade)));
+}
+
+/**
+ * The plain name of the colour that lies nearest to one.
+ * @example nearestColourName("#2b3a5e") // "indigo"
+ * @throws {DrawError} `bad-colour` for what is not `#rrggbb`
+ */
+export function nearestColourName(colour: string): string {
+  const wanted = rgbOf(colour);
+  const far = (name: string) => colourDistance(rgbOf(named[name]!), wanted);
+  return Object.keys(named).reduce((best, name) => (far(name) < far(best) ? name : best));
 }

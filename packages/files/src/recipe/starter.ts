@@ -1,12 +1,15 @@
 import { stringify } from "yaml";
+import { schemaLine } from "./schema-line.js";
 
 /**
  * A recipe to begin from: a small figured cloth, with a comment at each thing to change. It checks clean.
+ * @param title what the cloth is called
+ * @param schema where an editor finds the schema of recipes; by default in the command's package, installed beside the recipe
  * @example soundRecipe(starterRecipe("Moth"), "moth.recipe.yaml").title // "Moth"
  */
-export function starterRecipe(title = "A first figured cloth"): string {
+export function starterRecipe(title = "A first figured cloth", schema?: string): string {
   return `# A recipe for figured cloth on a drawloom. Change what is here, then run: drawcord check
-# yaml-language-server: $schema=node_modules/@drawcord/files/recipe.schema.json
+${schemaLine(schema)}
 
 recipe: 1
 

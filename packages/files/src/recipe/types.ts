@@ -17,8 +17,8 @@ export interface Placed<Value> extends Place {
 export interface RecipeYarn {
   /** `warp`, `weft`, or the weft's name in the ground's steps. */
   readonly name: string;
-  /** The count, such as `20/2 Ne`. */
-  readonly count: Placed<Yarn>;
+  /** The count, such as `20/2 Ne`; none where only the colour is known. */
+  readonly count?: Placed<Yarn>;
   /** What it is of. */
   readonly fibre?: string;
   /** Its colour, as it is written. */

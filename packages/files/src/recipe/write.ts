@@ -165,7 +165,7 @@ function sameGround(ground: Ground, other: Ground | undefined): boolean {
 }
 
 function yarnOf({ count, fibre, colour, package: cone, stock }: RecipeYarn): unknown {
-  return { count: count.text, fibre, colour, package: text(cone), stock: text(stock) };
+  return { count: count?.text, fibre, colour, package: text(cone), stock: text(stock) };
 }
 
 /** The section `limits`, by the list of all limits. */

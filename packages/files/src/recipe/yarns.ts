@@ -2,7 +2,7 @@ import type { Ground } from "@drawcord/ground";
 import { parseYarn } from "@drawcord/yarn";
 import { attempt, tell } from "../tree/problems.js";
 import { unknownKey } from "../tree/shape.js";
-import { entries, need, type Spot, textAt, wrong } from "../tree/spot.js";
+import { at, entries, type Spot, textAt, wrong } from "../tree/spot.js";
 import { placed, quantityAt } from "./notation.js";
 import type { RecipeYarn } from "./types.js";
 
@@ -34,12 +34,12 @@ export function weftsOf(ground: Ground): readonly string[] {
 }
 
 function yarnOf(name: string, yarn: Spot): RecipeYarn {
-  const count = need(yarn, "count");
+  const count = at(yarn, "count");
   const fibre = textAt(yarn, "fibre");
   const colour = textAt(yarn, "colour");
   return {
     name,
-    count: placed(count, parseYarn),
+    ...(count === undefined ? {} : { count: placed(count, parseYarn) }),
     ...(fibre === undefined ? {} : { fibre }),
     ...(colour === undefined ? {} : { colour }),
     ...quantityAt(yarn, "package", "package", "mass", "length"),

@@ -23,9 +23,14 @@ const yarn: Schema = {
   examples: [{ count: "20/2 Ne", fibre: "cotton" }],
   type: "object",
   additionalProperties: false,
-  required: ["count"],
+  minProperties: 1,
   properties: {
-    count: measure("The yarn's count in any system, plies with it.", "20/2 Ne", "Nm 28/2", "20 tex x 2"),
+    count: measure(
+      "The yarn's count in any system, plies with it; left out where it is not known, as of a draft.",
+      "20/2 Ne",
+      "Nm 28/2",
+      "20 tex x 2",
+    ),
     fibre: measure("What it is made of.", "cotton", "linen"),
     colour: measure("Its colour, by name or as red, green and blue (between quotes).", "#b8860b", "old gold"),
     package: measure("What one cone, skein or spool holds, by weight or by length.", "250 g", "8400 yd"),

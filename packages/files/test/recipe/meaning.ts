@@ -20,7 +20,7 @@ export function meaning(text: string | Uint8Array): Omit<Recipe, "text"> | undef
           yarnOrders: [],
         }),
       ),
-      yarns: yarns.map((yarn) => ({ ...yarn, count: placeless(yarn.count) })),
+      yarns: yarns.map((yarn) => ({ ...yarn, ...(yarn.count && { count: placeless(yarn.count) }) })),
       stated: stated.map(placeless),
       cloth: {
         ...cloth,

@@ -116,7 +116,7 @@ function materials({ plan, recipe, print }: Context): Block | undefined {
       const look = [yarn?.fibre, yarn?.colour].filter((word) => word !== undefined);
       return [
         name,
-        yarn?.count.text ?? "not named",
+        yarn?.count?.text ?? "not named",
         look.length === 0 ? "not named" : look.join(", "),
         patchOf(yarn?.colour),
         use === undefined ? "not known" : print(use.length),
