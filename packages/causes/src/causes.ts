@@ -9,7 +9,7 @@ import { type Change, type UnitDraft, UnitsError } from "@drawcord/units";
 import { effectOf } from "./same.js";
 import { type SearchBounds, watchOf } from "./search.js";
 import { groundThreadingSuspects } from "./suspects/ground-threading.js";
-import { liftSuspects, type Written } from "./suspects/lifts.js";
+import { liftSuspects } from "./suspects/lifts.js";
 import { drawnInVain, statedWrong } from "./suspects/named.js";
 import { picksSuspects } from "./suspects/picks.js";
 import { ruleOf } from "./suspects/rule-of.js";
@@ -18,7 +18,8 @@ import { startSuspects } from "./suspects/start.js";
 import { straySuspects } from "./suspects/strays.js";
 import type { Suspect } from "./suspects/suspect.js";
 import { MOST_ENTRIES, threadingSuspects, weakThreadingSuspects } from "./suspects/threading.js";
-import { exchangedSteps, tieSuspects } from "./suspects/ties.js";
+import { groundSuspects, uncutSteps } from "./suspects/ties.js";
+import { eachByItself, type Written, writtenAndWhole } from "./suspects/written.js";
 import { applyTogether } from "./together.js";
 
 /** What was written wrong, and the edit that sets it right. */
@@ -48,6 +49,11 @@ export interface CausesOptions extends SearchBounds {
    * again is one slip. Default: a line for each row.
    */
   readonly written?: Written;
+  /**
+   * How the threading is written: for every unit that was written the units (from 0) that it threads, so that a slip in a
+   * group that comes again is one slip. Default: each by itself.
+   */
+  readonly writtenUnits?: Written;
 }
 
 /** The causes of a draft, and what was not looked at. */
@@ -80,7 +86,8 @@ export function findCauses(draft: UnitDraft, options: CheckOptions = {}, search:
   const report = search.report ?? check(draft, options);
   const untried: string[] = [];
   const watch = watchOf(search);
-  const told = toldSuspects(draft, search.written, untried);
+  const writtenUnits = search.writtenUnits ?? eachByItself(draft.threading);
+  const told = toldSuspects(draft, search.written ?? eachByItself(draft.lifts), writtenUnits, untried);
   const proved: Proved[] = [];
   let tried = 0;
   const prove = (suspect: Suspect, of: number, upon?: UnitDraft) => {
@@ -101,6 +108,7 @@ export function findCauses(draft: UnitDraft, options: CheckOptions = {}, search:
   for (const suspect of told) prove(suspect, told.length);
   // What the slips of the plan leave is looked for in a draft without them.
   const base = () => lastOf(proved, draft);
+  const weakSources: Source = (one, _, left) => weakUnits(one, writtenUnits, left);
   for (const source of [groundSources, weakSources, namedSources]) {
     const left = leftOf(report, proved);
     if (left.length === 0) break;
@@ -111,15 +119,19 @@ export function findCauses(draft: UnitDraft, options: CheckOptions = {}, search:
   return { causes: inOrder(proved, report, newFaults(proved, draft, options, report)), untried };
 }
 
-function toldSuspects(draft: UnitDraft, lines: Written | undefined, untried: string[]): Suspect[] {
-  const written = lines ?? draft.lifts.map((_, row) => [row]);
+function toldSuspects(
+  draft: UnitDraft,
+  written: Written,
+  writtenUnits: Written,
+  untried: string[],
+): Suspect[] {
   if (draft.threading.length > MOST_ENTRIES) untried.push(`the telling of more than ${MOST_ENTRIES} units`);
   if (written.length > MOST_ENTRIES) untried.push(`the telling of more than ${MOST_ENTRIES} rows`);
-  const planned = liftSuspects(draft, written);
+  const planned = writtenAndWhole(written, draft.lifts.length, (as) => liftSuspects(draft, as));
   return [
-    ...tieSuspects(draft.ground),
+    ...groundSuspects(draft.ground),
     ...groundThreadingSuspects(draft.ground),
-    ...threadingSuspects(draft),
+    ...writtenAndWhole(writtenUnits, draft.threading.length, (as) => threadingSuspects(draft, as)),
     ...planned,
     // What the rest of the plan tells of a row is more than the eye sees in it.
     ...(planned.length > 0 ? [] : straySuspects(draft, written)),
@@ -153,12 +165,14 @@ type Source = (draft: UnitDraft, base: UnitDraft, left: Report["findings"]) => r
 /** Where borders are open, the ground may have been begun wrong, or steps of it exchanged. */
 const groundSources: Source = (_, base, left) =>
   left.some((finding) => ruleOf(finding).speaksFor === "ground")
-    ? [...startSuspects(base), ...exchangedSteps(base.ground)]
+    ? [...startSuspects(base), ...uncutSteps(base.ground)]
     : [];
 
 /** A shaft that is drawn and bears no unit, or a threading that is nearly its own mirror, may want another unit. */
-const weakSources: Source = (draft, _, left) =>
-  left.some((finding) => ruleOf(finding).speaksFor === "threading") ? weakThreadingSuspects(draft) : [];
+function weakUnits(draft: UnitDraft, written: Written, left: Report["findings"]): readonly Suspect[] {
+  if (!left.some((finding) => ruleOf(finding).speaksFor === "threading")) return [];
+  return writtenAndWhole(written, draft.threading.length, (as) => weakThreadingSuspects(draft, as));
+}
 
 const namedSources: Source = (draft, _, left) => [...drawnInVain(draft, left), ...statedWrong(left)];
 
@@ -190,13 +204,23 @@ function likeliest(
 /** Rivals of one edit that are proved, at most. */
 const MOST_RIVALS = 4;
 
-function worth({ added, gone }: Proved, { findings }: Report): number {
+function worth({ added, gone, suspect }: Proved, { findings }: Report): number {
   // Notes are too weak to say which of two edits was meant.
   const explained = gone.reduce((sum, at) => {
     const { severity } = findings[at]!;
-    return sum + (severity === "note" ? 0 : WEIGHT[severity]);
+    return sum + (severity === "note" || !isEvidence(suspect, findings[at]!) ? 0 : WEIGHT[severity]);
   }, 0);
   return explained - 20 * Math.min(1, added.length);
+}
+
+/** The changes that alone make a figure cut or not: of its borders the ground says how they cut, not the figure. */
+const OF_CUTS: ReadonlySet<Change["change"]> = new Set([
+  ...(["tie", "start-ground", "swap-ground", "ground-threading", "row-picks"] as const),
+]);
+
+/** Whether a finding that is gone after an edit speaks for it: with a border of the figure all that is found of it is gone. */
+function isEvidence({ changes }: Suspect, finding: Finding): boolean {
+  return ruleOf(finding).speaksFor !== "ground" || changes.some(({ change }) => OF_CUTS.has(change));
 }
 
 /** Makes an edit and checks the cloth; undefined where it makes no draft. */
@@ -249,12 +273,13 @@ function newFaults(
 
 function inOrder(proved: readonly Proved[], report: Report, faults: readonly Finding[] | undefined): Cause[] {
   const weight = ({ gone, suspect }: Proved) => {
-    const found = gone.map((at) => report.findings[at]!);
+    const found = gone.map((at) => report.findings[at]!).filter((finding) => isEvidence(suspect, finding));
     const worst = Math.max(0, ...found.map(({ severity }) => WEIGHT[severity]));
     const many = found.reduce(
       (sum, { count = 1, severity }) => sum + WEIGHT[severity] * (1 + Math.log2(count)),
       0,
     );
+    if (suspect.onlyNoted === true) return suspect.gain;
     // An error before any number of warnings, a warning before notes.
     return 1e6 * worst + many + suspect.gain;
   };
@@ -265,19 +290,24 @@ function inOrder(proved: readonly Proved[], report: Report, faults: readonly Fin
     .map(({ one: { added, gone, suspect } }) => {
       const explains = gone.filter((at) => !taken.has(at));
       for (const at of explains) taken.add(at);
-      const { changes, gain, message, rivals, why } = suspect;
+      const { changes, gain, message, onlyNoted, rivals, why } = suspect;
       // What one edit brings and another takes away again was the other slip's.
       const brings =
         faults === undefined
           ? added
           : added.filter(({ rule }) => faults.some((fault) => fault.rule === rule));
       const sure = suspect.sure && brings.length === 0;
-      const worst = explains.map((at) => report.findings[at]!.severity);
-      const severity = worst.includes("error")
-        ? "error"
-        : worst.includes("warning") || gain >= WARNING_GAIN
-          ? "warning"
-          : "note";
+      const worst = explains
+        .map((at) => report.findings[at]!)
+        .flatMap((finding) => (isEvidence(suspect, finding) ? [finding.severity] : []));
+      const severity =
+        onlyNoted === true
+          ? "note"
+          : worst.includes("error")
+            ? "error"
+            : worst.includes("warning") || gain >= WARNING_GAIN
+              ? "warning"
+              : "note";
       return { message, severity, changes, why, explains, sure, rivals };
     });
 }

@@ -1,5 +1,5 @@
 export { type Cause, type Causes, type CausesOptions, findCauses } from "./causes.js";
 export { type Mend, mend } from "./mend.js";
 export type { SearchBounds } from "./search.js";
-export type { Written } from "./suspects/lifts.js";
+export type { Written } from "./suspects/written.js";
 export { applyTogether } from "./together.js";

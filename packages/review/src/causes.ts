@@ -33,6 +33,7 @@ export function recipeCauses(
     ...search,
     report,
     written: writtenRows(recipe.draft, places),
+    writtenUnits: writtenUnits(recipe.draft, places),
   });
   return {
     causes: acceptedSlips(recipe, causes).map((cause) => {
@@ -62,6 +63,32 @@ export function writtenRows(draft: UnitDraft, places: RecipePlaces): Written {
     else rows.push(row);
   });
   return [...lines.values()];
+}
+
+/**
+ * The units (from 0) that each unit of the threading as it is written threads, in a group that comes again more than one:
+ * what `findCauses` takes as `writtenUnits`.
+ * @param draft the draft of the recipe
+ * @param places the places of the recipe, as `placesOf` gives them
+ * @example writtenUnits(recipe.draft, placesOf(recipe)).flat().length === recipe.draft.threading.length // true
+ */
+export function writtenUnits(draft: UnitDraft, places: RecipePlaces): Written {
+  const written = new Map<string, number[]>();
+  let before = "";
+  let times = 0;
+  const ranges = places.units();
+  draft.threading.forEach((shafts, unit) => {
+    const { column = 0, line = 0 } = ranges[unit] ?? {};
+    const key = `${line} ${column} ${shafts.join()}`;
+    // `5*4` are four units, and a group that comes again begins anew.
+    times = key === before ? times + 1 : 0;
+    before = key;
+    const one = `${key} ${times}`;
+    const units = written.get(one);
+    if (units === undefined) written.set(one, [unit]);
+    else units.push(unit);
+  });
+  return [...written.values()];
 }
 
 /** Where what a change is about was written. */

@@ -6,15 +6,10 @@ import { lineSlips } from "../telling/slips.js";
 import { likenessAt, sayLikeness } from "../telling/why.js";
 import type { Suspect } from "./suspect.js";
 import { MOST_ENTRIES } from "./threading.js";
-
-/** Lifts as they are written: for each line that was written, the rows (from 0) that it weaves. */
-export type Written = readonly (readonly number[])[];
+import { eachByItself, otherTimes, type Written } from "./written.js";
 
 /** Rows written otherwise than the shortest telling of the lift plan says. */
-export function liftSuspects(
-  { lifts }: UnitDraft,
-  written: Written = lifts.map((_, row) => [row]),
-): Suspect[] {
+export function liftSuspects({ lifts }: UnitDraft, written: Written = eachByItself(lifts)): Suspect[] {
   if (written.length > MOST_ENTRIES) return [];
   const isWhole = written.length === lifts.length;
   const { alphabet, line, more, shaftsOf } = liftsLine(
@@ -113,9 +108,7 @@ function sayEdit(
   shaftsOf: (entry: number) => ShaftSet,
 ): string {
   const row = (at: number) => (written[at]?.[0] ?? 0) + 1;
-  const times = "at" in edit ? (written[Math.min(edit.at, written.length - 1)]?.length ?? 1) : 1;
-  const others = times === 2 ? "the other time" : `each of the ${times - 1} other times`;
-  const again = times > 1 ? ` (and ${others} that it is woven)` : "";
+  const again = "at" in edit ? otherTimes(written[Math.min(edit.at, written.length - 1)], "woven") : "";
   switch (edit.edit) {
     case "change": {
       const was = shaftsOf(line[edit.at]!);

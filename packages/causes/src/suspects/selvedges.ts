@@ -14,46 +14,60 @@ interface Telling {
 
 /** The selvedge ends that break the order of their selvedge, where one end set right restores it. */
 export function selvedgeSuspects(draft: UnitDraft): Suspect[] {
-  return sides.flatMap((side): Suspect[] => {
-    const own = draft.selvedge?.[side] ?? [];
-    if (own.length < 3) return [];
-    const tellings = tellingsOf(draft, side);
-    const holds = (shafts: readonly number[]) =>
-      tellings.filter((telling) => telling.shafts(shafts)?.join() === shafts.join());
-    if (holds(own).length > 0) return [];
-    const all = [
-      ...new Set([
-        ...own,
-        ...(draft.selvedge?.left ?? []),
-        ...(draft.selvedge?.right ?? []),
-        ...draft.ground.threading,
-      ]),
-    ];
-    const found = own.flatMap((was, end) =>
-      all.flatMap((shaft) => {
-        if (shaft === was) return [];
-        const shafts = own.with(end, shaft);
-        const told = holds(shafts);
-        return told.length === 0 ? [] : [{ end, shaft, was, shafts, told }];
-      }),
-    );
-    found.sort((a, b) => b.told.length - a.told.length);
-    const [best, ...others] = found;
-    if (best === undefined) return [];
-    const rivals = others.filter(({ told }) => told.length === best.told.length);
-    const { end, shaft, shafts, told, was } = best;
-    return [
-      {
-        changes: [{ change: "selvedge", side, shafts }],
-        message: `end ${end + 1} of the ${side} selvedge is on shaft ${was} where ${told[0]!.words} says ${shaft}`,
-        why: `but for that end the ${side} selvedge goes by ${told[0]!.words}`,
-        gain: 4 + 2 * told.length,
-        sure: rivals.length === 0,
-        rivals: rivals.slice(0, 3).map((one) => [{ change: "selvedge", side, shafts: one.shafts }]),
-      },
-    ];
-  });
+  const found = sides.flatMap((side) => suspectOf(draft, side));
+  const [left, right] = found;
+  // Where each is only not the other, one of them was written wrong.
+  if (left === undefined || right === undefined || !isOfOther(left) || !isOfOther(right)) return found;
+  const [first, second] = right.gain > left.gain ? [right, left] : [left, right];
+  return [{ ...first, sure: false, rivals: [second.changes, ...first.rivals], told: [second] }];
 }
+
+function isOfOther({ why }: Suspect): boolean {
+  return why.includes(OTHER);
+}
+
+function suspectOf(draft: UnitDraft, side: Side): Suspect[] {
+  const own = draft.selvedge?.[side] ?? [];
+  if (own.length < 3) return [];
+  const tellings = tellingsOf(draft, side);
+  const holds = (shafts: readonly number[]) =>
+    tellings.filter((telling) => telling.shafts(shafts)?.join() === shafts.join());
+  if (holds(own).length > 0) return [];
+  const all = [
+    ...new Set([
+      ...own,
+      ...(draft.selvedge?.left ?? []),
+      ...(draft.selvedge?.right ?? []),
+      ...draft.ground.threading,
+    ]),
+  ];
+  const found = own.flatMap((was, end) =>
+    all.flatMap((shaft) => {
+      if (shaft === was) return [];
+      const shafts = own.with(end, shaft);
+      const told = holds(shafts);
+      return told.length === 0 ? [] : [{ end, shaft, was, shafts, told }];
+    }),
+  );
+  found.sort((a, b) => b.told.length - a.told.length);
+  const [best, ...others] = found;
+  if (best === undefined) return [];
+  const rivals = others.filter(({ told }) => told.length === best.told.length);
+  const { end, shaft, shafts, told, was } = best;
+  return [
+    {
+      changes: [{ change: "selvedge", side, shafts }],
+      message: `end ${end + 1} of the ${side} selvedge is on shaft ${was} where ${told[0]!.words} says ${shaft}`,
+      why: `but for that end the ${side} selvedge goes by ${told[0]!.words}`,
+      gain: 4 + 2 * told.length,
+      sure: rivals.length === 0,
+      rivals: rivals.slice(0, 3).map((one) => [{ change: "selvedge", side, shafts: one.shafts }]),
+    },
+  ];
+}
+
+/** What the tellings by the selvedge across have in common. */
+const OTHER = "the other selvedge";
 
 function tellingsOf({ ground, selvedge, threading, unitEnds }: UnitDraft, side: Side): Telling[] {
   const across = selvedge?.[side === "left" ? "right" : "left"] ?? [];
@@ -63,12 +77,13 @@ function tellingsOf({ ground, selvedge, threading, unitEnds }: UnitDraft, side: 
   const first = (length: number) => (side === "left" ? -length : ends);
   return [
     { words: "the ground threading", shafts: (own) => own.map((_, i) => groundAt(first(own.length) + i)) },
-    { words: "the other selvedge", shafts: (own) => (own.length === across.length ? across : undefined) },
+    { words: OTHER, shafts: (own) => (own.length === across.length ? across : undefined) },
     {
-      words: "the other selvedge turned",
+      words: `${OTHER} turned`,
       shafts: (own) => (own.length === across.length ? across.toReversed() : undefined),
     },
     { words: "the turn and turn about of its ends", shafts: (own) => periodic(own) },
+    { words: "the even groups of its ends", shafts: (own) => grouped(own) },
     { words: "the straight order of its ends", shafts: (own) => straight(own, ground.shafts) },
   ];
 }
@@ -77,6 +92,15 @@ function tellingsOf({ ground, selvedge, threading, unitEnds }: UnitDraft, side: 
 function periodic(own: readonly number[]): readonly number[] | undefined {
   for (let period = 1; period * 2 <= own.length; period++) {
     if (own.every((shaft, i) => i < period || shaft === own[i - period])) return own;
+  }
+  return undefined;
+}
+
+/** The ends in groups of one size, two or more on a shaft. */
+function grouped(own: readonly number[]): readonly number[] | undefined {
+  for (let size = 2; size * 2 <= own.length; size++) {
+    if (own.length % size !== 0) continue;
+    if (own.every((shaft, i) => shaft === own[i - (i % size)])) return own;
   }
   return undefined;
 }

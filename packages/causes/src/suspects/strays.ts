@@ -1,8 +1,8 @@
 /** A square of the figure that stands alone, or a hole in it, where the figure has no other: seen by eye, so only noted. */
 import type { ShaftSet } from "@drawcord/ground";
 import type { Change, UnitDraft } from "@drawcord/units";
-import type { Written } from "./lifts.js";
 import type { Suspect } from "./suspect.js";
+import type { Written } from "./written.js";
 
 /** Squares across and along, fewer of which are no picture. */
 const LEAST_SIDE = 6;
@@ -55,6 +55,7 @@ function suspectOf({ drawn, row, shaft }: Stray, written: Written): Suspect {
     why: "no other square of the plan stands so",
     gain: 0,
     sure: false,
+    onlyNoted: true,
     rivals: [],
   };
 }

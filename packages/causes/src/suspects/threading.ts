@@ -4,57 +4,104 @@ import { type LineSlip, lineSlips, weakSlips } from "../telling/slips.js";
 import { type ThreadingLine, threadingLine } from "../telling/threading.js";
 import { likenessAt, sayLikeness } from "../telling/why.js";
 import type { Suspect } from "./suspect.js";
+import { eachByItself, otherTimes, type Written } from "./written.js";
 
 /** Units beyond which the telling of a threading is not weighed: its cost grows with their square. */
 export const MOST_ENTRIES = 2600;
 
 /** Units threaded otherwise than the shortest telling of the threading says. */
-export function threadingSuspects(draft: UnitDraft): Suspect[] {
-  if (draft.threading.length > MOST_ENTRIES) return [];
-  const told = threadingLine(draft);
-  return suspectsOf(told, lineSlips(told.line, told.alphabet));
+export function threadingSuspects(
+  draft: UnitDraft,
+  written: Written = eachByItself(draft.threading),
+): Suspect[] {
+  if (written.length > MOST_ENTRIES) return [];
+  const told = writtenLine(draft, written);
+  return suspectsOf(told, lineSlips(told.line, told.alphabet), written);
 }
 
 /** Units that may be threaded otherwise, though the telling is not shorter for it: only findings can speak for them. */
-export function weakThreadingSuspects(draft: UnitDraft): Suspect[] {
-  if (draft.threading.length > MOST_ENTRIES) return [];
-  const told = threadingLine(draft);
+export function weakThreadingSuspects(
+  draft: UnitDraft,
+  written: Written = eachByItself(draft.threading),
+): Suspect[] {
+  if (written.length > MOST_ENTRIES) return [];
+  const told = writtenLine(draft, written);
   const slips = weakSlips(told.line, told.alphabet).map((edit) => ({
     edit,
     gain: 0,
     sure: false,
     rivals: [],
   }));
-  return suspectsOf(told, slips).map((suspect) => ({ ...suspect, slipOf: "threading" }));
+  return suspectsOf(told, slips, written).map((suspect) => ({ ...suspect, slipOf: "threading" }));
 }
 
-function suspectsOf({ alphabet, line, shaftsOf }: ThreadingLine, slips: readonly LineSlip[]): Suspect[] {
-  const changeOf = (edit: LineEdit): readonly Change[] => {
-    switch (edit.edit) {
-      case "change":
-        return [{ change: "thread", unit: edit.at + 1, shafts: shaftsOf(edit.to) }];
-      case "insert":
-        return [{ change: "insert-unit", unit: edit.at + 1, shafts: shaftsOf(edit.to) }];
-      case "remove":
-        return [{ change: "remove-unit", unit: edit.at + 1 }];
-      case "swap":
-        return [{ change: "swap-units", units: [edit.at + 1, edit.with + 1] }];
-      case "shift":
-        return [];
-    }
-  };
+function writtenLine({ threading }: UnitDraft, written: Written): ThreadingLine {
+  const isWhole = written.length === threading.length;
+  return threadingLine({ threading: written.map(([unit]) => threading[unit!]!) }, isWhole);
+}
+
+function suspectsOf(
+  { alphabet, line, shaftsOf }: ThreadingLine,
+  slips: readonly LineSlip[],
+  written: Written,
+): Suspect[] {
+  const changesOf = (edit: LineEdit) => unitChanges(edit, written, shaftsOf);
   const tell = (edit: LineEdit) => ({
-    message: sayEdit(edit, line, shaftsOf),
-    why: sayLikeness(likenessAt(edited(line, edit), placeOf(edit), alphabet), "threading", "unit"),
+    message: sayEdit(edit, line, written, shaftsOf),
+    why: sayLikeness(
+      likenessAt(edited(line, edit), placeOf(edit), alphabet),
+      alphabet.whole ? "threading" : "threading as it is written",
+      "unit",
+    ),
   });
   return slips.map(({ edit, gain, rivals, sure }) => ({
-    changes: changeOf(edit),
+    changes: changesOf(edit),
     ...tell(edit),
     gain,
     sure,
-    rivals: rivals.map(changeOf),
+    rivals: rivals.map(changesOf),
     told: rivals.map(tell),
   }));
+}
+
+/** An edit of what is written as changes of every unit that it threads. */
+function unitChanges(
+  edit: LineEdit,
+  written: Written,
+  shaftsOf: (entry: number) => readonly number[],
+): readonly Change[] {
+  const unitsOf = (at: number) => written[at] ?? [];
+  switch (edit.edit) {
+    case "change":
+      return unitsOf(edit.at).map((unit) => ({
+        change: "thread",
+        unit: unit + 1,
+        shafts: shaftsOf(edit.to),
+      }));
+    case "insert": {
+      const after = edit.at > 0;
+      return unitsOf(after ? edit.at - 1 : 0)
+        .map(
+          (unit): Change => ({
+            change: "insert-unit",
+            unit: unit + (after ? 2 : 1),
+            shafts: shaftsOf(edit.to),
+          }),
+        )
+        .toReversed();
+    }
+    case "remove":
+      return unitsOf(edit.at)
+        .map((unit): Change => ({ change: "remove-unit", unit: unit + 1 }))
+        .toReversed();
+    case "swap":
+      return unitsOf(edit.at).flatMap((unit, i): Change[] => {
+        const other = unitsOf(edit.with)[i];
+        return other === undefined ? [] : [{ change: "swap-units", units: [unit + 1, other + 1] }];
+      });
+    case "shift":
+      return [];
+  }
 }
 
 function placeOf(edit: LineEdit): number {
@@ -62,16 +109,23 @@ function placeOf(edit: LineEdit): number {
   return edit.edit === "remove" ? Math.max(0, edit.at - 1) : edit.at;
 }
 
-function sayEdit(edit: LineEdit, line: EntryLine, shaftsOf: (entry: number) => readonly number[]): string {
+function sayEdit(
+  edit: LineEdit,
+  line: EntryLine,
+  written: Written,
+  shaftsOf: (entry: number) => readonly number[],
+): string {
+  const unit = (at: number) => (written[at]?.[0] ?? 0) + 1;
+  const again = "at" in edit ? otherTimes(written[Math.min(edit.at, written.length - 1)], "threaded") : "";
   switch (edit.edit) {
     case "change":
-      return `unit ${edit.at + 1} ${hangs(shaftsOf(line[edit.at]!))} where the rest of the threading says ${shaftsOf(edit.to).length === 0 ? "static" : shaftsOf(edit.to).join("+")}`;
+      return `unit ${unit(edit.at)}${again} ${hangs(shaftsOf(line[edit.at]!))} where the rest of the threading says ${shaftsOf(edit.to).length === 0 ? "static" : shaftsOf(edit.to).join("+")}`;
     case "insert":
-      return `a unit is missing ${edit.at === 0 ? "before unit 1" : `after unit ${edit.at}`}: one that ${hangs(shaftsOf(edit.to))}`;
+      return `a unit is missing ${edit.at === 0 ? "before unit 1" : `after unit ${unit(edit.at - 1)}`}: one that ${hangs(shaftsOf(edit.to))}`;
     case "remove":
-      return `unit ${edit.at + 1}, which ${hangs(shaftsOf(line[edit.at]!))}, is one too many`;
+      return `unit ${unit(edit.at)}${again}, which ${hangs(shaftsOf(line[edit.at]!))}, is one too many`;
     case "swap":
-      return `units ${edit.at + 1} and ${edit.with + 1} are exchanged`;
+      return `units ${unit(edit.at)} and ${unit(edit.with)}${again} are exchanged`;
     case "shift":
       return sayChange({ change: "shift", rows: [edit.from + 1, edit.to + 1], by: 0 });
   }

@@ -1,5 +1,5 @@
 /** Slips of the ground: ties that are a weave's but for one, and steps exchanged. */
-import type { Ground, GroundStep } from "@drawcord/ground";
+import { cutOf, type Ground, type GroundStep, isClean } from "@drawcord/ground";
 import type { Change } from "@drawcord/units";
 import { treadlingLength } from "../telling/ground.js";
 import type { Suspect } from "./suspect.js";
@@ -13,13 +13,25 @@ const MOST_STEPS = 64;
 /** Steps beyond which exchanges are not weighed. */
 const MOST_EXCHANGED = 16;
 
+/** Shafts from which a satin has a step. */
+const LEAST_SATIN = 5;
+
 interface Weighed {
   readonly changes: readonly Change[];
   readonly bits: number;
 }
 
+/** A tie or an exchange of steps, whichever leaves the shorter telling of the ground; the other is its rival where it is as short. */
+export function groundSuspects(ground: Ground): Suspect[] {
+  const [tie] = tieSuspects(ground);
+  const [exchanged] = exchangedSteps(ground);
+  if (tie === undefined || exchanged === undefined)
+    return [...(tie ? [tie] : []), ...(exchanged ? [exchanged] : [])];
+  return [exchanged.gain > tie.gain ? exchanged : tie];
+}
+
 /** Treadles that were tied to other shafts than the weave has, the likeliest edit first and the others as its rivals. */
-export function tieSuspects(ground: Ground): Suspect[] {
+function tieSuspects(ground: Ground): Suspect[] {
   const { shafts, steps } = ground;
   if (steps.length < 2 || steps.length > MOST_STEPS || shafts > 32) return [];
   const now = treadlingLength(ground);
@@ -36,23 +48,50 @@ export function tieSuspects(ground: Ground): Suspect[] {
   return suspectsOf(weighed, now, steps);
 }
 
-/** Two steps of one weft that may have been exchanged; only what is found in the cloth can tell. */
-export function exchangedSteps({ shafts, steps }: Ground): Suspect[] {
+/** Two steps of one weft that were exchanged, where the order of the others tells it. */
+function exchangedSteps(ground: Ground): Suspect[] {
+  // On four ends every order is a weave, straight or broken; and what cuts clean all round was composed.
+  if (ground.shafts < LEAST_SATIN || isClean(cutOf(ground))) return [];
+  return exchanges(ground, ground.steps.length, ({ bits }, now) => now - bits >= LEAST_GAIN);
+}
+
+/** Two neighbouring steps of one weft that may have been exchanged: exchanged back they leave a weave that cuts; only what is found can tell. */
+export function uncutSteps(ground: Ground): Suspect[] {
+  const found = exchanges(
+    ground,
+    1,
+    ({ after, bits }, now) => bits <= now && isClean(cutOf({ ...ground, steps: after })),
+  );
+  return found.map((suspect) => ({ ...suspect, gain: 0, slipOf: "ground" }));
+}
+
+/** An exchange of two steps, to be believed or not. */
+interface Exchange extends Weighed {
+  readonly after: readonly GroundStep[];
+}
+
+function exchanges(
+  { shafts, steps }: Ground,
+  apart: number,
+  believed: (exchange: Exchange, now: number) => boolean,
+): Suspect[] {
   if (steps.length < 3 || steps.length > MOST_EXCHANGED) return [];
   const now = treadlingLength({ shafts, steps });
   const weighed: Weighed[] = [];
   steps.forEach((step, i) => {
-    for (let j = i + 1; j < steps.length; j++) {
+    for (let j = i + 1; j < Math.min(steps.length, i + 1 + apart); j++) {
       if (steps[j]!.weft !== step.weft) continue;
       const [one, other] = [
         { ...step, ...tiesOf(steps[j]!) },
         { ...steps[j]!, ...tiesOf(step) },
       ];
-      const bits = treadlingLength({ shafts, steps: steps.with(i, one).with(j, other) });
-      weighed.push({ changes: [tieOf(one, i), tieOf(other, j)], bits: bits + (j === i + 1 ? 0 : 2) });
+      const after = steps.with(i, one).with(j, other);
+      const changes = [tieOf(one, i), tieOf(other, j)];
+      const exchange = { after, changes, bits: treadlingLength({ shafts, steps: after }) };
+      if (believed(exchange, now)) weighed.push({ changes, bits: exchange.bits + (j === i + 1 ? 0 : 2) });
     }
   });
-  return suspectsOf(weighed, now, steps).map((suspect) => ({ ...suspect, gain: 0, slipOf: "ground" }));
+  return suspectsOf(weighed, now, steps);
 }
 
 function suspectsOf(weighed: Weighed[], now: number, steps: readonly GroundStep[]): Suspect[] {

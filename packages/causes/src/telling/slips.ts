@@ -7,8 +7,12 @@ import { motifsOf, telling } from "./length.js";
 import { type Alphabet, type EntryLine, edited, type LineEdit } from "./line.js";
 import { suggestions } from "./suggest.js";
 
-/** Bits by which an edit must shorten the telling to be told. */
+/**
+ * Bits by which an edit must shorten the telling to be told, beside another slip; of a line that has no other, one that
+ * lengthens it a little is noted: a plan in which one edit does so much has a slip more often than not.
+ */
 const LEAST_GAIN = 2.4;
+const LEAST_ALONE = -1;
 
 /** Bits from which an edit may be sure. */
 const SURE_GAIN = 6;
@@ -53,7 +57,7 @@ export function lineSlips(line: EntryLine, alphabet: Alphabet, more: More = () =
   let origin: readonly number[] = line.map((_, i) => i);
   const touched = new Set<number>();
   while (found.length < MOST_SLIPS) {
-    const slip = bestSlip(current, alphabet, more);
+    const slip = bestSlip(current, alphabet, more, found.length === 0 ? LEAST_ALONE : LEAST_GAIN);
     if (slip === undefined) break;
     const placed = (edit: LineEdit) => withPlaces(edit, (at) => origin[at] ?? line.length);
     const places = placesOf(placed(slip.edit));
@@ -93,7 +97,7 @@ interface Weighed {
 
 /** Edits that no telling is sure of, the likeliest first: of use only where findings speak for them. */
 export function weakSlips(line: EntryLine, alphabet: Alphabet): LineEdit[] {
-  const weak = weighedEdits(line, alphabet, () => []).filter(({ gain }) => gain < LEAST_GAIN);
+  const weak = weighedEdits(line, alphabet, () => []).filter(({ gain }) => gain < LEAST_ALONE);
   return weak.slice(0, MOST_WEAK).map(({ edit }) => edit);
 }
 
@@ -131,9 +135,9 @@ function weighedEdits(line: EntryLine, alphabet: Alphabet, more: More): Weighed[
   return weighed.sort((a, b) => b.gain - a.gain);
 }
 
-function bestSlip(line: EntryLine, alphabet: Alphabet, more: More): LineSlip | undefined {
+function bestSlip(line: EntryLine, alphabet: Alphabet, more: More, least: number): LineSlip | undefined {
   const [likeliest, ...others] = weighedEdits(line, alphabet, more);
-  if (likeliest === undefined || likeliest.gain < LEAST_GAIN) return undefined;
+  if (likeliest === undefined || likeliest.gain < least) return undefined;
   const near = others
     .slice(0, 12)
     .filter(
@@ -211,11 +215,16 @@ function isOfBorder(line: EntryLine, edit: LineEdit, { form }: Alphabet): boolea
 function slipBits(line: EntryLine, edit: LineEdit, alphabet: Alphabet): number {
   const place = Math.log2(line.length) + 2 + (isOfBorder(line, edit, alphabet) ? BORDER : 0);
   const isBar = (at: number) => alphabet.form(line[at]!) === 0;
+  const isBlank = (entry: number) => alphabet.form(entry) === 0;
   switch (edit.edit) {
     case "change":
-      return place + alphabet.mistaken(edit.to, line[edit.at]!);
+      return (
+        place +
+        alphabet.mistaken(edit.to, line[edit.at]!) +
+        (isBlank(edit.to) || isBar(edit.at) ? BAR / 2 : 0)
+      );
     case "insert":
-      return place;
+      return place + (isBlank(edit.to) ? BAR / 2 : 0);
     case "remove": {
       const gone = line[edit.at]!;
       if (alphabet.form(gone) === 0 && !isTwice(line, edit.at)) return place + BAR;

@@ -8,8 +8,12 @@ export interface ThreadingLine {
   readonly shaftsOf: (entry: number) => readonly number[];
 }
 
-/** A threading as a line: units that hang on the same shafts are one entry. */
-export function threadingLine({ threading }: Pick<UnitDraft, "threading">): ThreadingLine {
+/**
+ * A threading as a line: units that hang on the same shafts are one entry.
+ * @param draft the threading, or its units as they are written
+ * @param whole whether it is the whole threading
+ */
+export function threadingLine({ threading }: Pick<UnitDraft, "threading">, whole = true): ThreadingLine {
   const entries = new Map<string, number>();
   const shafts: (readonly number[])[] = [];
   const entryOf = (unit: readonly number[]) => {
@@ -57,7 +61,7 @@ export function threadingLine({ threading }: Pick<UnitDraft, "threading">): Thre
       form,
       height,
       runs: true,
-      whole: true,
+      whole,
       fresh: (entry, before) => {
         if (before < 0) return raw;
         const times = steps.get(step(entry, before)) ?? 0;

@@ -1,6 +1,6 @@
 import { mend, type SearchBounds } from "@drawcord/causes";
 import { placesOf, type Recipe, recipeOfPiece, reviseDraft, soundRecipe } from "@drawcord/files";
-import { optionsOf, writtenRows } from "@drawcord/review";
+import { optionsOf, writtenRows, writtenUnits } from "@drawcord/review";
 import { sayChange } from "@drawcord/units";
 import { editsBetween } from "./edits.js";
 import type { Proposal } from "./proposal.js";
@@ -21,6 +21,7 @@ export function proposals(
     const mends = mend(piece.draft, optionsOf(piece), {
       ...search,
       written: writtenRows(piece.draft, placesOf(piece)),
+      writtenUnits: writtenUnits(piece.draft, placesOf(piece)),
     });
     const upon = text;
     for (const { changes, draft: mended, rules, squares } of mends) {

@@ -63,10 +63,18 @@ function readHarness(section: Spot, fit: Fit): Ground {
   return notation(weave, (text) => groundFromWeave(text, options), "unknown-weave");
 }
 
-/** The greatest number of threads that every border of the figure falls on a multiple of. */
+/** Of so many units or rows one may be otherwise, by a slip or for once, and the ground is begun as the others want it. */
+const ONE_IN = 6;
+
+/** The number of threads that all but a few units or rows share; else the greatest that every border of the figure falls on a multiple of. */
 export function commonStep(counts: number | readonly number[]): number {
+  if (typeof counts === "number") return counts;
+  const times = new Map<number, number>();
+  for (const count of counts) times.set(count, (times.get(count) ?? 0) + 1);
+  const [usual, often] = [...times].reduce((most, one) => (one[1] > most[1] ? one : most));
+  if (ONE_IN * (counts.length - often) <= often) return usual;
   const divisor = (a: number, b: number): number => (b === 0 ? a : divisor(b, a % b));
-  return typeof counts === "number" ? counts : counts.reduce((step, count) => divisor(step, count));
+  return counts.reduce((step, count) => divisor(step, count));
 }
 
 /** The ground that is given shaft by shaft. */

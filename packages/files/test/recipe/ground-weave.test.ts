@@ -51,6 +51,20 @@ describe("ground.weave", () => {
     );
   });
 
+  it("is begun as all rows but a few want it, and by what rows of many sizes have in common", () => {
+    const begun = (picks: readonly number[]) =>
+      soundRecipe(
+        `recipe: 1\nground: { weave: satin 8 }\nunits: { ends: 8, threading: X 1 X }\nlifts: { picks: [${picks.join(", ")}], rows: [${picks.map(() => 1).join(", ")}] }\n`,
+        "weave",
+      ).draft.ground;
+    const usual = groundFromWeave("satin 8", { unitEnds: 8, picksPerRow: 8 });
+    expect(begun([8, 8, 8, 9, 8, 8, 8])).toEqual(usual);
+    expect(begun([8, 4, 8, 4, 12, 4, 8])).toEqual(
+      groundFromWeave("satin 8", { unitEnds: 8, picksPerRow: 4 }),
+    );
+    expect(usual).not.toEqual(groundFromWeave("satin 8", { unitEnds: 8, picksPerRow: 1 }));
+  });
+
   it("is counted on the ends that the recipe states", () => {
     expect(soundRecipe(recipe("{ weave: plain, ends: 4 }"), "cloth.yaml").draft.ground.shafts).toBe(4);
     expect(soundRecipe(recipe("{ weave: satin, ends: 8 }"), "cloth.yaml").draft.ground).toEqual(
