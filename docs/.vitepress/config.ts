@@ -22,6 +22,7 @@ const guide = [
 const more = [
   { text: "Glossary", link: "/glossary" },
   { text: "The recipe's language", link: "/recipe-language" },
+  { text: "Keys of a recipe", link: "/recipe-keys" },
   { text: "File formats", link: "/file-formats" },
   { text: "Codes of errors", link: "/codes" },
   { text: "Versions", link: "/versions" },
@@ -36,6 +37,14 @@ export default defineConfig({
   lastUpdated: false,
   srcExclude: ["rules.md", "formulas.md", "node_modules/**"],
   head: [["link", { rel: "icon", href: "data:," }]],
+  // Pages of the guide, the rules and the formulas are short, and what commands print is wide.
+  transformPageData: ({ relativePath }) =>
+    /^(?:guide|rules|formulas)\//.test(relativePath) ? { frontmatter: { aside: false } } : {},
+  // A page may hold another with a head of its own; each says whose it is.
+  transformHtml: (html) =>
+    html
+      .replace('<header class="VPNav"', '<header aria-label="the site" class="VPNav"')
+      .replace('<main class="main"', '<main aria-label="the page" class="main"'),
   buildEnd: ({ outDir }) => {
     servedAnywhere(outDir);
     practiceWritten(outDir);

@@ -5,7 +5,7 @@ import {
   type CompletionResult,
   completionKeymap,
 } from "@codemirror/autocomplete";
-import { defaultKeymap, history, historyKeymap, indentWithTab, undo } from "@codemirror/commands";
+import { defaultKeymap, history, historyKeymap, redo, undo } from "@codemirror/commands";
 import { yaml } from "@codemirror/lang-yaml";
 import { bracketMatching, HighlightStyle, indentUnit, syntaxHighlighting } from "@codemirror/language";
 import { type Action, type Diagnostic, lintGutter, lintKeymap, setDiagnostics } from "@codemirror/lint";
@@ -13,17 +13,17 @@ import { EditorState } from "@codemirror/state";
 import { EditorView, highlightActiveLine, hoverTooltip, keymap, lineNumbers } from "@codemirror/view";
 import { tags } from "@lezer/highlight";
 import type { Edit, Stretch } from "./edits.js";
-import type { Mark, ToldCause } from "./messages.js";
-import { keyAt, keysAt, valuesAt } from "./schema-keys.js";
+import type { Mark, ToldCause, ToldMend } from "./messages.js";
+import { anchorOf, keyAt, keysAt, valuesAt } from "./schema-keys.js";
 
 /** The editor as the bench uses it. */
 export interface RecipeEditor {
-  text(): string;
   /** Puts a whole other text on the paper; undo brings the one before back. */
   setText(text: string): void;
   show(marks: readonly Mark[], causes: readonly ToldCause[]): void;
   apply(edits: readonly Edit[]): void;
   undo(): void;
+  redo(): void;
   goTo(place: Stretch): void;
   close(): void;
 }
@@ -32,7 +32,7 @@ export interface RecipeEditor {
 export interface EditorUse {
   changed(text: string): void;
   /** The weaver wants to see what a mend changes. */
-  preview(cause: ToldCause): void;
+  preview(mend: ToldMend): void;
 }
 
 const LEVELS = { problem: "error", error: "error", warning: "warning", note: "info" } as const;
@@ -70,7 +70,7 @@ export function openEditor(parent: HTMLElement, text: string, use: EditorUse): R
         lintGutter(),
         autocompletion({ override: [complete] }),
         hoverTooltip(explain),
-        keymap.of([...lintKeymap, ...completionKeymap, ...defaultKeymap, ...historyKeymap, indentWithTab]),
+        keymap.of([...lintKeymap, ...completionKeymap, ...defaultKeymap, ...historyKeymap]),
         EditorView.contentAttributes.of({ "aria-label": "the recipe", spellcheck: "false", tabindex: "0" }),
         EditorView.updateListener.of(({ docChanged, state }) => {
           if (docChanged) use.changed(state.doc.toString());
@@ -83,7 +83,6 @@ export function openEditor(parent: HTMLElement, text: string, use: EditorUse): R
     return { from: Math.min(from, length), to: Math.min(Math.max(to, from), length) };
   };
   return {
-    text: () => view.state.doc.toString(),
     setText: (insert) => view.dispatch({ changes: { from: 0, to: view.state.doc.length, insert } }),
     show: (marks, causes) => {
       const told = [
@@ -98,6 +97,9 @@ export function openEditor(parent: HTMLElement, text: string, use: EditorUse): R
     },
     undo: () => {
       undo(view);
+    },
+    redo: () => {
+      redo(view);
     },
     goTo: (place) => {
       const { from: anchor, to: head } = within(place);
@@ -123,10 +125,11 @@ function markOf({ from, level, name, sentence, to }: Mark): Diagnostic {
 }
 
 function diagnosticOf(cause: ToldCause, use: EditorUse): Diagnostic {
-  const { edits, from, sentence, to, why } = cause;
-  const actions: readonly Action[] =
-    edits.length === 0 ? [] : [{ name: "see the mend", apply: () => use.preview(cause) }];
-  return { from, to, severity: "error", message: `${sentence}: ${why}`, actions };
+  const { from, level, mends, sentence, to, why } = cause;
+  const actions = mends.map(
+    (mend, i): Action => ({ name: i === 0 ? "see the mend" : "see another", apply: () => use.preview(mend) }),
+  );
+  return { from, to, severity: LEVELS[level], message: `${sentence}: ${why}`, actions };
 }
 
 /** A message with the way to its page. */
@@ -171,7 +174,10 @@ function explain(view: EditorView, at: number) {
     create: () => {
       const dom = document.createElement("div");
       dom.className = "key-help";
-      dom.textContent = key.description;
+      const link = document.createElement("a");
+      link.textContent = "all about it";
+      link.href = `./recipe-keys.html#${anchorOf(key.path)}`;
+      dom.append(`${key.description} `, link);
       return { dom };
     },
   };

@@ -38,6 +38,35 @@ function editOf(before: string, after: string, at: number): Edit {
   return { from: at + first, to: at + before.length - last, text: after.slice(first, after.length - last) };
 }
 
+/** An edit as it is shown: the line with what is taken out, what is put in, and what stands about them. */
+export interface ShownEdit {
+  /** The line in which it begins, from 1. */
+  readonly line: number;
+  readonly before: string;
+  readonly out: string;
+  readonly put: string;
+  readonly after: string;
+}
+
+/**
+ * Edits within their lines.
+ * @param text the text as it is
+ * @param edits of it
+ */
+export function shownEdits(text: string, edits: readonly Edit[]): readonly ShownEdit[] {
+  return edits.map(({ from, text: put, to }) => {
+    const start = text.lastIndexOf("\n", from - 1) + 1;
+    const end = text.indexOf("\n", to);
+    return {
+      line: text.slice(0, from).split("\n").length,
+      before: text.slice(start, from).trimStart(),
+      out: text.slice(from, to),
+      put,
+      after: text.slice(to, end < 0 ? text.length : end),
+    };
+  });
+}
+
 /**
  * A text with edits made.
  * @param text the text as it is

@@ -1,5 +1,5 @@
 import { listed, many } from "@drawcord/base";
-import { checkGrid, checkShaftDraft, type Finding, type Report } from "@drawcord/check";
+import { checkGrid, checkShaftDraft, type Finding, type Report, reportNumbers } from "@drawcord/check";
 import { draftPlaces, type Reading } from "@drawcord/files";
 import { checkRecipe, placeInDraft } from "@drawcord/review";
 import type { Stretch } from "./edits.js";
@@ -26,14 +26,14 @@ export function look(text: string, bench: BenchReading, piece: number): Looked {
       sentence: problem.sentence,
     }),
   );
-  const blank = { kind: bench.kind, numbers: [], rows: [], caution: "" };
+  const blank = { kind: bench.kind, numbers: [], report: [], rows: [], caution: "" };
   const { reading } = bench;
   if (reading === undefined) {
     const verdict = `${many(problems.length, "problem")}; nothing was checked`;
     return { ...blank, marks: problems, found: problems.length, verdict, isSound: false };
   }
   try {
-    const { marks, verdict } = checked(text, reading, piece);
+    const { marks, report, verdict } = checked(text, reading, piece);
     const all = [...problems, ...marks];
     return {
       ...blank,
@@ -41,6 +41,7 @@ export function look(text: string, bench: BenchReading, piece: number): Looked {
       found: all.length,
       verdict: problems.length > 0 ? `${many(problems.length, "problem")}; ${verdict}` : verdict,
       isSound: problems.length === 0,
+      report: [...reportNumbers(report), ...notLooked(report)],
       ...(reading.kind === "recipe" && {
         numbers: numbersOf(reading.recipe),
         ...rowsOf(reading.recipe, piece),
@@ -56,17 +57,26 @@ export function look(text: string, bench: BenchReading, piece: number): Looked {
   }
 }
 
-function checked(text: string, reading: Reading, piece: number): { marks: readonly Mark[]; verdict: string } {
+/** What is said of a text that was checked. */
+interface Checked {
+  readonly marks: readonly Mark[];
+  readonly verdict: string;
+  /** Of the piece that is shown. */
+  readonly report: Report;
+}
+
+function checked(text: string, reading: Reading, piece: number): Checked {
   if (reading.kind === "draft") {
     const report = checkShaftDraft(reading.draft);
     const places = draftPlaces(text, "");
     const marks = report.findings.map((finding) => markOf(finding, placeInDraft(finding, places), ""));
-    return { marks, verdict: verdictOf(report) };
+    return { marks, report, verdict: verdictOf(report) };
   }
   if (reading.kind === "chart") {
     const report = checkGrid(reading.chart);
     return {
       marks: report.findings.map((finding) => markOf(finding, undefined, "")),
+      report,
       verdict: verdictOf(report),
     };
   }
@@ -76,7 +86,12 @@ function checked(text: string, reading: Reading, piece: number): { marks: readon
   const marks = review.findings.flatMap((finding, i) =>
     finding.waived === undefined ? [markOf(finding, review.places[i] as Placed | null, name)] : [],
   );
-  return { marks, verdict: verdictOf(review) };
+  const findings = review.findings.filter(({ piece: of }) => of === undefined || of === name);
+  return {
+    marks,
+    report: { ...review, ...review.pieces?.find((one) => one.name === name), findings },
+    verdict: verdictOf(review),
+  };
 }
 
 /** A place of a recipe in its text. */
@@ -100,6 +115,15 @@ function markOf(finding: Finding, place: Placed | null | undefined, piece: strin
     ...(isShown && ends !== undefined && { ends }),
     ...(isShown && picks !== undefined && { picks }),
   };
+}
+
+/** The rules that did not look, a line for each reason. */
+function notLooked({ rules: { skipped } }: Report): readonly (readonly [name: string, text: string])[] {
+  const reasons = [...new Set(skipped.map(({ reason }) => reason))];
+  return reasons.map((reason, i) => {
+    const rules = skipped.filter((one) => one.reason === reason).map(({ rule }) => rule);
+    return [i === 0 ? "not looked" : "", `${listed(rules)}: ${reason}`];
+  });
 }
 
 /** What came of a check in one sentence: as the command's last line has it. */

@@ -1,6 +1,6 @@
 /** What goes between the page and the workers that read, check, draw and write: plain data all of it. */
 
-import type { Edit, Stretch } from "./edits.js";
+import type { Edit, ShownEdit, Stretch } from "./edits.js";
 
 /** How much a mark weighs; a problem is text that cannot be read. */
 type Level = "problem" | "error" | "warning" | "note";
@@ -16,16 +16,30 @@ export interface Mark extends Stretch {
   readonly picks?: readonly [number, number];
 }
 
+/** A mend: what it does in words, and in the text. */
+export interface ToldMend {
+  readonly words: string;
+  readonly edits: readonly Edit[];
+  /** The edits as they are shown before they are made. */
+  readonly shown: readonly ShownEdit[];
+}
+
 /** A cause: what was written wrong, and what to write instead. */
 export interface ToldCause extends Stretch {
+  readonly level: Exclude<Level, "problem">;
   readonly sentence: string;
   readonly why: string;
   readonly sure: boolean;
   /** How many findings it accounts for. */
   readonly explains: number;
-  /** What would change, in words. */
-  readonly words: string;
-  readonly edits: readonly Edit[];
+  /** What undoes it, the likeliest first; none where it cannot be written into the text. */
+  readonly mends: readonly ToldMend[];
+}
+
+/** What would mend findings that no slip accounts for; it is made together with those offered before it. */
+export interface ToldOffer extends ToldMend {
+  /** The rules that find nothing then. */
+  readonly rules: readonly string[];
 }
 
 /** A cloth as pixels, one a crossing, the last pick on top; the back is turned over sideways. */
@@ -97,6 +111,8 @@ export interface Looked {
   readonly rows: readonly ToldRow[];
   /** What the lifts weigh, and the caution that goes with them. */
   readonly caution: string;
+  /** The numbers of the report of the piece that is shown; the name is empty where a line goes on with the one before. */
+  readonly report: readonly (readonly [name: string, text: string])[];
 }
 
 /** The pick that the pressed treadle and the pulled handles would weave. */
@@ -127,12 +143,21 @@ export type Answer =
     }
   | Found
   | { readonly answer: "opened"; readonly text: string }
+  /** What is being done; `done` of `of` steps lie behind. */
+  | { readonly answer: "doing"; readonly words: string; readonly done: number; readonly of: number }
   | { readonly answer: "refused"; readonly sentence: string };
 
-/** What is told while causes are looked for, and in the end. */
+/** What is told while causes and mends are looked for, and what was found until then. */
 export type Found =
   | { readonly answer: "searching"; readonly proved: number; readonly of: number }
-  | { readonly answer: "causes"; readonly causes: readonly ToldCause[]; readonly untried: readonly string[] };
+  | {
+      readonly answer: "causes";
+      readonly causes: readonly ToldCause[];
+      readonly offers: readonly ToldOffer[];
+      readonly untried: readonly string[];
+      /** Whether nothing more is looked for. */
+      readonly isAll: boolean;
+    };
 
 /** A message with the number of its question. */
 export type Numbered<T> = T & { readonly id: number };

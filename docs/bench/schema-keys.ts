@@ -2,6 +2,14 @@
 import type { Schema } from "@drawcord/files";
 import { editorSchema } from "@drawcord/review";
 
+/** What stands in a path for a name of the weaver's own, such as that of a block. */
+export const OWN_NAME = "NAME";
+
+/** The place of a key on the page of all keys. */
+export function anchorOf(path: readonly string[]): string {
+  return path.join("-").toLowerCase();
+}
+
 /** A key with its description. */
 export interface SchemaKey {
   readonly name: string;
@@ -40,14 +48,23 @@ function openBraces(line: string): readonly string[] {
   return open;
 }
 
-function sectionsAt(path: readonly string[]): readonly Schema[] {
-  let sections: readonly Schema[] = choices(schema);
+/** A part of the schema, and the keys that lead to it. */
+interface Section {
+  readonly schema: Schema;
+  readonly path: readonly string[];
+}
+
+function sectionsAt(path: readonly string[]): readonly Section[] {
+  let sections: readonly Section[] = choices(schema).map((one) => ({ schema: one, path: [] }));
   for (const key of path) {
-    sections = sections.flatMap((one) => {
+    sections = sections.flatMap(({ path: above, schema: one }) => {
       const known = one.properties?.[key];
-      if (known !== undefined) return choices(known);
       const any = one.additionalProperties;
-      return typeof any === "object" ? choices(any) : [];
+      const found = known ?? (typeof any === "object" ? any : undefined);
+      const name = known === undefined ? OWN_NAME : key;
+      return found === undefined
+        ? []
+        : choices(found).map((below) => ({ schema: below, path: [...above, name] }));
     });
   }
   return sections;
@@ -65,7 +82,9 @@ function choices(one: Schema): readonly Schema[] {
  */
 export function keysAt(text: string, at: number): readonly SchemaKey[] {
   const found = new Map<string, string>();
-  for (const { properties = {}, propertyNames } of sectionsAt(pathAt(text, at))) {
+  for (const {
+    schema: { properties = {}, propertyNames },
+  } of sectionsAt(pathAt(text, at))) {
     for (const [name, { description = "" }] of Object.entries(properties)) found.set(name, description);
     for (const name of propertyNames?.enum ?? []) found.set(name, "");
   }
@@ -82,7 +101,15 @@ export function valuesAt(text: string, at: number): readonly string[] {
   const [, key] = /([\w-]+):\s+$/.exec(line) ?? [];
   if (key === undefined) return [];
   const path = pathAt(text, at - line.length + line.lastIndexOf(key));
-  return sectionsAt([...path, key]).flatMap((one) => (one.enum ?? []).map(String));
+  return sectionsAt([...path, key]).flatMap(({ schema: { enum: words = [] } }) => words.map(String));
+}
+
+/** A key where it stands in a text. */
+export interface KeyInText extends SchemaKey {
+  readonly from: number;
+  readonly to: number;
+  /** The keys that lead to it, and itself. */
+  readonly path: readonly string[];
 }
 
 /**
@@ -90,10 +117,7 @@ export function valuesAt(text: string, at: number): readonly string[] {
  * @param text the recipe
  * @param at the place, from 0
  */
-export function keyAt(
-  text: string,
-  at: number,
-): (SchemaKey & { readonly from: number; readonly to: number }) | undefined {
+export function keyAt(text: string, at: number): KeyInText | undefined {
   const start = text.lastIndexOf("\n", at - 1) + 1;
   const end = text.indexOf("\n", at);
   const line = text.slice(start, end < 0 ? text.length : end);
@@ -101,7 +125,9 @@ export function keyAt(
     const from = start + index;
     if (at < from || at > from + key.length) continue;
     const known = keysAt(text, from).find((one) => one.name === key);
-    return known && { ...known, from, to: from + key.length };
+    if (known === undefined) return undefined;
+    const [{ path } = { path: [] }] = sectionsAt(pathAt(text, from));
+    return { ...known, from, to: from + key.length, path: [...path, key] };
   }
   return undefined;
 }

@@ -23,15 +23,19 @@ async function answered(question: Question, send: Send): Promise<void> {
   switch (question.ask) {
     case "look": {
       const { piece, text } = question;
+      const doing = (words: string, done: number) => send({ answer: "doing", words, done, of: 3 });
+      doing("reading", 0);
       const bench = readBench(text);
       last = { bench, piece };
       if (bench.reading !== undefined) {
+        doing("drawing the cloth", 1);
         last = { ...last, ...(await drawnOrNot(bench.reading, piece)) };
         if (last.drawn !== undefined) {
           const { back, face } = last.drawn.cloth;
           send({ answer: "drawn", ...last.drawn }, [face, back]);
         }
       }
+      doing("checking", 2);
       // What checks is loaded while the first cloth is looked at.
       const { look } = await import("./look.js");
       return send({ answer: "looked", ...look(text, bench, piece) });
@@ -51,10 +55,12 @@ async function answered(question: Question, send: Send): Promise<void> {
       return send({ answer: "shed", ...shedOf(draft, last.drawdown, question.step, question.handles) });
     }
     case "save": {
+      send({ answer: "doing", words: "writing the file", done: 0, of: 1 });
       const file = await (await import("./save.js")).saved(question.text, question.as);
       return send({ answer: "saved", ...file }, [file.bytes.buffer]);
     }
     case "open": {
+      send({ answer: "doing", words: "opening the file", done: 0, of: 1 });
       const { opened } = await import("./open.js");
       return send({ answer: "opened", text: opened(question.bytes, question.name) });
     }

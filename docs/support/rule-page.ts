@@ -46,7 +46,7 @@ function figure(rule: string, verdict: "fails" | "passes", example: Example): st
     exampleDrawing(example, findings),
     `<figcaption>${escaped(capital(example.title))}.`,
     ...(told.length === 0 ? [] : [`<ul>${told.join("")}</ul>`]),
-    `<a class="to-bench" href="../index.html${fragmentOf(exampleText(example))}">Open it on the bench</a>`,
+    ` <a class="to-bench" href="../index.html${fragmentOf(exampleText(example))}">Open it on the bench</a>`,
     "</figcaption></figure>",
   ].join("");
 }

@@ -3,7 +3,7 @@ import { squaresPath } from "@drawcord/draw";
 import { writeRecipe } from "@drawcord/files";
 import { type BitGrid, tile } from "@drawcord/grid";
 import { drawdownOf, groundPlanOf, isClean, propertiesOf, weaveOf } from "@drawcord/ground";
-import { printShafts } from "@drawcord/units";
+import { expand, printShafts, type UnitDraft } from "@drawcord/units";
 import { fragmentOf } from "../bench/share.js";
 import { capital } from "./text.js";
 
@@ -32,13 +32,13 @@ const SHOWN: readonly (readonly [title: string, note: string, weaves: readonly s
 ];
 
 /** How wide a picture of a weave is. */
-const WIDE = 168;
+const WIDE = 150;
 
 /** The gallery of weaves: each with its picture, its plan for long-eyed heddles, how it cuts, and its floats. */
 export function weavesPage(): string {
   return [
     "# Weaves",
-    "Grounds for a drawloom, as a recipe names them: `ground: { weave: satin 8 step 3 }`. Each is drawn in two repeats, dark where the warp lies on the face, the first pick at the bottom. With long-eyed heddles one treadle raises one shaft and sinks another; which goes with which decides whether figure and ground cut cleanly where they meet.",
+    "Grounds for a drawloom, as a recipe names them: `ground: { weave: satin 8 step 3 }`. Each is drawn in two repeats each way, dark where the warp lies on the face, the first pick at the bottom; beside it, where a figure has a say in the ground, a square is drawn in it, so that you see how its edges cut. With long-eyed heddles one treadle raises one shaft and sinks another; which goes with which decides whether figure and ground cut cleanly where they meet.",
     ...SHOWN.flatMap(([title, note, weaves]) => [`## ${title}`, note, ...weaves.map(weave)]),
   ].join("\n\n");
 }
@@ -56,7 +56,7 @@ function weave(name: string): string {
   ];
   return [
     `### ${capital(name)}`,
-    `<figure class="weave">${picture(tile(drawdown, 2, 2), name)}<figcaption><ul>${facts.map((fact) => `<li>${fact}</li>`).join("")}</ul><a class="to-bench" href="./index.html${fragmentOf(recipeWith(name))}">Weave a square with it on the bench</a></figcaption></figure>`,
+    `<figure class="weave"><div>${pictures(name, drawdown)}</div><figcaption><ul>${facts.map((fact) => `<li>${fact}</li>`).join("")}</ul><a class="to-bench" href="./index.html${fragmentOf(recipeWith(name))}">Weave a square with it on the bench</a></figcaption></figure>`,
   ].join("\n\n");
 }
 
@@ -72,26 +72,41 @@ function cutFacts(name: string): readonly string[] {
   return [`raised and sunk, pick by pick: ${pairs}`, clean];
 }
 
-function picture(grid: BitGrid, name: string): string {
-  const size = WIDE / grid.columns;
-  const high = Math.round(size * grid.rows);
-  return `<svg class="cloth-example" role="img" aria-label="${name}, two repeats each way" width="${WIDE}" height="${high}" viewBox="0 0 ${grid.columns} ${grid.rows}"><rect class="weft" width="${grid.columns}" height="${grid.rows}"/><path class="warp" d="${squaresPath(grid)}"/></svg>`;
+/** Two repeats each way, and where a figure has a say, a square drawn in the weave: how it cuts. */
+function pictures(name: string, drawdown: BitGrid): string {
+  const twice = tile(drawdown, drawdown.rows * 2, drawdown.columns * 2);
+  const square = `a square drawn in ${name}`;
+  return [
+    picture(twice, `${name}, two repeats each way`),
+    ...(groundPlanOf(name).kind === "two weaves" ? [picture(expand(squareIn(name)).drawdown, square)] : []),
+  ].join("");
 }
 
-/** A recipe with a square drawn in this ground. */
-function recipeWith(name: string): string {
+function picture(grid: BitGrid, label: string): string {
+  const { columns, rows } = grid;
+  const high = Math.round((WIDE / columns) * rows);
+  return `<svg class="cloth-example" role="img" aria-label="${label}" width="${WIDE}" height="${high}" viewBox="0 0 ${columns} ${rows}"><rect class="weft" width="${columns}" height="${rows}"/><path class="warp" d="${squaresPath(grid)}"/></svg>`;
+}
+
+/** A square of two units and two rows, drawn in the middle of a cloth of this ground. */
+function squareIn(name: string): UnitDraft {
   const { ground } = groundPlanOf(name);
   const size = Math.max(ground.threading.length, ground.steps.length);
+  return {
+    ground,
+    unitEnds: size,
+    threading: [[], [1], [1], []],
+    lifts: [[], [1], [1], []],
+    picksPerRow: size,
+  };
+}
+
+/** The square as a recipe. */
+function recipeWith(name: string): string {
   return writeRecipe({
     title: capital(name),
     weave: name,
-    draft: {
-      ground,
-      unitEnds: size,
-      threading: [[], [1], [1], []],
-      lifts: [[], [1], [1], []],
-      picksPerRow: size,
-    },
+    draft: squareIn(name),
     yarns: [],
     cloth: {},
     project: {},

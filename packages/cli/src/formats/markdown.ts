@@ -1,9 +1,9 @@
 import { many } from "@drawcord/base";
+import { reportNumbers } from "@drawcord/check";
 import type { CheckedCloth } from "../checking/cloth.js";
 import { mendWords } from "../mending/proposal.js";
 import { paintIn } from "../paint.js";
 import { lastLine } from "../pretty/last-line.js";
-import { numberRows } from "../pretty/numbers.js";
 import { picture } from "../pretty/picture.js";
 import { oneLine } from "../printable.js";
 import { sayEdit, sayExplained } from "./causes.js";
@@ -78,7 +78,7 @@ function numbers({ report }: CheckedCloth, { least }: Look): readonly string[] {
   const { error, note, warning } = report.summary;
   const rows = [
     ["findings", [many(error, "error"), many(warning, "warning"), many(note, "note")].join(", ")],
-    ...numberRows(report),
+    ...reportNumbers(report),
   ];
   return [["| | |", "| --- | --- |", ...rows.map((cells) => `| ${cells.join(" | ")} |`)].join("\n")];
 }
