@@ -8,4 +8,6 @@ export function findingKind(finding: Finding): string {
 const OF_ONE: ReadonlySet<string> = new Set([
   ...["message", "severity", "count", "measured", "limit", "counterpart"],
   ...["ends", "picks", "units", "rows", "runs", "side", "waiver"],
+  ...["threads", "assumedPerCm", "perCm", "other", "above", "below", "ties"],
+  ...["picksOver", "long", "rowsPlanned", "unitsPlanned", "finishes"],
 ]);

@@ -1,9 +1,9 @@
 import { step, type Watched } from "@drawcord/base";
 import type { Cloth } from "./cloth.js";
+import { wholeRule } from "./numbers/entry.js";
 import type { ReportOf, Severity, Told } from "./report.js";
 import type { AnyRule, Fact, FindingOf } from "./rules/rule.js";
 import { accepts } from "./waivers.js";
-import { place } from "./words.js";
 
 const WEIGHT: Readonly<Record<Severity, number>> = { error: 0, warning: 1, note: 2 };
 
@@ -33,17 +33,15 @@ export function findAll<R extends AnyRule>(
       skipped.push({ rule: rule.name, reason: level.off });
       continue;
     }
-    const on = rule.of(cloth);
+    const looking = wholeRule(rule, cloth.options);
+    const on = looking.of(cloth);
     if (typeof on === "string") {
       skipped.push({ rule: rule.name, reason: on });
       continue;
     }
     ran.push(rule.name);
-    for (const fact of [...rule.find(on, found)]) {
-      const where = rule.saysPlace ? "" : place(fact);
-      const said = rule.say(fact, on);
-      const message = where === "" ? said : `${said}: ${where}`;
-      const finding = { rule: rule.name, severity: level, message, ...fact };
+    for (const fact of [...looking.find(on, found)]) {
+      const finding = { rule: rule.name, severity: level, message: looking.say(fact), ...fact };
       const waiver = waive.find((one) => accepts(one, finding));
       found.push(waiver === undefined ? finding : { ...finding, waived: waiver.reason });
     }

@@ -41,24 +41,46 @@ export function allowedLength(
   };
 }
 
-/** A length in threads as a finding states it: in mm where the limit was set so and the sett is known. */
+/** A length beyond its limit, as a finding states it: in mm where the limit was set so and the sett is known. */
+export interface MeasuredLength {
+  /** What was measured, in `unit`. */
+  readonly measured: number;
+  /** What is allowed, in `unit`. */
+  readonly limit: number;
+  /** Of `measured` and `limit`; threads are those that the length passes: picks along an end, ends along a pick. */
+  readonly unit: "threads" | "mm";
+  /** What was measured in threads; left out where `measured` says it. */
+  readonly threads?: number;
+  /** The threads a cm that the limit was worked out with; left out where the sett is known, or does not matter. */
+  readonly assumedPerCm?: number;
+}
+
+/** A length in threads beyond what is allowed. */
 export function measuredLength(
   threads: number,
   { mm, perCm, assumed, threads: limit }: AllowedLength,
-): { readonly measured: number; readonly limit: number; readonly unit: "threads" | "mm" } {
-  if (mm === undefined || assumed) return { measured: threads, limit, unit: "threads" };
-  return { measured: (threads * 10) / perCm, limit: mm, unit: "mm" };
+): MeasuredLength {
+  if (assumed) return { measured: threads, limit, unit: "threads", assumedPerCm: perCm };
+  if (mm === undefined) return { measured: threads, limit, unit: "threads" };
+  return { measured: (threads * 10) / perCm, limit: mm, unit: "mm", threads };
 }
 
 /** The words for a finding's length: `15 picks`, `7.5 mm (15 picks)`. */
-export function lengthInWords(measured: number, unit: string | undefined, allowed: AllowedLength): string {
-  if (unit !== "mm") return many(measured, allowed.passed);
-  return `${figureBeyond(measured, allowed.mm ?? 0)} mm (${many(Math.round((measured * allowed.perCm) / 10), allowed.passed)})`;
+export function lengthInWords(
+  { limit, measured, threads }: MeasuredLength,
+  passed: AllowedLength["passed"],
+): string {
+  return threads === undefined
+    ? many(measured, passed)
+    : `${figureBeyond(measured, limit)} mm (${many(threads, passed)})`;
 }
 
 /** The words for a finding's limit: `where 12 are allowed`, and where it comes from when the sett is assumed. */
-export function limitInWords(limit: number, unit: string | undefined, allowed: AllowedLength): string {
+export function limitInWords(
+  { assumedPerCm, limit, unit }: MeasuredLength,
+  passed: AllowedLength["passed"],
+): string {
   const most = unit === "mm" ? `${figure(limit)} mm` : `${limit}`;
-  const assumed = allowed.assumed ? ` as ${figure(allowed.perCm)} ${allowed.passed}s a cm are assumed` : "";
+  const assumed = assumedPerCm === undefined ? "" : ` as ${figure(assumedPerCm)} ${passed}s a cm are assumed`;
   return `where ${most} ${most === "1" ? "is" : "are"} allowed${assumed}`;
 }

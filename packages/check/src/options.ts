@@ -1,5 +1,5 @@
 import type { Limits } from "./limits.js";
-import type { NumberSlip } from "./numbers/likely-reason.js";
+import type { NumberSlip } from "./numbers/likely-mistake.js";
 import type { ProjectNumbers } from "./numbers/project.js";
 import type { Side, WovenOrder, YarnOrder } from "./put-together.js";
 import type { Severity, Span } from "./report.js";
@@ -24,7 +24,7 @@ export interface StatedNumber {
   readonly found?: number;
   /** How far the two may differ, because the claim was rounded where it was printed; default 0. */
   readonly within?: number;
-  /** What known slips would have made of it, in the same unit. */
+  /** What known mistakes would have made of it, in the same unit. */
   readonly slips?: readonly NumberSlip[];
   /** The line of the recipe, from 1. */
   readonly line?: number;

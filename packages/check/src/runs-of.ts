@@ -1,7 +1,7 @@
 import type { Span, Where } from "./report.js";
 
 /** The stretches that numbers in ascending order make. */
-function stretchesOf(numbers: readonly number[]): Span[] {
+export function stretchesOf(numbers: readonly number[]): Span[] {
   const runs: [number, number][] = [];
   for (const number of numbers) {
     const last = runs.at(-1);
@@ -9,6 +9,11 @@ function stretchesOf(numbers: readonly number[]): Span[] {
     else runs.push([number, number]);
   }
   return runs;
+}
+
+/** Every number of some stretches. */
+export function numbersIn(stretches: readonly Span[]): number[] {
+  return stretches.flatMap(([first, last]) => Array.from({ length: last + 1 - first }, (_, i) => first + i));
 }
 
 /** Units or rows by their numbers as a place: from the first to the last, and stretch by stretch where it has holes. */

@@ -13,11 +13,8 @@ function spans(one: string, whole: Span, runs: readonly Span[] = [whole]): strin
   return `${one}s ${listed(runs.map(([first, last]) => (first === last ? `${first}` : `${first}-${last}`)))}`;
 }
 
-/**
- * Where a finding lies, in ends and picks and in units and rows.
- * @example place({ ends: [41, 41], picks: [17, 31], units: [11, 11], rows: [5, 8] }) // "end 41, picks 17-31 (unit 11, rows 5-8)"
- */
-export function place(at: Where): string {
+/** Where a finding lies, in ends and picks and in units and rows. */
+function place(at: Where): string {
   const threads = [at.ends && span("end", at.ends), at.picks && span("pick", at.picks)].filter(isText);
   const squares = [
     at.units && spans("unit", at.units, at.runs?.units),
@@ -25,6 +22,17 @@ export function place(at: Where): string {
   ].filter(isText);
   if (threads.length === 0) return squares.join(", ");
   return threads.join(", ") + (squares.length === 0 ? "" : ` (${squares.join(", ")})`);
+}
+
+/**
+ * A way to say what is found, with the place put behind it.
+ * @example withPlace(() => "a float")({ ends: [41, 41], picks: [17, 31], units: [11, 11], rows: [5, 8] }) // "a float: end 41, picks 17-31 (unit 11, rows 5-8)"
+ */
+export function withPlace<F extends Where>(say: (fact: F) => string): (fact: F) => string {
+  return (fact) => {
+    const where = place(fact);
+    return where === "" ? say(fact) : `${say(fact)}: ${where}`;
+  };
 }
 
 /**

@@ -56,7 +56,8 @@ describe("a length that the rows do not make", () => {
     };
     const project = projectNumbers({ ...facts, shrinkage, length: read("8 cm") });
     const [found] = findingsOf(check(tenByTen, { project, woven }), "length-rows");
-    expect(found!.blocks).toBe("leaf*3 in place of leaf*4 makes it");
+    expect(found!.blocks).toEqual({ block: "leaf", times: 4, other: 3, off: 0 });
+    expect(found!.message).toContain("; leaf*3 in place of leaf*4 makes it");
   });
 });
 

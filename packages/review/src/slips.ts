@@ -1,14 +1,11 @@
+import type { StatedNumber } from "@drawcord/check";
 import type { Recipe, Stated } from "@drawcord/files";
 import { draftSize } from "@drawcord/units";
 import { convert, type Plan, planNumbers } from "@drawcord/yarn";
 
-/** A number that a slip would have given, and the slip as a clause. */
-interface Slip {
-  readonly value: number;
-  readonly reason: string;
-}
+type Slip = NonNullable<StatedNumber["slips"]>[number];
 
-/** What known slips would have made of a stated number, in the unit of the claim. */
+/** What known mistakes would have made of a stated number, in the unit of the claim. */
 export function slipsOf(recipe: Recipe, plan: Plan | undefined, { claim, name }: Stated): readonly Slip[] {
   return claim.kind === "number" ? countedSlips(recipe, name) : measuredSlips(plan, name, claim.unit);
 }
@@ -17,17 +14,17 @@ export function slipsOf(recipe: Recipe, plan: Plan | undefined, { claim, name }:
 function countedSlips({ draft }: Recipe, name: string): readonly Slip[] {
   const { ends, picks, rows, units } = draftSize(draft);
   const selvedges = (draft.selvedge?.left?.length ?? 0) + (draft.selvedge?.right?.length ?? 0);
-  const sides = [
-    { of: "ends", value: ends - selvedges, reason: "the selvedges were left out" },
-    { of: "ends", value: ends + selvedges, reason: "the selvedges were counted twice" },
-    { of: "units", value: units + selvedges, reason: "the selvedges were counted" },
-    { of: "lingos", value: units + selvedges, reason: "the selvedges were counted" },
+  const sides: readonly (Slip & { readonly of: string })[] = [
+    { of: "ends", value: ends - selvedges, mistake: { mistake: "selvedges-left-out" } },
+    { of: "ends", value: ends + selvedges, mistake: { mistake: "selvedges-twice" } },
+    { of: "units", value: units + selvedges, mistake: { mistake: "selvedges-counted" } },
+    { of: "lingos", value: units + selvedges, mistake: { mistake: "selvedges-counted" } },
   ];
   const counts = { ends, picks, rows, units };
   return [
     ...(selvedges === 0 ? [] : sides.filter(({ of }) => of === name)),
     ...Object.entries(counts).flatMap(([of, value]) =>
-      of === name ? [] : [{ value, reason: `the ${of} were taken for ${name.replaceAll("-", " ")}` }],
+      of === name ? [] : [{ value, mistake: { mistake: "other-count", counted: of, meant: name } as const }],
     ),
   ];
 }
@@ -43,7 +40,12 @@ function measuredSlips(plan: Plan | undefined, name: string, unit: Stated["claim
   const others = numbers.flatMap(({ name: of, title, value }) =>
     of === name || own === undefined || value.kind !== own.kind
       ? []
-      : [{ value: convert(value, unit).value, reason: `the ${title} was written` }],
+      : [
+          {
+            value: convert(value, unit).value,
+            mistake: { mistake: "other-number", number: of, title } as const,
+          },
+        ],
   );
   if (own === undefined || own.kind !== kind) return others;
   const [reed, cloth, washed] = [
@@ -55,10 +57,10 @@ function measuredSlips(plan: Plan | undefined, name: string, unit: Stated["claim
   const drawn = cloth / reed;
   const shrunk = washed / cloth;
   const is = convert(own, unit).value;
-  const twice = [
-    { value: is * drawn, reason: "the draw-in was taken twice" },
-    { value: is / drawn, reason: "the draw-in was added twice" },
-    { value: is * shrunk, reason: "the shrinkage was taken twice" },
+  const twice: readonly Slip[] = [
+    { value: is * drawn, mistake: { mistake: "draw-in-twice" } },
+    { value: is / drawn, mistake: { mistake: "draw-in-added-twice" } },
+    { value: is * shrunk, mistake: { mistake: "shrinkage-twice" } },
   ];
   return [...others, ...(name.includes("width") ? twice : [])];
 }

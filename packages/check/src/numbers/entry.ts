@@ -9,18 +9,13 @@ type Entry = Omit<AnyRule, "of" | "find" | "say" | "parts">;
  * check of the cloth alone carries neither the rule nor its formulas. Where it is found is for `partsOf` to say.
  */
 export function entryOf<R extends AnyRule>(entry: Entry & Pick<R, "name">): R {
-  const { name } = entry;
-  const rule: AnyRule = {
-    ...entry,
-    of: (cloth) => carried(name, cloth.options)?.of(cloth) ?? "nothing is said of the project",
-    find: (on, found) => carried(name, on.options)!.find(on, found),
-    say: (fact, on) => carried(name, on.options)!.say(fact, on),
-    parts: () => [],
-  };
-  return rule as R;
+  const unsaid = { ...entry, of: () => "nothing is said of the project", parts: () => [] };
+  // As it never looks, it finds nothing and says nothing: `wholeRule` gives the one that does.
+  return unsaid as unknown as R;
 }
 
-function carried(name: string, { project }: OptionsOf): AnyRule | undefined {
+/** The rule itself, where it is one of numbers and came with the project. */
+export function wholeRule(rule: AnyRule, { project }: OptionsOf): AnyRule {
   // They are the rules of `rulesOfNumbers`, which the type of a project, being part of the options of rules, cannot say.
-  return project?.rules.find((rule) => rule.name === name) as AnyRule | undefined;
+  return (project?.rules.find(({ name }) => name === rule.name) as AnyRule | undefined) ?? rule;
 }

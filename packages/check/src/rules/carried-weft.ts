@@ -2,9 +2,9 @@ import { many } from "@drawcord/base";
 import { allowedCarry } from "../carried-limit.js";
 import type { Cloth } from "../cloth.js";
 import { firstSide } from "../measure/shuttles.js";
-import { measuredLength } from "../measured-length.js";
+import { type AllowedLength, measuredLength } from "../measured-length.js";
 import { unitsAndRows } from "../regions.js";
-import { figure } from "../words.js";
+import { figure, withPlace } from "../words.js";
 import { anyCloth } from "./needs.js";
 import type { Fact, Rule, RulePage } from "./rule.js";
 
@@ -67,6 +67,30 @@ export const carriedWeftPage: RulePage = /* @__PURE__ */ (() => ({
   },
 }))();
 
+const say = /* @__PURE__ */ withPlace(
+  ({ count = 1, cutOff = 0, measured, over, side, unit, yarn, limit }: CarriedWeftFact) => {
+    const most = unit === "mm" ? `${figure(limit)} mm` : many(limit, "pick");
+    const far = `${many(over, "pick")}${unit === "mm" ? ` (${figure(measured)} mm)` : ""}`;
+    const edge = side === "both" ? "both selvedges" : `the ${side} selvedge`;
+    const carry =
+      side === undefined
+        ? []
+        : [
+            count === 1
+              ? `is carried along ${edge} over ${far}`
+              : `is carried along ${edge} ${count} times, up to ${far}`,
+          ];
+    const cut =
+      cutOff === 0
+        ? []
+        : [`rests ${many(cutOff, "time")} for more than ${most}: it is cut off and begun anew`];
+    return `the weft ${yarn} ${[...carry, ...cut].join(" and ")}`;
+  },
+);
+
+/** The sentence of what it finds, under its name. */
+export const carriedWeftSentence = { "carried-weft": say };
+
 /** What must be carried along the selvedge where two shuttles or more are thrown. */
 export const carriedWeft: Rule<"carried-weft", CarriedWeftFact> = {
   name: "carried-weft",
@@ -85,7 +109,7 @@ export const carriedWeft: Rule<"carried-weft", CarriedWeftFact> = {
       yield {
         picks,
         ...unitsAndRows(cloth, undefined, picks),
-        ...measuredLength(over, allowed),
+        ...lengthOf(over, allowed),
         yarn: name,
         over,
         ...(side !== undefined && { side: sides.size > 1 ? "both" : side }),
@@ -94,24 +118,7 @@ export const carriedWeft: Rule<"carried-weft", CarriedWeftFact> = {
       };
     }
   },
-  say({ count = 1, cutOff = 0, measured, over, side, unit, yarn, limit }) {
-    const most = unit === "mm" ? `${figure(limit)} mm` : many(limit, "pick");
-    const far = `${many(over, "pick")}${unit === "mm" ? ` (${figure(measured)} mm)` : ""}`;
-    const edge = side === "both" ? "both selvedges" : `the ${side} selvedge`;
-    const carry =
-      side === undefined
-        ? []
-        : [
-            count === 1
-              ? `is carried along ${edge} over ${far}`
-              : `is carried along ${edge} ${count} times, up to ${far}`,
-          ];
-    const cut =
-      cutOff === 0
-        ? []
-        : [`rests ${many(cutOff, "time")} for more than ${most}: it is cut off and begun anew`];
-    return `the weft ${yarn} ${[...carry, ...cut].join(" and ")}`;
-  },
+  say,
   parts: () => [
     { piece: ["weft"] },
     { piece: ["wefts"] },
@@ -123,6 +130,15 @@ export const carriedWeft: Rule<"carried-weft", CarriedWeftFact> = {
     ["ground"],
   ],
 };
+
+/** How far it is carried, in the unit of the limit; in picks it is told besides. */
+function lengthOf(
+  over: number,
+  allowed: AllowedLength,
+): Pick<CarriedWeftFact, "measured" | "limit" | "unit"> {
+  const { limit, measured, unit } = measuredLength(over, allowed);
+  return { measured, limit, unit };
+}
 
 /** A rest of a shuttle: the pick before which it begins (from 0), how many picks, and where its weft lies meanwhile. */
 interface Rest {

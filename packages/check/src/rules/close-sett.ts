@@ -3,7 +3,7 @@ import { closeSettLimit } from "../limits/close-sett.js";
 import { openSettLimit } from "../limits/open-sett.js";
 import type { Closeness } from "../numbers/closeness.js";
 import { tenByTen } from "../numbers/ten-by-ten.js";
-import { figure } from "../words.js";
+import { figure, withPlace } from "../words.js";
 import { calculated } from "./needs.js";
 import type { Fact, Rule, RulePage } from "./rule.js";
 
@@ -17,6 +17,8 @@ export interface CloseSettFact extends Fact {
   readonly unit: "percent";
   /** Whose threads it is about. */
   readonly system: "warp" | "weft";
+  /** How many of them lie in a cm. */
+  readonly perCm: number;
 }
 
 const cotton = { yarn: "20/2 Ne", fibre: "cotton" };
@@ -56,6 +58,14 @@ export const closeSettEntry = {
   ofNumbers: true,
 } as const;
 
+const say = /* @__PURE__ */ withPlace(({ limit, measured, perCm, system }: CloseSettFact) => {
+  const threads = system === "warp" ? "ends" : "picks";
+  return `the sett of ${figure(perCm)} ${threads} a cm is ${figure(measured)} % of the closest that the yarn allows in the ground weave, where ${figure(limit)} % is allowed`;
+});
+
+/** The sentence of what it finds, under its name. */
+export const closeSettSentence = { "close-sett": say };
+
 /** A sett closer than the yarn allows. */
 export const closeSett: Rule<"close-sett", CloseSettFact, Calculated> = /* @__PURE__ */ (() => ({
   ...closeSettEntry,
@@ -70,15 +80,11 @@ export const closeSett: Rule<"close-sett", CloseSettFact, Calculated> = /* @__PU
     ] as const) {
       if (own === undefined) continue;
       const allowed = other !== undefined && other.share < open ? faced(own, limit) : limit;
-      if (own.share > allowed + 1e-9) yield { measured: own.share, limit: allowed, unit: "percent", system };
+      if (own.share > allowed + 1e-9)
+        yield { measured: own.share, limit: allowed, unit: "percent", system, perCm: own.perCm };
     }
   },
-  say({ limit, measured, system }, { closeness }) {
-    const own = closeness[system];
-    const threads = system === "warp" ? "ends" : "picks";
-    const at = own === undefined ? "" : ` of ${figure(own.perCm)} ${threads} a cm`;
-    return `the sett${at} is ${figure(measured)} % of the closest that the yarn allows in the ground weave, where ${figure(limit)} % is allowed`;
-  },
+  say,
   parts: ({ system }) => [["cloth", system === "warp" ? "sett" : "picks"], ["cloth"]],
 }))();
 

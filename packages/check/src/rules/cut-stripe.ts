@@ -2,6 +2,7 @@ import { many } from "@drawcord/base";
 import type { Cloth } from "../cloth.js";
 import { tenByTen } from "../numbers/ten-by-ten.js";
 import type { YarnOrder } from "../put-together.js";
+import { withPlace } from "../words.js";
 import { anyCloth } from "./needs.js";
 import type { Fact, Rule, RulePage } from "./rule.js";
 
@@ -55,6 +56,15 @@ export const cutStripePage: RulePage = /* @__PURE__ */ (() => ({
   },
 }))();
 
+const say = /* @__PURE__ */ withPlace(({ block, limit, measured, system, yarn }: CutStripeFact) => {
+  const of = system === "warp" ? "the warp" : block === undefined ? "the weft" : `the weft of ${block}`;
+  const threads = many(measured, system === "warp" ? "end" : "pick");
+  return `the order of yarns of ${of} ends after ${threads} of a stripe of ${limit} of ${yarn}`;
+});
+
+/** The sentence of what it finds, under its name. */
+export const cutStripeSentence = { "cut-stripe": say };
+
 /** An order of yarns that ends in the middle of a stripe. */
 export const cutStripe: Rule<"cut-stripe", CutStripeFact> = {
   name: "cut-stripe",
@@ -69,11 +79,7 @@ export const cutStripe: Rule<"cut-stripe", CutStripeFact> = {
       yield { ...stripe, system, unit: "threads", path, ...(block !== undefined && { block }) };
     }
   },
-  say({ block, limit, measured, system, yarn }) {
-    const of = system === "warp" ? "the warp" : block === undefined ? "the weft" : `the weft of ${block}`;
-    const threads = many(measured, system === "warp" ? "end" : "pick");
-    return `the order of yarns of ${of} ends after ${threads} of a stripe of ${limit} of ${yarn}`;
-  },
+  say,
   parts: ({ path }) => [path],
 };
 

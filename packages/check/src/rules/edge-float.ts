@@ -2,26 +2,24 @@ import { allowedCarry } from "../carried-limit.js";
 import type { Cloth } from "../cloth.js";
 import { allowedFloat } from "../float-limit.js";
 import { firstSide } from "../measure/shuttles.js";
-import { lengthInWords, limitInWords, measuredLength } from "../measured-length.js";
+import { lengthInWords, limitInWords, type MeasuredLength, measuredLength } from "../measured-length.js";
+import type { Side } from "../put-together.js";
 import { joinFaults, type VisitFault } from "../regions.js";
+import { withPlace } from "../words.js";
 import { anyCloth } from "./needs.js";
 import { atSelvedge, inFigure } from "./parts.js";
 import type { Fact, Rule, RulePage } from "./rule.js";
 
 /** What the rule finds. */
-export interface EdgeFloatFact extends Fact {
-  /** What was measured, in `unit` where there is one. */
-  readonly measured: number;
-  /** What is allowed, in the unit of `measured`. */
-  readonly limit: number;
-  /** Of `measured` and `limit`. */
-  readonly unit: "threads" | "mm";
+export interface EdgeFloatFact extends Omit<Fact, "measured">, MeasuredLength {
   /** The side on which a weft floats; left out for an edge end. */
   readonly face?: "face" | "back";
   /** Whose threads it is about. */
   readonly system: "warp" | "weft";
   /** The weft of the picks, where wefts are told apart. */
   readonly weft?: string;
+  /** The side from which the first pick comes, which says where the wefts turn; left out for a weft. */
+  readonly firstPickFrom?: Side;
 }
 
 /** What the page of this rule says. */
@@ -74,6 +72,25 @@ export const edgeFloatPage: RulePage = {
   },
 };
 
+const say = /* @__PURE__ */ withPlace((fact: EdgeFloatFact) => {
+  const { count = 1, ends, face, firstPickFrom, system, weft } = fact;
+  const passed = system === "warp" ? "pick" : "end";
+  const length = lengthInWords(fact, passed);
+  const most = limitInWords(fact, passed);
+  if (system === "warp") {
+    const edge = ends?.[0] === 1 ? "left" : "right";
+    const upTo = count === 1 ? "" : "up to ";
+    return `the end at the ${edge} edge is caught by no turn of the weft for ${upTo}${length}, ${most}, when the first pick comes from the ${firstPickFrom}`;
+  }
+  const of = `on the ${face}${weft === undefined ? "" : ` in the weft ${weft}`}`;
+  const floats = count === 1 ? "weft float" : `${count} weft floats`;
+  const long = count === 1 ? `of ${length}` : `the longest of ${length}`;
+  return `${floats} ${of}, ${long}, ${count === 1 ? "continues" : "continue"} round the turn at the selvedge, ${most}`;
+});
+
+/** The sentence of what it finds, under its name. */
+export const edgeFloatSentence = { "edge-float": say };
+
 /** What the weft's turns do not hold at the edges: a float that runs round into the next pick, an end that none catches. */
 export const edgeFloat: Rule<"edge-float", EdgeFloatFact> = {
   name: "edge-float",
@@ -109,24 +126,16 @@ export const edgeFloat: Rule<"edge-float", EdgeFloatFact> = {
         eachFreeEnd(cloth, woven, atRight, allowed.threads, visit),
       );
       for (const region of regions) {
-        yield { ...region, ...measuredLength(region.measured, allowed), system: "warp" };
+        yield {
+          ...region,
+          ...measuredLength(region.measured, allowed),
+          system: "warp",
+          firstPickFrom: cloth.options.firstPickFrom ?? "left",
+        };
       }
     }
   },
-  say({ system, face, weft, measured, limit, unit, count = 1, ends }, { options }) {
-    const allowed = allowedFloat(options, system, weft);
-    const length = lengthInWords(measured, unit, allowed);
-    const most = limitInWords(limit, unit, allowed);
-    if (system === "warp") {
-      const edge = ends?.[0] === 1 ? "left" : "right";
-      const upTo = count === 1 ? "" : "up to ";
-      return `the end at the ${edge} edge is caught by no turn of the weft for ${upTo}${length}, ${most}, when the first pick comes from the ${options.firstPickFrom ?? "left"}`;
-    }
-    const of = `on the ${face}${weft === undefined ? "" : ` in the weft ${weft}`}`;
-    const floats = count === 1 ? "weft float" : `${count} weft floats`;
-    const long = count === 1 ? `of ${length}` : `the longest of ${length}`;
-    return `${floats} ${of}, ${long}, ${count === 1 ? "continues" : "continue"} round the turn at the selvedge, ${most}`;
-  },
+  say,
   parts: (fact) => (fact.system === "warp" ? atSelvedge(fact) : inFigure(fact)),
 };
 

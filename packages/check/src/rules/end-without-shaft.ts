@@ -30,19 +30,23 @@ export const endWithoutShaftPage: RulePage = /* @__PURE__ */ (() => ({
   },
 }))();
 
+const say = ({ ends: [first, last] }: EndWithoutShaftFact) =>
+  first === last ? `end ${first} hangs on no shaft` : `ends ${first}-${last} hang on no shaft`;
+
+/** The sentence of what it finds, under its name. */
+export const endWithoutShaftSentence = { "end-without-shaft": say };
+
 /** An end that hangs on no shaft. */
 export const endWithoutShaft: Rule<"end-without-shaft", EndWithoutShaftFact, Drafted> = {
   name: "end-without-shaft",
   severity: "error",
   changes: [],
   plainOnly: true,
-  saysPlace: true,
   of: drafted,
   *find({ shaftDraft: { threading } }) {
     const bare = wrongRuns(threading, (shafts) => (shafts.length === 0 ? "none" : undefined));
     for (const { span } of bare) yield { ends: span, system: "warp", ...counted(span) };
   },
-  say: ({ ends: [first, last] }) =>
-    first === last ? `end ${first} hangs on no shaft` : `ends ${first}-${last} hang on no shaft`,
+  say,
   parts: () => [],
 };

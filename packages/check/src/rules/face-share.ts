@@ -3,7 +3,7 @@ import { faceShareLimit } from "../limits/face-share.js";
 import { allowedLength } from "../measured-length.js";
 import { unitsAndRows } from "../regions.js";
 import type { Span } from "../report.js";
-import { figure, figureBeyond } from "../words.js";
+import { figure, figureBeyond, withPlace } from "../words.js";
 import { anyCloth } from "./needs.js";
 import { inFigure } from "./parts.js";
 import type { Fact, Rule, RulePage } from "./rule.js";
@@ -58,6 +58,15 @@ export const faceSharePage: RulePage = {
   },
 };
 
+const say = /* @__PURE__ */ withPlace(({ system, measured, limit }: FaceShareFact) => {
+  const [band, threads] = system === "weft" ? ["a band", "picks"] : ["a column", "ends"];
+  const how = measured < 0 ? "less" : "more";
+  return `${band} of ${threads} shows ${figureBeyond(Math.abs(measured), limit)} percentage points ${how} warp on the face than the whole cloth, where ${figure(limit)} are allowed`;
+});
+
+/** The sentence of what it finds, under its name. */
+export const faceShareSentence = { "face-share": say };
+
 /** A band across the cloth, or a column along it, that shows much more or much less warp than the rest. */
 export const faceShare: Rule<"face-share", FaceShareFact> = {
   name: "face-share",
@@ -75,11 +84,7 @@ export const faceShare: Rule<"face-share", FaceShareFact> = {
       yield* factsOf(cloth, system, bands(cloth[system], least), tolerance);
     }
   },
-  say({ system, measured, limit }) {
-    const [band, threads] = system === "weft" ? ["a band", "picks"] : ["a column", "ends"];
-    const how = measured < 0 ? "less" : "more";
-    return `${band} of ${threads} shows ${figureBeyond(Math.abs(measured), limit)} percentage points ${how} warp on the face than the whole cloth, where ${figure(limit)} are allowed`;
-  },
+  say,
   parts: inFigure,
 };
 

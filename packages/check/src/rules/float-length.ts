@@ -1,20 +1,15 @@
 import { allowedFloat } from "../float-limit.js";
 import { allowedOfGround, eachGroundFloat } from "../measure/ground-floats.js";
 import { eachLongRun } from "../measure/long-runs.js";
-import { lengthInWords, limitInWords, measuredLength } from "../measured-length.js";
+import { lengthInWords, limitInWords, type MeasuredLength, measuredLength } from "../measured-length.js";
 import { joinFaults } from "../regions.js";
+import { withPlace } from "../words.js";
 import { anyCloth } from "./needs.js";
 import { inFigure } from "./parts.js";
 import type { Fact, Rule, RulePage } from "./rule.js";
 
 /** What the rule finds. */
-export interface FloatLengthFact extends Fact {
-  /** What was measured, in `unit` where there is one. */
-  readonly measured: number;
-  /** What is allowed, in the unit of `measured`. */
-  readonly limit: number;
-  /** Of `measured` and `limit`. */
-  readonly unit: "threads" | "mm";
+export interface FloatLengthFact extends Omit<Fact, "measured">, MeasuredLength {
   /** The side of the cloth. */
   readonly face: "face" | "back";
   /** Whose threads it is about. */
@@ -109,6 +104,22 @@ export const floatLengthPage: RulePage = {
   },
 };
 
+const say = /* @__PURE__ */ withPlace((fact: FloatLengthFact) => {
+  const { alone, count = 1, face, system, weft } = fact;
+  const passed = system === "warp" ? "pick" : "end";
+  const length = lengthInWords(fact, passed);
+  const ground = alone ? " over the ground weft, tied by another weft only" : "";
+  const on = `on the ${face}${weft === undefined ? "" : ` in the weft ${weft}`}${ground}`;
+  const floats =
+    count === 1
+      ? `${system} float of ${length} ${on}`
+      : `${count} ${system} floats ${on}, the longest of ${length}`;
+  return `${floats}, ${limitInWords(fact, passed)}`;
+});
+
+/** The sentence of what it finds, under its name. */
+export const floatLengthSentence = { "float-length": say };
+
 /** A float that is longer than the weaver allows, in either system and on either side of the cloth. */
 export const floatLength: Rule<"float-length", FloatLengthFact> = {
   name: "float-length",
@@ -172,17 +183,6 @@ export const floatLength: Rule<"float-length", FloatLengthFact> = {
       }
     }
   },
-  say({ system, face, weft, measured, limit, unit, count = 1, alone }, cloth) {
-    const ofAll = allowedFloat(cloth.options, system, weft);
-    const allowed = alone ? allowedOfGround(cloth, ofAll) : ofAll;
-    const length = lengthInWords(measured, unit, allowed);
-    const ground = alone ? " over the ground weft, tied by another weft only" : "";
-    const on = `on the ${face}${weft === undefined ? "" : ` in the weft ${weft}`}${ground}`;
-    const floats =
-      count === 1
-        ? `${system} float of ${length} ${on}`
-        : `${count} ${system} floats ${on}, the longest of ${length}`;
-    return `${floats}, ${limitInWords(limit, unit, allowed)}`;
-  },
+  say,
   parts: inFigure,
 };

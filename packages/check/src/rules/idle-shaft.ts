@@ -1,6 +1,7 @@
 import { many } from "@drawcord/base";
 import type { LaidOut, UnitLayout } from "../cloth.js";
-import { whereOf } from "../runs-of.js";
+import { numbersIn, whereOf } from "../runs-of.js";
+import { withPlace } from "../words.js";
 import { onTabby } from "./examples.js";
 import { planned } from "./needs.js";
 import { atUnit, GROUND } from "./parts.js";
@@ -81,6 +82,15 @@ export const idleShaftPage: RulePage = /* @__PURE__ */ (() => ({
   },
 }))();
 
+const say = /* @__PURE__ */ withPlace(({ harness, runs, shaft, units }: IdleShaftFact) => {
+  if (harness === "ground") return `ground shaft ${shaft} carries no ends`;
+  const hanging = numbersIn(runs?.units ?? (units ? [units] : [])).length;
+  return `no lift draws pattern shaft ${shaft}, on which ${many(hanging, "unit")} ${hanging === 1 ? "hangs" : "hang"}`;
+});
+
+/** The sentence of what it finds, under its name. */
+export const idleShaftSentence = { "idle-shaft": say };
+
 /** A shaft that does nothing in this cloth. */
 export const idleShaft: Rule<"idle-shaft", IdleShaftFact, LaidOut> = {
   name: "idle-shaft",
@@ -95,11 +105,7 @@ export const idleShaft: Rule<"idle-shaft", IdleShaftFact, LaidOut> = {
     }
     for (const shaft of bareGroundShafts(layout)) yield { harness: "ground", shaft };
   },
-  say({ harness, shaft }, { layout }) {
-    if (harness === "ground") return `ground shaft ${shaft} carries no ends`;
-    const units = layout.shafts.get(shaft)?.units ?? [];
-    return `no lift draws pattern shaft ${shaft}, on which ${many(units.length, "unit")} ${units.length === 1 ? "hangs" : "hang"}`;
-  },
+  say,
   parts: (fact) => (fact.harness === "ground" ? [["ground", "threading"], ...GROUND] : atUnit(fact)),
 };
 

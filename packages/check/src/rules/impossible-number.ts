@@ -1,5 +1,6 @@
 import type { LaidOut } from "../cloth.js";
 import { tenByTen } from "../numbers/ten-by-ten.js";
+import { withPlace } from "../words.js";
 import { planned } from "./needs.js";
 import type { Fact, Rule, RulePage } from "./rule.js";
 
@@ -43,6 +44,13 @@ export const impossibleNumberEntry = {
   ofNumbers: true,
 } as const;
 
+const say = /* @__PURE__ */ withPlace(
+  ({ trouble }: ImpossibleNumberFact) => `the numbers of the project cannot be: ${trouble}`,
+);
+
+/** The sentence of what it finds, under its name. */
+export const impossibleNumberSentence = { "impossible-number": say };
+
 /** Numbers of the project that cannot be. */
 export const impossibleNumber: Rule<"impossible-number", ImpossibleNumberFact, LaidOut> =
   /* @__PURE__ */ (() => ({
@@ -52,6 +60,6 @@ export const impossibleNumber: Rule<"impossible-number", ImpossibleNumberFact, L
       const found = numbers?.();
       if (typeof found === "string") yield { trouble: found };
     },
-    say: ({ trouble }) => `the numbers of the project cannot be: ${trouble}`,
+    say,
     parts: () => [["project"], ["cloth"], ["yarns"]],
   }))();

@@ -4,7 +4,7 @@ import { rowEdges, unitEdges } from "../measure/squares.js";
 import { allowedLength } from "../measured-length.js";
 import { unitsAndRows } from "../regions.js";
 import type { Span } from "../report.js";
-import { figureBeyond, figure as inFigures } from "../words.js";
+import { figureBeyond, figure as inFigures, withPlace } from "../words.js";
 import { cleanTwill } from "./examples.js";
 import { NO_LIMIT, planned } from "./needs.js";
 import { inFigure } from "./parts.js";
@@ -85,6 +85,16 @@ export const largeAreaPage: RulePage = {
   },
 };
 
+const say = /* @__PURE__ */ withPlace(({ drawn, measured, limit, unit }: LargeAreaFact) => {
+  const area = drawn ? "a drawn area" : "an undrawn area";
+  return unit === "mm"
+    ? `${area} is ${figureBeyond(measured, limit)} mm long, where ${inFigures(limit)} mm are allowed`
+    : `${area} has ${many(measured, "square")}, where ${limit} are allowed`;
+});
+
+/** The sentence of what it finds, under its name. */
+export const largeAreaSentence = { "large-area": say };
+
 /** An area of one drawn state that is too large to lie flat. */
 export const largeArea: Rule<"large-area", LargeAreaFact, LaidOut> = {
   name: "large-area",
@@ -115,12 +125,7 @@ export const largeArea: Rule<"large-area", LargeAreaFact, LaidOut> = {
         yield { ...place, measured: side, limit: mm, unit: "mm" };
     }
   },
-  say({ drawn, measured, limit, unit }) {
-    const area = drawn ? "a drawn area" : "an undrawn area";
-    return unit === "mm"
-      ? `${area} is ${figureBeyond(measured, limit)} mm long, where ${inFigures(limit)} mm are allowed`
-      : `${area} has ${many(measured, "square")}, where ${limit} are allowed`;
-  },
+  say,
   parts: inFigure,
 };
 

@@ -3,6 +3,7 @@ import type { Cloth } from "../cloth.js";
 import { threadsOf } from "../measure/integrity.js";
 import { unitsAndRows } from "../regions.js";
 import type { Span } from "../report.js";
+import { numbersIn, stretchesOf } from "../runs-of.js";
 import { anyCloth } from "./needs.js";
 import { GROUND } from "./parts.js";
 import type { Fact, Rule, RulePage } from "./rule.js";
@@ -15,6 +16,18 @@ export interface LayersFact extends Fact {
   readonly limit: number;
   /** Of `measured` and `limit`. */
   readonly unit: "layers";
+  /** The threads that lie over the largest layer and lift off the face. */
+  readonly above: ThreadRuns;
+  /** The threads that lie under it and drop off the back. */
+  readonly below: ThreadRuns;
+}
+
+/** Threads of both systems, run by run. */
+interface ThreadRuns {
+  /** Ends, from 1. */
+  readonly ends: readonly Span[];
+  /** Picks, from 1. */
+  readonly picks: readonly Span[];
 }
 
 /** What the page of this rule says. */
@@ -36,12 +49,19 @@ export const layersPage: RulePage = {
   },
 };
 
+const say = ({ above, below, measured }: LayersFact) => {
+  const parts = [leave(above, "lift", "off the face"), leave(below, "drop", "off the back")];
+  return `the cloth does not hang together but falls into ${many(measured, "layer")}: ${listed(parts.filter((part) => part !== ""))}`;
+};
+
+/** The sentence of what it finds, under its name. */
+export const layersSentence = { layers: say };
+
 /** A cloth that falls apart into layers. */
 export const layers: Rule<"layers", LayersFact> = {
   name: "layers",
   severity: "error",
   changes: ["ground-threading", "tie"],
-  saysPlace: true,
   of: anyCloth,
   *find(cloth) {
     const { integrity } = cloth;
@@ -56,13 +76,11 @@ export const layers: Rule<"layers", LayersFact> = {
       measured: integrity.layers,
       limit: 1,
       unit: "layers",
+      above: inRuns(above),
+      below: inRuns(below),
     };
   },
-  say({ measured }, cloth) {
-    const { above, below } = apart(cloth);
-    const parts = [leave(above, "lift", "off the face"), leave(below, "drop", "off the back")];
-    return `the cloth does not hang together but falls into ${many(measured, "layer")}: ${listed(parts.filter((part) => part !== ""))}`;
-  },
+  say,
   parts: () => GROUND,
 };
 
@@ -90,8 +108,13 @@ function extent(numbers: readonly number[]): Span | undefined {
   );
 }
 
+function inRuns({ ends, picks }: Threads): ThreadRuns {
+  return { ends: stretchesOf(ends), picks: stretchesOf(picks) };
+}
+
 /** `ends 3-4 and pick 7 lift off the face`; nothing when there are none. */
-function leave({ ends, picks }: Threads, verb: string, where: string): string {
+function leave(runs: ThreadRuns, verb: string, where: string): string {
+  const [ends, picks] = [numbersIn(runs.ends), numbersIn(runs.picks)];
   const parts = [];
   if (ends.length > 0) parts.push(`${ends.length === 1 ? "end" : "ends"} ${runsOf(ends)}`);
   if (picks.length > 0) parts.push(`${picks.length === 1 ? "pick" : "picks"} ${runsOf(picks)}`);

@@ -1,8 +1,10 @@
 import { many } from "@drawcord/base";
-import { printQuantity, toMetric } from "@drawcord/yarn";
+import { toMetric } from "@drawcord/yarn";
 import type { Calculated } from "../cloth.js";
 import { off } from "../limits/off.js";
-import { because, likelyReason } from "../numbers/likely-reason.js";
+import { type Amount, amountInWords, amountOf } from "../numbers/amount.js";
+import { likelyMistake } from "../numbers/likely-mistake.js";
+import { because, type Mistake } from "../numbers/mistake.js";
 import { tenByTen } from "../numbers/ten-by-ten.js";
 import type { WovenOrder } from "../put-together.js";
 import type { Span } from "../report.js";
@@ -18,12 +20,28 @@ export interface LengthRowsFact extends Fact {
   readonly limit: number;
   /** Of `measured` and `limit`. */
   readonly unit: "picks";
+  /** The finished length that is wanted. */
+  readonly length: Amount;
+  /** Rows that the lift plan has. */
+  readonly rowsPlanned: number;
   /** The last rows, where they are too many. */
   readonly rows?: Span;
   /** Another number of repeats that makes the length, or comes nearest to it. */
-  readonly blocks?: string;
-  /** The slip that would explain it exactly. */
-  readonly likely?: string;
+  readonly blocks?: OtherRepeats;
+  /** The mistake that would explain it exactly. */
+  readonly likely?: Mistake;
+}
+
+/** A block, and how often it would be woven in place of as often as it is. */
+interface OtherRepeats {
+  /** Its name in the recipe. */
+  readonly block: string;
+  /** How often it is woven. */
+  readonly times: number;
+  /** How often it would be. */
+  readonly other: number;
+  /** Rows that are then over; below 0 those that are missing. */
+  readonly off: number;
 }
 
 /** What the page of this rule says. */
@@ -80,8 +98,24 @@ export const lengthRowsEntry = {
   severity: "warning",
   changes: ["number", "insert-row", "remove-row"],
   ofNumbers: true,
-  saysPlace: true,
 } as const;
+
+const say = ({ blocks, length, likely, limit, measured, rows: over, rowsPlanned }: LengthRowsFact) => {
+  const apart = Math.abs(measured - limit);
+  const rows = many(Math.round(apart / (measured / rowsPlanned)), "row");
+  const how = measured < limit ? "fewer" : "more";
+  const which =
+    over !== undefined
+      ? `rows ${over[0]}-${over[1]} are too many`
+      : measured < limit
+        ? `${rows} are missing after row ${rowsPlanned}`
+        : rows;
+  const mend = blocks === undefined ? "" : `; ${repeatsInWords(blocks)}`;
+  return `a piece of ${amountInWords(length)} takes ${figure(limit)} picks, and the lift plan has ${measured}, ${figure(apart)} ${how}: ${which}${mend}${because(likely)}; the plan goes by the length`;
+};
+
+/** The sentence of what it finds, under its name. */
+export const lengthRowsSentence = { "length-rows": say };
 
 /** A length of the piece that the rows do not make. */
 export const lengthRows: Rule<"length-rows", LengthRowsFact, Calculated> = /* @__PURE__ */ (() => ({
@@ -99,17 +133,17 @@ export const lengthRows: Rule<"length-rows", LengthRowsFact, Calculated> = /* @_
     if (Math.abs(made - needed) <= allowed + 1e-9) return;
     const perMm = toMetric(pickSett).value / 10;
     const plain = toMetric(length).value * perMm;
-    const likely = likelyReason(
+    const likely = likelyMistake(
       weft.count,
       needed,
       [
-        { value: plain, reason: "the finished length was taken for the woven one" },
+        { value: plain, mistake: { mistake: "finished-length-for-woven" } },
         {
           value: plain + (hems === undefined ? 0 : toMetric(hems).value) * perMm,
-          reason: "the wash was forgotten",
+          mistake: { mistake: "wash-forgotten" },
         },
-        { value: needed / row, reason: "picks were taken for rows" },
-        { value: needed * row, reason: "rows were taken for picks" },
+        { value: needed / row, mistake: { mistake: "picks-for-rows" } },
+        { value: needed * row, mistake: { mistake: "rows-for-picks" } },
       ],
       1,
     );
@@ -119,31 +153,19 @@ export const lengthRows: Rule<"length-rows", LengthRowsFact, Calculated> = /* @_
       measured: weft.count,
       limit: needed,
       unit: "picks",
+      length: amountOf(length),
+      rowsPlanned: rows,
       ...(wanted < rows && wanted > 0 && !repeats(options.repeat) && { rows: [wanted + 1, rows] as const }),
       ...(blocks !== undefined && { blocks }),
       ...(likely !== undefined && { likely }),
     };
   },
-  say({ blocks, likely, limit, measured, rows: over }, { layout, project, weft }) {
-    const apart = Math.abs(measured - limit);
-    const all = layout.draft.lifts.length;
-    const rows = many(Math.round(apart / (weft.count / all)), "row");
-    const how = measured < limit ? "fewer" : "more";
-    const length = project.length === undefined ? "" : printQuantity(project.length);
-    const which =
-      over !== undefined
-        ? `rows ${over[0]}-${over[1]} are too many`
-        : measured < limit
-          ? `${rows} are missing after row ${all}`
-          : rows;
-    const mend = blocks === undefined ? "" : `; ${blocks}`;
-    return `a piece of ${length} takes ${figure(limit)} picks, and the lift plan has ${measured}, ${figure(apart)} ${how}: ${which}${mend}${because(likely)}; the plan goes by the length`;
-  },
+  say,
   parts: () => [["project", "length"], ["lifts"]],
 }))();
 
 /** The change of one number of repeats that makes so many rows, or comes nearest; undefined where the lifts are of no blocks. */
-function otherRepeats(woven: WovenOrder | undefined, rows: number, wanted: number): string | undefined {
+function otherRepeats(woven: WovenOrder | undefined, rows: number, wanted: number): OtherRepeats | undefined {
   const lines = (woven?.order ?? []).flatMap(({ beside, block, changes }) => {
     const [only] = changes;
     const repeated = only?.change === "repeated" ? only.times : 1;
@@ -161,7 +183,10 @@ function otherRepeats(woven: WovenOrder | undefined, rows: number, wanted: numbe
     .filter(({ other, times }) => other !== times)
     .sort((a, b) => Math.abs(a.off) - Math.abs(b.off));
   if (best === undefined || Math.abs(best.off) >= Math.abs(rows - wanted)) return undefined;
-  const { block, off: left, other, times } = best;
+  return best;
+}
+
+function repeatsInWords({ block, off: left, other, times }: OtherRepeats): string {
   const makes =
     left === 0
       ? "makes it"

@@ -7,22 +7,18 @@ import {
   allowedLength,
   lengthInWords,
   limitInWords,
+  type MeasuredLength,
   measuredLength,
 } from "../measured-length.js";
 import { joinFaults, type VisitFault } from "../regions.js";
+import { withPlace } from "../words.js";
 import { cleanTwill } from "./examples.js";
 import { NO_LIMIT, planned } from "./needs.js";
 import { inFigure } from "./parts.js";
 import type { Fact, Rule, RulePage } from "./rule.js";
 
 /** What the rule finds. */
-export interface LongStretchFact extends Fact {
-  /** What was measured, in `unit` where there is one. */
-  readonly measured: number;
-  /** What is allowed, in the unit of `measured`. */
-  readonly limit: number;
-  /** Of `measured` and `limit`. */
-  readonly unit: "threads" | "mm";
+export interface LongStretchFact extends Omit<Fact, "measured">, MeasuredLength {
   /** Whether the units stay drawn, or undrawn. */
   readonly drawn: boolean;
 }
@@ -90,6 +86,16 @@ export const longStretchPage: RulePage = {
   },
 };
 
+const say = /* @__PURE__ */ withPlace((fact: LongStretchFact) => {
+  const { count = 1, drawn } = fact;
+  const state = drawn ? "drawn" : "undrawn";
+  const units = count === 1 ? "a unit stays" : `${many(count, "stretch", "stretches")} of units that stay`;
+  return `${units} ${state} for ${count === 1 ? "" : "up to "}${lengthInWords(fact, "pick")}, ${limitInWords(fact, "pick")}`;
+});
+
+/** The sentence of what it finds, under its name. */
+export const longStretchSentence = { "long-stretch": say };
+
 /** A unit that stays drawn, or undrawn, for too long a stretch of cloth. */
 export const longStretch: Rule<"long-stretch", LongStretchFact, LaidOut> = {
   name: "long-stretch",
@@ -109,12 +115,7 @@ export const longStretch: Rule<"long-stretch", LongStretchFact, LaidOut> = {
       }
     }
   },
-  say({ drawn, measured, limit, unit, count = 1 }, cloth) {
-    const allowed = allowedStretch(cloth);
-    const state = drawn ? "drawn" : "undrawn";
-    const units = count === 1 ? "a unit stays" : `${many(count, "stretch", "stretches")} of units that stay`;
-    return `${units} ${state} for ${count === 1 ? "" : "up to "}${lengthInWords(measured, unit, allowed)}, ${limitInWords(limit, unit, allowed)}`;
-  },
+  say,
   parts: inFigure,
 };
 

@@ -1,12 +1,21 @@
 import { listed } from "@drawcord/base";
 import { loomNeeds, type UnitDraft } from "@drawcord/units";
 import type { LaidOut } from "../cloth.js";
+import { withPlace } from "../words.js";
 import { onTabby } from "./examples.js";
 import { planned } from "./needs.js";
 import type { Fact, Rule, RulePage } from "./rule.js";
 
 /** So many treadles are listed; of more only the number is told. */
 const MOST_LISTED = 8;
+
+/** The ground shafts that a treadle moves. */
+interface Tie {
+  /** Those that it raises. */
+  readonly raise: readonly number[];
+  /** Those that it sinks. */
+  readonly sink: readonly number[];
+}
 
 /** What the rule finds. */
 export interface LoomCapacityFact extends Fact {
@@ -16,6 +25,8 @@ export interface LoomCapacityFact extends Fact {
   readonly limit: number;
   /** Of `measured` and `limit`. */
   readonly unit: "pattern shafts" | "ground shafts" | "treadles" | "lingos" | "heddles on a shaft";
+  /** What each treadle does, where it is treadles that are too many, and few enough to be told one by one. */
+  readonly ties?: readonly Tie[];
 }
 
 /** What the page of this rule says. */
@@ -62,6 +73,14 @@ export const loomCapacityPage: RulePage = /* @__PURE__ */ (() => ({
   },
 }))();
 
+const say = /* @__PURE__ */ withPlace(({ limit, measured, ties, unit }: LoomCapacityFact) => {
+  const treadles = ties === undefined ? "" : `: ${listed(ties.map(tieInWords))}`;
+  return `the plan asks for ${measured} ${unit}, and the loom has ${limit}${treadles}`;
+});
+
+/** The sentence of what it finds, under its name. */
+export const loomCapacitySentence = { "loom-capacity": say };
+
 /** A plan that asks for more than the loom has. */
 export const loomCapacity: Rule<"loom-capacity", LoomCapacityFact, LaidOut> = {
   name: "loom-capacity",
@@ -81,14 +100,13 @@ export const loomCapacity: Rule<"loom-capacity", LoomCapacityFact, LaidOut> = {
       ["lingos", needs.lingos, loom.lingos],
       ["heddles on a shaft", Math.max(0, ...needs.heddles.map(({ count }) => count)), loom.heddles],
     ] as const) {
-      if (has !== undefined && asked > has) yield { measured: asked, limit: has, unit };
+      if (has !== undefined && asked > has) {
+        const few = unit === "treadles" && asked <= MOST_LISTED;
+        yield { measured: asked, limit: has, unit, ...(few && { ties: tiesOf(layout.draft) }) };
+      }
     }
   },
-  say({ measured, limit, unit }, { layout }) {
-    const few = unit === "treadles" && measured <= MOST_LISTED;
-    const treadles = few ? `: ${listed(treadlesOf(layout.draft))}` : "";
-    return `the plan asks for ${measured} ${unit}, and the loom has ${limit}${treadles}`;
-  },
+  say,
   parts: ({ unit }) => [
     ["loom", unit === "heddles on a shaft" ? "heddles" : unit.replace(" ", "-")],
     ["loom"],
@@ -96,10 +114,16 @@ export const loomCapacity: Rule<"loom-capacity", LoomCapacityFact, LaidOut> = {
 };
 
 /** What each treadle does, so that one that is unlike another by a slip is seen. */
-function treadlesOf({ ground }: UnitDraft): string[] {
-  const shafts = (set: readonly number[]) => set.join(" ") || "none";
+function tiesOf({ ground }: UnitDraft): Tie[] {
   const moving = ground.steps.filter(({ raise, sink }) => raise.length + sink.length > 0);
-  return [...new Set(moving.map(({ raise, sink }) => `raise ${shafts(raise)} sink ${shafts(sink)}`))];
+  return [
+    ...new Map(moving.map(({ raise, sink }) => [tieInWords({ raise, sink }), { raise, sink }])).values(),
+  ];
+}
+
+function tieInWords({ raise, sink }: Tie): string {
+  const shafts = (set: readonly number[]) => set.join(" ") || "none";
+  return `raise ${shafts(raise)} sink ${shafts(sink)}`;
 }
 
 /** The draft without the shaft that only stands for static units. */

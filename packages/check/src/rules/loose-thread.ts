@@ -1,6 +1,7 @@
 import { many } from "@drawcord/base";
 import type { Cloth, System } from "../cloth.js";
 import { joinFaults, type VisitFault } from "../regions.js";
+import { withPlace } from "../words.js";
 import { anyCloth } from "./needs.js";
 import { GROUND } from "./parts.js";
 import type { Fact, Rule, RulePage } from "./rule.js";
@@ -35,6 +36,15 @@ export const looseThreadPage: RulePage = {
   },
 };
 
+const say = /* @__PURE__ */ withPlace(({ system, face, count = 1 }: LooseThreadFact) => {
+  const thread = system === "warp" ? "end" : "pick";
+  const never = count === 1 ? "never interlaces: it lies" : "never interlace: they lie";
+  return `${count === 1 ? `a loose ${thread}` : many(count, `loose ${thread}`)} that ${never} on the ${face} all along`;
+});
+
+/** The sentence of what it finds, under its name. */
+export const looseThreadSentence = { "loose-thread": say };
+
 /** An end or a pick that lies over or under all the threads it crosses. */
 export const looseThread: Rule<"loose-thread", LooseThreadFact> = {
   name: "loose-thread",
@@ -59,11 +69,7 @@ export const looseThread: Rule<"loose-thread", LooseThreadFact> = {
       }
     }
   },
-  say({ system, face, count = 1 }) {
-    const thread = system === "warp" ? "end" : "pick";
-    const never = count === 1 ? "never interlaces: it lies" : "never interlace: they lie";
-    return `${count === 1 ? `a loose ${thread}` : many(count, `loose ${thread}`)} that ${never} on the ${face} all along`;
-  },
+  say,
   parts: () => GROUND,
 };
 

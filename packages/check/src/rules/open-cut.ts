@@ -4,7 +4,7 @@ import { openCutsLimit } from "../limits/open-cuts.js";
 import { type OpenBorder, openAcross, openSides } from "../measure/open-borders.js";
 import { unitsAndRows } from "../regions.js";
 import type { Span } from "../report.js";
-import { figure } from "../words.js";
+import { figure, withPlace } from "../words.js";
 import { cleanTwill } from "./examples.js";
 import { planned } from "./needs.js";
 import { GROUND } from "./parts.js";
@@ -85,6 +85,15 @@ export const openCutPage: RulePage = /* @__PURE__ */ (() => ({
   },
 }))();
 
+const say = /* @__PURE__ */ withPlace(({ system, side, measured, limit, count = 1 }: OpenCutFact) => {
+  const all = Math.round((100 * count) / measured);
+  const pairs = system === "weft" ? "ends side by side" : "picks one after the other";
+  return `only ${figure(100 - measured)} % of the ${side} edge of a drawn area cuts: ${count} of ${many(all, "pair")} of ${pairs} ${count === 1 ? "is" : "are"} open, where ${figure(limit)} % is allowed`;
+});
+
+/** The sentence of what it finds, under its name. */
+export const openCutSentence = { "open-cut": say };
+
 /** A border of drawn and undrawn where the floats of one side can slide over the other. */
 export const openCut: Rule<"open-cut", OpenCutFact, LaidOut> = {
   name: "open-cut",
@@ -104,11 +113,7 @@ export const openCut: Rule<"open-cut", OpenCutFact, LaidOut> = {
     }
     for (const border of openAcross(cloth, figure, allowed)) yield factOf(cloth, border, allowed, "warp");
   },
-  say({ system, side, measured, limit, count = 1 }) {
-    const all = Math.round((100 * count) / measured);
-    const pairs = system === "weft" ? "ends side by side" : "picks one after the other";
-    return `only ${figure(100 - measured)} % of the ${side} edge of a drawn area cuts: ${count} of ${many(all, "pair")} of ${pairs} ${count === 1 ? "is" : "are"} open, where ${figure(limit)} % is allowed`;
-  },
+  say,
   parts: () => GROUND,
 };
 

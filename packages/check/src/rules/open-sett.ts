@@ -1,7 +1,7 @@
 import type { Calculated } from "../cloth.js";
 import { openSettLimit } from "../limits/open-sett.js";
 import { tenByTen } from "../numbers/ten-by-ten.js";
-import { figure } from "../words.js";
+import { figure, withPlace } from "../words.js";
 import { calculated } from "./needs.js";
 import type { Fact, Rule, RulePage } from "./rule.js";
 
@@ -15,6 +15,8 @@ export interface OpenSettFact extends Fact {
   readonly unit: "percent";
   /** Whose threads it is about. */
   readonly system: "warp" | "weft";
+  /** How many of them lie in a cm. */
+  readonly perCm: number;
 }
 
 /** From this share of its closest sett on, one system covers the other: the cloth is faced with it (Drawcord's own). */
@@ -73,6 +75,14 @@ export const openSettEntry = {
   ofNumbers: true,
 } as const;
 
+const say = /* @__PURE__ */ withPlace(({ limit, measured, perCm, system }: OpenSettFact) => {
+  const threads = system === "warp" ? "ends" : "picks";
+  return `the sett of ${figure(perCm)} ${threads} a cm is ${figure(measured)} % of the closest that the yarn allows in the ground weave, where ${figure(limit)} % is the least that holds`;
+});
+
+/** The sentence of what it finds, under its name. */
+export const openSettSentence = { "open-sett": say };
+
 /** A sett too open to hold. */
 export const openSett: Rule<"open-sett", OpenSettFact, Calculated> = /* @__PURE__ */ (() => ({
   ...openSettEntry,
@@ -86,14 +96,9 @@ export const openSett: Rule<"open-sett", OpenSettFact, Calculated> = /* @__PURE_
     ] as const) {
       if (own === undefined || own.share >= limit - 1e-9) continue;
       if (other !== undefined && other.share >= FACED) continue;
-      yield { measured: own.share, limit, unit: "percent", system };
+      yield { measured: own.share, limit, unit: "percent", system, perCm: own.perCm };
     }
   },
-  say({ limit, measured, system }, { closeness }) {
-    const own = closeness[system];
-    const threads = system === "warp" ? "ends" : "picks";
-    const at = own === undefined ? "" : ` of ${figure(own.perCm)} ${threads} a cm`;
-    return `the sett${at} is ${figure(measured)} % of the closest that the yarn allows in the ground weave, where ${figure(limit)} % is the least that holds`;
-  },
+  say,
   parts: ({ system }) => [["cloth", system === "warp" ? "sett" : "picks"], ["cloth"]],
 }))();

@@ -32,13 +32,20 @@ export const pickWithoutShedPage: RulePage = /* @__PURE__ */ (() => ({
   },
 }))();
 
+const say = ({ picks: [first, last], face }: PickWithoutShedFact) => {
+  const picks = first === last ? `pick ${first} lifts` : `picks ${first}-${last} lift`;
+  return `${picks} ${face === "face" ? "no end" : "every end"}`;
+};
+
+/** The sentence of what it finds, under its name. */
+export const pickWithoutShedSentence = { "pick-without-shed": say };
+
 /** A pick that lifts no end, or every end. */
 export const pickWithoutShed: Rule<"pick-without-shed", PickWithoutShedFact, Drafted> = {
   name: "pick-without-shed",
   severity: "error",
   changes: [],
   plainOnly: true,
-  saysPlace: true,
   of: drafted,
   *find({ weft }) {
     const sides = Array.from({ length: weft.count }, (_, pick) => {
@@ -49,9 +56,6 @@ export const pickWithoutShed: Rule<"pick-without-shed", PickWithoutShedFact, Dra
       yield { picks: span, system: "weft", face: what, ...counted(span) };
     }
   },
-  say({ picks: [first, last], face }) {
-    const picks = first === last ? `pick ${first} lifts` : `picks ${first}-${last} lift`;
-    return `${picks} ${face === "face" ? "no end" : "every end"}`;
-  },
+  say,
   parts: () => [],
 };

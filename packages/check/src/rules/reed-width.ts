@@ -1,6 +1,6 @@
 import type { Calculated } from "../cloth.js";
 import { tenByTen } from "../numbers/ten-by-ten.js";
-import { figure, figureBeyond } from "../words.js";
+import { figure, figureBeyond, withPlace } from "../words.js";
 import { calculated } from "./needs.js";
 import type { Fact, Rule, RulePage } from "./rule.js";
 
@@ -59,6 +59,14 @@ export const reedWidthEntry = {
   ofNumbers: true,
 } as const;
 
+const say = /* @__PURE__ */ withPlace(({ limit, measured, of }: ReedWidthFact) => {
+  const takes = of === "reed" ? "the reed is" : "the loom weaves";
+  return `the warp is ${figureBeyond(measured, limit)} mm wide in the reed, and ${takes} ${figure(limit)} mm${of === "reed" ? " wide" : ""}`;
+});
+
+/** The sentence of what it finds, under its name. */
+export const reedWidthSentence = { "reed-width": say };
+
 /** A warp wider than the reed, or than the loom. */
 export const reedWidth: Rule<"reed-width", ReedWidthFact, Calculated> = /* @__PURE__ */ (() => ({
   ...reedWidthEntry,
@@ -72,10 +80,7 @@ export const reedWidth: Rule<"reed-width", ReedWidthFact, Calculated> = /* @__PU
       if (limit !== undefined && width > limit + 1e-6) yield { measured: width, limit, unit: "mm", of };
     }
   },
-  say({ limit, measured, of }) {
-    const takes = of === "reed" ? "the reed is" : "the loom weaves";
-    return `the warp is ${figureBeyond(measured, limit)} mm wide in the reed, and ${takes} ${figure(limit)} mm${of === "reed" ? " wide" : ""}`;
-  },
+  say,
   parts: ({ of }) => [
     of === "reed" ? ["cloth", "reed-width"] : ["loom", "weaving-width"],
     [of === "reed" ? "cloth" : "loom"],

@@ -2,7 +2,7 @@ import { many } from "@drawcord/base";
 import type { LaidOut } from "../cloth.js";
 import { tenByTen } from "../numbers/ten-by-ten.js";
 import type { WovenOrder } from "../put-together.js";
-import { figure } from "../words.js";
+import { figure, withPlace } from "../words.js";
 import { planned } from "./needs.js";
 import type { Fact, Rule, RulePage } from "./rule.js";
 
@@ -14,6 +14,10 @@ export interface RowsOverFact extends Fact {
   readonly limit: number;
   /** Of `measured` and `limit`. */
   readonly unit: "rows";
+  /** Picks that they would be, in the mean of all rows. */
+  readonly picksOver: number;
+  /** How long that is on the loom, in mm; left out where the picks a cm are not known. */
+  readonly long?: number;
 }
 
 /** What the page of this rule says. */
@@ -31,22 +35,35 @@ export const rowsOverPage: RulePage = /* @__PURE__ */ (() => ({
   },
 }))();
 
+const say = /* @__PURE__ */ withPlace(({ long, measured, picksOver }: RowsOverFact) => {
+  const onLoom = long === undefined ? "" : ` (${figure(long)} mm on the loom)`;
+  return `whole repeats leave ${many(measured, "row")} of the piece's length over, ${many(picksOver, "pick")}${onLoom}`;
+});
+
+/** The sentence of what it finds, under its name. */
+export const rowsOverSentence = { "rows-over": say };
+
 /** A length that whole repeats of the block that fills it do not meet. */
 export const rowsOver: Rule<"rows-over", RowsOverFact, LaidOut> = {
   name: "rows-over",
   severity: "note",
   changes: ["number", "insert-row"],
   of: planned,
-  *find({ options, layout }) {
+  *find({ options, layout, weft }) {
     const over = options.woven?.over ?? 0;
-    if (over > 0) yield { measured: over, limit: layout.draft.lifts.length, unit: "rows" };
-  },
-  say({ limit, measured }, { options, weft }) {
-    const picks = (measured * weft.count) / limit;
+    if (over <= 0) return;
+    const rows = layout.draft.lifts.length;
+    const picks = (over * weft.count) / rows;
     const { picksPerCm } = options.sett ?? {};
-    const long = picksPerCm === undefined ? "" : ` (${figure((picks * 10) / picksPerCm)} mm on the loom)`;
-    return `whole repeats leave ${many(measured, "row")} of the piece's length over, ${many(Math.round(picks), "pick")}${long}`;
+    yield {
+      measured: over,
+      limit: rows,
+      unit: "rows",
+      picksOver: Math.round(picks),
+      ...(picksPerCm !== undefined && { long: (picks * 10) / picksPerCm }),
+    };
   },
+  say,
   parts: () => [{ piece: ["lifts", "order"] }, { piece: ["lifts"] }],
 };
 

@@ -89,14 +89,12 @@ export interface Rule<Name extends string, F extends Fact, On extends Cloth = Cl
   readonly plainOnly?: true;
   /** That it compares the numbers of the project, which a plan goes by too; default false. */
   readonly ofNumbers?: true;
-  /** Where its sentence names the place itself; default false, and the place is added to it. */
-  readonly saysPlace?: boolean;
   /** What the rule looks at, of a cloth; a clause that says why it cannot, where the cloth has not what it needs. */
   of(cloth: Cloth): On | string;
   /** Looks at a cloth; `found` is what the rules before it have found. */
   find(on: On, found: readonly Told[]): Iterable<F>;
-  /** The sentence of a finding: lower case, without a full stop. */
-  say(fact: F, on: On): string;
+  /** The sentence of a finding, made of nothing but what it says as data: lower case, without a full stop. */
+  say(fact: F): string;
   /** The parts of a recipe that a finding may be about, the nearest first. */
   parts(fact: F): readonly RecipePart[];
 }

@@ -11,6 +11,7 @@ import {
 import type { LaidOut } from "../cloth.js";
 import type { WovenOrder } from "../put-together.js";
 import { picksOfRows } from "../regions.js";
+import { withPlace } from "../words.js";
 import { onTabby } from "./examples.js";
 import { planned } from "./needs.js";
 import { spansOfLines } from "./order-lines.js";
@@ -61,6 +62,14 @@ export const scrambledBorderPage: RulePage = /* @__PURE__ */ (() => ({
   },
 }))();
 
+const say = /* @__PURE__ */ withPlace(({ change, figure, line, shafts }: ScrambledBorderFact) => {
+  const [those, these] = [shafts, figure].map((set) => listed(printShafts(set).split(" ")));
+  return `the line "${line}" mixes the border with the figure: ${change} takes in the border's shafts ${those} with the figure's ${these}`;
+});
+
+/** The sentence of what it finds, under its name. */
+export const scrambledBorderSentence = { "scrambled-border": say };
+
 /** A block that is turned, mirrored or bricked on shafts of the figure and of a border together. */
 export const scrambledBorder: Rule<"scrambled-border", ScrambledBorderFact, LaidOut> = {
   name: "scrambled-border",
@@ -84,10 +93,7 @@ export const scrambledBorder: Rule<"scrambled-border", ScrambledBorderFact, Laid
       }
     }
   },
-  say({ change, figure, line, shafts }) {
-    const [those, these] = [shafts, figure].map((set) => listed(printShafts(set).split(" ")));
-    return `the line "${line}" mixes the border with the figure: ${change} takes in the border's shafts ${those} with the figure's ${these}`;
-  },
+  say,
   parts: ({ rows }) => [{ piece: ["lifts", "order"] }, ...(rows === undefined ? [] : [{ row: rows[0] }])],
 };
 

@@ -1,6 +1,8 @@
-import { type Project, printQuantity, type Quantity, quantity } from "@drawcord/yarn";
+import type { Project, Quantity } from "@drawcord/yarn";
 import type { Calculated } from "../cloth.js";
+import { amountInWords } from "../numbers/amount.js";
 import { tenByTen } from "../numbers/ten-by-ten.js";
+import { withPlace } from "../words.js";
 import { calculated } from "./needs.js";
 import type { Fact, Rule, RulePage } from "./rule.js";
 
@@ -63,6 +65,15 @@ export const shortStockEntry = {
   ofPieces: "first",
 } as const;
 
+const say = /* @__PURE__ */ withPlace(({ limit, measured, unit, yarn }: ShortStockFact) => {
+  const said = (value: number) => amountInWords({ value, unit }, 1);
+  const called = yarn === "warp" || yarn === "weft" ? yarn : `weft ${yarn}`;
+  return `there is ${said(measured)} of the yarn of the ${called}, and ${said(limit)} is needed, what is spared with it`;
+});
+
+/** The sentence of what it finds, under its name. */
+export const shortStockSentence = { "short-stock": say };
+
 /** A stock of yarn that is not enough. */
 export const shortStock: Rule<"short-stock", ShortStockFact, Calculated> = /* @__PURE__ */ (() => ({
   ...shortStockEntry,
@@ -78,11 +89,7 @@ export const shortStock: Rule<"short-stock", ShortStockFact, Calculated> = /* @_
       yield { ...of, unit, yarn: stockedOf(project.onWarp ?? project, yarns) };
     }
   },
-  say({ limit, measured, unit, yarn }) {
-    const said = (value: number) => printQuantity(quantity(value, unit), { decimals: 1 });
-    const called = yarn === "warp" || yarn === "weft" ? yarn : `weft ${yarn}`;
-    return `there is ${said(measured)} of the yarn of the ${called}, and ${said(limit)} is needed, what is spared with it`;
-  },
+  say,
   parts: ({ yarn }) => [
     ["yarns", yarn, "stock"],
     ["yarns", yarn],

@@ -1,7 +1,8 @@
 import { many } from "@drawcord/base";
-import { printQuantity } from "@drawcord/yarn";
 import type { Calculated } from "../cloth.js";
+import { type Amount, amountInWords, amountOf } from "../numbers/amount.js";
 import { tenByTen } from "../numbers/ten-by-ten.js";
+import { withPlace } from "../words.js";
 import { calculated } from "./needs.js";
 import type { Fact, Rule, RulePage } from "./rule.js";
 
@@ -13,6 +14,8 @@ export interface ShortWarpFact extends Fact {
   readonly limit: number;
   /** Of `measured` and `limit`. */
   readonly unit: "pieces";
+  /** How long the warp is. */
+  readonly warp: Amount;
 }
 
 /** What the page of this rule says. */
@@ -50,18 +53,22 @@ export const shortWarpEntry = {
   ofPieces: "first",
 } as const;
 
+const say = /* @__PURE__ */ withPlace(({ limit, measured, warp }: ShortWarpFact) => {
+  return `the warp of ${amountInWords(warp)} gives ${many(measured, "piece")}, and ${limit} are wanted`;
+});
+
+/** The sentence of what it finds, under its name. */
+export const shortWarpSentence = { "short-warp": say };
+
 /** A warp too short for the pieces. */
 export const shortWarp: Rule<"short-warp", ShortWarpFact, Calculated> = /* @__PURE__ */ (() => ({
   ...shortWarpEntry,
   of: calculated,
-  *find({ piecesOfWarp }) {
-    if (piecesOfWarp === undefined) return;
+  *find({ piecesOfWarp, project: { warpLength } }) {
+    if (piecesOfWarp === undefined || warpLength === undefined) return;
     const { given, wanted } = piecesOfWarp;
-    if (given < wanted) yield { measured: given, limit: wanted, unit: "pieces" };
+    if (given < wanted) yield { measured: given, limit: wanted, unit: "pieces", warp: amountOf(warpLength) };
   },
-  say({ limit, measured }, { project: { warpLength } }) {
-    const warp = warpLength === undefined ? "the warp" : `the warp of ${printQuantity(warpLength)}`;
-    return `${warp} gives ${many(measured, "piece")}, and ${limit} are wanted`;
-  },
+  say,
   parts: () => [["project", "pieces"], ["project", "warp"], ["pieces"]],
 }))();

@@ -1,9 +1,11 @@
-import { convert, printQuantity, printSley, toMetric } from "@drawcord/yarn";
+import { convert, printSley, type Sley, toMetric } from "@drawcord/yarn";
 import type { Calculated } from "../cloth.js";
 import { off } from "../limits/off.js";
-import { because, likelyReason } from "../numbers/likely-reason.js";
+import { type Amount, amountInWords, amountOf } from "../numbers/amount.js";
+import { likelyMistake } from "../numbers/likely-mistake.js";
+import { because, type Mistake } from "../numbers/mistake.js";
 import { tenByTen } from "../numbers/ten-by-ten.js";
-import { figure } from "../words.js";
+import { withPlace } from "../words.js";
 import { calculated } from "./needs.js";
 import type { Fact, Rule, RulePage } from "./rule.js";
 
@@ -15,8 +17,16 @@ export interface SleySettFact extends Fact {
   readonly limit: number;
   /** Of `measured` and `limit`. */
   readonly unit: "per cm";
-  /** The slip that would explain it exactly. */
-  readonly likely?: string;
+  /** Ends in each dent. */
+  readonly sley: Sley;
+  /** What the sleyed reed makes, in the unit of the sett. */
+  readonly made: Amount;
+  /** The sett as it is written. */
+  readonly sett: Amount;
+  /** Which of the two the plan goes by. */
+  readonly goesBy: "sett" | "sley";
+  /** The mistake that would explain it exactly. */
+  readonly likely?: Mistake;
 }
 
 /** What the page of this rule says. */
@@ -55,6 +65,14 @@ export const sleySettEntry = {
   ofNumbers: true,
 } as const;
 
+const say = /* @__PURE__ */ withPlace(
+  ({ goesBy, likely, made, sett, sley }: SleySettFact) =>
+    `sleyed ${printSley(sley)}, the reed makes ${amountInWords(made, 2)}, and the sett is ${amountInWords(sett)}; the plan goes by the ${goesBy}${because(likely)}`,
+);
+
+/** The sentence of what it finds, under its name. */
+export const sleySettSentence = { "sley-sett": say };
+
 /** A sley that does not give the sett. */
 export const sleySett: Rule<"sley-sett", SleySettFact, Calculated> = /* @__PURE__ */ (() => ({
   ...sleySettEntry,
@@ -65,24 +83,23 @@ export const sleySett: Rule<"sley-sett", SleySettFact, Calculated> = /* @__PURE_
     const sett = toMetric(project.sett).value;
     const made = toMetric(reed.sett).value;
     if (Math.abs(made / sett - 1) * 100 <= (options.limits?.off ?? off.usual) + 1e-9) return;
-    const likely = likelyReason(
+    const likely = likelyMistake(
       sett,
       made,
-      [{ value: toMetric(reed.dents).value, reason: "the dents of the reed were taken for ends" }],
+      [{ value: toMetric(reed.dents).value, mistake: { mistake: "dents-for-ends" } }],
       0.005 * sett,
     );
-    yield { measured: made, limit: sett, unit: "per cm", ...(likely !== undefined && { likely }) };
+    yield {
+      measured: made,
+      limit: sett,
+      unit: "per cm",
+      sley: reed.sley,
+      made: amountOf(convert(reed.sett, project.sett.unit)),
+      sett: amountOf(project.sett),
+      goesBy: project.sley === undefined ? "sett" : "sley",
+      ...(likely !== undefined && { likely }),
+    };
   },
-  say({ likely, limit, measured }, { project, worked }) {
-    const { reed } = worked;
-    const { sett } = project;
-    const sley = reed === undefined ? "" : printSley(reed.sley);
-    const made =
-      reed === undefined || sett === undefined
-        ? `${figure(measured)} per cm`
-        : printQuantity(convert(reed.sett, sett.unit), { decimals: 2 });
-    const wanted = sett === undefined ? `${figure(limit)} per cm` : printQuantity(sett);
-    return `sleyed ${sley}, the reed makes ${made}, and the sett is ${wanted}; the plan goes by the ${project.sley === undefined ? "sett" : "sley"}${because(likely)}`;
-  },
+  say,
   parts: () => [["cloth", "sley"], ["cloth", "reed"], ["cloth"]],
 }))();

@@ -1,7 +1,9 @@
 import type { Cloth } from "../cloth.js";
 import { longestOf } from "../measure/threads.js";
-import { because, likelyReason } from "../numbers/likely-reason.js";
+import { likelyMistake } from "../numbers/likely-mistake.js";
+import { because, type Mistake } from "../numbers/mistake.js";
 import type { StatedNumber } from "../options.js";
+import { withPlace } from "../words.js";
 import { onTabby } from "./examples.js";
 import { anyCloth } from "./needs.js";
 import type { Fact, Rule, RulePage } from "./rule.js";
@@ -16,8 +18,10 @@ export interface StatedNumberFact extends Fact {
   readonly unit: string;
   /** The stated number, by its name in the recipe. */
   readonly stated: string;
-  /** The slip that would explain it exactly. */
-  readonly likely?: string;
+  /** The line of the recipe that states it, from 1; left out where it was read from none. */
+  readonly line?: number;
+  /** The mistake that would explain it exactly. */
+  readonly likely?: Mistake;
 }
 
 /** What the page of this rule says. */
@@ -67,6 +71,11 @@ export const statedNumberPage: RulePage = /* @__PURE__ */ (() => ({
   },
 }))();
 
+const say = /* @__PURE__ */ withPlace(sentence);
+
+/** The sentence of what it finds, under its name. */
+export const statedNumberSentence = { "stated-number": say };
+
 /** A number that the printed recipe claims and that comes out otherwise. */
 export const statedNumber: Rule<"stated-number", StatedNumberFact> = {
   name: "stated-number",
@@ -76,22 +85,26 @@ export const statedNumber: Rule<"stated-number", StatedNumberFact> = {
   ofPieces: "first",
   of: anyCloth,
   *find(cloth) {
-    for (const { claim, found, name, slips = [], unit, within = 0 } of cloth.options.stated ?? []) {
+    for (const { claim, found, line, name, slips = [], unit, within = 0 } of cloth.options.stated ?? []) {
       const measured = found ?? numberOf(cloth, name);
       // A claim of just the allowed rounding passes, whatever the last binary digit says.
       if (measured === undefined || Math.abs(measured - claim) <= within + 1e-9 * Math.abs(claim)) continue;
-      const likely = likelyReason(claim, measured, slips, within);
-      yield { measured, limit: claim, unit, stated: name, ...(likely !== undefined && { likely }) };
+      const likely = likelyMistake(claim, measured, slips, within);
+      yield {
+        measured,
+        limit: claim,
+        unit,
+        stated: name,
+        ...(line !== undefined && { line }),
+        ...(likely !== undefined && { likely }),
+      };
     }
   },
-  say: (fact, { options }) => sentence(fact, options.stated?.find(({ name }) => name === fact.stated)?.line),
+  say,
   parts: ({ stated }) => [["stated", stated], ["stated"]],
 };
 
-function sentence(
-  { likely, limit, measured, stated, unit }: StatedNumberFact,
-  line: number | undefined,
-): string {
+function sentence({ likely, limit, line, measured, stated, unit }: StatedNumberFact): string {
   const who = line === undefined ? "the recipe states" : `line ${line} states`;
   const off = figure(Math.abs(measured - limit));
   if (unit === stated) {

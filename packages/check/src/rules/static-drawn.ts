@@ -2,6 +2,7 @@ import { many } from "@drawcord/base";
 import type { LaidOut } from "../cloth.js";
 import { picksOfRows } from "../regions.js";
 import { rowsDrawing, whereOf } from "../runs-of.js";
+import { withPlace } from "../words.js";
 import { onTabby } from "./examples.js";
 import { planned } from "./needs.js";
 import { atRow } from "./parts.js";
@@ -50,6 +51,14 @@ export const staticDrawnPage: RulePage = /* @__PURE__ */ (() => ({
   },
 }))();
 
+const say = /* @__PURE__ */ withPlace(
+  ({ shaft, count = 1 }: StaticDrawnFact) =>
+    `${count === 1 ? "a lift draws" : `${many(count, "lift")} draw`} shaft ${shaft}, which stands for the static units`,
+);
+
+/** The sentence of what it finds, under its name. */
+export const staticDrawnSentence = { "static-drawn": say };
+
 /** A lift that draws the shaft number that stands for static units. */
 export const staticDrawn: Rule<"static-drawn", StaticDrawnFact, LaidOut> = {
   name: "static-drawn",
@@ -69,7 +78,6 @@ export const staticDrawn: Rule<"static-drawn", StaticDrawnFact, LaidOut> = {
       };
     }
   },
-  say: ({ shaft, count = 1 }) =>
-    `${count === 1 ? "a lift draws" : `${many(count, "lift")} draw`} shaft ${shaft}, which stands for the static units`,
+  say,
   parts: atRow,
 };

@@ -5,6 +5,7 @@ import { companyOf } from "../company.js";
 import { thinAreaLimit } from "../limits/thin-area.js";
 import { rowEdges, unitEdges } from "../measure/squares.js";
 import { joinFaults } from "../regions.js";
+import { withPlace } from "../words.js";
 import { cleanTwill } from "./examples.js";
 import { planned } from "./needs.js";
 import { inFigure } from "./parts.js";
@@ -68,6 +69,15 @@ export const thinAreaPage: RulePage = {
   },
 };
 
+const say = /* @__PURE__ */ withPlace(({ count = 1 }: Fact) =>
+  count === 1
+    ? "an area that is one unit wide or one row high stands alone"
+    : `${many(count, "area")} beside each other are each one unit wide or one row high`,
+);
+
+/** The sentence of what it finds, under its name. */
+export const thinAreaSentence = { "thin-area": say };
+
 /** A small area that is one unit wide or one row high. */
 export const thinArea: Rule<"thin-area", Fact, LaidOut> = {
   name: "thin-area",
@@ -95,10 +105,7 @@ export const thinArea: Rule<"thin-area", Fact, LaidOut> = {
     });
     for (const { measured: _, ...region } of regions) yield region;
   },
-  say: ({ count = 1 }) =>
-    count === 1
-      ? "an area that is one unit wide or one row high stands alone"
-      : `${many(count, "area")} beside each other are each one unit wide or one row high`,
+  say,
   parts: inFigure,
 };
 

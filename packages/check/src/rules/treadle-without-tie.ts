@@ -29,13 +29,18 @@ export const treadleWithoutTiePage: RulePage = /* @__PURE__ */ (() => ({
   },
 }))();
 
+const say = ({ treadles: [first, last] }: TreadleWithoutTieFact) =>
+  first === last ? `treadle ${first} is tied to no shaft` : `treadles ${first}-${last} are tied to no shafts`;
+
+/** The sentence of what it finds, under its name. */
+export const treadleWithoutTieSentence = { "treadle-without-tie": say };
+
 /** A treadle that is tied to no shaft. */
 export const treadleWithoutTie: Rule<"treadle-without-tie", TreadleWithoutTieFact, Drafted> = {
   name: "treadle-without-tie",
   severity: "warning",
   changes: [],
   plainOnly: true,
-  saysPlace: true,
   of(cloth) {
     const on = drafted(cloth);
     return typeof on !== "string" && on.shaftDraft.shedding.kind !== "tie-up"
@@ -47,9 +52,6 @@ export const treadleWithoutTie: Rule<"treadle-without-tie", TreadleWithoutTieFac
     const bare = wrongRuns(shedding.tieUp, (shafts) => (shafts.length === 0 ? "none" : undefined));
     for (const { span } of bare) yield { treadles: span, ...counted(span) };
   },
-  say: ({ treadles: [first, last] }) =>
-    first === last
-      ? `treadle ${first} is tied to no shaft`
-      : `treadles ${first}-${last} are tied to no shafts`,
+  say,
   parts: () => [],
 };

@@ -2,7 +2,7 @@ import type { Cloth } from "../cloth.js";
 import { takeUpLimit } from "../limits/take-up.js";
 import { unitsAndRows } from "../regions.js";
 import type { Span } from "../report.js";
-import { figure, figureBeyond } from "../words.js";
+import { figure, figureBeyond, withPlace } from "../words.js";
 import { anyCloth } from "./needs.js";
 import { inFigure } from "./parts.js";
 import type { Fact, Rule, RulePage } from "./rule.js";
@@ -55,6 +55,15 @@ export const unevenTakeUpPage: RulePage = {
   },
 };
 
+const say = /* @__PURE__ */ withPlace(({ system, measured, limit }: UnevenTakeUpFact) => {
+  const [threads, others] = system === "warp" ? ["ends", "end"] : ["picks", "pick"];
+  const [how, go] = measured < 0 ? ["less", "go slack"] : ["more", "draw in"];
+  return `${threads} that interlace ${figureBeyond(Math.abs(measured), limit)} % ${how} often than the average ${others}; they may ${go}, where ${figure(limit)} % is allowed`;
+});
+
+/** The sentence of what it finds, under its name. */
+export const unevenTakeUpSentence = { "uneven-take-up": say };
+
 /** Threads that interlace much more or much less often than the rest of their system. */
 export const unevenTakeUp: Rule<"uneven-take-up", UnevenTakeUpFact> = {
   name: "uneven-take-up",
@@ -73,11 +82,7 @@ export const unevenTakeUp: Rule<"uneven-take-up", UnevenTakeUpFact> = {
     );
     yield* stretches(picks, tolerance).map((stretch) => factOf(cloth, "weft", stretch, tolerance));
   },
-  say({ system, measured, limit }) {
-    const [threads, others] = system === "warp" ? ["ends", "end"] : ["picks", "pick"];
-    const [how, go] = measured < 0 ? ["less", "go slack"] : ["more", "draw in"];
-    return `${threads} that interlace ${figureBeyond(Math.abs(measured), limit)} % ${how} often than the average ${others}; they may ${go}, where ${figure(limit)} % is allowed`;
-  },
+  say,
   parts: inFigure,
 };
 

@@ -2,6 +2,7 @@ import { many } from "@drawcord/base";
 import type { LaidOut } from "../cloth.js";
 import { picksOfRows } from "../regions.js";
 import { rowsDrawing, whereOf } from "../runs-of.js";
+import { withPlace } from "../words.js";
 import { onTabby } from "./examples.js";
 import { planned } from "./needs.js";
 import { atRow } from "./parts.js";
@@ -48,6 +49,14 @@ export const unknownShaftPage: RulePage = /* @__PURE__ */ (() => ({
   },
 }))();
 
+const say = /* @__PURE__ */ withPlace(
+  ({ shaft, count = 1 }: UnknownShaftFact) =>
+    `${count === 1 ? "a lift draws" : `${many(count, "lift")} draw`} pattern shaft ${shaft}, on which no unit hangs`,
+);
+
+/** The sentence of what it finds, under its name. */
+export const unknownShaftSentence = { "unknown-shaft": say };
+
 /** A lift that draws a pattern shaft on which no unit hangs. */
 export const unknownShaft: Rule<"unknown-shaft", UnknownShaftFact, LaidOut> = {
   name: "unknown-shaft",
@@ -68,7 +77,6 @@ export const unknownShaft: Rule<"unknown-shaft", UnknownShaftFact, LaidOut> = {
       };
     }
   },
-  say: ({ shaft, count = 1 }) =>
-    `${count === 1 ? "a lift draws" : `${many(count, "lift")} draw`} pattern shaft ${shaft}, on which no unit hangs`,
+  say,
   parts: atRow,
 };

@@ -4,7 +4,7 @@ import { eachLongRun } from "../measure/long-runs.js";
 import { longestOf } from "../measure/threads.js";
 import { unitsAndRows } from "../regions.js";
 import type { Span, Where } from "../report.js";
-import { figure } from "../words.js";
+import { figure, withPlace } from "../words.js";
 import { anyCloth } from "./needs.js";
 import { GROUND } from "./parts.js";
 import type { Fact, Rule, RulePage } from "./rule.js";
@@ -17,6 +17,10 @@ export interface UnlikeSidesFact extends Fact {
   readonly limit: number;
   /** Of `measured` and `limit`. */
   readonly unit: "threads";
+  /** Threads that the longest passes on the other side. */
+  readonly other: number;
+  /** How many times as many are allowed. */
+  readonly times: number;
   /** The side of the cloth. */
   readonly face: "face" | "back";
   /** Whose threads it is about. */
@@ -45,6 +49,14 @@ export const unlikeSidesPage: RulePage = {
   },
 };
 
+const say = /* @__PURE__ */ withPlace(({ face, measured, other: fewer, system, times }: UnlikeSidesFact) => {
+  const other = face === "face" ? "back" : "face";
+  return `the longest ${system} float passes ${measured} threads on the ${face}, and ${figure(fewer)} on the ${other}, where ${figure(times)} times as many are allowed`;
+});
+
+/** The sentence of what it finds, under its name. */
+export const unlikeSidesSentence = { "unlike-sides": say };
+
 /** A back with much longer floats than the face, or the other way round. */
 export const unlikeSides: Rule<"unlike-sides", UnlikeSidesFact> = {
   name: "unlike-sides",
@@ -69,17 +81,15 @@ export const unlikeSides: Rule<"unlike-sides", UnlikeSidesFact> = {
         measured: Math.max(raised, lowered),
         limit: times * Math.min(raised, lowered),
         unit: "threads",
+        other: Math.min(raised, lowered),
+        times,
         ...longestPlace(cloth, system, onRaised ? 1 : 0, Math.max(raised, lowered)),
         face: onFace ? "face" : "back",
         system,
       };
     }
   },
-  say({ system, face, measured, limit }, { options }) {
-    const other = face === "face" ? "back" : "face";
-    const times = options.limits?.unlikeSides ?? unlikeSidesLimit.usual;
-    return `the longest ${system} float passes ${measured} threads on the ${face}, and ${figure(limit / times)} on the ${other}, where ${figure(times)} times as many are allowed`;
-  },
+  say,
   parts: () => GROUND,
 };
 

@@ -1,4 +1,5 @@
 import { accepts } from "../waivers.js";
+import { withPlace } from "../words.js";
 import { onTabby } from "./examples.js";
 import { anyCloth } from "./needs.js";
 import type { Fact, Rule, RulePage } from "./rule.js";
@@ -37,6 +38,13 @@ export const unusedWaiverPage: RulePage = /* @__PURE__ */ (() => ({
   },
 }))();
 
+const say = /* @__PURE__ */ withPlace(
+  ({ waives }: UnusedWaiverFact) => `the waiver of ${waives} matches no finding`,
+);
+
+/** The sentence of what it finds, under its name. */
+export const unusedWaiverSentence = { "unused-waiver": say };
+
 /** A waiver that accepts nothing. */
 export const unusedWaiver: Rule<"unused-waiver", UnusedWaiverFact> = {
   name: "unused-waiver",
@@ -59,6 +67,6 @@ export const unusedWaiver: Rule<"unused-waiver", UnusedWaiverFact> = {
       };
     }
   },
-  say: ({ waives }) => `the waiver of ${waives} matches no finding`,
+  say,
   parts: ({ waiver }) => [["waive", waiver - 1], ["waive"]],
 };

@@ -1,7 +1,9 @@
-import { convert, printQuantity, type Quantity, quantity } from "@drawcord/yarn";
+import { convert, type Quantity } from "@drawcord/yarn";
 import type { LaidOut } from "../cloth.js";
+import { amountInWords } from "../numbers/amount.js";
 import type { ProjectFacts } from "../numbers/project.js";
 import { tenByTen } from "../numbers/ten-by-ten.js";
+import { withPlace } from "../words.js";
 import { planned } from "./needs.js";
 import type { Fact, Rule, RulePage } from "./rule.js";
 
@@ -162,6 +164,18 @@ export const unusualNumberEntry = {
   ofNumbers: true,
 } as const;
 
+const say = /* @__PURE__ */ withPlace(({ at, fibre, limit, measured, number, unit }: UnusualNumberFact) => {
+  const said = (value: number) => amountInWords({ value, unit }, 2);
+  const usual = measured < limit ? "at least" : "at most";
+  const of = fibre === undefined ? "" : ` of ${fibre}`;
+  return at[0] === "measured"
+    ? `the sample tells ${said(measured)} as ${number}, where ${usual} ${said(limit)} is usual${of}; it looks like a slip of the ruler`
+    : `${number} is ${said(measured)}, where ${usual} ${said(limit)} is usual${of}`;
+});
+
+/** The sentence of what it finds, under its name. */
+export const unusualNumberSentence = { "unusual-number": say };
+
 /** A number beyond what is usual in the trade. */
 export const unusualNumber: Rule<"unusual-number", UnusualNumberFact, LaidOut> = /* @__PURE__ */ (() => ({
   ...unusualNumberEntry,
@@ -188,13 +202,6 @@ export const unusualNumber: Rule<"unusual-number", UnusualNumberFact, LaidOut> =
       };
     }
   },
-  say({ at, fibre, limit, measured, number, unit }) {
-    const said = (value: number) => printQuantity(quantity(value, unit), { decimals: 2 });
-    const usual = measured < limit ? "at least" : "at most";
-    const of = fibre === undefined ? "" : ` of ${fibre}`;
-    return at[0] === "measured"
-      ? `the sample tells ${said(measured)} as ${number}, where ${usual} ${said(limit)} is usual${of}; it looks like a slip of the ruler`
-      : `${number} is ${said(measured)}, where ${usual} ${said(limit)} is usual${of}`;
-  },
+  say,
   parts: ({ at }) => [at, at.slice(0, 2), at.slice(0, 1)],
 }))();

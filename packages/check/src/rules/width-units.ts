@@ -1,9 +1,12 @@
 import { many } from "@drawcord/base";
-import { convert, printQuantity, toMetric } from "@drawcord/yarn";
+import { convert, toMetric } from "@drawcord/yarn";
 import type { Calculated } from "../cloth.js";
 import { off } from "../limits/off.js";
-import { because, likelyReason } from "../numbers/likely-reason.js";
+import { type Amount, amountInWords, amountOf } from "../numbers/amount.js";
+import { likelyMistake } from "../numbers/likely-mistake.js";
+import { because, type Mistake } from "../numbers/mistake.js";
 import { tenByTen } from "../numbers/ten-by-ten.js";
+import { withPlace } from "../words.js";
 import { calculated } from "./needs.js";
 import type { Fact, Rule, RulePage } from "./rule.js";
 
@@ -15,8 +18,14 @@ export interface WidthUnitsFact extends Fact {
   readonly limit: number;
   /** Of `measured` and `limit`. */
   readonly unit: "ends";
-  /** The slip that would explain it exactly. */
-  readonly likely?: string;
+  /** The finished width that is wanted. */
+  readonly width: Amount;
+  /** Units that the cloth has. */
+  readonly unitsPlanned: number;
+  /** The width that its ends finish, in the unit of `width`; left out where it cannot be worked out. */
+  readonly finishes?: Amount;
+  /** The mistake that would explain it exactly. */
+  readonly likely?: Mistake;
 }
 
 /** What the page of this rule says. */
@@ -60,6 +69,19 @@ export const widthUnitsEntry = {
   ofNumbers: true,
 } as const;
 
+const say = /* @__PURE__ */ withPlace(
+  ({ finishes, likely, limit, measured, unitsPlanned, width }: WidthUnitsFact) => {
+    const apart = Math.abs(measured - limit);
+    const units = Math.round(apart / (measured / unitsPlanned));
+    const how = measured < limit ? "fewer" : "more";
+    const comes = finishes === undefined ? "" : `, which finish ${amountInWords(finishes, 1)} wide`;
+    return `a width of ${amountInWords(width)} takes ${limit} ends, and there are ${measured}${comes}: ${apart} ${how} (${many(units, "unit")})${because(likely)}; the plan goes by the units`;
+  },
+);
+
+/** The sentence of what it finds, under its name. */
+export const widthUnitsSentence = { "width-units": say };
+
 /** A width that the units do not make. */
 export const widthUnits: Rule<"width-units", WidthUnitsFact, Calculated> = /* @__PURE__ */ (() => ({
   ...widthUnitsEntry,
@@ -76,36 +98,34 @@ export const widthUnits: Rule<"width-units", WidthUnitsFact, Calculated> = /* @_
     const allowed = Math.max((needed * (options.limits?.off ?? off.usual)) / 100, unit - 1);
     if (Math.abs(made - needed) <= allowed + 1e-9) return;
     const perMm = toMetric(sett).value / 10;
-    const likely = likelyReason(
+    const likely = likelyMistake(
       warp.count,
       needed,
       [
         {
           value: toMetric(width).value * perMm,
-          reason: "the finished width was taken for the width in the reed",
+          mistake: { mistake: "finished-width-for-reed" },
         },
         {
           value: (toMetric(width).value * perMm * widthInReed.value) / clothWidth.value,
-          reason: "the wash was forgotten",
+          mistake: { mistake: "wash-forgotten" },
         },
-        { value: needed / unit, reason: "units were taken for ends" },
+        { value: needed / unit, mistake: { mistake: "units-for-ends" } },
       ],
       1,
     );
-    yield { measured: warp.count, limit: needed, unit: "ends", ...(likely !== undefined && { likely }) };
-  },
-  say({ likely, limit, measured }, { layout, project, warp, worked }) {
     const { finishedWidth } = worked;
-    const apart = Math.abs(measured - limit);
-    const units = Math.round(apart / (warp.count / layout.draft.threading.length));
-    const how = measured < limit ? "fewer" : "more";
-    const wanted = project.width === undefined ? "" : printQuantity(project.width);
-    const comes =
-      project.width === undefined || finishedWidth === undefined
-        ? ""
-        : `, which finish ${printQuantity(convert(finishedWidth, project.width.unit), { decimals: 1 })} wide`;
-    return `a width of ${wanted} takes ${limit} ends, and there are ${measured}${comes}: ${apart} ${how} (${many(units, "unit")})${because(likely)}; the plan goes by the units`;
+    yield {
+      measured: warp.count,
+      limit: needed,
+      unit: "ends",
+      width: amountOf(width),
+      unitsPlanned: layout.draft.threading.length,
+      ...(finishedWidth !== undefined && { finishes: amountOf(convert(finishedWidth, width.unit)) }),
+      ...(likely !== undefined && { likely }),
+    };
   },
+  say,
   parts: () => [
     ["project", "width"],
     ["units", "threading"],

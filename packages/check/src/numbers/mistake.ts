@@ -1,0 +1,50 @@
+/** A mistake that gives just the wrong number that stands in a recipe, as data: its kind, and what that leaves open. */
+export type Mistake =
+  | { readonly mistake: PlainMistake }
+  /** Another number of the cloth was counted: its name, and that of the number meant. */
+  | { readonly mistake: "other-count"; readonly counted: string; readonly meant: string }
+  /** Another number of the plan was written: its name, and what a plan calls it. */
+  | { readonly mistake: "other-number"; readonly number: string; readonly title: string };
+
+type PlainMistake = keyof typeof plainMistakes;
+
+/** The clauses of those that are told by their kind alone. */
+const plainMistakes = {
+  "inches-for-centimetres": () => "inches were taken for centimetres",
+  "centimetres-for-inches": () => "centimetres were taken for inches",
+  "centimetres-for-millimetres": () => "centimetres were taken for millimetres",
+  "millimetres-for-centimetres": () => "millimetres were taken for centimetres",
+  "finished-length-for-woven": () => "the finished length was taken for the woven one",
+  "finished-width-for-reed": () => "the finished width was taken for the width in the reed",
+  "wash-forgotten": () => "the wash was forgotten",
+  "picks-for-rows": () => "picks were taken for rows",
+  "rows-for-picks": () => "rows were taken for picks",
+  "units-for-ends": () => "units were taken for ends",
+  "dents-for-ends": () => "the dents of the reed were taken for ends",
+  "selvedges-left-out": () => "the selvedges were left out",
+  "selvedges-twice": () => "the selvedges were counted twice",
+  "selvedges-counted": () => "the selvedges were counted",
+  "draw-in-twice": () => "the draw-in was taken twice",
+  "draw-in-added-twice": () => "the draw-in was added twice",
+  "shrinkage-twice": () => "the shrinkage was taken twice",
+} as const satisfies Readonly<Record<string, () => string>>;
+
+/** A clause for each kind of mistake. */
+export type MistakeSentences = {
+  readonly [Kind in Mistake["mistake"]]: (mistake: Extract<Mistake, { readonly mistake: Kind }>) => string;
+};
+
+/** The clauses of mistakes in English, by their kind, to follow `it looks as if`. */
+export const mistakeSentences: MistakeSentences = /* @__PURE__ */ (() => ({
+  ...plainMistakes,
+  "other-count": ({ counted, meant }) => `the ${counted} were taken for ${meant.replaceAll("-", " ")}`,
+  "other-number": ({ title }) => `the ${title} was written`,
+}))();
+
+/** The words for a likely mistake, to follow a sentence; nothing where there is none. */
+export function because(mistake: Mistake | undefined): string {
+  if (mistake === undefined) return "";
+  // Each clause is asked for its own kind, which the type of the table cannot follow.
+  const say = mistakeSentences[mistake.mistake] as (of: Mistake) => string;
+  return `; it looks as if ${say(mistake)}`;
+}
