@@ -62,7 +62,7 @@ function weave(name: string): string {
 
 function cutFacts(name: string): readonly string[] {
   const { cut, ground, kind } = groundPlanOf(name);
-  if (kind !== "two weaves") return ["the treadles move every shaft: a figure has no say in this ground"];
+  if (kind !== "two weaves") return ["the treadles move every shaft: no figure can show in this ground"];
   const pairs = ground.steps
     .map(({ raise, sink }) => `${printShafts(raise)}/${printShafts(sink)}`)
     .join(", ");

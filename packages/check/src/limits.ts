@@ -96,7 +96,7 @@ export interface Limits extends Listed {
   readonly undrawnArea?: AreaSize;
   /** How far the share of warp on the face of a band may lie from that of the cloth, in percentage points; usually 30. */
   readonly faceShare?: number;
-  /** Up to how many squares an area is told of that is one unit wide or one row high; usually 3. */
+  /** Up to how many squares an area that is one unit wide or one row high is reported; usually 3. */
   readonly thinArea?: number;
   /** How many times as long as on the other side of the cloth the longest float may be; usually 2. */
   readonly unlikeSides?: number;

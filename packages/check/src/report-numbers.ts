@@ -57,8 +57,8 @@ function toldOtherwise(report: Report): readonly string[] {
   const open = openByRule(report);
   if (open === undefined || (open.side === cut.side.open && open.across === cut.across.open)) return [];
   return [
-    `those are counted over all picks as they lie; open-cut reports ${open.side} open at side edges and ${open.across} at top and bottom:`,
-    "it takes each weft by itself, without picks that move every ground shaft, selvedges, and borders within the limit",
+    `these are counted over all picks as they lie in the cloth; open-cut reports ${open.side} open at side edges and ${open.across} at top and bottom:`,
+    "it judges each weft by itself, and leaves out picks that move every ground shaft, selvedges, and borders within the limit",
   ];
 }
 

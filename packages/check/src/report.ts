@@ -56,7 +56,7 @@ export interface Spread {
   readonly least: number;
   /** Most on a thread. */
   readonly most: number;
-  /** On a thread, in the mean. */
+  /** On a thread, on average. */
   readonly mean: number;
 }
 

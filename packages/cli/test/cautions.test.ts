@@ -1,6 +1,7 @@
 import { readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import { SHORT_LIFT_CAUTION, WEIGHT_CAUTION } from "@drawcord/units";
+import { fileURLToPath } from "node:url";
+import { SHORT_LIFT_CAUTION, WARP_CAUTION, WEIGHT_CAUTION } from "@drawcord/units";
 import { describe, expect, it } from "vitest";
 import { folder } from "../../../tests/support/folder.js";
 import { run } from "./run.js";
@@ -42,11 +43,16 @@ async function pages(name: string): Promise<Record<string, string>> {
 describe("a page with a weight on it", () => {
   it("carries the usual caution, however light the lift, and says who has the last word", async () => {
     for (const [page, text] of Object.entries(await pages(recipeWith("8 g")))) {
-      expect(text, page).toContain(SHORT_LIFT_CAUTION);
+      expect(text, page).toContain(WEIGHT_CAUTION);
     }
     expect(WEIGHT_CAUTION).toMatch(
-      /maker of your loom.*Local rules.*qualified person.*overhead fixings.*teaching room/,
+      /drops its lingos.*Repeated pulling.*hands and feet from beneath.*let no drawn handle slip.*maker of your loom.*Local rules.*qualified person.*overhead fixings.*teaching room/,
     );
+  });
+
+  it("has it in short where only one row is asked for", async () => {
+    const { stdout } = await run(["lifts", recipeWith("25 g"), "--at", "row 7"], { cwd });
+    expect(stdout.replace(/\s+/g, " ")).toContain(SHORT_LIFT_CAUTION);
   });
 
   it.each([
@@ -61,5 +67,20 @@ describe("a page with a weight on it", () => {
       expect(text, page).toMatch(said);
       if (!page.startsWith("lifts, csv")) expect(text, page).not.toMatch(unsaid);
     }
+  });
+});
+
+describe("a page about winding, stretching and cutting off a warp", () => {
+  it.each([
+    ["a recipe", recipeWith("25 g")],
+    ["a plain draft", fileURLToPath(new URL("../../../shared/drafts/towel.wif", import.meta.url))],
+  ])("says of %s to mind the tension, and washing to mind heat, dye and dust", async (_, file) => {
+    await run(["sheet", file, "-o", "warp.html", "--part", "warping", "--part", "cautions", "--force"], {
+      cwd,
+    });
+    const text = readFileSync(join(cwd, "warp.html"), "utf8");
+    expect(text).toContain(WARP_CAUTION);
+    expect(text).toMatch(/let the tension off, and then cut it off/);
+    expect(text).toMatch(/hot water.*dust.*dye.*makers of yarn and dye/);
   });
 });

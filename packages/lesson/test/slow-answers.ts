@@ -117,7 +117,7 @@ export const slowly: Readonly<Record<string, (task: Task) => void>> = {
     expect(Math.abs(numberIn(answers[0]!.answer) - closest)).toBeLessThanOrEqual(0.2);
     expect(Math.abs(numberIn(answers[1]!.answer) - (closest * firm!) / 100)).toBeLessThanOrEqual(0.5);
     if (answers[2] === undefined) return;
-    const dents = Number(/, (\d+) dents/.exec(answers[2].question)![1]);
+    const dents = Number(/ (\d+) dents/.exec(answers[2].question)![1]);
     const miss = (each: number) => Math.abs((dents * each) / 10 - numberIn(answers[1]!.answer));
     const each = Number(answers[2].answer);
     for (const other of [each - 1, each + 1])

@@ -59,5 +59,6 @@ export { printThreading } from "./threading-print.js";
 export { mendThreading, type ThreadingShape, threadingShape } from "./threading-shape.js";
 export { describeThreading, type ThreadingPoint, threadingPoints } from "./threading-words.js";
 export type { Expansion, UnitDraft, UnitShafts } from "./types.js";
+export { WARP_CAUTION } from "./warp-caution.js";
 export { wovenLifts } from "./weaving-order.js";
 export { type ChangedBlock, parseWovenBlock, printWovenBlock, type WovenBlock } from "./woven-block.js";

@@ -4,7 +4,7 @@ const HEAVY_GRAMS = 5000;
 /** From so many grams in one lift on, nobody should draw it as it stands. Drawcord's own. */
 const VERY_HEAVY_GRAMS = 15000;
 
-/** The usual caution in short, for a page that is read while weaving. Source: common practice. */
+/** The usual caution in short, for a line that is read while weaving. Source: common practice. */
 export const SHORT_LIFT_CAUTION =
   "Keep hands and feet from beneath the lingos, let no drawn handle slip, and keep to what the maker of your loom says it may carry.";
 
@@ -12,7 +12,7 @@ export const SHORT_LIFT_CAUTION =
 export const WEIGHT_CAUTION =
   "The weights count lingos alone; cords, leashes, friction and the tension of the warp come on top. " +
   "A cord or fixing that parts drops its lingos: look over cords, knots and fixings before you weave. " +
-  `Pulling tires the back: change over and rest. ${SHORT_LIFT_CAUTION} Local rules for your workplace come first; ` +
+  `Repeated pulling tires back and shoulders: change over and rest. ${SHORT_LIFT_CAUTION} Local rules for your workplace come first; ` +
   "have a qualified person look over overhead fixings, and the looms of a teaching room.";
 
 /**

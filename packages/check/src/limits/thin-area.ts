@@ -1,12 +1,12 @@
 import type { Limit } from "./limit.js";
 
-/** Up to how many squares a thin area that stands alone is told of: 3 (Drawcord's own). */
+/** Up to how many squares a thin area that stands alone is reported: 3 (Drawcord's own). */
 export const thinAreaLimit = {
   key: "thin-area",
   name: "thinArea",
   kind: "count",
   usual: 3,
   description:
-    "Up to how many squares an area is told of that stands alone, one unit wide or one row high; usually 3.",
+    "Up to how many squares an area that stands alone, one unit wide or one row high, is reported; usually 3.",
   examples: [1],
 } as const satisfies Limit;

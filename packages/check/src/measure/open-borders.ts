@@ -1,7 +1,7 @@
 /**
  * The borders of a figure that lie open, one by one. A border is a straight line as a weaver sees it: as far as drawn and
  * undrawn meet between the same two ends, or between the same two picks, with the drawn ones on one side. Each weft is
- * judged within its own picks, and picks on which the ground moves every shaft are left out: there the figure has no say.
+ * judged within its own picks, and picks on which the ground moves every shaft are left out: there no figure can show.
  */
 import { BitGrid, onesIn } from "@drawcord/grid";
 import type { Cloth, Figure } from "../cloth.js";

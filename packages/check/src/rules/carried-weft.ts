@@ -33,7 +33,7 @@ export interface CarriedWeftFact extends Fact {
 export const carriedWeftPage: RulePage = /* @__PURE__ */ (() => ({
   summary: "a weft that rests is carried along the selvedge",
   meaning:
-    "Of two shuttles or more one rests while the others are thrown, two picks or longer, and its weft lies along the selvedge until its turn comes. Told are the side, how often, and the farthest, in picks; what rests longer than the limit counts as cut off and begun anew. Each yarn of each weft is a shuttle; all go to and fro from the side where they began.",
+    "Of two shuttles or more one rests while the others are thrown, two picks or longer, and its weft lies along the selvedge until its turn comes. The finding gives the side, how often, and the longest, in picks; what rests longer than the limit counts as cut off and begun anew. Each yarn of each weft is a shuttle; all go to and fro from the side where they began.",
   reason:
     "A weft along the edge catches and shows, and draws the edge in when it is pulled; what is cut off leaves two ends to lay in.",
   mend: "Weave the carried weft in: lay it round the edge end with every second pick of the other. Make the stripes shorter, or cut the weft off. An even number of picks in each stripe keeps a weft on one side.",

@@ -28,10 +28,10 @@ export interface CutStripeFact extends Fact {
 export const cutStripePage: RulePage = /* @__PURE__ */ (() => ({
   summary: "an order of yarns ends in the middle of a stripe",
   meaning:
-    "An order of yarns over the ends or over the picks begins again where it ends, and at the last thread it stands within a stripe, which so comes out narrower than the others.",
+    "An order of yarns over the ends or over the picks begins again where it ends, and at the last thread it stands within a stripe, which then comes out narrower than the others.",
   reason:
-    "A cut stripe at one edge makes the cloth look shifted, and pieces laid end to end do not go on in their stripes.",
-  mend: "Let the threads be a whole number of repeats, or those and the first stripe once more, so that both edges are alike; or write the last stripe as it is.",
+    "A cut stripe at one edge makes the cloth look shifted, and pieces laid end to end have stripes that do not line up.",
+  mend: "Take a whole number of repeats, or that and the first stripe once more, so that both edges are alike; or write the last stripe as it is.",
   source: "common practice",
   examples: {
     passes: [

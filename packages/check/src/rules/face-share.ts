@@ -30,7 +30,7 @@ export const faceSharePage: RulePage = {
     "Of a band of at least 50 mm of the cloth's length, or a column of at least 50 mm of its width, the share of interlacements with the warp on the face lies far from that of the whole cloth.",
   reason:
     "Bands of different share draw in by different amounts: the cloth comes off the loom with waving edges, or does not lie flat.",
-  mend: "Spread the figure more evenly over length and width, or exchange drawn and undrawn in some of the bands. Up to eight squares turned are proposed; what wants more is another figure, and yours to draw.",
+  mend: "Spread the figure more evenly over length and width, or exchange drawn and undrawn in some of the bands. Drawcord proposes up to eight squares to change; more than that would be another figure, and that is yours to draw.",
   limit: "`face-share: 40 %` in `limits`, in percentage points. Usual: 30.",
   source: "common practice; the limit, and the least band of 50 mm, are Drawcord's own",
   examples: {

@@ -27,7 +27,7 @@ export const floatLengthPage: RulePage = {
     "A thread passes over or under more threads of the other system than the limit allows. Floats are counted along ends and along picks, on the face and on the back, the edges of the cloth included, and over the seam where it repeats. The floats of a pattern weft have a limit of their own. Where there is one, the floats of the ends are counted over the ground weft alone too: a pattern weft that floats itself does not tie them.",
   reason:
     "Long floats catch on a ring or a cup, pull out of line in the wash and let the threads beside them slip. On the back they catch all the same.",
-  mend: "Tie the float down: turn a square of the figure, change the ground's step so that a binding point falls inside it, or choose a closer sett. Where long floats are wanted, raise the limit for that system or that weft.",
+  mend: "Tie the float down: draw or leave another square of the figure, change the ground's step so that a binding point falls inside it, or choose a closer sett. Where long floats are wanted, raise the limit for that system or that weft.",
   limit:
     "`float: 9` (threads) or `float: 6 mm` in `limits`, or apart for `warp`, `weft` and any weft by its name: `float: { warp: 7, pattern: 9 mm }`. Usual: 6 mm at the sett; where the sett is not known, 12 threads, as if there were 20 a cm.",
   source:

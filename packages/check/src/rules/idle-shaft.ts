@@ -22,7 +22,7 @@ export const idleShaftPage: RulePage = /* @__PURE__ */ (() => ({
     "Units hang on a pattern shaft that no lift ever draws, so that they weave ground all along; or the ground has a shaft that carries no ends.",
   reason:
     "A shaft threaded for nothing is most often a slip: a row of the lift plan is missing, or a number was written for another.",
-  mend: "Draw the shaft in the rows that want it, or thread its units as static. Take a ground shaft without ends out of the plan.",
+  mend: "Draw the shaft in the rows that need it, or thread its units as static. Take a ground shaft without ends out of the plan.",
   source: "common practice",
   examples: {
     passes: [

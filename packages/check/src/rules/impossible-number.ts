@@ -14,9 +14,9 @@ export interface ImpossibleNumberFact extends Fact {
 export const impossibleNumberPage: RulePage = /* @__PURE__ */ (() => ({
   summary: "numbers of the project that cannot be",
   meaning:
-    "The project cannot be worked out, because one of its numbers leaves nothing over, such as hems longer than the piece, or a yarn finer than any.",
+    "The project cannot be worked out, because one of its numbers leaves nothing to weave, such as hems longer than the piece, or is beyond anything there is, such as a yarn finer than any that is spun.",
   reason: "No warp can be planned from it, and none of its other numbers can be trusted.",
-  mend: "Look at the number that the sentence names: a digit, a unit or a system of counts is another than was meant.",
+  mend: "Look at the number that the sentence names: most often a digit, a unit or the system of a yarn count is not the one that was meant.",
   source: "Drawcord's own",
   examples: {
     passes: [

@@ -28,8 +28,8 @@ export const largeAreaPage: RulePage = {
   meaning:
     "A patch of units and rows that are all drawn, or all undrawn, has more squares than the limit, or its longer side is longer.",
   reason:
-    "A large warp-faced area in weft-faced cloth, or the other way round, draws in by another amount than what surrounds it, and cockles.",
-  mend: "Scatter small figures over the area, or break it up with lines of the other face. Up to eight squares turned are proposed; what wants more is another figure, and yours to draw.",
+    "A large warp-faced area in weft-faced cloth, or the other way round, draws in by a different amount from what surrounds it, and cockles.",
+  mend: "Scatter small figures over the area, or break it up with lines of the other face. Drawcord proposes up to eight squares to change; more than that would be another figure, and that is yours to draw.",
   limit:
     "`area: 400` (squares) or `area: 12 cm` (the longer side) in `limits`, or apart: `area: { drawn: 12 cm, undrawn: 900 }`. There is no usual one, and without it the rule does not look: the ground round a figure is one area as long as the cloth, and what lies flat in linen may cockle in wool. The report tells the largest area of a cloth that lay flat: begin with that.",
   source: "common practice",

@@ -34,7 +34,7 @@ interface ThreadRuns {
 export const layersPage: RulePage = {
   summary: "the cloth does not hang together",
   meaning:
-    "Some threads lie over all the others wherever they cross them, so that they can be lifted off as a layer: the cloth is several cloths one on another, or has threads that belong to none.",
+    "Some threads lie over all the others wherever they cross them, so that they can be lifted off as a layer: the cloth is really several, one on top of another, or has threads that belong to none.",
   reason:
     "Layers part as soon as the cloth leaves the loom. Double cloth is woven so on purpose; anything else is a slip in the threading or the treadling.",
   mend: "Let the layers change places or stitch them: raise an end of the lower layer over a pick of the upper one at intervals.",

@@ -48,9 +48,9 @@ interface OtherRepeats {
 export const lengthRowsPage: RulePage = /* @__PURE__ */ (() => ({
   summary: "the rows do not make the length of the piece",
   meaning:
-    "The recipe gives the finished length of a piece, and the picks a cm; the picks that this takes are more or fewer than the lift plan has. Where the cloth repeats, any whole number of repeats is right. Less than a row is never reported.",
+    "The recipe gives the finished length of a piece, and the picks a cm; the picks that this takes are more or fewer than the lift plan has. Where the cloth repeats, any whole number of repeats is right. A difference of less than a row is never reported.",
   reason: "Warp and yarn are planned for one of the two, and the piece is woven by the other.",
-  mend: "Add or leave out rows, best by a block more or less, or correct the length, the picks a cm or the shrinkage. Leave the length out, and it follows from the rows.",
+  mend: "Add or leave out rows, best a whole block, or correct the length, the picks a cm or the shrinkage. Leave the length out, and it follows from the rows.",
   limit: "`off: 5 %` in `limits`: how far they may lie apart. Usual: 3 %.",
   source: "Drawcord's own",
   examples: {
@@ -61,7 +61,7 @@ export const lengthRowsPage: RulePage = /* @__PURE__ */ (() => ({
         project: { length: "10 cm", pickSett: "4 per cm", shrinkage: "0 %" },
       },
       {
-        title: "44 picks wanted for 40, where 10 % are allowed",
+        title: "44 picks wanted and 40 in the plan, where 10 % are allowed",
         cloth: tenByTen,
         options: {
           limits: { off: 10 },

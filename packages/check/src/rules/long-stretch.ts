@@ -30,7 +30,7 @@ export const longStretchPage: RulePage = {
     "The unit weaves the same side of the figure for longer than the limit. Static units are left out: they are meant to weave ground all along.",
   reason:
     "Warp-faced and weft-faced cloth take up a little differently. Over a long stretch that adds up: the lingo of one unit sinks below its neighbours', and its ends no longer lie in the shed.",
-  mend: "Break the stretch with a row in which the unit changes, or scatter a small figure over the plain part. Up to eight squares turned are proposed; what wants more is another figure, and yours to draw.",
+  mend: "Break the stretch with a row in which the unit changes, or scatter a small figure over the plain part. Drawcord proposes up to eight squares to change; more than that would be another figure, and that is yours to draw.",
   limit:
     "`stretch: 200` (picks) or `stretch: 20 cm` in `limits`. There is no usual one, and without it the rule does not look: it depends on how far a lingo may sink and on how differently the two weaves take up, and a border may well be drawn from end to end. Threads that take up by different amounts are reported by `uneven-take-up` in any case.",
   source: "common practice",

@@ -36,7 +36,7 @@ export const loomCapacityPage: RulePage = /* @__PURE__ */ (() => ({
     "The plan uses a pattern shaft or a ground shaft beyond the last one of the loom, or more treadles, lingos or heddles on a ground shaft than it has.",
   reason:
     "It cannot be threaded or tied as it is written. A unit takes one lingo, a static unit too; a pick of the figure alone takes no treadle.",
-  mend: "Thread alike units on one shaft, choose a ground on fewer shafts or with a shorter treadling, or another loom.",
+  mend: "Thread units that are always drawn together on one shaft, choose a ground on fewer shafts or with a shorter treadling, or another loom.",
   limit:
     "What the loom has: `pattern-shafts`, `ground-shafts`, `treadles`, `lingos` and `heddles` (on each ground shaft) in `loom`. What is not named there is not looked at.",
   source: "common practice",
@@ -50,22 +50,22 @@ export const loomCapacityPage: RulePage = /* @__PURE__ */ (() => ({
     ],
     fails: [
       {
-        title: "a unit on pattern shaft 3 of 2",
+        title: "a unit on pattern shaft 3, on a loom with 2",
         cloth: { ...onTabby, threading: [[1], [3]], lifts: [[1], [3]] },
         options: { loom: { patternShafts: 2 } },
       },
       {
-        title: "two ground shafts of one",
+        title: "two ground shafts on a loom with one",
         cloth: { ...onTabby, threading: [[1], [2]], lifts: [[1], [2]] },
         options: { loom: { groundShafts: 1 } },
       },
       {
-        title: "two treadles of one",
+        title: "two treadles on a loom with one",
         cloth: { ...onTabby, threading: [[1], [2]], lifts: [[1], [2]] },
         options: { loom: { treadles: 1 } },
       },
       {
-        title: "three units on two lingos",
+        title: "three units and two lingos",
         cloth: { ...onTabby, threading: [[1], [], [1]], lifts: [[1], []] },
         options: { loom: { lingos: 2 } },
       },

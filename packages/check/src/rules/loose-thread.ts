@@ -22,7 +22,7 @@ export const looseThreadPage: RulePage = {
   meaning:
     "The thread lies on one side of the cloth from end to end: it is never raised, or never lowered, and nothing holds it.",
   reason: "It can be drawn out of the cloth whole, and will be by the first thing that catches it.",
-  mend: "Raise or sink it at least once in each float's length: look for an end threaded on a shaft that no treadle moves, or for a treadle that moves no shaft.",
+  mend: "Let it change sides at least as often as the limit of floats asks: look for an end threaded on a shaft that no treadle moves, or for a treadle that moves no shaft.",
   source: "common practice",
   examples: {
     passes: [

@@ -31,7 +31,7 @@ export const openCutPage: RulePage = /* @__PURE__ */ (() => ({
     "Where a drawn and an undrawn area meet, two neighbouring interlacements are both raised or both lowered, so that the float of one side continues into the other. Borders are reported one by one, each a straight line with the drawn area on one side of it, the one with the greatest open share first; each weft is judged within its own picks, and picks on which the ground moves every shaft are left out.",
   reason:
     "Such an edge looks ragged, and the threads slip over it in use. A cut edge, each binding point against a float, stays sharp.",
-  mend: "Begin the ground at the pick where its pair of raise and sink cuts clean, make units a multiple of the ground's ends and rows a multiple of its picks, or let the sink plan mirror the raise plan. On an odd number of ends some open pairs remain: allow their share.",
+  mend: "Begin the ground at the pick where its raise plan and sink plan cut clean, make units a multiple of the ground's ends and rows a multiple of its picks, or let the sink plan mirror the raise plan. On an odd number of ends some open pairs remain: allow their share.",
   limit: "`open-cuts: 25 %` in `limits`: the share of a border that may be open. Usual: 0 %.",
   source:
     "J. T. Taylor, Cotton Weaving and Designing, 6th ed. 1909, pp. 234-235; T. F. Bell, Jacquard Weaving and Designing, 1895, p. 117",

@@ -31,7 +31,7 @@ export const openSettPage: RulePage = /* @__PURE__ */ (() => ({
     "The ends, or the picks of the ground weft, lie further apart than half of the closest sett of their yarn in the ground weave. Where the other system lies so close that the cloth is faced with it, as in a rag rug or a tapestry weave, an open sett is right and not reported.",
   reason: "The threads slip out of place, and the cloth is flimsy and does not keep its shape.",
   mend: "Choose a closer sett or a thicker yarn, or look whether ends an inch were written for ends a cm. For a veil, set the limit lower.",
-  limit: "`open-sett: 30 %` in `limits`: the share of the closest sett that is the least. Usual: 50 %.",
+  limit: "`open-sett: 30 %` in `limits`: the least share of the closest sett that is allowed. Usual: 50 %.",
   source: "common practice, around a working sett of 80 %; the limit is Drawcord's own",
   examples: {
     passes: [
@@ -41,7 +41,7 @@ export const openSettPage: RulePage = /* @__PURE__ */ (() => ({
         project: { sett: "14 per cm", warp: cotton },
       },
       {
-        title: "a veil at 7 a cm, where 30 % are allowed",
+        title: "a veil at 7 a cm, where 30 % is enough",
         cloth: tenByTen,
         options: { limits: { openSett: 30 } },
         project: { sett: "7 per cm", warp: cotton },

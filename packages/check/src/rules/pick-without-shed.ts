@@ -19,7 +19,7 @@ export const pickWithoutShedPage: RulePage = /* @__PURE__ */ (() => ({
   summary: "a pick that lifts no end, or every end",
   meaning: "All ends lie on one side of the pick, so that the shed never opens for it.",
   reason: "The pick lies on the cloth without being woven in, and comes out when it is pulled.",
-  mend: "Look for a pick left out of the treadling or the lift plan, or one that treads all shafts.",
+  mend: "Look for a pick left out of the treadling or the lift plan, or for one that lifts all shafts.",
   source: "common practice",
   examples: {
     passes: [{ title: "plain weave on two treadles", cloth: plainDraft }],

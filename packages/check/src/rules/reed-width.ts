@@ -20,7 +20,7 @@ export interface ReedWidthFact extends Fact {
 export const reedWidthPage: RulePage = /* @__PURE__ */ (() => ({
   summary: "the warp is wider than the reed or the loom",
   meaning: "The width in the reed is more than the reed is wide, or more than the loom weaves.",
-  reason: "It cannot be sleyed, or not woven, as it is written: there are not so many dents.",
+  reason: "It cannot be sleyed, or cannot be woven, as it is written: there are too few dents.",
   mend: "Weave narrower, with fewer units or a closer sett, or take a wider reed or another loom.",
   limit:
     "The widths themselves: `reed-width` in `cloth` and `weaving-width` in `loom`. What is not named there is not looked at.",

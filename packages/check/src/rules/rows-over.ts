@@ -22,16 +22,16 @@ export interface RowsOverFact extends Fact {
 
 /** What the page of this rule says. */
 export const rowsOverPage: RulePage = /* @__PURE__ */ (() => ({
-  summary: "whole repeats do not meet the length of the piece",
+  summary: "whole repeats do not fill the length of the piece",
   meaning:
-    "A block fills the piece to its length (`*fill`), as often as it goes in whole, and rows are over that the length would still have room for: the piece comes out so much shorter.",
+    "A block fills the piece to its length (`*fill`) as often as it goes in whole. The length would have room for some rows more, and the piece comes out shorter by as much.",
   reason:
     "A motif cut short looks like a mistake, so no part of one is woven; but the length that is planned for and the length that is woven are then not the same.",
-  mend: "Weave the rows over as ground, half before the figure and half after it, or make a block beside it longer; or give the piece the length that the rows make.",
+  mend: "Weave the rows that are left over as ground, half before the figure and half after it, or make a block beside it longer; or give the piece the length that the rows make.",
   source: "common practice",
   examples: {
     passes: [{ title: "a block that fills its piece", cloth: tenByTen, options: { woven: wovenWith(0) } }],
-    fails: [{ title: "two rows over", cloth: tenByTen, options: { woven: wovenWith(2) } }],
+    fails: [{ title: "two rows left over", cloth: tenByTen, options: { woven: wovenWith(2) } }],
   },
 }))();
 

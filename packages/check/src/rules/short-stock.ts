@@ -24,8 +24,8 @@ const cotton = { yarn: "20/2 Ne", fibre: "cotton" };
 export const shortStockPage: RulePage = /* @__PURE__ */ (() => ({
   summary: "the stock of a yarn is not enough",
   meaning:
-    "The recipe says how much there is of a yarn, and all that is woven of it takes more, with what is spared for mistakes. Yarns alike in count, fibre, colour and package are one, under whatever names.",
-  reason: "The yarn gives out on the loom, and another dye lot shows as a stripe.",
+    "The recipe says how much there is of a yarn, and all that is woven of it takes more, with what is spared for mistakes. Yarns alike in count, fibre, colour and package count as one, whatever their names.",
+  reason: "The yarn runs out on the loom, and another dye lot shows as a stripe.",
   mend: "Buy more before the warp is wound: `drawcord plan` tells how much. Or weave fewer or shorter pieces.",
   source: "Drawcord's own",
   examples: {

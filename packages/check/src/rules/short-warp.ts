@@ -23,7 +23,7 @@ export const shortWarpPage: RulePage = /* @__PURE__ */ (() => ({
   summary: "the warp is too short for the pieces",
   meaning:
     "The recipe gives the length of the warp and the number of pieces, and the warp, less sampling and waste, gives fewer; of several designs all pieces count, in the order in which they are woven.",
-  reason: "The last pieces cannot be woven, and it shows when the warp comes to its end.",
+  reason: "The last pieces cannot be woven, and that shows only when the warp runs out.",
   mend: "Wind a longer warp, or weave fewer or shorter pieces. Leave the warp out, and its length follows from the pieces.",
   source: "Drawcord's own",
   examples: {

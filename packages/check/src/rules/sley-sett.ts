@@ -36,7 +36,7 @@ export const sleySettPage: RulePage = /* @__PURE__ */ (() => ({
     "The recipe gives a reed, a sley and a sett, and so many ends in the dents of this reed make another sett; or it gives a reed and a sett that no sley of a few ends in a dent comes near. Widths and yarn go by the sley, because that is what the warp is threaded in; without a sley, by the sett.",
   reason:
     "The warp is sleyed by the reed and comes out wider or narrower than everything that was planned by the sett.",
-  mend: "Correct the sett, the sley or the reed: `drawcord yarn` tells what each reed makes.",
+  mend: "Correct the sett, the sley or the reed: `drawcord plan` tells what the reed makes and which sleys come nearest.",
   limit: "`off: 5 %` in `limits`: how far the two may lie apart. Usual: 3 %.",
   source: "Drawcord's own",
   examples: {

@@ -28,10 +28,10 @@ export interface StatedNumberFact extends Fact {
 export const statedNumberPage: RulePage = /* @__PURE__ */ (() => ({
   summary: "a stated number that differs from the one worked out",
   meaning:
-    "The recipe claims a number, such as its ends, its width in the reed or its warp yarn, and the number worked out from its plan is another. A claim may be off by as much as it was rounded where it was printed.",
+    "The recipe claims a number, such as its ends, its width in the reed or its warp yarn, and the number worked out from its plan is different. A claim may be off by as much as it was rounded where it was printed.",
   reason:
     "Whoever buys yarn or winds a warp by the printed number comes out wrong; or the plan has lost or gained something since.",
-  mend: "Count again: correct the number, or the part of the plan that was to have it. `drawcord plan --explain` shows how the numbers of the project are found.",
+  mend: "Count again: correct the number, or the part of the plan that has lost or gained something. `drawcord plan --explain` shows how the numbers of the project are found.",
   limit: "The numbers in `stated`, such as `stated: { ends: 324 }`.",
   source: "common practice",
   examples: {

@@ -15,7 +15,7 @@ import type { Fact, Rule, RulePage } from "./rule.js";
 export const thinAreaPage: RulePage = {
   summary: "a single unit or row standing alone",
   meaning:
-    "An area of the figure, or a gap in it, of a few squares is one unit wide or one row high, and stands alone between areas of the other kind. What comes again between the same rows and the same units is left out, and so are areas of one shape in more than six rows: they are the manner of the figure.",
+    "An area of the figure, or a gap in it, of a few squares is one unit wide or one row high, and stands alone between areas of the other kind. Areas that repeat between the same rows and the same units are left out, and so are areas of one shape in more than six rows: that is how the figure is drawn.",
   reason:
     "So thin an area is bound so little in its own weave that it breaks up, and a square standing alone most often was missed or set by mistake. What touches its own kind by a corner, as in a diagonal line, does not stand alone.",
   mend: "Draw its neighbour too, or leave it out.",

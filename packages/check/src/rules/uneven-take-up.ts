@@ -29,7 +29,7 @@ export const unevenTakeUpPage: RulePage = {
     "Over the width of a unit, or the height of a row, the threads change sides more often or less often than the average of their system. Of the picks, those of the ground weft are compared; a pattern weft floats as its figure wants.",
   reason:
     "Every intersection takes up yarn. Ends that interlace less often go slack beside the others, ends that interlace more often go tight and break; picks make the cloth cockle.",
-  mend: "Spread the figure so that every unit is drawn about as often as its neighbours, choose a ground for the selvedge that interlaces as the cloth does, or give those ends a beam or a weight of their own. Ends that weave another ground all along, as static units and selvedges may, no squares can mend. Up to eight squares turned are proposed; what wants more is another figure, and yours to draw.",
+  mend: "Spread the figure so that every unit is drawn about as often as its neighbours, choose a ground for the selvedge that interlaces as the cloth does, or give those ends a beam or a weight of their own. No change of squares mends ends that weave another ground all along, as static units and selvedges may. Drawcord proposes up to eight squares to change; more than that would be another figure, and that is yours to draw.",
   limit:
     "`uneven: 20 %` in `limits`. Usual: 15 %; a difference of less than two intersections is never reported.",
   source: "common practice; the limit is Drawcord's own",

@@ -33,7 +33,7 @@ export const unlikeSidesPage: RulePage = {
   meaning: "The longest float of a system on one side is more than so many times as long as on the other.",
   reason:
     "Damask is as sound on the back as on the face. Where it is not, the cloth wears from one side and belongs with that side down, or lined.",
-  mend: "Look at the back before choosing the limit: draw the figure so that drawn and undrawn areas are alike in size, or turn some squares. A satin without a figure is unlike by its nature. Up to eight squares turned are proposed; what wants more is another figure, and yours to draw.",
+  mend: "Look at the back before choosing the limit: draw the figure so that drawn and undrawn areas are alike in size, or change some squares. A satin without a figure is unlike by its nature. Drawcord proposes up to eight squares to change; more than that would be another figure, and that is yours to draw.",
   limit:
     "`unlike-sides: 4` in `limits`: how many times as long the floats of one side may be as those of the other. Usual: 2.",
   source: "common practice; the limit is Drawcord's own",

@@ -129,9 +129,9 @@ function fibreOf(
 export const unusualNumberPage: RulePage = /* @__PURE__ */ (() => ({
   summary: "a number beyond what is usual",
   meaning:
-    "A draw-in above 15 %, a take-up above 30 %, a shrinkage above 30 % (20 % of cotton, 15 % of linen, hemp, jute and silk, 50 % of wool), a sett outside 0.5 to 100 a cm (0.3 to 120 for picks), or a lingo outside 3 to 500 g stands in the recipe, or follows from what was measured on its sample.",
+    "A draw-in above 15 %, a take-up above 30 %, a shrinkage above 30 % (20 % for cotton, 15 % for linen, hemp, jute and silk, 50 % for wool), a sett outside 0.5 to 100 a cm (0.3 to 120 for picks), or a lingo outside 3 to 500 g stands in the recipe, or follows from what was measured on its sample.",
   reason:
-    "Such a number is mostly a slip of a digit, a unit or the ruler, and everything planned from it goes wrong.",
+    "Such a number is most often a slip: a digit, a unit, or a ruler misread, and everything planned from it goes wrong.",
   mend: "Write the number that was meant. Where it is meant, as in fulled wool, waive the finding.",
   source: "Drawcord's own",
   examples: {

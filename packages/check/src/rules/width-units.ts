@@ -32,9 +32,9 @@ export interface WidthUnitsFact extends Fact {
 export const widthUnitsPage: RulePage = /* @__PURE__ */ (() => ({
   summary: "the units do not make the finished width",
   meaning:
-    "The recipe gives the finished width and the sett; the ends that this takes, with draw-in and shrinkage, are more or fewer than the units and selvedges have. Less than a unit is never reported. Where the cloth repeats over the ends, any whole number of repeats is right.",
+    "The recipe gives the finished width and the sett; the ends that this takes, with draw-in and shrinkage, are more or fewer than the units and selvedges have. A difference of less than a unit is never reported. Where the cloth repeats over the ends, any whole number of repeats is right.",
   reason:
-    "The cloth comes off the loom narrower or wider than it is promised, with the last units too many or missing.",
+    "The cloth comes off the loom narrower or wider than promised, by the units that are missing or too many.",
   mend: "Add or leave out units, as a rule in both borders, or correct the width, the sett, the draw-in or the shrinkage. Leave the width out, and it follows from the units.",
   limit: "`off: 5 %` in `limits`: how far they may lie apart. Usual: 3 %.",
   source: "Drawcord's own",

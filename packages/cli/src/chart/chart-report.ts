@@ -57,8 +57,8 @@ function changed(changes: number, atLeast: number, squares: number): string {
   if (changes === 0) return "no square";
   const proof =
     changes === atLeast
-      ? "no picture with these means changes fewer"
-      : `none with these means changes fewer than ${atLeast}`;
+      ? "no choice on these shafts and lifts changes fewer"
+      : `no choice on these shafts and lifts changes fewer than ${atLeast}`;
   return `${many(changes, "square")} of ${squares}; ${proof}`;
 }
 

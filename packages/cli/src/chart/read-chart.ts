@@ -4,7 +4,7 @@ import { type BitGrid, rowCounts } from "@drawcord/grid";
 import { CliError } from "../error.js";
 import type { InputFile } from "../inputs.js";
 
-/** How the ink of a PNG picture is told from its paper; text and PBM have no say in it. */
+/** How the ink of a PNG picture is told from its paper; text and PBM do not ask for it. */
 export interface ChartInk {
   readonly scale: number;
   readonly ink: string | undefined;

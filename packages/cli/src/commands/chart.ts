@@ -25,9 +25,9 @@ export const command = defineCommand({
 
 FILE is a text of # and ., a PBM or a PNG picture (a pixel a unit, or a square of --scale pixels), or - for standard input. A photographed grid is not read: redraw it, a pixel a square.
 
-FILE may be a recipe too: its own squares are then asked again, with --shafts or --lifts. Its borders stay, and so do the squares that the picture of --keep draws: an outline, a letter. Where shafts can be saved without a change it says so.
+FILE may be a recipe too: its figure is then looked at again, for fewer shafts with --shafts or fewer lifts with --lifts. Its borders stay, and so do the squares that the picture of --keep draws: an outline, a letter. Where shafts can be saved without a change it says so.
 
-With -o it writes a recipe that drawcord check reads, whole or not at all; of a recipe the same with its new threading and lifts, of one with pieces the rows of each. With --picture it draws the squares that change.`,
+With -o it writes a recipe that drawcord check reads, whole or not at all. Where FILE is a recipe, it is that recipe with its new threading and lifts, and of several pieces with the rows of each. With --picture it draws the squares that change.`,
   examples: [
     ["drawcord chart moth.txt", "says how many shafts the chart takes, and how they are threaded"],
     [

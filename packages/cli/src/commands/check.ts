@@ -61,7 +61,7 @@ The exit status is 1 when there is an error (or what --fail-on and --max-warning
     "max-warnings": {
       type: "string",
       value: "NUMBER",
-      help: "the most warnings, in all files together, that do not make the exit status 1",
+      help: "how many warnings, in all files together, still leave the exit status 0",
     },
     shard: {
       type: "string",
@@ -80,7 +80,7 @@ The exit status is 1 when there is an error (or what --fail-on and --max-warning
     seconds: {
       type: "string",
       value: "NUMBER",
-      help: "look for causes so many seconds at most in each recipe, 0 for not at all; what was not tried is said",
+      help: "look for causes for at most so many seconds in each recipe, 0 for not at all; what was not tried is reported",
     },
     mend: {
       type: "string",

@@ -18,7 +18,7 @@ import { writeAll } from "../sheet/write-all.js";
 
 export const command = defineCommand({
   operands: "FILE",
-  help: `Sets exercises from a recipe: two pages a student, each with numbers, starts and slips of its own, instructions, a line for the name, time, points and room for the answers; after them the key with what else counts and how far an answer may be off, and the worked answers as on the board. The same seed sets the same sheets.
+  help: `Sets exercises from a recipe: two pages a student, each with numbers, starts and slips of its own, instructions, a line for the name, time, points and room for the answers; after them the key, with other answers that count and how far off an answer may be, and the worked answers as on the board. The same seed sets the same sheets.
 
 ${taskNames.map((name) => `${name}: ${taskKinds[name].summary}.`).join("\n")}
 

@@ -12,7 +12,7 @@ import { writeWhole } from "../write-whole.js";
 
 export const command = defineCommand({
   operands: "FILE",
-  help: `Writes a page to weave by, for a phone or tablet on the loom: the row that is woven in large type, the handles to draw and to let go, the treadle and the weft of each pick, what comes next, and how far the cloth is. It goes on and back by touch, keys or a foot pedal, marks slips, leads back through picks to take out, and keeps the place and a log of who wove what.
+  help: `Writes a page to weave by, for a phone or tablet on the loom: the row that is woven in large type, the handles to draw and to let go, the treadle and the weft of each pick, what comes next, and how far the cloth has come. Go on and back by touch, keys or a foot pedal; it marks slips, leads back through picks to take out, and keeps the place and a log of who wove what.
 
 The page is one file and asks for nothing from elsewhere; the place and the log stay in the browser of the device. For FILE, - is standard input.`,
   examples: [

@@ -10,7 +10,7 @@ import { writeWhole } from "../write-whole.js";
 
 export const command = defineCommand({
   operands: "FILE...",
-  help: `Lays recipes out in the one way that all recipes share: sections in their order and apart, indented by two blanks, short settings on one line, no quotes that are not needed. Comments stay, and the cloth stays the same. A file is written only when something changes, whole or not at all.
+  help: `Lays recipes out in the one way that all recipes share: sections in their order and apart, indented by two spaces, short settings on one line, no quotes that are not needed. Comments stay, and the cloth stays the same. A file is written only when something changes, whole or not at all.
 
 For FILE, - is standard input, and the recipe is then printed; a folder is every recipe in it (*.recipe.yaml), and a pattern such as 'drafts/*.yaml' is every file that fits it. One bad file never stops the rest.
 

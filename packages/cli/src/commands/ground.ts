@@ -29,7 +29,7 @@ const MOST_TWILL_ENDS = 16;
 
 export const command = defineCommand({
   operands: "[WEAVE...]",
-  help: `Lays out a ground weave: draws it, measures it, and plans for long-eyed heddles which shafts each pick raises and sinks, begun where figure and ground cut each other best. How the borders of units and rows then cut is said in figures, and so are the other starting points.
+  help: `Lays out a ground weave: draws it, measures it, and plans for long-eyed heddles which shafts each pick raises and sinks, begun where figure and ground cut each other best. It says in figures how the borders of units and rows then cut, and how they would from other starting points.
 
 WEAVE is written as it is said: plain, twill 2/1/1/2 z, broken twill 1/3, herringbone twill 2/2 after 8, satin 8 step 3, satin 8 plus right 1, hopsack 2/2, plain with pattern weft, plain with pattern weft tied in halves within 7, and so on. Without a WEAVE, --ends lists the grounds that so many ends allow, best first: the cleaner cut, then the fewer touching binding points, then the shorter float.`,
   examples: [

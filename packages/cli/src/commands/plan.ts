@@ -22,9 +22,9 @@ export const command = defineCommand({
   operands: "FILE",
   help: `Works out the numbers of a recipe's project: ends, units and lingos, reed and sley, widths in the reed, on the loom and finished, the length of the warp and how it is wound (double passes and chains), the pieces, the yarn by colour with its weight and the packages to buy, and the weight of the cloth; then what the loom must have (lingos, leashes, heddles, cords, treadles, ties) against what the section loom says it has, and what the heaviest lift weighs.
 
-It takes what the sections yarns, cloth and project say. Where the trade has a usual value and the recipe has none, that is taken and listed under "assumed"; what cannot be worked out is listed under "missing". Whether the numbers agree is told last, by the same rules as check: length and rows, width and units, sett, sley and reed, the loom, the warp, the stock, and what is stated. The exit status is 1 when one of them is an error (or what --fail-on says).
+It takes what the sections yarns, cloth and project say. Where the trade has a usual value and the recipe has none, that is taken and listed under "assumed"; what cannot be worked out is listed under "missing". Whether the numbers agree is said last, by the same rules as check: length and rows, width and units, sett, sley and reed, the loom, the warp, the stock, and what is stated. The exit status is 1 when one of them is an error (or what --fail-on says).
 
-Of a shaft draft (WIF) it knows ends, picks by colour, the setts, and the shafts, heddles, treadles and ties.
+For a shaft draft (WIF) it gives ends, picks by colour, the setts, and the shafts, heddles, treadles and ties.
 
 For FILE, - is standard input.`,
   examples: [

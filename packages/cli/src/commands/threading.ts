@@ -9,7 +9,7 @@ import { toJson } from "../printable.js";
 
 export const command = defineCommand({
   operands: "FILE",
-  help: `Lists the unit threading of a recipe for use at the loom: the shortest notation, the order in words, and every unit with its pattern shafts in counted groups to tick off, with the part of the threading that they are of. The list runs from right to left as seen from the weaver's bench, or from left to right.
+  help: `Lists the unit threading of a recipe for use at the loom: the shortest notation, the order in words, and every unit with its pattern shafts in counted groups to tick off, with the part of the threading that they belong to. The list runs from right to left as seen from the weaver's bench, or from left to right.
 
 For FILE, - is standard input.`,
   examples: [

@@ -1,9 +1,10 @@
 /** Where a weaver is on the warp: what a row, a pick or a length is, with the rows before and after it. */
 import { many } from "@drawcord/base";
 import { projectOf, type Recipe, type RecipePiece } from "@drawcord/files";
-import { handleChanges, printShafts, type WovenRow, wovenRows } from "@drawcord/units";
+import { handleChanges, printShafts, SHORT_LIFT_CAUTION, type WovenRow, wovenRows } from "@drawcord/units";
 import { calculate, parseQuantity, plan, type Quantity, toMetric } from "@drawcord/yarn";
 import { CliError } from "../error.js";
+import { wrapText } from "../text.js";
 
 /** What is asked about: a row or a pick of a piece, from 1, or how far the cloth of a piece has come. */
 export type AskedPlace =
@@ -216,6 +217,7 @@ export function* whereaboutsText(
     yield `after     row ${after.row}: ${shaftsSaid(after.drawn)}; ${changesSaid(after)}${blockAside(after)}\n`;
   const used = at.warpUsed === undefined ? "" : `; ${write(at.warpUsed)} of warp used`;
   yield `done      ${at.piecesDone} of ${many(at.pieces, "piece")} before this one${used}\n`;
+  yield `\n${wrapText(SHORT_LIFT_CAUTION, 80).join("\n")}\n`;
 }
 
 function moved(how: string, shafts: readonly number[]): string {

@@ -170,10 +170,10 @@ function piecesLines({ leftOver, pieces, woven }: Plan): string[] {
 
 /** What whole repeats leave of a piece's length. */
 function overText(over: number | undefined): string[] {
-  return over === undefined ? [] : [`${many(over, "row")} of the length over after whole repeats`];
+  return over === undefined ? [] : [`${many(over, "row")} of the length left over after whole repeats`];
 }
 
-/** One yarn to buy: what it is for, what to have of it, what to buy beside the stock, in packages. */
+/** One yarn to buy: what it is for, how much is needed, what to buy beside the stock, in packages. */
 function purchaseLine({
   colour,
   count,
@@ -184,7 +184,8 @@ function purchaseLine({
   toBuy,
   yarns,
 }: PlanPurchase): string {
-  const what = [count, colour].filter((word) => word !== undefined).join(" ");
+  const own = listed(yarns);
+  const what = [count, colour].filter((word) => word !== undefined && word !== own).join(" ");
   const buy =
     stock === undefined
       ? []
@@ -197,7 +198,7 @@ function purchaseLine({
     packages === undefined || packages.value === 0
       ? []
       : [`${many(packages.value, "package")} of ${printQuantity(one!)}`];
-  return `${listed(yarns)}${what === "" ? "" : ` (${what})`}: ${[`${both(need)} to have`, ...buy, ...packed].join(", ")}`;
+  return `${own}${what === "" ? "" : ` (${what})`}: ${[`${both(need)} needed`, ...buy, ...packed].join(", ")}`;
 }
 
 /** One number that the sample tells, and what it stands for. */

@@ -72,7 +72,7 @@ export interface RecipeProject {
   readonly sampling?: Quantity;
   /** Warp that the loom cannot weave. */
   readonly waste?: Quantity;
-  /** Yarn to have over what is woven, in percent. */
+  /** Yarn beyond what is woven, in percent. */
   readonly spare?: Quantity;
 }
 

@@ -125,7 +125,7 @@ export const projectSchema: Schema = {
     sampling: measure("Warp for samples.", "30 cm"),
     waste: measure("Warp that the loom cannot weave.", "70 cm", "36 in"),
     spare: measure(
-      "Yarn to have over what is woven, for mistakes, knots and the weaver's hand.",
+      "Yarn beyond what is woven, for mistakes, knots and the weaver's hand.",
       "5 %",
       "0 %",
     ),

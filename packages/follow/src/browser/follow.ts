@@ -1,5 +1,5 @@
 /** The page for the loom: puts the plan on the page and answers to touch, keys and pedal. */
-import { WEIGHT_CAUTION } from "@drawcord/units";
+import { WARP_CAUTION, WEIGHT_CAUTION } from "@drawcord/units";
 import { back, backRow, forward, forwardRow, takeOut, type WarpPlace } from "../place/place.js";
 import { stepAt } from "../place/step.js";
 import { placeInWords } from "../place/words.js";
@@ -144,7 +144,7 @@ bindSetup(plan, settings, (chosen) => {
 });
 
 say("title", plan.title);
-say("caution", WEIGHT_CAUTION);
+say("caution", `${WEIGHT_CAUTION} ${WARP_CAUTION}`);
 dress(settings);
 settle();
 stayAwake();

@@ -22,7 +22,7 @@ export interface GroundPlanOptions extends WeaveOptions, FigureSize {
  * How a ground and its figure share the shafts:
  * - `two weaves`: undrawn units weave the weft-faced ground, drawn units its warp-faced counterpart;
  * - `pattern weft`: the ground covers every shaft, and the figure lies on picks of its own;
- * - `ground alone`: every pick covers every shaft, so the figure has no say.
+ * - `ground alone`: every pick covers every shaft, so no figure can show.
  */
 export type GroundPlanKind = "two weaves" | "pattern weft" | "ground alone";
 

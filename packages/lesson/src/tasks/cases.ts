@@ -40,7 +40,7 @@ export function casesOnBoard(corner: FigureCorner): readonly Block[] {
     return {
       id: `case-${cause}`,
       caption: sayCase(corner, one),
-      alt: `The end of the case ${cause} from the back of the loom to the cloth.`,
+      alt: `An end that is ${cause}, from the back of the loom to the cloth.`,
       drawing: harnessDrawing({ cause, drawn, shaft, unit }),
     };
   });

@@ -59,7 +59,7 @@ export const settTask: TaskKind = {
         unit: "in a dent",
       });
       answers.push({
-        question: `Ends in a dent, the same in each, that come nearest, ${dents} dents in 10 cm?`,
+        question: `How many ends in a dent, the same in each, come nearest in a reed of ${dents} dents in 10 cm?`,
         answer: `${each}`,
       });
     }

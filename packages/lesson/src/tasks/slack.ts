@@ -31,7 +31,7 @@ export const slackTask: TaskKind = {
       points: 2 * answers.length,
       ask: [
         sayTask(
-          `A filled square is an end over a pick. In one area of ${AREA} ends by ${AREA} picks the threads do not interlace at all: no square in it is unlike its neighbours in it. They lie slack there, and the ends that run through it take up less than the others. An end changes sides where a filled square follows an empty one, or an empty one a filled one.`,
+          `A filled square is an end over a pick. In one area of ${AREA} ends by ${AREA} picks the threads do not interlace at all: its squares are all filled or all empty. They lie slack there, and the ends that run through it take up less than the others. An end changes sides where a filled square follows an empty one, or an empty one a filled one.`,
         ),
         {
           kind: "pictures",

@@ -33,7 +33,8 @@ function treadleWords({ raise, sink }: Crossing): string {
 
 function causeWords(crossing: Crossing): readonly string[] {
   const { cause, draws, drawn, row, shaft, unit } = crossing;
-  if (cause === "raised") return [`Shaft ${shaft} is among those raised, so the pattern harness has no say.`];
+  if (cause === "raised")
+    return [`Shaft ${shaft} is among those raised, so the pattern harness changes nothing here.`];
   if (cause === "sunk") {
     const although = drawn ? ", although the row draws the unit" : "";
     return [`Shaft ${shaft} is among those sunk: the long eye holds the end down${although}.`];

@@ -12,7 +12,7 @@ export function cautionsPart(context: Context, all: readonly Context[]): SheetPa
   const { project } = recipe;
   const finished = sizesOf(plan);
   const steps = [
-    "Look the cloth over on the loom, and mend what floats before it is cut off.",
+    "Look the cloth over on the loom, and mend what floats; let the tension off, and then cut it off.",
     ...(project.hems === undefined ? [] : [`Hems: ${print(project.hems)} a piece, both ends together.`]),
     ...(project.fringe === undefined
       ? []

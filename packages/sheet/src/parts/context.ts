@@ -5,7 +5,7 @@ import { type Plan, plan, toMetric, type UnitSystem } from "@drawcord/yarn";
 import { type CardRow, cardKey, cardRows, type ShuttleSide } from "../card/rows.js";
 import { type CardSection, cardSections } from "../card/sections.js";
 import { type Print, printIn } from "../numbers/say.js";
-import type { PartName } from "../part-names.js";
+import { type PartName, shortParts } from "../part-names.js";
 import type { ThreadsPerCm } from "../pictures/cloth.js";
 import { coloursOf } from "../pictures/colours-of.js";
 import type { ThreadColours } from "../pictures/threads.js";
@@ -41,6 +41,8 @@ export interface Context {
   /** Prints a quantity in the units of the sheet. */
   readonly print: Print;
   readonly options: Required<Pick<SheetOptions, "units" | "reading">> & Pick<SheetOptions, "corner">;
+  /** Whether the part of the ground, which says the whole caution about lifts, is on the sheet too. */
+  readonly withGround: boolean;
   /** What the recipe leaves open that the pictures had to choose, a sentence each. */
   readonly chosen: readonly string[];
 }
@@ -72,6 +74,7 @@ export function contextOf(recipe: Recipe, woven: Woven, ofWarp: OfWarp, options:
       reading: options.reading ?? "right-to-left",
       ...(options.corner === undefined ? {} : { corner: options.corner }),
     },
+    withGround: (options.parts ?? shortParts).includes("ground"),
     chosen: [...unknown, ...missing],
   };
 }

@@ -1,6 +1,6 @@
 import { listed } from "@drawcord/base";
 import type { Block, Table, TableHead, Text } from "@drawcord/page";
-import { heavyLift, liftWork, SHORT_LIFT_CAUTION } from "@drawcord/units";
+import { heavyLift, liftCaution, liftWork, SHORT_LIFT_CAUTION } from "@drawcord/units";
 import { toMetric } from "@drawcord/yarn";
 import { letterOf, weftLetters } from "../card/letters.js";
 import { type CardGroup, cardGroups } from "../card/lines.js";
@@ -22,7 +22,8 @@ export function liftsPart(context: Context): SheetPart {
   };
 }
 
-function intro({ woven, recipe, rows }: Context): Block[] {
+function intro(context: Context): Block[] {
+  const { woven, recipe, rows } = context;
   const { patternShafts, singleUnit } = woven;
   const what = singleUnit ? "cord" : "handle";
   const pulls = rows.reduce((sum, { pulled }) => sum + pulled.length, 0);
@@ -40,19 +41,21 @@ function intro({ woven, recipe, rows }: Context): Block[] {
       tone: "lead",
       text: `${spacedCount(rows.length, "row")} on ${spacedCount(patternShafts, what)}, ${spacedCount(pulls, "pull")} in all. Read upwards: row 1 stands at the foot, as in the chart. A ${what} that is drawn stays drawn until it is let go. For each row let go, draw, look at what is then drawn, tread its picks, and tick its number. ${from}${letters}`,
     },
-    ...cautionOf(woven, recipe),
+    ...cautionOf(context),
   ];
 }
 
-/** The caution for whoever draws and lets go, by the weight of the heaviest lift; none where nothing is drawn. */
-function cautionOf({ draft }: Context["woven"], { loom }: Context["recipe"]): Block[] {
+/**
+ * The caution for whoever draws and lets go, by the weight of the heaviest lift: the whole of it where the card stands
+ * without the part of the ground, which says it too. None where nothing is drawn.
+ */
+function cautionOf({ recipe: { loom }, withGround, woven: { draft } }: Context): Block[] {
   const lingoGrams = loom.lingoWeight && toMetric(loom.lingoWeight).value;
   const { heaviest } = liftWork(draft, lingoGrams === undefined ? {} : { lingoGrams });
-  const heavy = heaviest.grams === undefined ? "" : heavyLift(heaviest.grams);
-  const weight = heavy === "" ? "" : `${heavy} `;
+  const inShort = [heavyLift(heaviest.grams), SHORT_LIFT_CAUTION].filter((text) => text !== "").join(" ");
   return heaviest.units === 0
     ? []
-    : [{ kind: "paragraph", tone: "caution", text: `${weight}${SHORT_LIFT_CAUTION}` }];
+    : [{ kind: "paragraph", tone: "caution", text: withGround ? inShort : liftCaution(heaviest.grams) }];
 }
 
 /** What all rows have, told once. */

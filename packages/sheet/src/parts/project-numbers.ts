@@ -96,7 +96,7 @@ function firmnessRows({ closest, share, together, weft, words }: PlanFirmness, p
     ["Closest sett in the ground weave", print(closest), closest],
     ["Sett as a share of the closest", `${print(share)}: ${words}`, share],
     ...ofPicks,
-    ...(together === undefined ? [] : [["Both shares in the mean", print(together), together] as const]),
+    ...(together === undefined ? [] : [["Both shares on average", print(together), together] as const]),
   ];
 }
 

@@ -7,7 +7,7 @@ import { spacedCount, spacedNumber } from "./number.js";
 /** So many sticks are compared, each with each; of more it is not said which pass. */
 const MOST_COMPARED = 400;
 
-/** The plan for a weaver without a draw: every unlike lift as a half-heddle stick. */
+/** The plan for a weaver without a draw: every different lift as a half-heddle stick. */
 export function sticksPart({ woven, options }: Context): SheetPart {
   const fromRight = options.reading === "right-to-left";
   const sticks = sticksOf(woven, fromRight);
@@ -15,7 +15,7 @@ export function sticksPart({ woven, options }: Context): SheetPart {
     {
       kind: "paragraph",
       tone: "lead",
-      text: `For weaving without a draw: ${spacedCount(sticks.length, "stick")} with half heddles, one for each unlike lift. ${passText(sticks)} Units are counted from the ${edge(fromRight)}. Raise the stick of the row, weave its picks, let it down.`,
+      text: `For weaving without a draw: ${spacedCount(sticks.length, "stick")} with half heddles, one for each different lift. ${passText(sticks)} Units are counted from the ${edge(fromRight)}. Raise the stick of the row, weave its picks, let it down.`,
     },
     {
       kind: "table",
@@ -50,13 +50,13 @@ export function pickUpPart({ woven, options }: Context): SheetPart {
     {
       kind: "paragraph",
       tone: "lead",
-      text: `For picking up on a flat stick: count the units from the ${edge(fromRight)}, leave as many as stand plain, take as many as stand strong, and so on by turns; what comes after the last is left.`,
+      text: `For picking up on a flat stick: count the units from the ${edge(fromRight)}, leave as many as the plain figure says, take as many as the bold one says, and so on in turn; what comes after the last is left.`,
     },
     {
       kind: "table",
       id: "pick-up",
       caption: "Units to leave and to take, in the order in which the lifts are first woven",
-      columns: [{ title: "Lift", kind: "head" }, { title: "Leave and take by turns" }, { title: "Rows" }],
+      columns: [{ title: "Lift", kind: "head" }, { title: "Leave and take in turn" }, { title: "Rows" }],
       rows: sticks.map(({ units, rows }, i): Text[] => [
         `${i + 1}`,
         leaveAndTake(units).map((number, turn) => ({

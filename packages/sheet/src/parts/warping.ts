@@ -1,4 +1,5 @@
 import type { Block, Table, Text } from "@drawcord/page";
+import { WARP_CAUTION } from "@drawcord/units";
 import { chains, type Warping } from "@drawcord/yarn";
 import type { SheetPart } from "../part-names.js";
 import type { Context } from "./context.js";
@@ -33,6 +34,7 @@ export function warpingOf(ends: number, length: string | undefined, yarns: reado
       tone: "lead",
       text: "Wind all ends at one length. Tie the cross of every chain before it is taken off, and a choke tie at each yard or metre.",
     },
+    { kind: "paragraph", tone: "caution", text: WARP_CAUTION },
     pairs("warp", "The warp", rows),
     ...(winding === undefined ? [] : [chainTable(winding, stripes)]),
   ];

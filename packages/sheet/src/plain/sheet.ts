@@ -105,7 +105,7 @@ function finishingPart({ report }: PlainContext): SheetPart {
       {
         kind: "paragraph",
         tone: "lead",
-        text: "Look the cloth over on the loom, and mend what floats before it is cut off.",
+        text: "Look the cloth over on the loom, and mend what floats; let the tension off, and then cut it off.",
       },
       {
         kind: "paragraph",

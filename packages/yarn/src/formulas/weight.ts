@@ -20,7 +20,7 @@ const spare = {
 
 export const weightFormulas = {
   "yarn-with-waste": {
-    title: "yarn to have, waste allowed for",
+    title: "yarn needed, waste allowed for",
     expression: "m * (1 + a)",
     symbols: {
       m: { meaning: "weight of yarn used", kind: "mass" },
@@ -30,7 +30,7 @@ export const weightFormulas = {
     source: `${WOLFENSBERGER}, pp. 76-77`,
   },
   "length-with-waste": {
-    title: "length of yarn to have, waste allowed for",
+    title: "length of yarn needed, waste allowed for",
     expression: "l * (1 + a)",
     symbols: { l: { meaning: "length of yarn used", kind: "length" }, a: spare },
     result: { symbol: "b", kind: "length", unit: "m", decimals: 0 },
@@ -40,7 +40,7 @@ export const weightFormulas = {
     title: "yarn to buy beside the stock",
     expression: "m - min(m, s)",
     symbols: {
-      m: { meaning: "weight of yarn to have", kind: "mass" },
+      m: { meaning: "weight of yarn needed", kind: "mass" },
       s: { meaning: "weight of the stock", kind: "mass" },
     },
     result: { symbol: "b", kind: "mass", decimals: 1 },
@@ -50,7 +50,7 @@ export const weightFormulas = {
     title: "length of yarn to buy beside the stock",
     expression: "l - min(l, s)",
     symbols: {
-      l: { meaning: "length of yarn to have", kind: "length" },
+      l: { meaning: "length of yarn needed", kind: "length" },
       s: { meaning: "length of the stock", kind: "length" },
     },
     result: { symbol: "b", kind: "length", unit: "m", decimals: 0 },

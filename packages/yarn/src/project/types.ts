@@ -110,7 +110,7 @@ export interface Project {
   readonly gaps?: Quantity;
   readonly sampling?: Quantity;
   readonly waste?: Quantity;
-  /** Yarn to have over what is woven, for mistakes, knots and the weaver's hand. Default: 5 %, shown as assumed. */
+  /** Yarn beyond what is woven, for mistakes, knots and the weaver's hand. Default: 5 %, shown as assumed. */
   readonly spare?: Quantity;
   /** The designs on the warp, where there are several: they then say pieces, picks and lengths. */
   readonly woven?: readonly ProjectPiece[];
