@@ -64,9 +64,9 @@ lifts:
   picks: 4
   blocks: { hem: { rows: [none, 1] }, line: { rows: [4] }, edge: { rows: [1, none, 1] }, leaf: { rows: [1, 1-2, 2 3, 3, 3, 1] } }
 ${pieces === 0 ? `  ${lifts}\n` : `pieces:\n${named.join("")}`}${more}yarns:
-  warp: { count: 8/2 Ne, fibre: cotton }
-  weft: { count: 8/2 Ne, fibre: cotton }
-  blue: { count: 8/2 Ne, fibre: cotton }
+  warp: { count: 10/2 Ne, fibre: cotton }
+  weft: { count: 10/2 Ne, fibre: cotton }
+  blue: { count: 10/2 Ne, fibre: cotton }
 cloth:
   sett: ${inches ? `${(sett * 2.54).toFixed(3)} per inch` : `${sett} per cm`}
   picks: ${sett} per cm

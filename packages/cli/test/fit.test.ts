@@ -115,7 +115,7 @@ describe("drawcord fit", () => {
     const striped = starterRecipe()
       .replace(
         "yarns:",
-        "colours: { warp: blue*8 warp*180 blue*8 }\nyarns:\n  blue: { count: 8/2 Ne, fibre: cotton }",
+        "colours: { warp: blue*8 warp*180 blue*8 }\nyarns:\n  blue: { count: 10/2 Ne, fibre: cotton }",
       )
       .concat("stated: { ends: 196, units: 56, finished-width: 13.8 cm }\n");
     await asked(striped, "--width", "10 cm", "-o", "striped.recipe.yaml");

@@ -124,11 +124,7 @@ export const projectSchema: Schema = {
     gaps: measure("Warp left unwoven between two pieces.", "3 cm"),
     sampling: measure("Warp for samples.", "30 cm"),
     waste: measure("Warp that the loom cannot weave.", "70 cm", "36 in"),
-    spare: measure(
-      "Yarn beyond what is woven, for mistakes, knots and the weaver's hand.",
-      "5 %",
-      "0 %",
-    ),
+    spare: measure("Yarn beyond what is woven, for mistakes, knots and the weaver's hand.", "5 %", "0 %"),
   },
 };
 
