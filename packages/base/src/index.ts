@@ -1,7 +1,14 @@
 export { DrawcordError, type ErrorData, errorFrom, type Facts } from "./error.js";
 export { nearest } from "./nearest.js";
-export { ArgumentError, needKeys, needList, needText } from "./need.js";
+export { ArgumentError, type ArgumentErrorCode, needKeys, needList, needText } from "./need.js";
 export { notationPlace } from "./notation-place.js";
 export type { Range, TextPoint } from "./range.js";
-export { type Signal, StoppedError, sharedSignal, step, type Watched } from "./watch.js";
+export {
+  type Signal,
+  StoppedError,
+  type StoppedErrorCode,
+  sharedSignal,
+  step,
+  type Watched,
+} from "./watch.js";
 export { listed, many, runsOf } from "./words.js";

@@ -1,7 +1,13 @@
 import { DrawcordError } from "./error.js";
 
+/**
+ * Why a function cannot begin.
+ * - `wrong-argument`: a function was given an argument of the wrong kind; the message says what it takes and what was given
+ */
+export type ArgumentErrorCode = "wrong-argument";
+
 /** A caller's mistake that the types would have told: a value that is not at all what a function takes. */
-export class ArgumentError extends DrawcordError<"wrong-argument"> {
+export class ArgumentError extends DrawcordError<ArgumentErrorCode> {
   /** The name of the class. */
   override readonly name = "ArgumentError";
 }

@@ -10,12 +10,22 @@ export interface Signal {
 export interface Watched {
   /** Stops the work; default: it goes on to its end. */
   readonly signal?: Signal | undefined;
-  /** Told how many steps of how many are done. */
+  /**
+   * Told how many steps of how many are done.
+   * @param done steps done so far, from 0
+   * @param of steps in all; the same at each call
+   */
   readonly progress?: ((done: number, of: number) => void) | undefined;
 }
 
+/**
+ * Why a piece of work has no result.
+ * - `stopped`: the signal that it was given told it to stop before it was done
+ */
+export type StoppedErrorCode = "stopped";
+
 /** That a piece of work was told to stop. */
-export class StoppedError extends DrawcordError<"stopped"> {
+export class StoppedError extends DrawcordError<StoppedErrorCode> {
   /** The name of the class. */
   override readonly name = "StoppedError";
 

@@ -6,7 +6,11 @@ export interface SearchBounds {
   readonly seconds?: number;
   /** Stops the search; what was found until then is told. An `AbortSignal` is one. */
   readonly signal?: Signal;
-  /** Told how many edits of those at hand are tried: of one search after the other, each from 0. */
+  /**
+   * Told how many edits of those at hand are tried: of one search after the other, each from 0.
+   * @param tried edits tried so far, from 0
+   * @param of edits at hand, in all
+   */
   readonly progress?: (tried: number, of: number) => void;
 }
 

@@ -39,6 +39,7 @@ export interface ChartOptions extends Watched {
  * changed. Small charts (up to some twenty columns unlike each other) are searched whole; for large ones `atLeast` says
  * what no picture could better.
  * @param wanted rows x units, row 0 woven first, raised where a unit is drawn
+ * @param options the means: shafts, lifts, symmetry, squares that must stay; none is bounded by default
  * @throws {ChartError} `empty-chart`; `bad-size` when `shafts` or `lifts` is not a whole number from 1 or there are more
  * than 200 shafts, when points are wanted without a number of shafts, or with squares that may not change and a symmetry;
  * `wrong-length` when those are given for another number of squares; `fixed-squares` when they take more shafts or lifts

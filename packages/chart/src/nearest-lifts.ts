@@ -37,6 +37,8 @@ interface Knot {
  * hang on it alone is drawn where most of them should be (not drawn where as many should stay). Shafts that units on
  * several tie together are tried in every combination up to 12; past that one handle after the other is changed while
  * it helps, and `atLeast` says what could not be better.
+ * @param threading an entry a unit, unit 1 first; an empty one is a static unit
+ * @param wanted rows x units, row 0 woven first, raised where a unit is drawn
  * @throws {ChartError} `empty-chart`, or `wrong-length` when the chart has not a column for each unit
  * @example nearestLifts([[1], [2], [1]], fromText("###\n#..")).lifts // [[], [1, 2]]
  */

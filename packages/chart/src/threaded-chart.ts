@@ -15,6 +15,7 @@ export function checkChart(chart: BitGrid): void {
 /**
  * The threading and the lifts that weave a chart exactly, on the least number of pattern shafts: one for each column
  * unlike the others, numbered from unit 1 on; a unit that no row draws is static.
+ * @param chart rows x units, row 0 woven first, raised where a unit is drawn
  * @throws {ChartError} `empty-chart` when the chart has no rows or no units
  * @example threadedChart(fromText("#..\n#.#")) // { threading: [[1], [], [2]], lifts: [[1, 2], [1]] }
  */

@@ -57,6 +57,8 @@ export function checkUnits(chart: BitGrid, threading: readonly UnitShafts[]): vo
 /**
  * Whether a threading can weave a chart, with the lifts that do; else which units quarrel, in which row and over which
  * shafts. A shaft can be drawn in a row when all of its units should be.
+ * @param threading an entry a unit, unit 1 first; an empty one is a static unit
+ * @param chart rows x units, row 0 woven first, raised where a unit is drawn
  * @throws {ChartError} `empty-chart`, or `wrong-length` when the chart has not a column for each unit
  * @example weavable([[1], [2], [1]], fromText("#..")).quarrels // [{ row: 0, shafts: [1], drawn: [0], undrawn: [2] }]
  */
@@ -98,6 +100,7 @@ function fewest(shafts: ShaftSet, kinds: readonly UnitKind[]): ShaftSet {
 
 /**
  * A quarrel in a sentence, units and rows counted from 1.
+ * @param quarrel what `weavable` found, rows and units counted from 0
  * @example quarrelSentence({ row: 0, shafts: [1], drawn: [0], undrawn: [2] }) // "row 1: shaft 1 should be drawn for unit 1 and stay for unit 3"
  */
 export function quarrelSentence(quarrel: Quarrel): string {

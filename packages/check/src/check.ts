@@ -48,6 +48,8 @@ export function check(draft: UnitDraft, options: CheckOptions = {}, run: CheckRu
 /**
  * Measures a drawdown (picks x ends, pick 1 in row 0) of which no plan is known, and lets the rules look at it that need
  * none; the report names the others. What is drawn is inferred from the face, and the report says how sure that is.
+ * @param drawdown picks x ends, pick 1 in row 0
+ * @param options sett, limits, levels and the rest; each has its default
  * @throws {CheckError} as `check`
  * @example checkGrid(fromText("#.#.\n.#.#")).integrity.layers // 1
  */
@@ -59,6 +61,8 @@ export function checkGrid(drawdown: BitGrid, options: CheckOptions = {}): Report
 
 /**
  * Checks a plain draft: its cloth as `checkGrid` does, at the sett that its spacing gives, and its plan by the rules for it.
+ * @param draft a draft as `soundWif` gives it
+ * @param options sett, limits, levels and the rest; each has its default
  * @throws {CheckError} as `check`
  * @example checkShaftDraft(shaftDraft).ok // true
  */

@@ -12,12 +12,15 @@ import type { ShaftDraft } from "./shaft-draft/types.js";
 
 /** One system of a cloth: its threads are the rows of `grid`. */
 export interface System {
+  /** Threads x threads of the other system; raised where the end lies over the pick. */
   readonly grid: BitGrid;
   /** How many threads there are. */
   readonly count: number;
   /** How many threads of the other system each of them crosses. */
   readonly length: number;
+  /** Threads that are woven alike. */
   readonly kinds: Kinds;
+  /** Floats and intersections of each kind. */
   readonly threads: Threads;
   /** How many interlacements of each thread are raised. */
   readonly raised: Uint32Array;
@@ -39,15 +42,21 @@ export interface Squares {
   readonly ofEnd: Int32Array;
   /** The square row of each pick. */
   readonly ofPick: Int32Array;
+  /** How many square columns there are. */
   readonly columns: number;
+  /** How many square rows there are. */
   readonly rows: number;
 }
 
 /** Which unit each end is of (-1 in the selvedges), and which row each pick; from 0. */
 export interface UnitLayout {
+  /** The draft that the cloth is woven by. */
   readonly draft: UnitDraft;
+  /** The unit of each end, from 0; -1 in the selvedges. */
   readonly unitOfEnd: Int32Array;
+  /** The row of each pick, from 0. */
   readonly rowOfPick: Int32Array;
+  /** The step of the ground's treadling of each pick, from 0. */
   readonly stepOfPick: Int32Array;
   /** Every pattern shaft that a unit hangs on or a lift draws, by its number, in ascending order. */
   readonly shafts: ReadonlyMap<number, ShaftUse>;
@@ -69,12 +78,15 @@ export interface Figure {
   readonly areas: Patches;
   /** The share of all interlacements that are drawn. */
   readonly share: number;
+  /** Neighbours along the picks whose drawn state differs. */
   readonly side: CutTally;
+  /** Neighbours along the ends whose drawn state differs. */
   readonly across: CutTally;
 }
 
 /** A cloth with all that was measured of it: what the rules look at. */
 export interface Cloth {
+  /** Sett, limits and the rest that the check was asked with. */
   readonly options: OptionsOf;
   /** Rows are ends. */
   readonly warp: System;
@@ -88,6 +100,7 @@ export interface Cloth {
   readonly shuttleOfPick: Int32Array;
   /** One for each yarn of each weft, in the order in which they are first thrown. */
   readonly shuttles: readonly Shuttle[];
+  /** Where its squares lie. */
   readonly squares: Squares;
   /** Left out for a plain draft, which has no units and rows. */
   readonly layout?: UnitLayout;
@@ -95,6 +108,7 @@ export interface Cloth {
   readonly figure?: Figure;
   /** How sure the figure of a plain draft is; left out where units and lifts tell what is drawn. */
   readonly inferred?: Omit<Inference, "drawn">;
+  /** Whether it hangs together, and what does not. */
   readonly integrity: Integrity;
   /** The plain draft that the cloth is woven by; left out for any other. */
   readonly shaftDraft?: ShaftDraft;
@@ -104,7 +118,9 @@ export interface Cloth {
 
 /** A cloth whose units and rows are known, and so its figure. */
 export interface LaidOut extends Cloth {
+  /** Its units and rows, from 0. */
   readonly layout: UnitLayout;
+  /** What is drawn, and what follows from it. */
   readonly figure: Figure;
 }
 

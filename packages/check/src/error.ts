@@ -1,6 +1,14 @@
 import { DrawcordError } from "@drawcord/base";
 
-/** Why a cloth cannot be checked as asked. */
+/**
+ * Why a cloth cannot be checked as asked.
+ * - `bad-sett`: a sett is not a number of threads above 0
+ * - `bad-limit`: a limit is not a number that makes sense for it
+ * - `bad-level`: a level is none of `error`, `warning`, `note` and `off`
+ * - `bad-repeat`: a number of repeats, or how a cloth repeats, makes no sense
+ * - `unknown-rule`: there is no rule of that name; `drawcord rules` lists them
+ * - `unlike-size`: two grids that go together are of unlike size
+ */
 export type CheckErrorCode =
   | "bad-sett"
   | "bad-limit"

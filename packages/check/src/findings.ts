@@ -12,6 +12,9 @@ export const NOT_ASKED_FOR = "it was not asked for";
 
 /**
  * Lets every rule look at a cloth, and sorts what they find.
+ * @param cloth a cloth as `measureDraft` measures it
+ * @param rules the rules that look, in the order in which they look
+ * @param watched how it is watched and stopped; by default neither
  * @throws {StoppedError} `stopped` when the signal says so
  * @example findAll(measureDraft(draft, expand(draft), {}), []).findings // []
  */

@@ -12,8 +12,7 @@ import { takeUpLimit } from "./limits/take-up.js";
 import { thinAreaLimit } from "./limits/thin-area.js";
 import { unlikeSidesLimit } from "./limits/unlike-sides.js";
 
-/** Every limit that a weaver may set, in the order in which recipes are written. */
-export const limits = [
+const listed = [
   floatLimit,
   openCutsLimit,
   takeUpLimit,
@@ -28,7 +27,10 @@ export const limits = [
   off,
 ] as const satisfies readonly Limit[];
 
-type Any = (typeof limits)[number];
+/** Every limit that a weaver may set, in the order in which recipes are written. */
+export const limits: readonly Limit[] = listed;
+
+type Any = (typeof listed)[number];
 
 /** The limits set for a whole. */
 type Whole = { readonly [L in Any as L["name"]]?: LimitValue<L> };

@@ -8,10 +8,14 @@ import { openCut } from "./rules/open-cut.js";
  * @returns undefined where the rule did not look
  * @example openByRule(check(draft)) // { side: 0, across: 0 }
  */
-export function openByRule({
-  findings,
-  rules,
-}: Pick<Report, "findings" | "rules">): { readonly side: number; readonly across: number } | undefined {
+export function openByRule({ findings, rules }: Pick<Report, "findings" | "rules">):
+  | {
+      /** Open pairs of neighbouring ends. */
+      readonly side: number;
+      /** Open pairs of neighbouring picks. */
+      readonly across: number;
+    }
+  | undefined {
   if (!rules.ran.includes(openCut.name)) return undefined;
   const told = (system: "warp" | "weft") =>
     findings.reduce(

@@ -6,6 +6,7 @@ import { rules } from "./rules.js";
 
 /**
  * The parts of a recipe that a finding may be about, the nearest first: where it can be mended.
+ * @param finding a finding of any rule
  * @example partsOf(check({ ...draft, lifts: [[1], [3]] }).findings[0])[0] // { row: 2 }
  */
 export function partsOf(finding: Finding): readonly RecipePart[] {

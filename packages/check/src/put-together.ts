@@ -11,6 +11,7 @@ export interface YarnOrder {
   readonly system: "warp" | "weft";
   /** The yarn of each thread by its name; begins again where it ends. */
   readonly yarns: readonly string[];
+  /** How many threads it lies over. */
   readonly threads: number;
   /** The block whose weft it orders, beginning anew with each of its lines; left out for an order of the whole. */
   readonly block?: string;

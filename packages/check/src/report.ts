@@ -15,7 +15,12 @@ export interface Where {
   /** The rows of the lift plan, from 1. */
   readonly rows?: Span;
   /** Stretch by stretch, where what it is about has holes between its first and last unit or row. */
-  readonly runs?: { readonly units?: readonly Span[]; readonly rows?: readonly Span[] };
+  readonly runs?: {
+    /** Of units, from 1. */
+    readonly units?: readonly Span[];
+    /** Of rows, from 1. */
+    readonly rows?: readonly Span[];
+  };
 }
 
 /** One fault of the cloth or of its plan, as every rule tells it. */
@@ -66,9 +71,9 @@ export interface ReportOf<Finding extends Told> {
   readonly ok: boolean;
   /** How large the cloth is. */
   readonly size: {
-    /** Ends, selvedges included; in `intersections` those along the ends. */
+    /** Ends, selvedges included. */
     readonly ends: number;
-    /** Picks; in `intersections` those along the picks. */
+    /** Picks of all wefts. */
     readonly picks: number;
     /** Units; 0 for a cloth without a plan. */
     readonly units: number;
@@ -89,7 +94,12 @@ export interface ReportOf<Finding extends Told> {
     readonly weftBack: FloatTally;
   };
   /** How cleanly figure and ground cut. */
-  readonly cut: { readonly side: CutTally; readonly across: CutTally };
+  readonly cut: {
+    /** Pairs of neighbouring ends, pick by pick. */
+    readonly side: CutTally;
+    /** Pairs of neighbouring picks, end by end. */
+    readonly across: CutTally;
+  };
   /** How evenly the cloth is bound. */
   readonly balance: {
     /** The share of the face that the warp shows, from 0 to 1. */
@@ -97,9 +107,19 @@ export interface ReportOf<Finding extends Told> {
     /** The share of the interlacements that are drawn, from 0 to 1. */
     readonly drawnShare: number;
     /** Changes of state along the threads. */
-    readonly intersections: { readonly ends: Spread; readonly picks: Spread };
+    readonly intersections: {
+      /** Along the ends. */
+      readonly ends: Spread;
+      /** Along the picks. */
+      readonly picks: Spread;
+    };
     /** Connected patches of squares drawn alike. */
-    readonly areas: { readonly count: number; readonly largest: number };
+    readonly areas: {
+      /** How many there are. */
+      readonly count: number;
+      /** Squares of the largest. */
+      readonly largest: number;
+    };
   };
   /**
    * There where no plan told what is drawn, so that `cut`, `drawnShare` and `areas` (in threads, not in units and rows)
@@ -107,7 +127,12 @@ export interface ReportOf<Finding extends Told> {
    * area; the others lie near a border and go by the majority. 0 where nothing is inferred, and then those are 0 too;
    * `tooLarge` where that is because the cloth has more than 16,777,216 interlacements.
    */
-  readonly inferred?: { readonly sureness: number; readonly tooLarge?: true };
+  readonly inferred?: {
+    /** The share of interlacements that lie well inside an area, from 0 to 1. */
+    readonly sureness: number;
+    /** That nothing is inferred, because the cloth is too large. */
+    readonly tooLarge?: true;
+  };
   /** Whether the cloth hangs together. */
   readonly integrity: {
     /** That no set of its threads can be lifted off the rest. */
@@ -126,7 +151,12 @@ export interface ReportOf<Finding extends Told> {
     /** Those that looked, by name. */
     readonly ran: readonly Finding["rule"][];
     /** Those that did not. */
-    readonly skipped: readonly { readonly rule: Finding["rule"]; readonly reason: string }[];
+    readonly skipped: readonly {
+      /** The rule's name. */
+      readonly rule: Finding["rule"];
+      /** Why it did not look, as a clause. */
+      readonly reason: string;
+    }[];
   };
   /** Sorted by severity, rule, how bad they are, and place. */
   readonly findings: readonly Finding[];

@@ -39,6 +39,7 @@ import { widthUnitsSentence } from "./rules/width-units.js";
 /**
  * A sentence for every rule, made of nothing but a finding of it. A table in another language is of this type: one that
  * lacks a rule, or has one that there is none of, does not compile.
+ * @param finding a finding of the rule
  */
 export type FindingSentences = { readonly [Name in RuleName]: (finding: FindingBy<Name>) => string };
 

@@ -4,6 +4,7 @@ import { type BitGrid, scanRowRuns } from "@drawcord/grid";
  * The raised squares of a grid as one path, counted in cells from the top left, the first pick at the bottom. Runs along
  * a pick become one rectangle, and equal runs on neighbouring picks one taller rectangle, so a figure of solid areas takes
  * a few strokes however many squares it has.
+ * @param grid rows are picks, row 0 lowest; raised cells are drawn
  * @example squaresPath(fromText("##.\n##.")) // "M0 0h2v2h-2z"
  */
 export function squaresPath(grid: BitGrid): string {

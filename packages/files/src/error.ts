@@ -1,7 +1,33 @@
 import { DrawcordError, type Range } from "@drawcord/base";
 import type { TextStretch } from "./place.js";
 
-/** Why a file cannot be read or written. */
+/**
+ * Why a file cannot be read or written.
+ * - `too-large`: what was given is larger than Drawcord works on; the message says how large it may be
+ * - `not-text`: a file that must be text holds bytes that are no letters
+ * - `empty`: a file has nothing in it
+ * - `not-yaml`: the text breaks the rules of YAML, usually by a wrong indent or a missing quote
+ * - `too-deep`: sections stand within sections more deeply than any recipe needs
+ * - `too-many-parts`: a file has more parts than any cloth needs
+ * - `too-many-problems`: so much is wrong that the rest is not told
+ * - `two-documents`: a file holds two recipes; put each into a file of its own
+ * - `newer-version`: a file is of a newer version of its format than this Drawcord reads
+ * - `unknown-key`: a key is none of its section's; the message names the nearest
+ * - `missing-key`: a section lacks a key that it cannot do without
+ * - `duplicate-key`: a key stands twice in one section; keep one of them
+ * - `wrong-type`: a value is of another kind than its key takes: a list where a number is wanted
+ * - `bad-value`: a value of a recipe is not one that its key takes
+ * - `bad-notation`: a notation cannot be read: the message shows where it stops making sense
+ * - `unknown-weave`: there is no such weave; the weaves lists those there are
+ * - `unknown-shaft`: a shaft is named that there is none of
+ * - `unknown-block`: an order names a block that there is none of
+ * - `unknown-yarn`: a yarn is named that the section yarns does not have
+ * - `raised-and-sunk`: a step raises and sinks one shaft at once
+ * - `bad-chart`: a chart cannot be read: rows of unlike length, or letters other than `#` and `.`
+ * - `bad-draft`: a shaft draft (WIF) contradicts itself, or lacks what is needed to work out its cloth
+ * - `too-many-shafts`: a cloth takes more shafts than are allowed
+ * - `no-clear-ink`: a picture has no two inks that can be told apart
+ */
 export type FileErrorCode =
   | "too-large"
   | "not-text"
@@ -30,6 +56,7 @@ export type FileErrorCode =
 
 /** One thing that is wrong with a text, as plain data: what, and from where to where. */
 export interface Problem extends Range {
+  /** Why, as one of the codes. */
   readonly code: FileErrorCode;
   /** What is wrong, without the place. */
   readonly sentence: string;

@@ -24,6 +24,8 @@ export function codeName(code: number): string {
 /**
  * A piece of a file's text as it is safe to show on one line of a terminal: control characters and line ends by their
  * code, and cut after `most` characters.
+ * @param text the text as it was read
+ * @param most the most characters that are shown, 60 by default
  * @example printable("moth\u001b[2J") // "moth<U+001B>[2J"
  */
 export function printable(text: string, most = 60): string {

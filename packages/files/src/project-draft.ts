@@ -5,6 +5,7 @@ import { quantity } from "@drawcord/yarn";
 /**
  * What a plain shaft draft says of its project, for `plan` of `@drawcord/yarn`: ends, picks by colour, and the setts where
  * the draft gives the spacing of its threads (their mean, where it changes). Yarns and lengths a draft does not know.
+ * @param draft a draft as `soundWif` gives it
  * @example projectOfDraft(draft).ends // 4
  */
 export function projectOfDraft(draft: ShaftDraft): Project {

@@ -6,6 +6,7 @@ import type { Recipe, RecipePiece, RecipeYarn } from "./recipe/types.js";
 /**
  * What a recipe says of its project, for `plan` of `@drawcord/yarn`: ends, units and picks as they are threaded and lifted,
  * picks by weft as they are really woven, yarns, setts, losses and lengths. Nothing is worked out here.
+ * @param recipe a recipe as `soundRecipe` gives it
  * @example projectOf(soundRecipe(text, "least")).ends // 4
  */
 export function projectOf(recipe: Recipe): Project {

@@ -11,7 +11,12 @@ import { soundWif } from "./wif/read.js";
 
 /** What was found in a file. */
 export type Reading =
-  | { readonly kind: "recipe"; readonly recipe: Recipe }
+  | {
+      /** What was found. */
+      readonly kind: "recipe";
+      /** The recipe. */
+      readonly recipe: Recipe;
+    }
   | {
       /** What was found. */
       readonly kind: "draft";
@@ -32,6 +37,7 @@ export type FileKind = "recipe" | "wif" | "text chart" | "pbm" | "png";
 
 /**
  * Reads a recipe, a draft or a chart, whichever a file holds.
+ * @param bytes the whole file
  * @param name the name that errors bear; the kind is known by the content alone
  * @throws {FileError} with file, line and column, for everything that keeps the file from being read
  * @example read(new TextEncoder().encode("#.\n##\n"), "moth.txt").kind // "chart"

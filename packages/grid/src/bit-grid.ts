@@ -36,6 +36,9 @@ export class BitGrid {
   /**
    * A grid that takes `words` for its own: they are not copied and must not be changed afterwards. They come row after
    * row, `ceil(columns / 32)` words a row, lowest bit first; bits past the last column are dropped.
+   * @param rows number of picks
+   * @param columns number of ends
+   * @param words `rows * ceil(columns / 32)` words, row after row, lowest bit first
    * @throws {GridError} `bad-size` when a side is negative, a fraction or too large; `wrong-length` when the number of
    * words is not `rows * ceil(columns / 32)`
    * @example toText(BitGrid.own(1, 3, Uint32Array.of(0b101))) // "#.#"
@@ -60,6 +63,9 @@ export class BitGrid {
 
   /**
    * A grid from a copy of its words, laid out as for `own`.
+   * @param rows number of picks
+   * @param columns number of ends
+   * @param words `rows * ceil(columns / 32)` words, row after row, lowest bit first
    * @throws {GridError} `bad-size`, `wrong-length` as `own`
    * @example toText(BitGrid.fromWords(1, 3, [0b101])) // "#.#"
    */
@@ -69,6 +75,8 @@ export class BitGrid {
 
   /**
    * Whether the end of `column` is raised on the pick of `row`, both from 0.
+   * @param row the pick, from 0
+   * @param column the end, from 0
    * @throws {GridError} `outside` when there is no such row or column
    * @example fromText("#.").get(0, 0) // true
    */
@@ -85,6 +93,7 @@ export class BitGrid {
 
   /**
    * Whether both grids have the same size and the same bits.
+   * @param other the grid to compare with
    * @example fromText("#.").equals(fromText("#.")) // true
    */
   equals(other: BitGrid): boolean {

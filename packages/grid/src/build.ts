@@ -5,6 +5,9 @@ import { emptyWords, strideOf } from "./size.js";
 
 /**
  * A grid all lowered, or all raised.
+ * @param rows number of picks
+ * @param columns number of ends
+ * @param raised what every interlacement is: true for raised; lowered by default
  * @throws {GridError} `bad-size` when a side is negative, a fraction or too large
  * @example toText(blank(2, 3)) // "...\n..."
  */
@@ -15,6 +18,9 @@ export function blank(rows: number, columns: number, raised = false): BitGrid {
 
 /**
  * A grid from a question asked of every interlacement: is the end of `column` raised on the pick of `row`?
+ * @param rows number of picks
+ * @param columns number of ends
+ * @param raised asked once for each interlacement, row after row, with its row and column from 0; true where raised
  * @throws {GridError} `bad-size` when a side is negative, a fraction or too large
  * @example toText(fromCells(2, 2, (row, column) => row === column)) // ".#\n#."
  */
@@ -35,6 +41,7 @@ export function fromCells(
 
 /**
  * A grid from rows of booleans, row 0 (woven first) first; the first row tells the number of columns.
+ * @param rows a list a pick, each with a boolean an end, true for raised; all of one length
  * @throws {GridError} `uneven-rows` when a row is longer or shorter than the first
  * @example toText(fromBooleans([[true, false]])) // "#."
  */
@@ -58,6 +65,7 @@ export function fromBooleans(rows: readonly (readonly boolean[])[]): BitGrid {
 
 /**
  * The rows of a grid as booleans, row 0 first.
+ * @param grid the grid to read
  * @example toBooleans(fromText("#.")) // [[true, false]]
  */
 export function toBooleans(grid: BitGrid): boolean[][] {

@@ -3,6 +3,10 @@ import { needGrid } from "./need-grid.js";
 
 /**
  * The grid with one interlacement set, `row` and `column` from 0.
+ * @param grid the grid to change; it stays as it is
+ * @param row the pick, from 0
+ * @param column the end, from 0
+ * @param raised what the interlacement is to be: true for raised
  * @throws {GridError} `outside` when there is no such row or column
  * @example toText(withCell(fromText(".."), 0, 1, true)) // ".#"
  */

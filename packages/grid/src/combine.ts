@@ -5,6 +5,7 @@ import { emptyWords } from "./size.js";
 
 /**
  * Raised for lowered and lowered for raised: the back of the cloth, seen through from the face.
+ * @param grid the grid to exchange
  * @example toText(complement(fromText("#."))) // ".#"
  */
 export function complement(grid: BitGrid): BitGrid {
@@ -16,6 +17,8 @@ export function complement(grid: BitGrid): BitGrid {
 
 /**
  * Raised where both are.
+ * @param a one grid
+ * @param b another of the same size
  * @throws {GridError} `unlike-size` when the grids differ in size
  * @example toText(and(fromText("##.."), fromText("#.#."))) // "#..."
  */
@@ -25,6 +28,8 @@ export function and(a: BitGrid, b: BitGrid): BitGrid {
 
 /**
  * Raised where either is.
+ * @param a one grid
+ * @param b another of the same size
  * @throws {GridError} `unlike-size` when the grids differ in size
  * @example toText(or(fromText("##.."), fromText("#.#."))) // "###."
  */
@@ -34,6 +39,8 @@ export function or(a: BitGrid, b: BitGrid): BitGrid {
 
 /**
  * Raised where the two differ.
+ * @param a one grid
+ * @param b another of the same size
  * @throws {GridError} `unlike-size` when the grids differ in size
  * @example toText(xor(fromText("##.."), fromText("#.#."))) // ".##."
  */
@@ -43,6 +50,8 @@ export function xor(a: BitGrid, b: BitGrid): BitGrid {
 
 /**
  * Raised where the first is and the second is not.
+ * @param a the grid to keep raised bits of
+ * @param b the grid that lowers them, of the same size
  * @throws {GridError} `unlike-size` when the grids differ in size
  * @example toText(andNot(fromText("##.."), fromText("#.#."))) // ".#.."
  */

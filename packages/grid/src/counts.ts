@@ -4,6 +4,7 @@ import { transpose } from "./transpose.js";
 
 /**
  * Raised interlacements in each row (pick), row 0 first.
+ * @param grid the grid to count in
  * @example Array.from(rowCounts(fromText("##.\n..."))) // [0, 2]
  */
 export function rowCounts(grid: BitGrid): Uint32Array {
@@ -20,6 +21,7 @@ export function rowCounts(grid: BitGrid): Uint32Array {
 
 /**
  * Raised interlacements in each column (end), column 0 first.
+ * @param grid the grid to count in
  * @example Array.from(columnCounts(fromText("##.\n#.."))) // [2, 1, 0]
  */
 export function columnCounts(grid: BitGrid): Uint32Array {
@@ -30,6 +32,7 @@ export function columnCounts(grid: BitGrid): Uint32Array {
 /**
  * Number of 1 bits in a word, counted in all its pairs, nibbles and bytes at once (H. S. Warren, Hacker's Delight,
  * 2nd ed. 2013, section 5-1).
+ * @param word 32 bits, signed or unsigned
  * @example onesIn(0b1011) // 3
  */
 export function onesIn(word: number): number {

@@ -31,6 +31,8 @@ function checkInside(grid: BitGrid, { row, column, rows, columns }: Rectangle): 
 
 /**
  * The part of a grid inside a rectangle.
+ * @param grid the grid to cut from
+ * @param rectangle first row and column, from 0, and how many rows and columns
  * @throws {GridError} `outside` when the rectangle does not lie inside the grid; `bad-size` when it cannot be
  * @example toText(crop(fromText("##.\n#.#"), { row: 0, column: 1, rows: 2, columns: 2 })) // "#.\n.#"
  */
@@ -49,6 +51,10 @@ export function crop(grid: BitGrid, rectangle: Rectangle): BitGrid {
 
 /**
  * The grid with a patch laid over it, the patch's first row and column at `row` and `column` (from 0).
+ * @param grid the grid below; it stays as it is
+ * @param patch the grid that is laid over it; its lowered bits cover too
+ * @param row row of the grid that the patch's row 0 comes to lie on, from 0
+ * @param column column of the grid that the patch's column 0 comes to lie on, from 0
  * @throws {GridError} `outside` when the patch does not lie inside the grid
  * @example toText(paste(blank(2, 3), fromText("##"), 1, 1)) // ".##\n..."
  */

@@ -5,11 +5,17 @@ import { transpose } from "./transpose.js";
 /**
  * Told of one maximal run of equal interlacements: the thread it lies on (row or column), where it begins, how many
  * threads it passes, and whether they are raised. All counted from 0.
+ * @param thread the row or column that the run lies on, from 0
+ * @param start the column or row that it begins at, from 0
+ * @param length how many threads it passes, 1 or more
+ * @param raised true when its interlacements are raised
  */
 export type RunVisitor = (thread: number, start: number, length: number, raised: boolean) => void;
 
 /**
  * Visits every maximal run along every row, row 0 first, left to right. The lengths of a row's runs add up to `columns`.
+ * @param grid the grid to scan
+ * @param visit called with each run
  * @example
  * const lengths: number[] = [];
  * scanRowRuns(fromText("#..#"), (_row, _start, length) => lengths.push(length));
@@ -44,6 +50,8 @@ export function scanRowRuns(grid: BitGrid, visit: RunVisitor): void {
 
 /**
  * Visits every maximal run along every column, column 0 first, from row 0 on.
+ * @param grid the grid to scan
+ * @param visit called with each run; its thread is the column, its start a row
  * @example
  * const lengths: number[] = [];
  * scanColumnRuns(fromText("#\n.\n."), (_column, _start, length) => lengths.push(length));

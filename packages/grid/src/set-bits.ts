@@ -1,6 +1,10 @@
 /**
  * Raises a stretch of one row, a word at a time, in words that are still to become a grid: from column `start` to the
  * one before `end` of the row whose words begin at `base`.
+ * @param words the words to change in place, lowest bit first
+ * @param base index of the first word of the row
+ * @param start first column to raise, from 0
+ * @param end the column after the last one to raise
  * @example
  * const words = new Uint32Array(1);
  * setBits(words, 0, 1, 3);

@@ -5,6 +5,7 @@ import { transpose } from "./transpose.js";
 
 /**
  * The ends in reverse order: left for right.
+ * @param grid the grid to mirror
  * @example toText(mirror(fromText("##."))) // ".##"
  */
 export function mirror(grid: BitGrid): BitGrid {
@@ -36,6 +37,7 @@ function reversed(word: number): number {
 
 /**
  * The picks in reverse order: last for first.
+ * @param grid the grid to turn over
  * @example toText(upsideDown(fromText("##\n.."))) // "..\n##"
  */
 export function upsideDown(grid: BitGrid): BitGrid {
@@ -50,6 +52,7 @@ export function upsideDown(grid: BitGrid): BitGrid {
 
 /**
  * The grid turned clockwise, as drawn with the first pick at the bottom; a negative number turns it the other way.
+ * @param grid the grid to turn
  * @param quarters quarter turns, a whole number; 1 by default
  * @example toText(turn(fromText("##\n.."))) // ".#\n.#"
  */

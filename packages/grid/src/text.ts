@@ -10,6 +10,7 @@ const LOWERED = ".";
 /**
  * A grid from its drawing: `#` raised, `.` lowered, a line a pick, the first pick at the bottom. One line end at the
  * close of the text is allowed; line ends may be LF or CRLF.
+ * @param text a line a pick of `#` and `.`, the last pick on top
  * @throws {GridError} `bad-character` for any other character; `uneven-rows` when a line is longer or shorter than the
  * first; both with `line` (from 1, at the top) in their facts
  * @example fromText("##\n#.").get(0, 1) // false
@@ -48,6 +49,7 @@ export function fromText(text: string): BitGrid {
 /**
  * The drawing of a grid: `#` raised, `.` lowered, a line a pick, the first pick at the bottom, no line end at the close.
  * A grid without columns has nothing to draw and does not come back from its text.
+ * @param grid the grid to draw
  * @example toText(fromText("##\n#.")) // "##\n#."
  */
 export function toText(grid: BitGrid): string {

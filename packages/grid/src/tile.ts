@@ -6,6 +6,9 @@ import { checkSize, emptyWords, strideOf } from "./size.js";
 
 /**
  * A grid of the wanted size, filled with repeats of `grid` from its first row and column on; the last repeats may be cut.
+ * @param grid the repeat
+ * @param rows number of picks of the result
+ * @param columns number of ends of the result
  * @throws {GridError} `bad-size` when the size cannot be, or when there is nothing to repeat
  * @example toText(tile(fromText(".#\n#."), 2, 5)) // ".#.#.\n#.#.#"
  */

@@ -4,6 +4,7 @@ import { emptyWords, strideOf } from "./size.js";
 
 /**
  * Ends for picks and picks for ends: row r, column c of the grid is row c, column r of the result.
+ * @param grid the grid to transpose
  * @example toText(transpose(fromText("##\n..\n.."))) // "..#\n..#"
  */
 export function transpose(grid: BitGrid): BitGrid {

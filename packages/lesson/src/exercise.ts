@@ -24,12 +24,15 @@ export interface ExerciseOptions {
 export interface SetSheet {
   /** Which sheet of the class it is, from 1. */
   readonly number: number;
+  /** The tasks in the order in which they are set. */
   readonly tasks: readonly Task[];
+  /** The sheet to print, with lines to write on. */
   readonly document: Document;
 }
 
 /** A class that is set. */
 export interface SetClass {
+  /** A sheet a student, sheet 1 first. */
   readonly sheets: readonly SetSheet[];
   /** Every answer, with what is allowed, a part a sheet. */
   readonly key: Document;

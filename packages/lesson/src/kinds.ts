@@ -13,16 +13,27 @@ import { threadTask } from "./tasks/thread.js";
 
 /** Every kind of task by its name. */
 export const taskKinds = {
+  /** Units, ends, width, sley, picks, warp, pieces and yarn, with the working. */
   numbers: numbersTask,
+  /** A sett from the wraps of a yarn and the weave. */
   sett: settTask,
+  /** Which handles are held, drawn and let go, and which ends rise in a pick. */
   plan: planTask,
+  /** A piece of the drawdown from threading, tie-up, treadling and lifts. */
   drawdown: drawdownTask,
+  /** From a piece of cloth back to the units that each row draws. */
   back: backTask,
+  /** From a piece of cloth and its lifts back to the threading of the units. */
   thread: threadTask,
+  /** The longest float along an end and along a pick. */
   float: floatTask,
+  /** The open cuts: where figure and ground meet and a thread can slip. */
   cut: cutTask,
+  /** The slack area, where the threads do not interlace. */
   slack: slackTask,
+  /** One to three slips in a small recipe. */
   slip: slipTask,
+  /** The start of the ground that cuts clean, and why. */
   ground: groundTask,
 } as const satisfies Readonly<Record<string, TaskKind>>;
 

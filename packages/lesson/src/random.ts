@@ -1,10 +1,20 @@
 /** Numbers that look thrown by dice, and come again for the same seed. */
 export interface Dice {
-  /** A whole number from `least` to `most`. */
+  /**
+   * A whole number from `least` to `most`.
+   * @param least the least that may come
+   * @param most the most that may come
+   */
   readonly whole: (least: number, most: number) => number;
-  /** One of a list. */
+  /**
+   * One of a list.
+   * @param list what to take one of; not empty
+   */
   readonly one: <T>(list: readonly T[]) => T;
-  /** A list in another order. */
+  /**
+   * A list in another order.
+   * @param list what to put in another order; it stays as it is
+   */
   readonly shuffled: <T>(list: readonly T[]) => readonly T[];
 }
 

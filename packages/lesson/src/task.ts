@@ -24,7 +24,9 @@ export interface WorkingLine {
 
 /** A question and its answer. */
 export interface Answer {
+  /** What is asked. */
   readonly question: string;
+  /** The right answer, as it stands in the key. */
   readonly answer: string;
   /** How far an answer may be off: `0.2 cm`; nothing where it may not. */
   readonly within?: string;
@@ -36,19 +38,27 @@ export interface Answer {
 
 /** A picture that is to be filled in. */
 export interface Filling {
+  /** One word that is the picture's own on the sheet. */
   readonly id: string;
+  /** What is to be filled in, as a line under the picture. */
   readonly caption: string;
+  /** As the student gets it. */
   readonly blank: Drawing;
+  /** As the key shows it. */
   readonly filled: Drawing;
 }
 
 /** A task set for one student. */
 export interface Task {
+  /** Its heading, without the number. */
   readonly title: string;
+  /** How long it usually takes, in minutes. */
   readonly minutes: number;
+  /** What it counts when all of it is right. */
   readonly points: number;
   /** What is given and asked. */
   readonly ask: readonly Block[];
+  /** Its questions in order, each with the answer. */
   readonly answers: readonly Answer[];
   /** What is to be filled in. */
   readonly fill?: Filling;
@@ -66,6 +76,12 @@ export interface Task {
 export interface TaskKind {
   /** One line for a teacher. */
   readonly summary: string;
+  /**
+   * Makes a task from a recipe.
+   * @param recipe the recipe that the class works on
+   * @param dice what is chosen by chance is thrown with these
+   * @param level 1 for beginners to 3
+   */
   readonly make: (recipe: Recipe, dice: Dice, level: Level) => Task;
 }
 

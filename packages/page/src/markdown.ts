@@ -8,12 +8,17 @@ import { boxedWords, NO_BOX } from "./layout/table-columns.js";
 
 /** Where the pictures of a page of Markdown lie. */
 export interface MarkdownOptions {
-  /** The file of a picture, beside the page; default its id with the ending `.svg`. */
+  /**
+   * The file of a picture, beside the page; default its id with the ending `.svg`.
+   * @param picture the picture, by its id or caption
+   */
   readonly fileOf?: (picture: Picture) => string;
 }
 
 /**
  * A document as Markdown (CommonMark, with the tables of GitHub); its pictures are files beside it. Several are parted by rules.
+ * @param document the document, or several bound in one
+ * @param options where its pictures lie
  * @example toMarkdown(document).startsWith("# ") // true
  */
 export function toMarkdown(document: Document | Bound, options: MarkdownOptions = {}): string {

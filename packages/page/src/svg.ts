@@ -25,6 +25,8 @@ function documentDrawing(document: Document): Drawing {
 
 /**
  * One part of a document as an SVG file, under the document's title.
+ * @param document the document whose title stands over it
+ * @param part one of its parts
  * @example partToSvg(document, document.parts[0]).startsWith("<svg") // true
  */
 export function partToSvg(document: Document, part: Part): string {
@@ -34,6 +36,7 @@ export function partToSvg(document: Document, part: Part): string {
 
 /**
  * One picture of a document as an SVG file, without title or caption.
+ * @param picture a picture of a document
  * @example pictureToSvg(picture).includes("data-role") // true
  */
 export function pictureToSvg({ drawing, alt, id }: Picture): string {

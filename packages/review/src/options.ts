@@ -14,6 +14,7 @@ import { statedNumbers } from "./stated.js";
 /**
  * How the checker is to look at the cloth of a recipe: its sett, limits, repeat, first pick, static shaft, loom, levels,
  * waivers, project and stated numbers, and how its first piece was put together.
+ * @param recipe a recipe as `soundRecipe` gives it
  * @param whole the recipe of all that is woven on the warp, where the other is of one design of it alone
  * @throws {FileError} `unknown-key`, `bad-value` for a rule that there is none of
  * @example optionsOf(recipe).sett // {}

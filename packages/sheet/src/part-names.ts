@@ -29,10 +29,12 @@ export type PartName = (typeof partNames)[number];
 
 /** One subject of a sheet. */
 export interface SheetPart extends Part {
+  /** What it tells of. */
   readonly name: PartName;
 }
 
 /** A recipe as a document to weave from. */
 export interface Sheet extends Document {
+  /** Its subjects in the order in which they are printed. */
   readonly parts: readonly SheetPart[];
 }

@@ -31,6 +31,8 @@ const MOST_SLENDER = 200;
 
 /**
  * The sheet of a recipe as data, all of it that a weaver needs or the parts asked for; every format is a rendering of it.
+ * @param recipe a recipe as `soundRecipe` gives it
+ * @param options which parts, in which units, read which way, and what the drawdown shows
  * @throws {StoppedError} `stopped` when the signal says so
  * @throws {SheetError} `too-long` for a piece that no paper holds
  * @throws {DrawError} `bad-colour` for a colour that cannot be read

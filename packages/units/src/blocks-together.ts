@@ -4,7 +4,9 @@ import { unite } from "./shaft-sets.js";
 
 /** Rows by the name of their block, for what is said of them. */
 export interface NamedLifts {
+  /** What the block is called. */
   readonly name: string;
+  /** The shafts drawn in each of its rows, row 1 first. */
   readonly lifts: readonly ShaftSet[];
 }
 

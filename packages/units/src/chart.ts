@@ -14,6 +14,7 @@ export interface HarnessPlan {
 /**
  * The chart that a threading and its lifts weave: a row a lift (row 0 woven first), a column a unit, raised where the
  * unit is drawn.
+ * @param plan the threading, an entry a unit, and the lifts, an entry a row
  * @throws {UnitsError} as `expand`, without units or rows, or with sets that are none
  * @example toText(chartOf({ threading: [[1], [], [1, 2]], lifts: [[1], [2]] })) // "..#\n#.#"
  */

@@ -32,6 +32,7 @@ function needDraft(draft: UnitDraft | undefined): void {
 
 /**
  * The size of a draft's cloth, without working it out. Does not check the draft.
+ * @param draft the draft to measure
  * @example draftSize(draft) // { ends: 6, picks: 12, units: 3, rows: 3 }
  */
 export function draftSize(draft: UnitDraft): DraftSize {
@@ -55,6 +56,7 @@ function total(sizes: number | readonly number[], entries: number): number {
 /**
  * Refuses a draft that cannot be expanded. A lift that draws a pattern shaft without units is no such draft: it can be
  * woven, and is a finding of the checker.
+ * @param draft the draft to look at
  * @throws {UnitsError} `no-units`, `no-rows`, `bad-size`, `wrong-length`, `bad-shaft`, `repeated-shaft`,
  * `outside-harness`, `raised-and-sunk`, `too-large`
  * @example checkDraft({ ...draft, lifts: [] }) // throws no-rows

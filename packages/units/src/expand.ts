@@ -20,6 +20,7 @@ interface Places {
  * `raised(e, p) = shaft(e) in R(p) or (drawn(e, p) and shaft(e) not in S(p))`, where pick `p` raises the ground shafts
  * `R(p)` and sinks `S(p)`. Ends run selvedge left, units, selvedge right; the ground threading begins at the first end
  * of unit 1, the treadling at pick 1; both repeat. A selvedge end is never drawn.
+ * @param draft a draft as `checkDraft` passes it
  * @throws {UnitsError} for a draft that `checkDraft` refuses
  * @example expand(draft).drawdown.rows // 12
  */
@@ -54,6 +55,8 @@ export function expand(draft: UnitDraft): Expansion {
 /**
  * The cloth of an expanded draft end by end: rows are ends, columns are picks. It is the drawdown transposed, at the
  * cost of transposing its squares alone.
+ * @param draft the draft that was expanded
+ * @param expansion what `expand` gave for it
  * @example transpose(expandEnds(draft, expand(draft))).equals(expand(draft).drawdown) // true
  */
 export function expandEnds(draft: UnitDraft, expansion: Expansion): BitGrid {

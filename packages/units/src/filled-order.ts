@@ -5,6 +5,7 @@ import type { ChangedBlock, WovenBlock } from "./woven-block.js";
 
 /** A weaving order in which every block has its number of repeats. */
 export interface FilledOrder {
+  /** Its lines, the first woven first, each block with its repeats. */
   readonly order: readonly WovenBlock[];
   /** The rows that no whole repeat of the filling block had room in; 0 in an order that fills nothing. */
   readonly over: number;

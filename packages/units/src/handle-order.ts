@@ -25,6 +25,7 @@ const MOST_WEIGHED = 12;
  * The order of the shafts 1 to `shafts` in which the handles take fewest grasps: in each row, the groups of neighbours
  * that are pulled and the groups that are let go. Proved up to 12 shafts; past that a good order that no exchange of
  * two stretches betters.
+ * @param lifts the shafts drawn in each row, row 1 first
  * @param shafts how many there are, from 1; the highest drawn by default
  * @example handleOrder([[1, 3], [2], [1, 3]]).order // [1, 3, 2]
  */
@@ -47,6 +48,7 @@ export function handleOrder(lifts: readonly ShaftSet[], shafts = highest(lifts))
 
 /**
  * The plan with its shafts hung in another order: the shaft in each place takes the number of the place.
+ * @param plan the threading and the lifts as they stand
  * @param order every shaft of the plan once
  * @example renumberedShafts({ threading: [[1], [3]], lifts: [[3]] }, [1, 3, 2]) // { threading: [[1], [2]], lifts: [[2]] }
  */

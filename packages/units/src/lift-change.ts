@@ -17,20 +17,67 @@ import {
 
 /** One way to vary a lift plan, as data. Where no shafts are named, all pattern shafts are meant. */
 export type LiftChange =
-  | { readonly change: "repeated"; readonly times: number }
-  | { readonly change: "upside-down" }
+  | {
+      /** Which way, as its name. */
+      readonly change: "repeated";
+      /** How often the rows come, from 1. */
+      readonly times: number;
+    }
+  | {
+      /** Which way, as its name. */
+      readonly change: "upside-down";
+    }
   /** Its shafts 1, 2, 3 and so on drawn as these. */
-  | { readonly change: "placed"; readonly on: ShaftSet }
-  | { readonly change: "mirrored" | "turned" | "exchanged" | "brick"; readonly on?: ShaftSet }
-  | { readonly change: "half-drop"; readonly on: ShaftSet; readonly beside: ShaftSet }
-  | ({ readonly change: "framed" } & Frame)
-  | { readonly change: "fitted"; readonly rows: number }
-  | { readonly change: "alternating"; readonly times: number; readonly every: LiftChange }
+  | {
+      /** Which way, as its name. */
+      readonly change: "placed";
+      /** The shafts that its shafts 1, 2, 3 and so on become, in their order. */
+      readonly on: ShaftSet;
+    }
+  | {
+      /** Which way, as its name. */
+      readonly change: "mirrored" | "turned" | "exchanged" | "brick";
+      /** The shafts meant; all pattern shafts by default. */
+      readonly on?: ShaftSet;
+    }
+  | {
+      /** Which way, as its name. */
+      readonly change: "half-drop";
+      /** The shafts of the motif. */
+      readonly on: ShaftSet;
+      /** The shafts that it comes again on, as many. */
+      readonly beside: ShaftSet;
+    }
+  | ({
+      /** Which way, as its name. */
+      readonly change: "framed";
+    } & Frame)
+  | {
+      /** Which way, as its name. */
+      readonly change: "fitted";
+      /** The rows to be filled; what does not fit whole is left out. */
+      readonly rows: number;
+    }
+  | {
+      /** Which way, as its name. */
+      readonly change: "alternating";
+      /** How often the rows come, from 1. */
+      readonly times: number;
+      /** What is done to them every other time. */
+      readonly every: LiftChange;
+    }
   /** As often as the piece has room for, every other time changed where that is said; `filledOrder` says how often. */
-  | { readonly change: "filled"; readonly every?: LiftChange };
+  | {
+      /** Which way, as its name. */
+      readonly change: "filled";
+      /** What is done to them every other time; nothing by default. */
+      readonly every?: LiftChange;
+    };
 
 /**
  * A lift plan changed.
+ * @param lifts the shafts drawn in each row, row 1 first
+ * @param change what is done to them
  * @param shafts how many pattern shafts there are, for a change that names none
  * @throws {UnitsError} as the change does: `bad-size`, `wrong-length`, `too-large`; `no-length` for one that fills a length
  * @example changedLifts([[1], [2]], { change: "exchanged" }, 2) // [[2], [1]]
@@ -73,6 +120,8 @@ export function changedLifts(
 
 /**
  * The rows that a plan of so many rows comes to when it is changed.
+ * @param rows rows before the change
+ * @param change what is done to them
  * @example changedRows(3, { change: "brick" }) // 6
  */
 export function changedRows(rows: number, change: LiftChange): number {

@@ -14,6 +14,8 @@ export interface LiftsOptions {
 
 /**
  * Reads a lift plan, the line of row 1 (woven first) first; each line as `parseRows`. Lines alike share one set.
+ * @param lines a text a line, row 1 first
+ * @param options the most rows and shafts that are read
  * @throws {UnitsError} as `parseRows`, with the `line` (from 1) beside the `column`; `no-rows` without lines;
  * `too-large` past the limits of `options`
  * @example parseLifts(["1 3", "none *2"]) // [[1, 3], [], []]
@@ -62,6 +64,7 @@ function onLine<T>(line: number, read: () => T): T {
 
 /**
  * Writes a lift plan, a line for each run of rows that are alike, so that `parseLifts` reads it back.
+ * @param lifts the shafts drawn in each row, row 1 first
  * @example printLifts([[1, 3], [1, 3], []]) // ["1 3 *2", "none"]
  */
 export function printLifts(lifts: readonly ShaftSet[]): readonly string[] {

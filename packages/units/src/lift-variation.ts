@@ -34,6 +34,8 @@ function renamedShafts(lifts: Lifts, renamed: ReadonlyMap<number, number>): Lift
 
 /**
  * The rows again and again.
+ * @param lifts the rows, row 1 first
+ * @param times how often they come, a whole number from 1
  * @throws {UnitsError} `bad-size` when `times` is not a whole number from 1, `too-large` past a million rows
  * @example repeatedLifts([[1], [2]], 2) // [[1], [2], [1], [2]]
  */
@@ -45,6 +47,7 @@ export function repeatedLifts(lifts: Lifts, times: number): Lifts {
 
 /**
  * Upside down: the last row is woven first.
+ * @param lifts the rows, row 1 first
  * @example upsideDownLifts([[1], [2, 3]]) // [[2, 3], [1]]
  */
 export function upsideDownLifts(lifts: Lifts): Lifts {
@@ -54,6 +57,8 @@ export function upsideDownLifts(lifts: Lifts): Lifts {
 /**
  * Mirrored: of the shafts named, the first is drawn for the last and so on; other shafts stay. In a straight threading
  * the figure looks the other way.
+ * @param lifts the rows, row 1 first
+ * @param on the shafts that are mirrored, in the order in which they lie
  * @example mirroredLifts([[1, 2, 9]], [1, 2, 3]) // [[2, 3, 9]]
  */
 export function mirroredLifts(lifts: Lifts, on: ShaftSet): Lifts {
@@ -62,6 +67,8 @@ export function mirroredLifts(lifts: Lifts, on: ShaftSet): Lifts {
 
 /**
  * Turned by half a turn: upside down and mirrored on the shafts named.
+ * @param lifts the rows, row 1 first
+ * @param on the shafts that are mirrored, in the order in which they lie
  * @example turnedLifts([[1], [2, 3]], [1, 2, 3]) // [[1, 2], [3]]
  */
 export function turnedLifts(lifts: Lifts, on: ShaftSet): Lifts {
@@ -70,6 +77,8 @@ export function turnedLifts(lifts: Lifts, on: ShaftSet): Lifts {
 
 /**
  * Placed on other shafts: for its shaft 1 the first of those named is drawn, for its shaft 2 the second, and so on.
+ * @param lifts the rows, row 1 first
+ * @param on the shafts that its shafts 1, 2, 3 and so on become
  * @throws {UnitsError} `wrong-length` when a row draws a shaft for which none is named
  * @example placedLifts([[1], [1, 3]], [9, 10, 11]) // [[9], [9, 11]]
  */
@@ -87,6 +96,8 @@ export function placedLifts(lifts: Lifts, on: ShaftSet): Lifts {
 
 /**
  * Handles exchanged on the shafts named: drawn for undrawn, so that figure becomes ground; other shafts stay.
+ * @param lifts the rows, row 1 first
+ * @param on the shafts that are exchanged
  * @example exchangedLifts([[1, 9]], [1, 2]) // [[2, 9]]
  */
 export function exchangedLifts(lifts: Lifts, on: ShaftSet): Lifts {
@@ -103,6 +114,9 @@ export function exchangedLifts(lifts: Lifts, on: ShaftSet): Lifts {
 
 /**
  * The rows again and again, every other time changed: the second, the fourth, and so on.
+ * @param lifts the rows, row 1 first
+ * @param times how often they come, a whole number from 1
+ * @param change what is done to the rows every other time, such as `upsideDownLifts`
  * @throws {UnitsError} `bad-size` when `times` is not a whole number from 1, `too-large` past a million rows
  * @example alternatingLifts([[1], [2]], 3, upsideDownLifts) // [[1], [2], [2], [1], [1], [2]]
  */
@@ -116,6 +130,9 @@ export function alternatingLifts(lifts: Lifts, times: number, change: (lifts: Li
 /**
  * Half drop: the motif of the shafts `on` comes again on the shafts `beside`, half its rows later; what these drew
  * before gives way.
+ * @param lifts the rows, row 1 first
+ * @param on the shafts of the motif
+ * @param beside the shafts that it comes again on, as many and none of them
  * @throws {UnitsError} `wrong-length` when there are not as many shafts beside, `bad-size` when the rows cannot be halved
  * @example halfDropLifts([[1], [2]], [1, 2], [3, 4]) // [[1, 4], [2, 3]]
  */
@@ -142,6 +159,8 @@ export function halfDropLifts(lifts: Lifts, on: ShaftSet, beside: ShaftSet): Lif
 
 /**
  * Brick: the rows, then the same moved half-way along the shafts named, round and round; other shafts stay.
+ * @param lifts the rows, row 1 first
+ * @param on the shafts that are moved round, an even number
  * @throws {UnitsError} `bad-size` when the shafts cannot be halved
  * @example brickLifts([[1], [2, 9]], [1, 2, 3, 4]) // [[1], [2, 9], [3], [4, 9]]
  */
@@ -173,6 +192,8 @@ export interface Frame {
 
 /**
  * The motif framed in a border: rows across before and after it, shafts at the edges drawn all along.
+ * @param lifts the rows of the motif, row 1 first
+ * @param frame how many rows the border has, what they draw, and what is drawn all along
  * @throws {UnitsError} `bad-size` when `rows` is not a whole number from 0
  * @example framedLifts([[2]], { rows: 1, across: [1, 2, 9], edge: [9] }) // [[1, 2, 9], [2, 9], [1, 2, 9]]
  */
@@ -186,6 +207,8 @@ export function framedLifts(lifts: Lifts, frame: Frame): Lifts {
 
 /**
  * The rows as often as they fit whole into a number of rows.
+ * @param lifts the rows, row 1 first
+ * @param rows the rows to be filled, a whole number from 1
  * @throws {UnitsError} `bad-size` when they do not fit once, `too-large` past a million rows
  * @example fittedLifts([[1], [2]], 5) // [[1], [2], [1], [2]]
  */

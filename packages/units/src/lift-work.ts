@@ -30,6 +30,7 @@ export interface LiftWork {
   readonly pulls: number;
   /** Handles pulled or let go from row to row, the first row's pulls included. */
   readonly changes: number;
+  /** Picks of all rows together. */
   readonly picks: number;
 }
 
@@ -42,6 +43,8 @@ export interface LiftWorkOptions {
 /**
  * What each row of a draft draws: units, weight, handles pulled and let go; and what all rows come to. The draft must be
  * one that can be expanded.
+ * @param draft a draft as `checkDraft` passes it
+ * @param options what a lingo weighs, in grams, where weights are wanted
  * @example liftWork(draft, { lingoGrams: 20 }).heaviest.grams // 60
  */
 export function liftWork(draft: UnitDraft, options: LiftWorkOptions = {}): LiftWork {
@@ -88,7 +91,12 @@ export function liftWork(draft: UnitDraft, options: LiftWorkOptions = {}): LiftW
 export function handleChanges(
   before: ShaftSet,
   after: ShaftSet,
-): { readonly pulled: ShaftSet; readonly released: ShaftSet } {
+): {
+  /** The shafts that are drawn now and were not, ascending. */
+  readonly pulled: ShaftSet;
+  /** The shafts that were drawn and are no more, ascending. */
+  readonly released: ShaftSet;
+} {
   const held = new Set(before);
   const drawn = new Set(after);
   return {

@@ -24,6 +24,8 @@ export interface ThreadingGroup {
 /**
  * The units in the order in which they are threaded, in counted groups that can be ticked off. From the right, the last
  * unit comes first.
+ * @param threading an entry a unit, unit 1 first
+ * @param options from which side, and how many units are a group
  * @throws {UnitsError} `bad-size` when `group` is not a whole number from 1
  * @example threadingList([[1], [2], []], { group: 2 })[0] // { units: [2, 1], shafts: ["X", "2"], done: 2 }
  */

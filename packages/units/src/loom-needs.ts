@@ -5,6 +5,7 @@ import type { UnitDraft } from "./types.js";
 
 /** What hangs on one shaft. */
 export interface ShaftLoad {
+  /** Its number, from 1. */
   readonly shaft: number;
   /** Leashes of a pattern shaft, heddles of a ground shaft. */
   readonly count: number;
@@ -12,8 +13,11 @@ export interface ShaftLoad {
 
 /** What the loom must have for a draft. */
 export interface LoomNeeds {
+  /** Ends, selvedges included. */
   readonly ends: number;
+  /** Picks of all rows together. */
   readonly picks: number;
+  /** Units, static ones included. */
   readonly units: number;
   /** Units on no pattern shaft. */
   readonly staticUnits: number;
@@ -29,6 +33,7 @@ export interface LoomNeeds {
   readonly cords: number;
   /** Whether no two units share a pattern shaft. */
   readonly singleUnitDraw: boolean;
+  /** Shafts of the ground harness. */
   readonly groundShafts: number;
   /** Heddles on each ground shaft, the selvedges' too; one entry a shaft of the harness. */
   readonly heddles: readonly ShaftLoad[];
@@ -45,6 +50,7 @@ export interface LoomNeeds {
 
 /**
  * What the loom must have for a draft: lingos, leashes, heddles, cords, shafts, treadles and ties.
+ * @param draft the draft that is to be woven
  * @throws {UnitsError} for a draft that `checkDraft` refuses
  * Source: common practice.
  * @example loomNeeds(draft).lingos // 3

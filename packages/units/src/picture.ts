@@ -5,6 +5,7 @@ import { UnitsError } from "./error.js";
 /**
  * The lift plan that a grid pictures: row by row (row 0 woven first), column `j` raised where shaft `j + 1` is drawn.
  * With `fromText` a picture of `#` and `.`, top line woven last, is a lift plan.
+ * @param grid rows are rows of the plan, row 0 woven first; columns are shafts, shaft 1 first
  * @example liftsFromGrid(fromText("..#\n##.")) // [[1, 2], [3]]
  */
 export function liftsFromGrid(grid: BitGrid): readonly ShaftSet[] {
@@ -17,6 +18,7 @@ export function liftsFromGrid(grid: BitGrid): readonly ShaftSet[] {
 
 /**
  * The picture of a lift plan: a row a lift, column `j` raised where shaft `j + 1` is drawn.
+ * @param lifts the shafts drawn in each row, row 1 first
  * @param shafts how many columns; by default up to the highest shaft drawn
  * @throws {UnitsError} `outside-harness` when a lift draws a shaft above `shafts`
  * @example toText(gridFromLifts([[1, 2], [3]])) // "..#\n##."

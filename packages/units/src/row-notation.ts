@@ -10,6 +10,7 @@ export interface RowsOptions {
 
 /**
  * Reads a set of shafts: the shafts drawn in a row, or raised or sunk on a pick. `1 3-5 9` or `none`.
+ * @param text the notation, such as `1 3-5 9`, or `none`
  * @returns the shafts, ascending
  * @throws {UnitsError} with the `column` (from 1): `bad-character`, `bad-run`, `bad-shaft`, `repeated-shaft`,
  * `bad-repeat` (a set has no times), `unnamed-shafts` (an empty text)
@@ -29,6 +30,8 @@ export function parseShafts(text: string): ShaftSet {
 
 /**
  * Reads one line of a lift plan: the shafts drawn, and how many rows are alike. `1 3-5 9`, `none`, `1 2 *3`.
+ * @param text the notation, such as `1 3 *2`
+ * @param options the most rows that are read
  * @returns one entry a row, each the same set of shafts
  * @throws {UnitsError} as `parseShafts`, `bad-repeat` for `*0`, and `too-large` past `mostRows`
  * @example parseRows("1 3 *2") // [[1, 3], [1, 3]]
@@ -95,6 +98,7 @@ function readShafts(read: TokenReader): ShaftSet {
 
 /**
  * Writes a set of shafts so that `parseShafts` reads it back.
+ * @param shafts shaft numbers, ascending
  * @example printShafts([1, 3, 4, 5, 9]) // "1 3-5 9"
  */
 export function printShafts(shafts: ShaftSet): string {

@@ -4,6 +4,7 @@ import type { ChangedBlock, WovenBlock } from "./woven-block.js";
 
 /** A row of a block that is woven in a row of the plan. */
 export interface BlockRow {
+  /** What the block is called. */
   readonly block: string;
   /** The row of the block, from 0; left out for a row of the border that it is framed in. */
   readonly row?: number;

@@ -3,17 +3,21 @@ import type { UnitDraft } from "./types.js";
 
 /** What a draft does with one pattern shaft. */
 export interface ShaftUse {
+  /** Its number, from 1. */
   readonly shaft: number;
   /** Units (from 1) that hang on it. */
   readonly units: readonly number[];
   /** How many rows draw it, and the first and last of them (from 1; 0 when there are none). */
   readonly rows: number;
+  /** The first row that draws it, from 1; 0 when there is none. */
   readonly firstRow: number;
+  /** The last row that draws it, from 1; 0 when there is none. */
   readonly lastRow: number;
 }
 
 /**
  * Every pattern shaft that a unit hangs on or a lift draws, in ascending order. Does not check the draft.
+ * @param draft the draft to look through
  * @example shaftUses(draft).map(({ shaft, rows }) => [shaft, rows]) // [[1, 2], [2, 2]]
  */
 export function shaftUses({ threading, lifts }: UnitDraft): ShaftUse[] {

@@ -22,6 +22,8 @@ export interface ThreadingOptions {
 /**
  * Reads a unit threading, unit 1 first: `7` on shaft 7; `X` static; `1-8` upwards; `7-2` downwards; `3+9` on both
  * shafts; `5*4` four times; `( ... )*4` the group four times; blanks or commas between.
+ * @param text the notation, such as `X*2 1-8 7-1`
+ * @param options the most units that are read, and the number that static units have
  * @returns one entry a unit: its pattern shafts, ascending; `[]` is a static unit
  * @throws {UnitsError} with the `column` (from 1): `bad-character`, `bad-run`, `bad-shaft`, `repeated-shaft`,
  * `bad-repeat`, `unbalanced-bracket`, `empty-group`, `no-units`, `too-large`
@@ -33,6 +35,8 @@ export function parseThreading(text: string, options: ThreadingOptions = {}): re
 
 /**
  * Where in a threading text each unit is written, unit 1 first: the column (from 1) of its shaft, or of the run it is of.
+ * @param text the notation, such as `X*2 1-8 7-1`
+ * @param options the most units that are read, and the number that static units have
  * @throws {UnitsError} as `parseThreading`
  * @example threadingColumns("X (1-3)*2") // [1, 4, 4, 4, 4, 4, 4]
  */

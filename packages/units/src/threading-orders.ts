@@ -22,6 +22,8 @@ function run(from: number, to: number): Threading {
 
 /**
  * The order again and again.
+ * @param threading the order, an entry a unit
+ * @param times how often it comes, a whole number from 1
  * @throws {UnitsError} `bad-size` when `times` is not a whole number from 1
  * @example printThreading(repeatedThreading(parseThreading("1-3"), 2)) // "(1-3)*2"
  */
@@ -32,6 +34,8 @@ export function repeatedThreading(threading: Threading, times: number): Threadin
 
 /**
  * Straight: 1 to the last shaft, again and again.
+ * @param shafts how many shafts, from 1
+ * @param repeats how often the run comes; once by default
  * @throws {UnitsError} `bad-size` when a number is not whole and from 1
  * @example printThreading(straightThreading(8, 3)) // "(1-8)*3"
  */
@@ -43,6 +47,9 @@ export function straightThreading(shafts: number, repeats = 1): Threading {
 /**
  * Repeated points: up to the last shaft and back to the second, again and again; `closed` adds the first shaft once
  * more, so that both sides are alike.
+ * @param shafts how many shafts, from 1
+ * @param repeats how often the points come; once by default
+ * @param closed whether shaft 1 comes once more at the end; default false
  * @throws {UnitsError} `bad-size` when a number is not whole and from 1
  * @example printThreading(pointThreading(8, 4, true)) // "(1-8 7-2)*4 1"
  */
@@ -56,6 +63,8 @@ export function pointThreading(shafts: number, repeats = 1, closed = false): Thr
 /**
  * Broken: the lower half of the shafts upwards, then the upper half downwards, so that no two neighbours at the break
  * stand next to each other on the loom.
+ * @param shafts how many shafts, from 1
+ * @param repeats how often the order comes; once by default
  * @throws {UnitsError} `bad-size` when a number is not whole and from 1
  * Source: common practice (the broken twill's 1 2 4 3).
  * @example printThreading(brokenThreading(8)) // "1-4 8-5"
@@ -68,6 +77,8 @@ export function brokenThreading(shafts: number, repeats = 1): Threading {
 
 /**
  * Mirrored: the order and then the same backwards. The last unit is the point and comes once, or twice when `twice`.
+ * @param threading the order, an entry a unit
+ * @param twice whether the point comes twice; default false
  * @example printThreading(mirroredThreading(parseThreading("X 1-3"))) // "X 1-3 2 1 X"
  */
 export function mirroredThreading(threading: Threading, twice = false): Threading {
@@ -77,6 +88,9 @@ export function mirroredThreading(threading: Threading, twice = false): Threadin
 
 /**
  * An order between borders; the right border is the left one mirrored unless it is given.
+ * @param centre what stands between the borders
+ * @param left the border on the left
+ * @param right the border on the right; the left one mirrored by default
  * @example printThreading(borderedThreading(parseThreading("1-4"), parseThreading("X*2 9"))) // "X*2 9 1-4 9 X*2"
  */
 export function borderedThreading(centre: Threading, left: Threading, right = left.toReversed()): Threading {
@@ -85,6 +99,7 @@ export function borderedThreading(centre: Threading, left: Threading, right = le
 
 /**
  * Units that no pattern shaft draws.
+ * @param units how many units, from 0
  * @throws {UnitsError} `bad-size` when `units` is not a whole number from 0
  * @example staticThreading(2) // [[], []]
  */
@@ -95,6 +110,7 @@ export function staticThreading(units: number): Threading {
 
 /**
  * The same units hung on another set of shafts besides their own, unit by unit.
+ * @param threading the order, an entry a unit
  * @param also one entry a unit; `[]` adds nothing
  * @throws {UnitsError} `wrong-length` when there is not an entry for each unit
  * @example printThreading(threadingAlsoOn([[1], [2], []], [[9], [], [9]])) // "1+9 2 9"
@@ -112,6 +128,7 @@ export function threadingAlsoOn(threading: Threading, also: Threading): Threadin
 
 /**
  * Single-unit draw: a cord of its own for every unit.
+ * @param units how many units, from 1
  * @throws {UnitsError} `bad-size` when `units` is not a whole number from 1
  * @example printThreading(singleUnitThreading(120)) // "1-120"
  */

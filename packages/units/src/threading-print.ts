@@ -7,6 +7,7 @@ const MOST_SEARCHED = 2000;
 /**
  * Writes a unit threading as short as the notation allows, so that `parseThreading` reads it back. Past 2000 units,
  * runs and like units are folded first and the shortest text of those pieces is looked for.
+ * @param threading an entry a unit, unit 1 first; an empty one is a static unit
  * @example printThreading(parseThreading("1 2 3 2 1 2 3 2 X X")) // "(1-3 2)*2 X*2"
  */
 export function printThreading(threading: readonly UnitShafts[]): string {

@@ -13,6 +13,7 @@ export interface ThreadingShape {
   readonly start: Threading;
   /** What repeats; the whole middle when nothing does. */
   readonly repeat: Threading;
+  /** How many whole repeats there are. */
   readonly times: number;
   /** The head of a repeat after the last whole one. */
   readonly end: Threading;
@@ -27,6 +28,7 @@ const LONGEST_REPEAT = 2000;
  * Takes a threading apart into borders and repeats: of all stretches that repeat an order of unlike units, the longest;
  * of its repeats the shortest, begun where it reads best. Where less than half of the drawn units repeat, static units
  * on either side are the borders and the rest is one repeat.
+ * @param threading an entry a unit, unit 1 first
  * @example threadingShape(parseThreading("X 9 (1-3 2)*4 1 9 X")).times // 4
  */
 export function threadingShape(threading: Threading): ThreadingShape {
@@ -52,6 +54,8 @@ export function threadingShape(threading: Threading): ThreadingShape {
 /**
  * The threading mended to a number of units: its borders stand, its repeat comes as often as it fits whole, and what is
  * left over is shared to both sides as the tail of a repeat on the left and the head of one on the right.
+ * @param threading the order as it stands, an entry a unit
+ * @param units how many units it is to have
  * @throws {UnitsError} `bad-size` when `units` leaves no room for the borders and one whole repeat
  * @example printThreading(mendThreading(parseThreading("(1-4 3-2)*3"), 23)) // "3 2 1-3 (4-2 1-3)*3"
  */

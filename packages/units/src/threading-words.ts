@@ -8,13 +8,16 @@ type Threading = readonly UnitShafts[];
 export interface ThreadingPoint {
   /** From 0. */
   readonly unit: number;
+  /** The shaft that the unit hangs on, from 1. */
   readonly shaft: number;
+  /** Whether the order goes down or up after it. */
   readonly turns: "down" | "up";
 }
 
 /**
  * The points of a threading: units on one shaft with both neighbours one shaft lower (it turns down) or one higher
  * (it turns up).
+ * @param threading an entry a unit, unit 1 first
  * @example threadingPoints(parseThreading("1-3 2 1")) // [{ unit: 2, shaft: 3, turns: "down" }]
  */
 export function threadingPoints(threading: Threading): readonly ThreadingPoint[] {
@@ -29,6 +32,7 @@ export function threadingPoints(threading: Threading): readonly ThreadingPoint[]
 
 /**
  * A threading in words: how many units and shafts, the borders, the repeats, where the points are.
+ * @param threading an entry a unit, unit 1 first
  * @example describeThreading(parseThreading("X 1-3 2 X")) // "6 units on 3 pattern shafts, 2 of them static. Left border of 1 unit: X. Then 1-3 2. Right border of 1 unit: X. A point on shaft 3 at unit 4."
  */
 export function describeThreading(threading: Threading): string {

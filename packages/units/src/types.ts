@@ -6,6 +6,7 @@ export type UnitShafts = ShaftSet;
 
 /** Figured cloth as it is threaded and lifted: the ground harness in front, units drawn by pattern shafts behind. */
 export interface UnitDraft {
+  /** The weave in front: its shafts, threading and treadling. */
   readonly ground: Ground;
   /** Ends in each unit: one number for all, or one entry a unit. */
   readonly unitEnds: number | readonly number[];
@@ -16,7 +17,12 @@ export interface UnitDraft {
   /** Picks for which a row's lift is held: one number for all, or one entry a row. */
   readonly picksPerRow: number | readonly number[];
   /** Ground shafts of the ends outside the units; never drawn. */
-  readonly selvedge?: { readonly left?: readonly number[]; readonly right?: readonly number[] };
+  readonly selvedge?: {
+    /** Ground shafts of the ends left of unit 1, from the left. */
+    readonly left?: readonly number[];
+    /** Ground shafts of the ends right of the last unit, from the left. */
+    readonly right?: readonly number[];
+  };
 }
 
 /** A draft worked out to every end and pick. Rows are picks, row 0 woven first; columns are ends, selvedge left, units, selvedge right. */

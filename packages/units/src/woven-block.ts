@@ -14,7 +14,9 @@ import { parseShafts, printShafts } from "./row-notation.js";
 
 /** A block of rows, and the changes made to it, first to last. */
 export interface ChangedBlock {
+  /** What the block is called. */
   readonly block: string;
+  /** What is done to it, the first first. */
   readonly changes: readonly LiftChange[];
 }
 
@@ -51,6 +53,7 @@ const CHANGES =
  * `half-drop on 1-4 beside 5-8`, `framed 2 rows of 1-9 beside 9`, `fitted to 60 rows`, and after `*4`: `every-other` with
  * one of these; `*fill` at the end is as often as the piece has room for. `with` and another block, changed in the same
  * way, draws it in the same rows; `cut-short` at the end of the line allows its last repeat to be cut.
+ * @param text the line, such as `moth mirrored on 1-8 *3`
  * @throws {UnitsError} with the `column` (from 1): `unknown-word` for a word out of place, and as `parseShafts`
  * @example parseWovenBlock("moth mirrored on 1-8") // { block: "moth", changes: [{ change: "mirrored", on: [1, 2, 3, 4, 5, 6, 7, 8] }] }
  */
@@ -98,6 +101,7 @@ function readBlock(read: WordReader): ChangedBlock {
 
 /**
  * Writes a line of a weaving order so that `parseWovenBlock` reads it back.
+ * @param woven the block or blocks with what is done to them
  * @example printWovenBlock({ block: "moth", changes: [{ change: "repeated", times: 3 }] }) // "moth *3"
  */
 export function printWovenBlock(woven: WovenBlock): string {

@@ -21,6 +21,8 @@ function groundPicks({ wefts, weftOfPick }: Cloth): number[] {
 
 /**
  * A limit along the ends in picks of the ground weft: in mm it comes to fewer of them, as they are only some of the picks.
+ * @param cloth the cloth that the limit is of
+ * @param allowed the limit over all picks, as `allowedFloat` gives it
  * @example allowedOfGround(measureDraft(draft, expand(draft), {}), { threads: 7, passed: "pick", perCm: 1, assumed: false }).threads // 7
  */
 export function allowedOfGround(cloth: Cloth, allowed: AllowedLength): AllowedLength {
@@ -34,6 +36,10 @@ export function allowedOfGround(cloth: Cloth, allowed: AllowedLength): AllowedLe
  * Visits the floats of the ends over more than `allowed` picks of the ground weft that are tied by picks of another weft
  * only. A float that no pick ties is left out: it is one over all picks. `first` and `last` are picks of the cloth, and
  * the length counts those of the ground weft.
+ * @param cloth the cloth to look through
+ * @param state 1 for floats on the face, 0 for those on the back
+ * @param allowed the longest that is not visited, in picks of the ground weft
+ * @param visit called with each float
  * @example eachGroundFloat(measureDraft(draft, expand(draft), {}), 1, 1, () => {}) // undefined
  */
 export function eachGroundFloat(cloth: Cloth, state: 0 | 1, allowed: number, visit: VisitLongRun): void {

@@ -8,6 +8,10 @@ export type VisitLongRun = (thread: number, first: number, last: number, length:
  * Visits the runs of one state that are longer than what is allowed on their thread, thread by thread. Only threads that
  * have such a run are looked through. A run that goes on over the seam of a repeat is told where it begins, as far as
  * the seam.
+ * @param system the ends or the picks
+ * @param state 1 for raised runs, 0 for lowered ones
+ * @param allowedOn asked for each thread, from 0, how long a run may be on it
+ * @param visit called with each run
  * @example eachLongRun(measureDraft(draft, expand(draft), {}).warp, 1, () => 1, () => {}) // undefined
  */
 export function eachLongRun(

@@ -15,6 +15,9 @@ import { measureThreads } from "./threads.js";
 
 /**
  * Measures the cloth of a draft that was worked out to every end and pick.
+ * @param draft a draft as `checkDraft` passes it
+ * @param expansion what `expand` gave for it
+ * @param options sett, limits and the rest that the check is asked with
  * @example measureDraft(draft, expand(draft), {}).warp.count // 4
  */
 export function measureDraft(draft: UnitDraft, expansion: Expansion, options: OptionsOf): Cloth {

@@ -1,10 +1,27 @@
 /** A mistake that gives just the wrong number that stands in a recipe, as data: its kind, and what that leaves open. */
 export type Mistake =
-  | { readonly mistake: PlainMistake }
+  | {
+      /** Which mistake it is. */
+      readonly mistake: PlainMistake;
+    }
   /** Another number of the cloth was counted: its name, and that of the number meant. */
-  | { readonly mistake: "other-count"; readonly counted: string; readonly meant: string }
+  | {
+      /** Which mistake it is. */
+      readonly mistake: "other-count";
+      /** The number that was counted, as a plan calls it. */
+      readonly counted: string;
+      /** The number that was meant, by its name. */
+      readonly meant: string;
+    }
   /** Another number of the plan was written: its name, and what a plan calls it. */
-  | { readonly mistake: "other-number"; readonly number: string; readonly title: string };
+  | {
+      /** Which mistake it is. */
+      readonly mistake: "other-number";
+      /** The number that was written, by its name. */
+      readonly number: string;
+      /** What a plan calls it. */
+      readonly title: string;
+    };
 
 type PlainMistake = keyof typeof plainMistakes;
 
@@ -29,7 +46,10 @@ const plainMistakes = {
   "shrinkage-twice": () => "the shrinkage was taken twice",
 } as const satisfies Readonly<Record<string, () => string>>;
 
-/** A clause for each kind of mistake. */
+/**
+ * A clause for each kind of mistake.
+ * @param mistake the mistake, of that kind
+ */
 export type MistakeSentences = {
   readonly [Kind in Mistake["mistake"]]: (mistake: Extract<Mistake, { readonly mistake: Kind }>) => string;
 };

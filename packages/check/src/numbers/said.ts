@@ -47,5 +47,8 @@ export interface Said {
   /** The yarn of the warp. */
   readonly warp?: ExampleYarn;
   /** The yarn of each weft, by its name. */
-  readonly wefts?: readonly (ExampleYarn & { readonly name: string })[];
+  readonly wefts?: readonly (ExampleYarn & {
+    /** The weft's name. */
+    readonly name: string;
+  })[];
 }

@@ -9,6 +9,7 @@ import type { Example } from "./rule.js";
  * An example as a picture in characters, the first pick or row at the bottom: the drawdown (`#` an end over the pick), or
  * where the ground moves every shaft on every pick, so that only the plan matters, the units' shafts over the rows of
  * drawn (`#`) and undrawn units, each row with the shafts it draws; of one about numbers what is said, a line each.
+ * @param example an example of a rule's page
  * @example examplePicture({ title: "plain weave", cloth: "#.\n.#" }) // "#.\n.#"
  */
 export function examplePicture({ cloth, project }: Example): string {

@@ -6,9 +6,18 @@ import type { Where } from "../report.js";
  * recipe or in the section of the piece.
  */
 export type RecipePart =
-  | { readonly row: number }
-  | { readonly unit: number }
-  | { readonly piece: readonly (string | number)[] }
+  | {
+      /** The row, from 1. */
+      readonly row: number;
+    }
+  | {
+      /** The unit, from 1. */
+      readonly unit: number;
+    }
+  | {
+      /** Keys and list places, from 0, in the section of the piece. */
+      readonly piece: readonly (string | number)[];
+    }
   | readonly (string | number)[];
 
 /** The ground weave, or the steps it is given in. */

@@ -10,7 +10,9 @@ import type { RecipePart } from "./parts.js";
 export interface Example {
   /** One clause: what it is. */
   readonly title: string;
+  /** The cloth itself. */
   readonly cloth: UnitDraft | ShaftDraft | string;
+  /** What it is checked with; by default nothing is set. */
   readonly options?: OptionsOf;
   /** What is said of its project. */
   readonly project?: Said;
@@ -39,7 +41,12 @@ export interface RulePage {
   /** Where the rule comes from. */
   readonly source: string;
   /** Cloths that pass and cloths that fail. */
-  readonly examples: { readonly passes: readonly Example[]; readonly fails: readonly Example[] };
+  readonly examples: {
+    /** Cloths of which the rule finds nothing. */
+    readonly passes: readonly Example[];
+    /** Cloths of which the rule finds something. */
+    readonly fails: readonly Example[];
+  };
 }
 
 /**
@@ -89,13 +96,26 @@ export interface Rule<Name extends string, F extends Fact, On extends Cloth = Cl
   readonly plainOnly?: true;
   /** That it compares the numbers of the project, which a plan goes by too; default false. */
   readonly ofNumbers?: true;
-  /** What the rule looks at, of a cloth; a clause that says why it cannot, where the cloth has not what it needs. */
+  /**
+   * What the rule looks at, of a cloth; a clause that says why it cannot, where the cloth has not what it needs.
+   * @param cloth the cloth to be looked at
+   */
   of(cloth: Cloth): On | string;
-  /** Looks at a cloth; `found` is what the rules before it have found. */
+  /**
+   * Looks at a cloth; `found` is what the rules before it have found.
+   * @param on what the rule looks at, as `of` gives it
+   * @param found what the rules before it have found
+   */
   find(on: On, found: readonly Told[]): Iterable<F>;
-  /** The sentence of a finding, made of nothing but what it says as data: lower case, without a full stop. */
+  /**
+   * The sentence of a finding, made of nothing but what it says as data: lower case, without a full stop.
+   * @param fact what was found
+   */
   say(fact: F): string;
-  /** The parts of a recipe that a finding may be about, the nearest first. */
+  /**
+   * The parts of a recipe that a finding may be about, the nearest first.
+   * @param fact what was found
+   */
   parts(fact: F): readonly RecipePart[];
 }
 

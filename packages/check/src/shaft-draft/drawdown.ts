@@ -4,6 +4,7 @@ import type { ShaftDraft } from "./types.js";
 
 /**
  * The shafts moved on each pick, pick 1 first: those of its treadles, or as the lift plan says.
+ * @param draft a draft as `soundWif` gives it
  * @example shaftsMoved({ ...shaftDraft, shedding: { kind: "tie-up", tieUp: [[1, 3], [2]], treadling: [[1, 2], []] } }) // [[1, 2, 3], []]
  */
 export function shaftsMoved(draft: ShaftDraft): readonly ShaftSet[] {
@@ -23,6 +24,7 @@ export function shaftsMoved(draft: ShaftDraft): readonly ShaftSet[] {
 /**
  * The cloth of a shaft draft, picks x ends: with a rising shed an end lies over the pick where any of its shafts is moved,
  * with a sinking shed where none is.
+ * @param draft a draft as `soundWif` gives it
  * @example toText(drawdownOfDraft(shaftDraft)) // "#.#.\n.#.#\n#.#.\n.#.#"
  */
 export function drawdownOfDraft(draft: ShaftDraft): BitGrid {

@@ -10,6 +10,7 @@ const perCm: Readonly<Record<ThreadUnit, number>> = {
 
 /**
  * The sett of a draft's threads by their spacing, on average where threads have their own.
+ * @param draft a draft as `soundWif` gives it; its spacing tells the sett
  * @example settOf({ ...shaftDraft, warp: { unit: "centimeters", spacing: { all: 0.125 } } }) // { endsPerCm: 8 }
  */
 export function settOf({ warp, weft }: ShaftDraft): Sett {

@@ -19,6 +19,7 @@ export interface ThreadLook {
   readonly unit?: ThreadUnit;
   /** From the middle of a thread to the middle of the next. */
   readonly spacing?: ThreadMeasure;
+  /** How thick each thread is. */
   readonly thickness?: ThreadMeasure;
 }
 
@@ -43,6 +44,7 @@ export type Shedding =
 export interface ShaftDraft {
   /** What it is called. */
   readonly title?: string;
+  /** Who wrote it. */
   readonly author?: string;
   /** Notes, line by line. */
   readonly notes?: readonly string[];
@@ -50,6 +52,7 @@ export interface ShaftDraft {
   readonly shafts: number;
   /** The shafts of each end, end 1 first; `[]` hangs on none. */
   readonly threading: readonly ShaftSet[];
+  /** Which shafts are moved on each pick, by treadles or by a lift plan. */
   readonly shedding: Shedding;
   /** Whether a moved shaft rises (jack and countermarch draw-ups, dobbies) or sinks. */
   readonly rising: boolean;

@@ -3,6 +3,8 @@ import type { Rgb } from "./rgb.js";
 
 /**
  * Whether two colours are one.
+ * @param a red, green and blue, each 0 to 255
+ * @param b the colour to compare it with
  * @example isSameColour([1, 2, 3], [1, 2, 3]) // true
  */
 export function isSameColour(a: Rgb, b: Rgb): boolean {
@@ -11,6 +13,8 @@ export function isSameColour(a: Rgb, b: Rgb): boolean {
 
 /**
  * How far two colours are apart: the square of their distance, up to 195,075.
+ * @param a red, green and blue, each 0 to 255
+ * @param b the colour to compare it with
  * @example colourDistance([0, 0, 0], [255, 255, 255]) // 195075
  */
 export function colourDistance(a: Rgb, b: Rgb): number {
@@ -19,6 +23,7 @@ export function colourDistance(a: Rgb, b: Rgb): number {
 
 /**
  * Whether a colour lies nearer to black than to white.
+ * @param colour red, green and blue, each 0 to 255
  * @example isDark([44, 63, 102]) // true
  */
 export function isDark(colour: Rgb): boolean {

@@ -16,6 +16,8 @@ export interface PbmOptions {
 
 /**
  * A portable bitmap of a grid, its last row on top.
+ * @param grid rows are picks, row 0 woven first
+ * @param options `P4`, packed, or `P1`, in letters; `P4` by default
  * @example writePbm(fromText("#."), { kind: "P1" }).length // 10
  */
 export function writePbm(grid: BitGrid, options: PbmOptions = {}): Uint8Array {
@@ -46,6 +48,8 @@ const HASH = 35;
 /**
  * The grid of a portable bitmap (P1 or P4), its top row woven last. The size is compared with the data before any memory
  * is taken.
+ * @param bytes the whole file
+ * @param file the name that errors bear
  * @throws {FileError} `too-large` over 16 MiB; `bad-chart` for anything but one whole bitmap, with the line and column
  * (of the byte, counted as a character)
  * @example toText(readPbm(new TextEncoder().encode("P1 2 1 1 0"), "moth.pbm")) // "#."

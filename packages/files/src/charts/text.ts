@@ -6,6 +6,8 @@ import { readText } from "../text.js";
 /**
  * A chart drawn in text: `#` raised (or drawn), `.` not, a line a row, the last line woven first. Lines end in LF, CR or
  * CR LF; blanks at the ends of lines and empty lines above and below are no part of it.
+ * @param source the chart, as text or as the bytes of its file
+ * @param file the name that errors bear
  * @throws {FileError} `bad-chart` for another character or a line that is not as long as the first, with its place
  * @example readTextChart("#.\n##\n", "moth.txt").rows // 2
  */
@@ -29,6 +31,7 @@ export function readTextChart(source: Uint8Array | string, file: string): BitGri
 
 /**
  * A grid drawn in text, its last row on top.
+ * @param grid rows are picks, row 0 woven first
  * @example writeTextChart(fromText("#.\n##")) // "#.\n##\n"
  */
 export function writeTextChart(grid: BitGrid): string {

@@ -9,6 +9,8 @@ import { type ShaftDraftOptions, shaftDraftOfCloth } from "./from-units.js";
 /**
  * The shaft draft of a recipe, its pieces once each in weaving order, with its title, notes and sett, and the colours of its
  * yarns where they are given as `#rrggbb` for every thread of a system.
+ * @param recipe a recipe as `soundRecipe` gives it
+ * @param options the most shafts, and whether treadles or a lift plan move them
  * @throws {FileError} `too-many-shafts`
  * @example draftOfRecipe(soundRecipe(text, "least")).threading // [[1], [2], [1], [2]]
  */
@@ -26,6 +28,7 @@ export function draftOfRecipe(recipe: Recipe, options: ShaftDraftOptions = {}): 
 
 /**
  * The cloth of a recipe, its pieces once each in weaving order, without the warp that is left unwoven between them.
+ * @param recipe a recipe as `soundRecipe` gives it, or its pieces alone
  * @returns picks x ends: raised where the end lies over the pick on the face; the first pick of the first piece in row 0
  * @example drawdownOfRecipe(soundRecipe(text, "least")).columns // 4
  */
@@ -45,13 +48,16 @@ export function drawdownOfRecipe({ pieces }: Pick<Recipe, "pieces">): BitGrid {
 
 /** The colours of the ends and of the picks, in their order. */
 export interface RecipeColours {
+  /** A colour an end, end 1 first; left out where a yarn of the warp has none. */
   readonly warp?: readonly Colour[];
+  /** A colour a pick, pick 1 first; left out where a yarn of the weft has none. */
   readonly weft?: readonly Colour[];
 }
 
 /**
  * The colours of a recipe's threads, its pieces once each in weaving order, of each system whose yarns all have theirs as
  * `#rrggbb`.
+ * @param recipe a recipe as `soundRecipe` gives it
  * @example coloursOfRecipe(soundRecipe(text, "least")) // {}
  */
 export function coloursOfRecipe({ pieces, warp: order, yarns }: Recipe): RecipeColours {

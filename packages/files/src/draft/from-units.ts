@@ -17,6 +17,8 @@ export interface ShaftDraftOptions {
 /**
  * The shaft draft of a unit draft with the fewest shafts, each end on one of them: as many as there are ends that weave
  * differently, numbered as they first come.
+ * @param draft a draft as `checkDraft` passes it
+ * @param options the most shafts, and whether treadles or a lift plan move them
  * @throws {FileError} `too-many-shafts` when it takes more than `mostShafts`
  * @throws {UnitsError} for a draft that cannot be worked out
  * @example shaftDraftOf(unitDraft, { shedding: "tie-up" }).shafts // 2
@@ -27,6 +29,8 @@ export function shaftDraftOf(draft: UnitDraft, options: ShaftDraftOptions = {}):
 
 /**
  * The shaft draft with the fewest shafts that weaves a drawdown (picks x ends, pick 1 in row 0), as above.
+ * @param drawdown picks x ends, pick 1 in row 0
+ * @param options the most shafts, and whether treadles or a lift plan move them
  * @throws {FileError} `too-many-shafts`
  * @example shaftDraftOfCloth(fromText("#.#.\n.#.#")).threading // [[1], [2], [1], [2]]
  */

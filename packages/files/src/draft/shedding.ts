@@ -4,6 +4,8 @@ import type { ShaftSet } from "@drawcord/ground";
 /**
  * The same draft with its shafts moved the other way: by a lift plan, or by treadles, one for each pick that differs. One
  * that has what is asked for stays as it is.
+ * @param draft a draft as `soundWif` gives it; it stays as it is
+ * @param kind how its shafts are to be moved
  * @example withShedding({ ...draft, shedding: { kind: "lift-plan", liftPlan: [[1], [2], [1]] } }, "tie-up").shedding // { kind: "tie-up", tieUp: [[1], [2]], treadling: [[1], [2], [1]] }
  */
 export function withShedding(draft: ShaftDraft, kind: Shedding["kind"]): ShaftDraft {

@@ -32,6 +32,8 @@ const notations: ReadonlySet<string> = /* @__PURE__ */ new Set([
  * Lays a recipe out in its one canonical way: keys in the order of the schema, two blanks for each step inwards, sections
  * apart, short lists of settings on one line, quotes only where they are needed. Comments stay with what they stand at.
  * Where the recipe uses a value again by an alias, its keys keep their order.
+ * @param source the recipe, as text or as the bytes of its file
+ * @param file the name that errors bear
  * @throws {FileError} as `soundRecipe`, for a recipe that cannot be read
  * @example formatRecipe(text.replace("units: ", "units:   "), "least") === formatRecipe(text, "least") // true
  */

@@ -3,6 +3,7 @@ import type { Recipe } from "./types.js";
 
 /**
  * Refuses what is no recipe as `readRecipe` gives it.
+ * @param recipe what may be one
  * @throws {ArgumentError} `wrong-argument`
  * @example needRecipe({}) // throws wrong-argument
  */

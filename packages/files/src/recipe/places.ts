@@ -9,17 +9,30 @@ export interface RecipePlaces {
   /**
    * The value at the end of a path: a text, a number or an entry of a list as a whole, anything else at its key; undefined
    * where there is none.
+   * @param path keys and list positions (from 0) to the value
    */
   at(path: Path): Range | undefined;
-  /** The value at the end of a path as a whole, a section or a list from its first sign to its last. */
+  /**
+   * The value at the end of a path as a whole, a section or a list from its first sign to its last.
+   * @param path keys and list positions (from 0) to the value
+   */
   whole(path: Path): Range | undefined;
-  /** The key of the value at the end of a path; undefined for an entry of a list too. */
+  /**
+   * The key of the value at the end of a path; undefined for an entry of a list too.
+   * @param path keys and list positions (from 0) to the value
+   */
   key(path: Path): Range | undefined;
-  /** Each row of the lift plan of a piece (from 0; the first when left out), row 1 first: its line, in a block or a picture too. */
+  /**
+   * Each row of the lift plan of a piece (from 0; the first when left out), row 1 first: its line, in a block or a picture too.
+   * @param piece the piece, from 0
+   */
   rows(piece?: number): readonly Range[];
   /** Each unit of the threading, unit 1 first: the shaft or the run that it is written by. */
   units(): readonly Range[];
-  /** Each end of a selvedge that is threaded end by end, from left to right; none of one in a weave. */
+  /**
+   * Each end of a selvedge that is threaded end by end, from left to right; none of one in a weave.
+   * @param side which of the two selvedges
+   */
   selvedge(side: "left" | "right"): readonly Range[];
 }
 

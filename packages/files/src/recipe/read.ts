@@ -69,6 +69,8 @@ export function readRecipe(source: Uint8Array | string, file: string): RecipeRea
 
 /**
  * Reads a recipe that must be without a problem.
+ * @param source the recipe, as text or as the bytes of its file
+ * @param file the name that errors bear
  * @throws {FileError} that says the first problem and bears them all
  * @example soundRecipe(text, "runner.recipe.yaml").draft.threading // [[1], [2]]
  */

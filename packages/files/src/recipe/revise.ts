@@ -21,6 +21,7 @@ export interface Revision {
 
 /** A recipe's text with values changed. */
 export interface RevisedText {
+  /** The text as it is now. */
   readonly text: string;
   /** The edits that lead to it, by their places in the text before, in the order of their places; none over another. */
   readonly edits: readonly TextEdit[];
@@ -29,6 +30,9 @@ export interface RevisedText {
 /**
  * The text of a recipe with values changed or added, comments and layout kept. A value that the recipe uses again by an
  * alias is changed where it stands, and so wherever it is used.
+ * @param source the recipe, as text or as the bytes of its file
+ * @param file the name that errors bear
+ * @param revisions the values, each with the path to it
  * @throws {FileError} as `soundRecipe` where the recipe cannot be read, before or with its changes; `missing-key` for a
  * path through something that is no section and no list
  * @example reviseRecipe(text, "least", [{ path: ["units", "ends"], value: 4 }]).text.includes("units: { ends: 4, threading: 1 2 }") // true
@@ -74,6 +78,8 @@ function oneByOne(tree: Tree, revisions: readonly Revision[]): readonly Splice[]
 
 /**
  * A plain value of a recipe as it is written, without its notation read; undefined where there is none.
+ * @param source the recipe, as text or as the bytes of its file
+ * @param file the name that errors bear
  * @param path keys and list positions (from 0) to the value
  * @throws {FileError} where the text is no YAML
  * @example valueIn(text, "least", ["units", "ends"]) // 2

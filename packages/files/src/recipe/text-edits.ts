@@ -9,7 +9,9 @@ export interface Splice {
 
 /** An edit of a text: what is taken out, by its place in the text before all edits, and what stands in its place. */
 export interface TextEdit {
+  /** What is taken out; of no length where something is put in. */
   readonly range: Range;
+  /** What stands in its place; empty where something is taken out. */
   readonly text: string;
 }
 

@@ -33,6 +33,7 @@ export interface RecipeYarn {
 export interface RecipeCloth {
   /** Ends in a unit length. */
   readonly sett?: Quantity;
+  /** Picks in a unit length. */
   readonly picks?: Quantity;
   /** The reed, in any reed count. */
   readonly reed?: Placed<Reed>;
@@ -40,11 +41,17 @@ export interface RecipeCloth {
   readonly sley?: Placed<Sley>;
   /** How wide a warp the reed takes. */
   readonly reedWidth?: Quantity;
+  /** What the width loses on the loom, on the width in the reed, in percent. */
   readonly drawIn?: Quantity;
   /** On the length of the cloth (crimp). */
   readonly takeUp?: Quantity;
   /** What the wash takes. */
-  readonly shrinkage?: { readonly width?: Quantity; readonly length?: Quantity };
+  readonly shrinkage?: {
+    /** On the width, in percent. */
+    readonly width?: Quantity;
+    /** On the length, in percent. */
+    readonly length?: Quantity;
+  };
   /** The side from which the first pick of each weft is thrown. */
   readonly firstPickFrom?: Side;
   /** The same of wefts that begin on a side of their own, by the name of the yarn or of the weft. */
@@ -63,6 +70,7 @@ export interface RecipeProject {
   readonly width?: Quantity;
   /** Finished. */
   readonly length?: Quantity;
+  /** Length of the hems of a piece, both ends together. */
   readonly hems?: Quantity;
   /** Length of the fringes of a piece, both ends together. */
   readonly fringe?: Quantity;

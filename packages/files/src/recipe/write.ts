@@ -14,11 +14,15 @@ export type RecipeData = Omit<
   Recipe,
   "file" | "text" | "version" | "unread" | "pieces" | "warp" | "measured" | "draft"
 > &
-  Partial<Pick<Recipe, "pieces" | "warp" | "measured">> & { readonly draft: UnitDraft };
+  Partial<Pick<Recipe, "pieces" | "warp" | "measured">> & {
+    /** The design: ground, threading and lifts. */
+    readonly draft: UnitDraft;
+  };
 
 /**
  * Writes a recipe in its canonical layout, so that it reads back as the same. To change a recipe that someone wrote, with
  * its comments, use `reviseRecipe`.
+ * @param recipe what it is to say; `soundRecipe` gives such data too
  * @throws {FileError} for data that no recipe may hold
  * @example soundRecipe(writeRecipe(soundRecipe(text, "least")), "again").draft.threading // [[1], [2]]
  */

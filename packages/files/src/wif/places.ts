@@ -5,13 +5,26 @@ import { known } from "./sections.js";
 
 /** Where everything of a draft stands in its text. Threads and treadles count from 1. */
 export interface DraftPlaces {
-  /** The shafts of an end; undefined where none are written for it. */
+  /**
+   * The shafts of an end; undefined where none are written for it.
+   * @param end the end, from 1
+   */
   end(end: number): Range | undefined;
-  /** The treadles of a pick, or the shafts that it lifts; undefined where none are written for it. */
+  /**
+   * The treadles of a pick, or the shafts that it lifts; undefined where none are written for it.
+   * @param pick the pick, from 1
+   */
   pick(pick: number): Range | undefined;
-  /** The shafts that a treadle is tied to; undefined where none are written for it. */
+  /**
+   * The shafts that a treadle is tied to; undefined where none are written for it.
+   * @param treadle the treadle, from 1
+   */
   treadle(treadle: number): Range | undefined;
-  /** The value of a key of a section, in any letter case; undefined where there is none. */
+  /**
+   * The value of a key of a section, in any letter case; undefined where there is none.
+   * @param section the section's name, without its brackets
+   * @param key the key's name
+   */
   at(section: string, key: string): Range | undefined;
 }
 

@@ -35,6 +35,7 @@ export interface WifReading {
 
 /** A draft without a problem. */
 export interface SoundWif extends Omit<WifReading, "problems"> {
+  /** The draft, whole. */
   readonly draft: ShaftDraft;
 }
 

@@ -7,6 +7,7 @@ import { isControl } from "../printable.js";
  * Writes a draft as WIF 1.1, every section that it needs and no private one. Lines end in CR LF, as the readers of the
  * format's time expect. The sections and keys are given from memory. The format's header has a key
  * `Developers` for an electronic mail address; ours is without.
+ * @param draft the draft, as `soundWif` gives it
  * @example writeWif(draft).split("\r\n")[1] // "Version=1.1"
  */
 export function writeWif(draft: ShaftDraft): string {

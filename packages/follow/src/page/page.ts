@@ -5,6 +5,7 @@ import { skeleton } from "./skeleton.js";
 /**
  * A plan as one page for the loom that needs nothing else: one script and one style, each let in by its hash, and a policy
  * that lets nothing else in and nothing out.
+ * @param plan the plan, as `followPlan` makes it
  * @example followPage(plan).startsWith("<!doctype html>") // true
  */
 export function followPage(plan: FollowPlan): string {

@@ -39,6 +39,10 @@ const PAUSE = 30 * 60_000;
 /**
  * The log after a weaver went from one place to another. A press too many that is taken back leaves no trace; a jump is
  * no weaving and is not written down.
+ * @param log what was woven and taken out so far, the oldest first; it stays as it is
+ * @param before where the weaver was
+ * @param after where she is now
+ * @param weaver her name or sign, as it is to stand in the log
  * @param now milliseconds since 1970
  * @example logged([], { turn: 0, woven: 0 }, { turn: 0, woven: 4 }, "Ana", 0)[0].to // 4
  */

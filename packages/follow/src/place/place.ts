@@ -23,6 +23,7 @@ export interface Turn {
 
 /**
  * The pieces one after the other as they are woven.
+ * @param plan the plan, as `followPlan` makes it
  * @example turnsOf(plan).length // 2
  */
 export function turnsOf({ pieces }: FollowPlan): readonly Turn[] {
@@ -37,6 +38,8 @@ export const START: WarpPlace = { turn: 0, woven: 0 };
 
 /**
  * One pick on; after the last of a piece, the next piece. Where picks are being taken out, one more is out.
+ * @param plan the plan that is woven
+ * @param place where the weaver is
  * @example forward(plan, { turn: 0, woven: 3 }) // { turn: 0, woven: 4 }
  */
 export function forward(plan: FollowPlan, place: WarpPlace): WarpPlace {
@@ -53,6 +56,8 @@ export function forward(plan: FollowPlan, place: WarpPlace): WarpPlace {
 /**
  * One pick back, for a press too many; before the first of a piece, the end of the one before. Where picks are being
  * taken out, the last one is in again.
+ * @param plan the plan that is woven
+ * @param place where the weaver is
  * @example back(plan, { turn: 0, woven: 3 }) // { turn: 0, woven: 2 }
  */
 export function back(plan: FollowPlan, place: WarpPlace): WarpPlace {
@@ -67,6 +72,8 @@ export function back(plan: FollowPlan, place: WarpPlace): WarpPlace {
 
 /**
  * To the first pick of the row after the one that is being woven, or to the end of the piece.
+ * @param plan the plan that is woven
+ * @param place where the weaver is
  * @example forwardRow(plan, { turn: 0, woven: 3 }) // { turn: 0, woven: 4 }
  */
 export function forwardRow(plan: FollowPlan, place: WarpPlace): WarpPlace {
@@ -78,6 +85,8 @@ export function forwardRow(plan: FollowPlan, place: WarpPlace): WarpPlace {
 
 /**
  * To the first pick of the row that is being woven, or of the row before where none of it is woven yet.
+ * @param plan the plan that is woven
+ * @param place where the weaver is
  * @example backRow(plan, { turn: 0, woven: 6 }) // { turn: 0, woven: 4 }
  */
 export function backRow(plan: FollowPlan, place: WarpPlace): WarpPlace {
@@ -103,6 +112,8 @@ export function firstPickOf({ picks }: FollowPiece, row: number): number {
 
 /**
  * Begins to take picks out, from where the weaver is down to `until` picks.
+ * @param place where the weaver is
+ * @param until how many picks of the piece are to stay, 0 for none
  * @returns the same place where nothing is woven past `until`
  * @example takeOut({ turn: 0, woven: 9 }, 4) // { turn: 0, woven: 9, until: 4 }
  */

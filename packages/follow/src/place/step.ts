@@ -33,6 +33,8 @@ export interface PickStep {
 
 /**
  * The pick at a place; none at the end of a piece.
+ * @param plan the plan that is woven
+ * @param place where the weaver is
  * @example stepAt(plan, { turn: 0, woven: 0 }).draw // [1, 3]
  */
 export function stepAt(plan: FollowPlan, place: WarpPlace): PickStep | undefined {

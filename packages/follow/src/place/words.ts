@@ -15,6 +15,8 @@ export function handleRuns(handles: ShaftSet): readonly string[] {
 
 /**
  * What is to be done at a place, as sentences.
+ * @param plan the plan that is woven
+ * @param place where the weaver is
  * @example placeInWords(plan, { turn: 0, woven: 0 }) // "Row 1. Draw 1, 3. Treadle 1, from the left."
  */
 export function placeInWords(plan: FollowPlan, place: WarpPlace): string {

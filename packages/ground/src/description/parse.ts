@@ -29,6 +29,7 @@ const KINDS = [
 /**
  * Reads a weave from one line, such as `twill 2/1/1/2 z`, `satin 8 step 3`, `broken twill 1/3`
  * or `plain with pattern weft tied in halves within 7`.
+ * @param text the line, with words in any letter case
  * @throws {GroundError} `bad-description` with the column of the word that cannot stand there; `unknown-weave` when it
  * begins with no weave's name
  * @example parseWeave("satin 8 step 3") // { base: { kind: "satin", ends: 8, step: 3 } }

@@ -2,6 +2,7 @@ import type { AddedPoint, BaseWeave, PatternTies, WeaveDescription } from "./des
 
 /**
  * Writes a weave down as `parseWeave` reads it.
+ * @param description the weave, as `parseWeave` reads it
  * @example printWeave(parseWeave("twill  2/1/1/2 Z")) // "twill 2/1/1/2 z"
  */
 export function printWeave({ base, plus, patternWeft, ties }: WeaveDescription): string {

@@ -1,14 +1,21 @@
 /** How the treadles are shared between the feet. */
 export type Feet =
   | {
+      /** Whether the feet can alternate. */
       readonly alternate: true;
       /** Treadles trodden by each foot, in the order in which they are first trodden. */
       readonly left: readonly number[];
+      /** Treadles trodden by the right foot, in the order in which they are first trodden. */
       readonly right: readonly number[];
       /** The treadles as they hang, left to right: each foot walks from the outside inwards. */
       readonly hanging: readonly number[];
     }
-  | { readonly alternate: false; readonly why: string };
+  | {
+      /** Whether the feet can alternate. */
+      readonly alternate: false;
+      /** Why not, as a sentence. */
+      readonly why: string;
+    };
 
 /**
  * Shares the treadles between the feet so that no foot treads twice running, the treadling joined to itself. A treadle

@@ -6,12 +6,19 @@ import { otherShafts } from "../weave/weave.js";
 
 /** A ground with shafts of its own for the edges, and the shafts of the edge ends. */
 export interface SelvedgedGround {
+  /** The ground with the shafts and steps of the edges added. */
   readonly ground: Ground;
   /** The shafts of the ends at the left edge, outermost first, and at the right edge, outermost last. */
   readonly left: readonly number[];
+  /** The shafts of the ends at the right edge, outermost last. */
   readonly right: readonly number[];
   /** Whether the weft catches the outermost end at each turn, when the first pick goes from left to right. */
-  readonly caught: { readonly left: boolean; readonly right: boolean };
+  readonly caught: {
+    /** Whether it is caught at the left edge. */
+    readonly left: boolean;
+    /** Whether it is caught at the right edge. */
+    readonly right: boolean;
+  };
 }
 
 /** How the edges are woven. */
@@ -25,6 +32,8 @@ export interface SelvedgeOptions {
 /**
  * Adds an edge in its own weave beside the figure: on shafts of its own, each of which every pick raises or sinks, so
  * that the edge holds however the figure is drawn. The steps are repeated until ground and edge come out together.
+ * @param ground the ground of the figure; its shafts keep their numbers
+ * @param options the weave of the edges, and how many ends they have
  * @throws {GroundError} as `weaveOf` for the weave of the edge; `bad-size` for no ends
  * @example withSelvedge(groundFromWeave("broken twill")).left // [5, 6, 5, 6]
  */

@@ -20,13 +20,17 @@ const LAMMS =
 
 /** What one treadle, or one bar of a list, is tied to. */
 export interface Tie {
+  /** The shafts that it raises, from 1. */
   readonly raise: ShaftSet;
+  /** The shafts that it sinks, from 1. */
   readonly sink: ShaftSet;
 }
 
 /** A ground tied up for an action. */
 export interface TieUp {
+  /** Whether the action can weave the ground. */
   readonly possible: true;
+  /** What moves the shafts. */
   readonly action: Action;
   /** A treadle each, treadle 1 first; of a list a bar each, in the order of the picks. */
   readonly ties: readonly Tie[];
@@ -44,13 +48,18 @@ export interface TieUp {
 
 /** Why an action cannot weave a ground. */
 export interface NoTieUp {
+  /** Whether the action can weave the ground. */
   readonly possible: false;
+  /** What would have to move the shafts. */
   readonly action: Action;
+  /** Why not, as a sentence. */
   readonly why: string;
 }
 
 /**
  * The ties of a ground for an action: its least treadles, what each is tied to, and how they are trodden.
+ * @param ground what is to be tied up
+ * @param action what moves the shafts
  * @example tieUpOf(groundFromWeave("broken twill"), "pulleys").count // 4
  */
 export function tieUpOf(ground: Ground, action: Action): TieUp | NoTieUp {

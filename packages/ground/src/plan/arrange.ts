@@ -5,9 +5,11 @@ import { type Lifts, matrix, openLengthways, openSideways, shareShaft } from "./
 
 /** One way to lay the warp-faced weave of the drawn units against the weft-faced ground. */
 export interface Arrangement {
+  /** The two weaves as one raise and sink plan. */
   readonly ground: Ground;
   /** Whether the two weaves run in opposite directions. */
   readonly opposite: boolean;
+  /** How its borders cut. */
   readonly cut: GroundCut;
 }
 

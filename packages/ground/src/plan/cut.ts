@@ -12,7 +12,9 @@ export interface FigureSize {
 
 /** Pairs of neighbouring interlacements over all borders of one direction, drawn to undrawn and undrawn to drawn. */
 export interface BorderCut {
+  /** Pairs of which one is raised and the other lowered. */
   readonly cutting: number;
+  /** Pairs that are both raised, or both lowered. */
   readonly open: number;
   /** The part that cuts, from 0 to 1. */
   readonly share: number;
@@ -28,6 +30,8 @@ export interface GroundCut {
 
 /**
  * The cut of a ground: at every place of the repeat where a unit or a row can end, and both ways round.
+ * @param ground the raise and sink plan
+ * @param size ends in a unit, picks in a row
  * @throws {GroundError} `bad-size` when a unit has no ends or a row no picks
  * Derived from the model: of an undrawn end on shaft a beside a drawn one on shaft b, the pair cuts on a pick when both or
  * neither are bound there.
@@ -66,6 +70,7 @@ export function cutOf(ground: Ground, size: FigureSize = {}): GroundCut {
 
 /**
  * Whether every pair at every border cuts.
+ * @param cut what `cutOf` counted
  * @example isClean(cutOf(groundFromWeave("satin 8 step 3"))) // true
  */
 export function isClean(cut: GroundCut): boolean {

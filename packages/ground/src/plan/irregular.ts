@@ -7,17 +7,26 @@ import { cutOf, type GroundCut } from "./cut.js";
 
 /** A pair of orders, one shaft raised and one sunk on each pick, that no constant step makes; and what it costs. */
 export interface IrregularPair {
+  /** The two orders as one raise and sink plan. */
   readonly ground: Ground;
+  /** How its borders cut. */
   readonly cut: GroundCut;
+  /** What it costs. */
   readonly price: IrregularPrice;
 }
 
 /** What is given up for a clean cut. */
 export interface IrregularPrice {
   /** Binding points that touch the next pick's, in one repeat of the undrawn weave and one of the drawn. */
-  readonly touching: { readonly undrawn: number; readonly drawn: number };
+  readonly touching: {
+    /** In one repeat of the undrawn weave. */
+    readonly undrawn: number;
+    /** In one repeat of the drawn weave. */
+    readonly drawn: number;
+  };
   /** The longest and the mean float, in threads, of either weave. */
   readonly longestFloat: number;
+  /** The mean float of either weave, in threads. */
   readonly meanFloat: number;
 }
 
@@ -28,6 +37,7 @@ const MOST_TRIED = 6;
  * The pair of irregular orders that cuts clean all round with the fewest touching binding points; units and rows are whole
  * repeats. Up to 6 ends every pair of orders is tried. On a greater odd number the mirrored satins, whose middle shafts
  * would meet on one pick, have two picks of the sinking order exchanged.
+ * @param ends ends of a repeat, up to 64
  * @returns nothing below 4 ends, where no pair is clean, and on a greater even number, where a regular pair is
  * @throws {GroundError} `too-large` above 64 ends
  * Derived from the model.
@@ -64,6 +74,7 @@ export function irregularPair(ends: number): IrregularPair | undefined {
 
 /**
  * How many binding points of an order touch the next pick's corner to corner, the order joined to itself.
+ * @param order the shaft bound on each pick, from 1
  * @example touching([1, 2, 4, 3]) // 2
  */
 export function touching(order: readonly number[]): number {

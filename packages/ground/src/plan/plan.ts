@@ -28,8 +28,11 @@ export type GroundPlanKind = "two weaves" | "pattern weft" | "ground alone";
 
 /** A ground for long-eyed heddles, chosen from all ways to begin it. */
 export interface GroundPlan {
+  /** How ground and figure share the shafts. */
   readonly kind: GroundPlanKind;
+  /** The raise and sink plan. */
   readonly ground: Ground;
+  /** How its borders cut. */
   readonly cut: GroundCut;
   /** The other ways to lay the two weaves, one for each kind of cut, the better first. */
   readonly rivals: readonly Arrangement[];
@@ -45,6 +48,8 @@ const NO_COUNTERPART =
 /**
  * The raise and sink plan of a weave: of all starts and both directions of its warp-faced counterpart, the one that cuts
  * best for figures of the given size. A balanced weave leaves the figure no say, unless it has a pattern weft.
+ * @param description the weave, read or as `parseWeave` reads it
+ * @param options the ends counted on, the shafts of the loom, the figure, the longest float of a pattern weft
  * @throws {GroundError} as `weaveOf`; `bad-size` for a unit or row of no threads
  * Source: J. T. Taylor, Cotton Weaving and Designing, 1909, pp. 234-235; T. F. Bell, Jacquard Weaving and Designing, 1895, p. 117.
  * @example groundPlanOf("broken twill 1/3").ground.steps[0] // { raise: [1], sink: [4] }

@@ -12,8 +12,11 @@ import { type GroundPlanKind, groundPlanOf } from "./plan.js";
 export interface PossibleGround {
   /** The weave; nothing for the irregular pair, which has no description of its own. */
   readonly description?: string;
+  /** How ground and figure share the shafts. */
   readonly kind: GroundPlanKind;
+  /** The raise and sink plan. */
   readonly ground: Ground;
+  /** How its borders cut. */
   readonly cut: GroundCut;
   /** Binding points that touch the next pick's, in a repeat of the undrawn weave, where each pick has one. */
   readonly touching?: number;
@@ -27,6 +30,7 @@ const MOST_TWILLS = 16;
 /**
  * The grounds that can be counted on `ends` ends, best first: those in two weaves before those that leave the figure no
  * say, the cleaner cut first, then the one with fewer touching binding points, then the one with the shorter float.
+ * @param ends ends of a repeat, from 2 to 64
  * @param size the figure; left out, units and rows are whole repeats
  * @throws {GroundError} `bad-size` below 2 ends, `too-large` above 64
  * @example groundsOn(8)[0].description // "satin 8 step 3"

@@ -9,6 +9,7 @@ import { regularLifts, regularSinks } from "./candidates.js";
  * The pair of regular orders that cuts best on `ends` ends: one shaft raised and one sunk on each pick, each order moving
  * by a step of its own, over all steps and all starts. Units and rows are whole repeats.
  * On an even number of ends it is clean all round, on an odd number it never is.
+ * @param ends ends of a repeat, from 3
  * @param steps the steps allowed; left out, all that share no divisor with `ends`, twills among them
  * @throws {GroundError} `bad-ends` below 3 ends, where a shaft raised and another sunk leave none to the figure; `bad-step`
  * when none of the steps makes a pair

@@ -12,9 +12,13 @@ export interface FloatLengths {
 
 /** Floats of warp and weft, on the face and on the back. */
 export interface WeaveFloats {
+  /** Of the warp, where it lies on the face. */
   readonly warpFace: FloatLengths;
+  /** Of the warp, where it lies on the back. */
   readonly warpBack: FloatLengths;
+  /** Of the weft, where it lies on the face. */
   readonly weftFace: FloatLengths;
+  /** Of the weft, where it lies on the back. */
   readonly weftBack: FloatLengths;
 }
 

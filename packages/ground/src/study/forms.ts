@@ -2,6 +2,7 @@ import { type BitGrid, complement, mirror, turn } from "@drawcord/grid";
 
 /**
  * The counterchange: raised for lowered, so that the two faces change places.
+ * @param drawdown rows are picks, columns are ends
  * @example toText(counterchange(fromText("#.."))) // ".##"
  */
 export function counterchange(drawdown: BitGrid): BitGrid {
@@ -11,6 +12,7 @@ export function counterchange(drawdown: BitGrid): BitGrid {
 /**
  * The cloth turned a quarter, clockwise: its wefts become warps, so what lay raised is lowered and the other way round.
  * Turned four times it is itself.
+ * @param drawdown rows are picks, columns are ends
  * @example toText(turned(fromText("#.\n.."))) // "#.\n##"
  */
 export function turned(drawdown: BitGrid): BitGrid {
@@ -19,6 +21,7 @@ export function turned(drawdown: BitGrid): BitGrid {
 
 /**
  * The mirror of a weave, left for right: its twill lines run the other way.
+ * @param drawdown rows are picks, columns are ends
  * @example toText(mirrored(fromText("#.."))) // "..#"
  */
 export function mirrored(drawdown: BitGrid): BitGrid {
@@ -27,6 +30,7 @@ export function mirrored(drawdown: BitGrid): BitGrid {
 
 /**
  * The back of the cloth, as it is seen when it is turned over left for right.
+ * @param drawdown rows are picks, columns are ends
  * @example toText(backOf(fromText("#.."))) // "##."
  */
 export function backOf(drawdown: BitGrid): BitGrid {

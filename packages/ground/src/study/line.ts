@@ -5,13 +5,17 @@ import { rowKeys, shifted } from "./repeat.js";
 
 /** How far a twill line moves: picks up for ends out, out to the right positive. */
 export interface TwillLine {
+  /** Picks that it moves up. */
   readonly up: number;
+  /** Ends that it moves out, to the right; below 0 to the left. */
   readonly out: number;
 }
 
 /** Threads a centimetre, or any other length, as long as it is the same for both. */
 export interface Setts {
+  /** Ends in the length. */
   readonly ends: number;
+  /** Picks in the length. */
   readonly picks: number;
 }
 

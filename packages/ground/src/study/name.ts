@@ -15,6 +15,7 @@ import { leastRepeat, type RepeatOptions, rowKeys, sameCloth } from "./repeat.js
 /**
  * The name of the weave in a drawdown, as `parseWeave` reads it.
  * @param drawdown whole repeats, begun at any end and pick; or a piece, with the option `piece`
+ * @param options whether the drawdown is a piece; by default it is whole repeats
  * @returns nothing for a weave that has no name here
  * @example nameOf(fromText("#..#..\n.#..#.\n..#..#")) // "twill 1/2 s"
  */

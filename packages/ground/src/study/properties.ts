@@ -8,24 +8,51 @@ import { leastRepeat } from "./repeat.js";
 
 /** What can be measured of a weave, over its least repeat joined to itself. */
 export interface Properties {
-  readonly repeat: { readonly ends: number; readonly picks: number };
+  /** The size of the least repeat. */
+  readonly repeat: {
+    /** Ends of the repeat. */
+    readonly ends: number;
+    /** Picks of the repeat. */
+    readonly picks: number;
+  };
   /** The least shafts and treadles. */
   readonly shafts: number;
+  /** The least treadles: picks that raise alike share one. */
   readonly treadles: number;
+  /** Floats of warp and weft in a repeat, on both sides. */
   readonly floats: WeaveFloats;
   /** Intersections in the repeat: along every end, and along every pick. */
-  readonly intersections: { readonly ends: readonly number[]; readonly picks: readonly number[] };
+  readonly intersections: {
+    /** Along each end, end 1 first. */
+    readonly ends: readonly number[];
+    /** Along each pick, pick 1 first. */
+    readonly picks: readonly number[];
+  };
   /** Threads passed an intersection, over both systems: R/I, infinite where nothing interlaces. */
   readonly meanFloat: number;
   /** The part of the interlacements with the warp on the face, from 0 to 1. */
   readonly warpFaceShare: number;
   /** As much warp as weft on the face. */
   readonly balanced: boolean;
+  /**
+   * Whether every thread can be carried onto every other by moving, turning, mirroring or turning the cloth
+   * over.
+   */
   readonly isonemal: boolean;
   /** Crossings (CFF) and floating yarn (FYF) an interlacement; together they are 2. */
-  readonly firmness: { readonly crossing: number; readonly floating: number };
+  readonly firmness: {
+    /** Crossings an interlacement (CFF). */
+    readonly crossing: number;
+    /** Floating yarn an interlacement (FYF). */
+    readonly floating: number;
+  };
   /** The twill line, its direction and its angle to the weft in degrees, where the picks move on evenly. */
-  readonly line?: TwillLine & { readonly direction: "z" | "s"; readonly angle: number };
+  readonly line?: TwillLine & {
+    /** Which way the line runs as it rises: `z` to the right, `s` to the left. */
+    readonly direction: "z" | "s";
+    /** Its angle to the weft, in degrees. */
+    readonly angle: number;
+  };
 }
 
 /**

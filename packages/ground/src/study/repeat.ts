@@ -9,6 +9,8 @@ export interface RepeatOptions {
 
 /**
  * The least repeat of a drawdown, from its first end and pick on; tiled, it gives the drawdown back.
+ * @param drawdown whole repeats, or a piece with the option `piece`
+ * @param options whether the drawdown is a piece; by default it is whole repeats
  * @example toText(leastRepeat(fromText(".#.#\n#.#."))) // ".#\n#."
  */
 export function leastRepeat(drawdown: BitGrid, { piece = false }: RepeatOptions = {}): BitGrid {
@@ -19,6 +21,8 @@ export function leastRepeat(drawdown: BitGrid, { piece = false }: RepeatOptions 
 
 /**
  * Whether two repeats are the same cloth, begun at any end and any pick.
+ * @param a one repeat
+ * @param b another repeat
  * @example sameCloth(fromText(".#\n#."), fromText("#.\n.#")) // true
  */
 export function sameCloth(a: BitGrid, b: BitGrid): boolean {

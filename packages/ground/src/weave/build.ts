@@ -32,6 +32,8 @@ export interface WeaveOptions {
 
 /**
  * One repeat of the weave that a description names, on the shafts it needs.
+ * @param description the weave, read or as `parseWeave` reads it
+ * @param options the ends counted on and the shafts of the loom
  * @throws {GroundError} `bad-description` or `unknown-weave` for text that cannot be read; `bad-step`, `bad-order`, `bad-ratio`,
  * `bad-ends`, `bad-size`, `unbound` or `too-large` for a weave that cannot be
  * @example weaveOf("satin 8 step 3").raised.flat() // [1, 4, 7, 2, 5, 8, 3, 6]

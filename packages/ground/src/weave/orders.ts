@@ -4,6 +4,7 @@ import { repeatLength, soundCount } from "../size.js";
 
 /**
  * Straight order: 1, 2, ... n.
+ * @param n how many shafts, from 1
  * @example straight(4) // [1, 2, 3, 4]
  */
 export function straight(n: number): number[] {
@@ -12,6 +13,7 @@ export function straight(n: number): number[] {
 
 /**
  * Pointed order: up and down again, the turning shafts once each; 2n - 2 places.
+ * @param n how many shafts, from 2
  * @throws {GroundError} `bad-size` below 2
  * @example pointed(4) // [1, 2, 3, 4, 3, 2]
  */
@@ -23,6 +25,8 @@ export function pointed(n: number): number[] {
 /**
  * Undulating order: each place moves on by the next of `moves`, begun again until the order closes on itself.
  * A move of 0 repeats the shaft, so the line of the twill steepens; a greater move lays it flat.
+ * @param n how many shafts, from 1
+ * @param moves by how many shafts each place moves on, begun again at the end
  * @throws {GroundError} `bad-order` without moves; `too-large` for more than 1024 places
  * @example undulating(4, [1, 1, 0]) // [1, 2, 3, 3, 4, 1]
  */
@@ -42,6 +46,8 @@ export function undulating(n: number, moves: readonly number[]): number[] {
 /**
  * Herringbone: `after` places up, then as many down, each turn broken by half the shafts so that floats are cut there.
  * 2 x `after` places.
+ * @param n how many shafts, from 1
+ * @param after places before the order turns, from 2
  * @throws {GroundError} `bad-size` when `after` is below 2; `too-large` for more than 1024 places
  * Common practice.
  * @example herringbone(4, 4) // [1, 2, 3, 4, 2, 1, 4, 3]
@@ -55,6 +61,7 @@ export function herringbone(n: number, after: number): number[] {
 
 /**
  * Broken by halves: the first half straight, the second half back to front; n places.
+ * @param n how many shafts, from 3
  * Source: J. T. Taylor, Cotton Weaving and Designing, 1909, p. 224 (the broken twill on 4 ends).
  * @example brokenByHalves(4) // [1, 2, 4, 3]
  */
@@ -66,6 +73,7 @@ export function brokenByHalves(n: number): number[] {
 
 /**
  * Broken by fourths: each second fourth back to front; n places.
+ * @param n how many shafts, a multiple of 4 from 8
  * @throws {GroundError} `bad-size` when n is not divisible by 4, or is 4
  * Common practice.
  * @example brokenByFourths(8) // [1, 2, 4, 3, 5, 6, 8, 7]
@@ -85,6 +93,9 @@ export function brokenByFourths(n: number): number[] {
 
 /**
  * Broken by skipping: `take` shafts straight on, then `skip` left out, until the order closes on itself.
+ * @param n how many shafts, from 1
+ * @param take shafts taken straight on, from 1
+ * @param skip shafts left out after them, from 1
  * @throws {GroundError} `bad-size` when `take` or `skip` is below 1; `too-large` for more than 1024 places
  * Common practice.
  * @example brokenBySkipping(4, 2, 1) // [1, 2, 4, 1, 3, 4, 2, 3]

@@ -5,6 +5,7 @@ import { shaftCount, soundCount } from "../size.js";
 /**
  * The steps that make a satin on `ends` ends: those that share no divisor with it, 1 and `ends` - 1 (the twills) left out.
  * Step k and step `ends` - k are each other's mirror, so both twist directions are there.
+ * @param ends ends of a repeat, from 1
  * @throws {GroundError} `bad-size` when `ends` is no whole number of at least 1
  * Source: A. Wolfensberger, Theory of Silk Weaving, 1921, p. 33.
  * @example satinSteps(8) // [3, 5]
@@ -17,6 +18,9 @@ export function satinSteps(ends: number): number[] {
 
 /**
  * The order of the regular satin: the end bound on each pick, the first pick on end `start`.
+ * @param ends ends of a repeat
+ * @param step ends by which the binding point moves on a pick, one of `satinSteps`
+ * @param start the end bound on the first pick, from 1; 1 by default
  * @throws {GroundError} `bad-step` when no satin has that step
  * Source: J. T. Taylor, Cotton Weaving and Designing, 1909, pp. 223-225.
  * @example satinOrder(8, 3) // [1, 4, 7, 2, 5, 8, 3, 6]
@@ -35,6 +39,7 @@ export function satinOrder(ends: number, step: number, start = 1): number[] {
 
 /**
  * Orders of the satins that no constant step makes: on 4 ends the broken twill, on 6 ends the handbooks' irregular ones.
+ * @param ends ends of a repeat
  * @returns the orders, the usual one first; none on any other number of ends
  * Source: J. T. Taylor, Cotton Weaving and Designing, 1909, pp. 223-225; A. Wolfensberger, Theory of Silk Weaving, 1921, p. 34.
  * @example irregularSatins(4) // [[1, 2, 4, 3]]

@@ -3,6 +3,7 @@ import type { Weave } from "./weave.js";
 
 /**
  * The least shafts that weave a drawdown: ends that move alike share one, numbered in the order in which they come.
+ * @param drawdown one repeat: rows are picks, columns are ends
  * @returns the weave with its threading and what each pick raises
  * @example shaftsOf(fromText("##..\n..##")).threading // [1, 1, 2, 2]
  */
@@ -20,7 +21,9 @@ export function shaftsOf(drawdown: BitGrid): Weave {
 
 /** A weave drafted for treadles: what each treadle raises, and the treadle of each pick. */
 export interface TreadledWeave {
+  /** How many shafts it takes. */
   readonly shafts: number;
+  /** The shaft of each end of the repeat, from 1. */
   readonly threading: readonly number[];
   /** The shafts that each treadle raises. */
   readonly tieUp: readonly (readonly number[])[];
@@ -30,6 +33,7 @@ export interface TreadledWeave {
 
 /**
  * The least treadles for a weave: picks that raise alike share one, numbered in the order in which they come.
+ * @param weave one repeat, as shafts raised on each pick
  * @example treadled(shaftsOf(fromText("##\n..\n##"))).treadling // [1, 2, 1]
  */
 export function treadled(weave: Weave): TreadledWeave {
@@ -44,6 +48,7 @@ export function treadled(weave: Weave): TreadledWeave {
 
 /**
  * Threading, tie-up and treadling put together again.
+ * @param weave threading, tie-up and treadling
  * @example untreadled({ shafts: 2, threading: [1, 2], tieUp: [[1], [2]], treadling: [2, 1] }).raised // [[2], [1]]
  */
 export function untreadled({ shafts, threading, tieUp, treadling }: TreadledWeave): Weave {

@@ -14,6 +14,8 @@ const MOST_ENDS = 16;
 
 /**
  * The twills on just `ends` ends: every ratio that does not repeat on fewer, begun anywhere, of either face.
+ * @param ends ends of a repeat, from 2 to 16
+ * @param options whether a twill and its other face count as one; by default each stands for itself
  * @returns ratios, those with the fewest intersections first
  * @throws {GroundError} `bad-size` below 2 ends, `too-large` above 16
  * Source: J. T. Taylor, Cotton Weaving and Designing, 1909, pp. 219-222. Their number is OEIS A001037; up to face, A000046.

@@ -3,6 +3,7 @@ import type { ShaftSet } from "../types.js";
 
 /** A weave on shafts: which shaft each end hangs on, and which shafts each pick raises. One repeat. */
 export interface Weave {
+  /** How many shafts it takes. */
   readonly shafts: number;
   /** The shaft of each end of the repeat. */
   readonly threading: readonly number[];
@@ -12,6 +13,7 @@ export interface Weave {
 
 /**
  * One repeat of a weave: rows are picks, columns are ends.
+ * @param weave one repeat, as shafts raised on each pick
  * @example toText(drawdownOf(weaveOf("twill 1/2"))) // "..#\n.#.\n#.."
  */
 export function drawdownOf(weave: Weave): BitGrid {

@@ -5,9 +5,13 @@ import { type Document, type Drawing, palette, type Shape } from "@drawcord/page
 export interface LabelOptions {
   /** Default: the fibres of the recipe's yarns. */
   readonly fibre?: string;
+  /** The width as measured, with its unit. */
   readonly width?: string;
+  /** The length as measured, with its unit. */
   readonly length?: string;
+  /** How the piece is to be washed and dried, as a sample of it was. */
   readonly care?: string;
+  /** Who wove it. */
   readonly weaver?: string;
 }
 

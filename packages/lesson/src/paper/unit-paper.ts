@@ -5,12 +5,15 @@ import { LessonError } from "../error.js";
 export interface UnitPaperOptions {
   /** Ends of a unit, and picks of a row. */
   readonly unitEnds: number;
+  /** Picks of a row of the lift plan. */
   readonly rowPicks: number;
   /** Ends and picks in a centimetre. */
   readonly sett: number;
+  /** Picks in a centimetre. */
   readonly picks: number;
   /** Width of a unit on paper in mm; default 4. */
   readonly width?: number;
+  /** The heading; default `Unit paper`. */
   readonly title?: string;
 }
 

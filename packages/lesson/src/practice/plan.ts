@@ -5,12 +5,29 @@ import { cornerOf, treadlesOf } from "../tasks/corner.js";
 
 /** A piece of a loom to try: some ends with their shafts and units, all treadles, and the handles of these units. */
 export interface PracticePlan {
+  /** The recipe's title. */
   readonly title: string;
   /** Ends from the left: ground shaft, and unit by its number in the recipe, 0 for none. */
-  readonly ends: readonly { readonly shaft: number; readonly unit: number }[];
+  readonly ends: readonly {
+    /** The ground shaft, from 1. */
+    readonly shaft: number;
+    /** The unit by its number in the recipe; 0 for none. */
+    readonly unit: number;
+  }[];
   /** The units of these ends, and the handles that each hangs on. */
-  readonly units: readonly { readonly number: number; readonly hangsOn: ShaftSet }[];
-  readonly treadles: readonly { readonly raise: ShaftSet; readonly sink: ShaftSet }[];
+  readonly units: readonly {
+    /** The unit's number in the recipe, from 1. */
+    readonly number: number;
+    /** The handles that draw it, ascending; empty for a static unit. */
+    readonly hangsOn: ShaftSet;
+  }[];
+  /** Treadle 1 first: what each does to the ground shafts. */
+  readonly treadles: readonly {
+    /** The ground shafts that it raises, from 1. */
+    readonly raise: ShaftSet;
+    /** The ground shafts that it sinks, from 1. */
+    readonly sink: ShaftSet;
+  }[];
   /** The handles that draw any of these units, ascending. */
   readonly handles: ShaftSet;
 }

@@ -3,7 +3,9 @@ import type { PracticePlan } from "./plan.js";
 
 /** What one end does in a shed, and why. */
 export interface ShedEnd {
+  /** Whether the end lies over the shed. */
   readonly raised: boolean;
+  /** What decides it: the treadle, a handle, or neither. */
   readonly cause: CrossingCause;
   /** Why, in a sentence without its end. */
   readonly why: string;

@@ -6,24 +6,31 @@ import { type CrossingCause, causeOf } from "./cause.js";
 
 /** One crossing, with all that decides it. Everything counts from 1. */
 export interface Crossing {
+  /** The end, from 1 at the left, selvedges included. */
   readonly end: number;
+  /** The pick, from 1. */
   readonly pick: number;
   /** The ground shaft of the end. */
   readonly shaft: number;
   /** The unit of the end; none for an end of a selvedge. */
   readonly unit?: number;
+  /** The row of the lift plan, from 1. */
   readonly row: number;
   /** Which pick of the row it is. */
   readonly pickOfRow: number;
   /** The step of the treadling, and what it raises and sinks. */
   readonly step: number;
+  /** The ground shafts that the step raises, from 1. */
   readonly raise: ShaftSet;
+  /** The ground shafts that the step sinks, from 1. */
   readonly sink: ShaftSet;
   /** The pattern shafts that the unit hangs on, and those that the row draws. */
   readonly hangsOn: ShaftSet;
+  /** The pattern shafts that the row draws, from 1. */
   readonly draws: ShaftSet;
   /** Whether the pattern harness draws the unit. */
   readonly drawn: boolean;
+  /** What decides it: `raised` or `sunk` by the treadle, else `drawn` or `left` by the pattern harness. */
   readonly cause: CrossingCause;
   /** Whether the end lies over the pick on the face. */
   readonly raised: boolean;

@@ -3,6 +3,7 @@ import type { Crossing } from "./why.js";
 
 /**
  * How a crossing comes about, a sentence a step, as a teacher says it at the loom.
+ * @param crossing everything that decides it, as `whyCrossing` finds it
  * @example whyInWords(whyCrossing(draft, 5, 1)).at(-1) // "So end 5 lies over pick 1: the warp shows on the face."
  */
 export function whyInWords(crossing: Crossing): readonly string[] {

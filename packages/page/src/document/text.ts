@@ -7,6 +7,7 @@ export function wordsOf(text: Text): readonly Words[] {
 
 /**
  * A text without its dress.
+ * @param text a text, or stretches of one
  * @example plainText([{ text: "12", strong: true }, { text: " ends" }]) // "12 ends"
  */
 export function plainText(text: Text): string {

@@ -7,7 +7,9 @@ import type { TypesetFormula } from "../formula/types.js";
 
 /** A stretch of text. */
 export interface Words {
+  /** The letters as they stand. */
   readonly text: string;
+  /** Whether it stands out, as in bold type; default false. */
   readonly strong?: boolean;
   /** Set small and below the line, as the index of a letter. */
   readonly low?: boolean;
@@ -18,7 +20,9 @@ export type Text = string | readonly Words[];
 
 /** A paragraph of running text. */
 export interface Paragraph {
+  /** Which block it is. */
   readonly kind: "paragraph";
+  /** What it says. */
   readonly text: Text;
   /** `lead` opens a part, `note` is small, `caution` is set apart, `heading` stands over what follows it. Default: plain. */
   readonly tone?: "lead" | "note" | "caution" | "heading";
@@ -26,6 +30,7 @@ export interface Paragraph {
 
 /** A column of a table. */
 export interface Column {
+  /** What its head says. */
   readonly title: string;
   /**
    * `number` is set to the right, `tick` is a box to tick, `boxes` is a box to tick around each word of its text (`·` keeps the place of one), `head`
@@ -37,11 +42,13 @@ export interface Column {
 
 /** A list that may be as long as it likes; its head is repeated on every page. */
 export interface Table {
+  /** Which block it is. */
   readonly kind: "table";
   /** A name to find it by, unique in the document. */
   readonly id: string;
   /** What it shows. */
   readonly caption: string;
+  /** Its columns, left to right. */
   readonly columns: readonly Column[];
   /** As many texts in each as there are columns; that of a `tick` column is the number of its boxes, empty for one. */
   readonly rows: readonly (readonly Text[])[];
@@ -61,6 +68,7 @@ export interface Table {
 export interface TableHead {
   /** The row that it stands before, from 0. */
   readonly row: number;
+  /** What it says. */
   readonly text: Text;
 }
 
@@ -72,26 +80,35 @@ export interface Picture {
   readonly caption: string;
   /** What it shows, for those who do not see it. */
   readonly alt: string;
+  /** What is drawn, in mm. */
   readonly drawing: Drawing;
 }
 
 /** Pictures that stand side by side where they fit. */
 export interface Pictures {
+  /** Which block it is. */
   readonly kind: "pictures";
+  /** The pictures, left to right. */
   readonly pictures: readonly Picture[];
 }
 
 /** A number worked out: formula, formula with its numbers, result, and where the formula is from. */
 export interface WorkingBlock {
+  /** Which block it is. */
   readonly kind: "working";
+  /** A name to find it by, unique in the document. */
   readonly id: string;
+  /** What is worked out. */
   readonly title: string;
+  /** The formula with its letters. */
   readonly formula: TypesetFormula;
+  /** The formula with its numbers. */
   readonly substitution: TypesetFormula;
   /** With its unit, as printed elsewhere on the document. */
   readonly result: string;
   /** What the letters stand for, one text a letter; each with its value. */
   readonly symbols: readonly Text[];
+  /** Where the formula is from. */
   readonly source: string;
 }
 

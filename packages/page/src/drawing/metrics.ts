@@ -86,6 +86,9 @@ const WIDE = /\p{Script=Han}|\p{Script=Hiragana}|\p{Script=Katakana}|\p{Script=H
 
 /**
  * The width of a line of text in mm at a size in mm: exact for ASCII, a little generous for everything else.
+ * @param text one line
+ * @param size height of the type, in mm
+ * @param face the cut of type
  * @example textWidth("0", 10, "sans") // 4.97
  */
 export function textWidth(text: string, size: number, face: Face): number {

@@ -1,5 +1,6 @@
 /**
  * A length for a drawing, to a thousandth of a millimetre: finer is never seen, and the text of a picture stays short.
+ * @param value a length in mm
  * @example round(1 / 3) // 0.333
  */
 export function round(value: number): number {

@@ -23,6 +23,8 @@ const families: Readonly<Record<"serif" | "sans", string>> = {
 
 /**
  * A drawing as SVG text: real text, no scripts, nothing fetched.
+ * @param drawing what is drawn, in mm
+ * @param options what it shows in words, and whether it is a file of its own
  * @example toSvg({ width: 2, height: 1, shapes: [] }, { alt: "nothing" }).startsWith("<svg") // true
  */
 export function toSvg(drawing: Drawing, options: SvgOptions): string {

@@ -3,6 +3,7 @@ import type { TypesetFormula } from "./types.js";
 
 /**
  * A formula as presentation MathML (W3C MathML Core), which browsers set and screen readers read.
+ * @param formula the formula as a tree
  * @example toMathml({ kind: "word", text: "n", slant: true }) // '<math displaystyle="true"><mi>n</mi></math>'
  */
 export function toMathml(formula: TypesetFormula): string {

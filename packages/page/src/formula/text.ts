@@ -2,6 +2,7 @@ import type { TypesetFormula } from "./types.js";
 
 /**
  * A formula on one line, for where nothing can be set above or below another.
+ * @param formula the formula as a tree
  * @example formulaText({ kind: "root", of: { kind: "word", text: "Y", slant: true } }) // "√Y"
  */
 export function formulaText(formula: TypesetFormula): string {

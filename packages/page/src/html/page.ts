@@ -39,6 +39,8 @@ export interface HtmlOptions {
 /**
  * A document as one HTML page that needs nothing else: no script, no font or picture from elsewhere, and a policy that lets
  * none in. Several are articles of one page, each printed from a sheet of its own on.
+ * @param document the document, or several bound in one
+ * @param options the paper that it is printed on
  * @example toHtml(document).startsWith("<!doctype html>") // true
  */
 export function toHtml(document: Document | Bound, options: HtmlOptions = {}): string {

@@ -13,6 +13,7 @@ const UNSEEN = /[\p{Z}\p{Cc}\p{Cf}\ufffd]|\p{Variation_Selector}/u;
 /**
  * The letters of a document that no font of a PDF or PNG has, each once, in the order in which they first come: they show
  * as empty boxes there.
+ * @param document the document, as `makeSheet` and its like give it
  * @example await missingLetters({ title: "Runner 織", subtitle: "", parts: [] }) // ["織"]
  */
 export async function missingLetters(document: Document): Promise<readonly string[]> {

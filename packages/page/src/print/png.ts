@@ -15,6 +15,7 @@ export interface PngOptions {
 /**
  * An SVG of this package as a PNG, set in the same fonts as the PDF whatever fonts the machine has.
  * @param svg with its size in mm, as `partToSvg` gives it
+ * @param options how many dots an inch it has
  * @example [...(await toPng(pictureToSvg(picture), { dpi: 20 })).subarray(1, 4)] // [80, 78, 71]
  */
 export async function toPng(svg: string, options: PngOptions = {}): Promise<Uint8Array> {

@@ -22,6 +22,8 @@ const MOST_THREADS = 20_000;
 /**
  * The sheet of a plain draft as data: the cloth, its yarns, the warping, the threading, the tie-up, the treadling card and
  * whether it was checked; a draft has no chart, and no numbers of a project.
+ * @param draft a draft as `soundWif` gives it
+ * @param options which parts, in which units, read which way, and what the drawdown shows
  * @throws {SheetError} `too-long` for a draft that no paper holds, `no-cloth` for one without ends or picks
  * @example makeDraftSheet(shaftDraft).parts[0].name // "cloth"
  */

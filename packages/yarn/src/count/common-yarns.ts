@@ -2,7 +2,9 @@ import type { FibreName } from "./fibres.js";
 
 /** A yarn that weavers buy. */
 export interface CommonYarn {
+  /** What it is spun of. */
   readonly fibre: FibreName;
+  /** Its count, in the notation of its trade. */
   readonly yarn: string;
   /** Yards in a pound as the trade prints them. */
   readonly yardsInAPound: number;

@@ -15,6 +15,7 @@ const EXPECTED = "expected one such as 20/2 Ne, Nm 28/2, 2/20 worsted, 20 tex x 
  * `R 40 tex / 2`, `60/2 spun silk`, `75 den`, `8400 yd/lb`, `170 m/50 g`. On either side of a stroke the smaller number is the
  * ply; more plies than the count are written with `x`, as in `8 Ne x 12`. In spun silk the count beside a stroke is that of
  * the plied yarn.
+ * @param text the notation
  * @throws {YarnError} `no-number`, `unknown-system` (names the nearest), `bad-notation`, `too-long`, `zero` or `negative`, with the
  * `column`
  * @example parseYarn("2/20 worsted") // { system: "worsted", count: 20, plies: 2, resultant: false }
@@ -125,6 +126,7 @@ function systemNamed(text: string, name: string | undefined): CountSystemId {
 
 /**
  * A yarn system by any of its names.
+ * @param name a name, or a number with one, in any letter case
  * @throws {YarnError} `unknown-system`, which names the nearest
  * @example parseCountSystem("Ne") // "cotton"
  */

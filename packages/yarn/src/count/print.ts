@@ -3,6 +3,7 @@ import type { Yarn } from "./yarn.js";
 
 /**
  * A yarn in the notation of its trade; it reads back as the same yarn.
+ * @param yarn a yarn by its count
  * @example printYarn({ system: "worsted", count: 20, plies: 2, resultant: false }) // "2/20 worsted"
  */
 export function printYarn({ system, count, plies, resultant }: Yarn): string {

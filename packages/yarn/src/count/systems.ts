@@ -6,14 +6,21 @@ export interface CountSystem {
   readonly title: string;
   /** `lengths`: how many lengths make up the weight (finer is more). `weights`: how many weights the length has. */
   readonly counts: "lengths" | "weights";
+  /** The length that is counted, or weighed. */
   readonly length: Quantity;
+  /** The weight that is counted, or that makes up one of the count. */
   readonly mass: Quantity;
   /** How it is written beside the number; the first of the names. */
   readonly names: readonly string[];
   /** The name stands before the number. */
   readonly nameFirst?: true;
   /** Where a plied yarn is written with a stroke: which number comes first, and what the count beside it counts. */
-  readonly stroke?: { readonly first: "count" | "plies"; readonly of: "single" | "plied" };
+  readonly stroke?: {
+    /** Which number stands first. */
+    readonly first: "count" | "plies";
+    /** Of which yarn the count is. */
+    readonly of: "single" | "plied";
+  };
 }
 
 /** A count system, by the name that formulas and options give it. */

@@ -21,10 +21,19 @@ export interface PlyOptions {
 
 /**
  * A yarn in tex: from its count, the plies together.
+ * @param yarn the yarn by its count
+ * @param options how much length the twist of plies takes up
  * @throws {YarnError} as `parseYarn`; `absurd` outside 0.5 to 5000 tex
  * @example tex("20/2 Ne").value // 59.05
  */
 export function tex(yarn: Yarn | string, options?: PlyOptions): Result;
+/**
+ * A yarn in tex: from its count, the plies together; a quantity is taken as it is.
+ * @param yarn the yarn by its count, or in tex already
+ * @param options how much length the twist of plies takes up
+ * @throws {YarnError} as `parseYarn`; `absurd` outside 0.5 to 5000 tex
+ * @example tex(tex("20/2 Ne")).value // 59.05
+ */
 export function tex(yarn: YarnInput, options?: PlyOptions): Quantity;
 export function tex(yarn: YarnInput, options: PlyOptions = {}): Quantity {
   if (typeof yarn === "object" && yarn !== null && "unit" in yarn) return yarn;
@@ -54,6 +63,9 @@ function texOfCount(count: number, system: CountSystemId): Result {
 
 /**
  * The count of a yarn in a system, plies together.
+ * @param yarn the yarn by its count, or in tex already
+ * @param system the system that the count is wanted in
+ * @param options how much length the twist of plies takes up
  * @throws {YarnError} as `tex`
  * @example countIn("20/2 Ne", "worsted").value // 15
  */
@@ -67,6 +79,8 @@ export function countIn(yarn: YarnInput, system: CountSystemId, options: PlyOpti
 
 /**
  * Several yarns twisted together, in tex.
+ * @param yarns the yarns that are twisted together
+ * @param options how much length the twist takes up
  * @throws {YarnError} as `tex`; `missing` when there is none
  * @example countIn(plied(["60 Ne", "40 Ne"]), "cotton").value // 24
  */
@@ -79,6 +93,8 @@ export function plied(yarns: readonly YarnInput[], options: PlyOptions = {}): Re
 
 /**
  * A yarn in tex from a length of it on the scales.
+ * @param length how long the piece on the scales is
+ * @param mass what it weighs
  * @example countIn(weighed("120 yd", "20 gr"), "cotton").value // 50
  */
 export function weighed(length: Input, mass: Input): Result {
@@ -87,6 +103,8 @@ export function weighed(length: Input, mass: Input): Result {
 
 /**
  * What a length of yarn weighs.
+ * @param yarn the yarn by its count, or in tex already
+ * @param length how much of it
  * @example massOf("20 Ne", "16 yd").value // 0.432
  */
 export function massOf(yarn: YarnInput, length: Input): Result {

@@ -11,8 +11,11 @@ import type { Result } from "./work-out.js";
 
 /** A value that went into a working. */
 export interface WorkingValue {
+  /** The letter as it stands in the expression. */
   readonly symbol: string;
+  /** What it stands for. */
   readonly meaning: string;
+  /** One value, or those of a list. */
   readonly values: readonly Quantity[];
   /** Why it was taken, where nothing was given. */
   readonly assumed?: string;
@@ -24,26 +27,39 @@ export interface WorkingValue {
 export interface Working {
   /** The id of the formula; the title of one of the user's own. */
   readonly formula: string;
+  /** What it works out, in a few words. */
   readonly title: string;
+  /** The letter of the result. */
   readonly symbol: string;
+  /** The formula as it is written. */
   readonly expression: string;
+  /** Every value that went in, in the order of the letters. */
   readonly values: readonly WorkingValue[];
+  /** As it was worked out, without rounding. */
   readonly result: Quantity;
+  /** Decimals to which it is rounded. */
   readonly decimals: number;
+  /** As it is printed. */
   readonly rounded: Quantity;
+  /** Where the formula is from. */
   readonly source: string;
+  /** Where it holds and what it leaves out; left out where nothing is to be said. */
   readonly validity?: string;
 }
 
 /** The working of a result: formula, substitution with units, result, rounding and source. */
 export interface Explanation {
+  /** Formula, substitution, result and source, a line each. */
   readonly text: string;
+  /** The same for a display that sets TeX. */
   readonly tex: string;
+  /** The same as data. */
   readonly data: Working;
 }
 
 /**
  * The working of one result.
+ * @param result a number that was worked out
  * @returns as plain text of several lines, as TeX for a display, and as data
  * @example explain(calculate("width-in-reed", { n: 540, S: "10 per cm" })).text.split("\n")[2] // "  W = 540 / (10 per cm) = 540 mm = 21.2598 in"
  */
@@ -54,6 +70,7 @@ export function explain(result: Result): Explanation {
 
 /**
  * A result and all results that it was worked out from, each once and before the one that uses it.
+ * @param result a number that was worked out
  * @example steps(calculate("width-in-reed", { n: 540, S: "10 per cm" })).length // 1
  */
 export function steps(result: Result): Result[] {
@@ -69,6 +86,7 @@ export function steps(result: Result): Result[] {
 
 /**
  * A result rounded to the decimals at which it is printed.
+ * @param result a number that was worked out
  * @example rounded(tex("20/2 Ne")).value // 59.05
  */
 export function rounded(result: Result): Quantity {

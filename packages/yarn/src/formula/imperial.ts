@@ -11,6 +11,7 @@ function imperialUnit({ kind, unit, value }: Quantity): UnitName | undefined {
 
 /**
  * A quantity in inches, yards, ounces or pounds; undefined for kinds that have no such unit.
+ * @param from a quantity in any unit
  * @example imperial({ value: 254, unit: "mm", kind: "length" }) // { value: 10, unit: "in", kind: "length" }
  */
 export function imperial(from: Quantity): Quantity | undefined {

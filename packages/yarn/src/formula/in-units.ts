@@ -12,6 +12,7 @@ export type UnitSystem = "metric" | "imperial" | "both";
 /**
  * A quantity in the metric unit of its kind, rounded as it is printed: a result as its formula says, a given one to 4
  * decimals. What is counted keeps its name: 540 ends.
+ * @param from a quantity in any unit
  * @example metric({ value: 10, unit: "in", kind: "length" }) // { value: 254, unit: "mm", kind: "length" }
  */
 export function metric(from: Quantity): Quantity {
@@ -22,6 +23,8 @@ export function metric(from: Quantity): Quantity {
 
 /**
  * A quantity as it is printed in the units asked for. What has no unit of the inch and pound stays metric.
+ * @param from a quantity in any unit
+ * @param units metric, of the inch and pound, or both
  * @example inUnits({ value: 304.8, unit: "mm", kind: "length" }, "both") // "304.8 mm (12 in)"
  */
 export function inUnits(from: Quantity, units: UnitSystem): string {

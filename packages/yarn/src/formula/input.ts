@@ -10,6 +10,7 @@ export type Input = Quantity | string | number;
 
 /** A value as a formula took it; `assumed` says why where nothing was given. */
 export interface Given extends Quantity {
+  /** Why it was taken; left out where it was given. */
   readonly assumed?: string;
 }
 

@@ -8,6 +8,7 @@ import { type Result, result } from "./work-out.js";
 
 /** A symbol of a formula of the user's own. */
 export interface OwnSymbol {
+  /** What it stands for, in a few words. */
   readonly meaning: string;
   /** A unit of its kind; the empty unit for a bare number. */
   readonly unit: UnitName;
@@ -17,6 +18,7 @@ export interface OwnSymbol {
 
 /** A formula of the user's own, as it is written. */
 export interface OwnFormula {
+  /** What it works out, in a few words. */
   readonly title: string;
   /** In the language of mathjs: `m / (N h)`; a share stands for a fraction of 1. */
   readonly expression: string;
@@ -35,6 +37,7 @@ export interface OwnFormula {
 /**
  * Reads a formula of the user's own. Only here mathjs is loaded, and of it only the parser: what it reads must be
  * arithmetic on the symbols given, and measure what the result's unit does.
+ * @param own the formula as it is written, and what its letters stand for
  * @returns the formula, for `workOutOwn`
  * @throws {YarnError} `bad-formula` for an expression that cannot be read, that names a symbol not given or leaves one out,
  * or whose units do not go together

@@ -2,20 +2,72 @@ import type { FormulaTree } from "./tree.js";
 
 /** How the parts of a formula are put down: as text, as TeX, or as boxes of type. */
 export interface TreeSetting<T> {
+  /**
+   * A number that stands in the formula.
+   * @param value as it stands there
+   */
   readonly number: (value: number) => T;
-  /** A symbol, or the value that stands for it; `pi` is one. */
+  /**
+   * A symbol, or the value that stands for it; `pi` is one.
+   * @param name the letter
+   */
   readonly symbol: (name: string) => T;
-  /** A sum over a list. */
+  /**
+   * A sum over a list.
+   * @param name the letter of the list
+   */
   readonly sum: (name: string) => T;
+  /**
+   * One added to another.
+   * @param left the first
+   * @param right the second
+   */
   readonly plus: (left: T, right: T) => T;
+  /**
+   * One less another.
+   * @param left what is taken from
+   * @param right what is taken away
+   */
   readonly minus: (left: T, right: T) => T;
+  /**
+   * The same below zero.
+   * @param of what is turned
+   */
   readonly negative: (of: T) => T;
-  /** Factors side by side, with a sign between them or without. */
+  /**
+   * Factors side by side, with a sign between them or without.
+   * @param left the first
+   * @param right the second
+   * @param sign whether a sign stands between them
+   */
   readonly times: (left: T, right: T, sign: boolean) => T;
+  /**
+   * A fraction.
+   * @param above what stands over the line
+   * @param below what stands under it
+   */
   readonly over: (above: T, below: T) => T;
+  /**
+   * A power.
+   * @param base what is raised
+   * @param exponent to which power
+   */
   readonly power: (base: T, exponent: T) => T;
+  /**
+   * A square root.
+   * @param of what stands under it
+   */
   readonly root: (of: T) => T;
+  /**
+   * A function of one value or two.
+   * @param name which function
+   * @param of its values, in their order
+   */
   readonly call: (name: "round" | "floor" | "ceil" | "max" | "min", of: readonly T[]) => T;
+  /**
+   * What is held together by brackets.
+   * @param inner what stands inside
+   */
   readonly brackets: (inner: T) => T;
   /** Whether a fraction is set one above the other and holds together by itself. */
   readonly stacked: boolean;

@@ -1,5 +1,5 @@
 import { YarnError } from "../error.js";
-import type { FormulaId } from "../formulas/registry.js";
+import type { FormulaId } from "../formulas/typed.js";
 import { convert } from "../quantity/convert.js";
 import { kinds, type Quantity, quantity } from "../quantity/units.js";
 import { type Given, type Input, take } from "./input.js";
@@ -10,6 +10,7 @@ import type { Formula, FormulaSet, ReadFormula, ResultSpec, SymbolSpec } from ".
 export interface Result extends Quantity {
   /** One of the package by its id, or a formula of the user's own. */
   readonly formula: FormulaId | ReadFormula;
+  /** What went in, by the letters of the formula. */
   readonly given: Readonly<Record<string, Given | readonly Given[]>>;
 }
 

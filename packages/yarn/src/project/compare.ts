@@ -7,9 +7,13 @@ import type { Project } from "./types.js";
 
 /** A number before and after a change. */
 export interface ChangedNumber {
+  /** Its name, as in `stated` of a recipe. */
   readonly name: string;
+  /** What it is, in a few words. */
   readonly title: string;
+  /** What it was. */
   readonly before: Quantity;
+  /** What it becomes. */
   readonly after: Quantity;
   /** After less before, in the unit of both. */
   readonly difference: Quantity;
@@ -23,6 +27,9 @@ export interface SettChangeOptions {
 
 /**
  * What another sett does to every number of a project that changes. A sley of the old sett is given up.
+ * @param project the project as it stands
+ * @param sett the new sett of the warp
+ * @param options whether ends or width stay, where that may be chosen
  * @throws {YarnError} `missing` when the project has no sett; as `plan`
  * @example changeSett({ ends: 100, picks: 10, sett: parseQuantity("10 per cm") }, parseQuantity("12 per cm"))[0].after.value // 120
  */

@@ -9,13 +9,17 @@ import type { Plan } from "./types.js";
 
 /** A number of a plan, by the name that recipes state it under. */
 export interface PlanNumber {
+  /** Its name, as in `stated` of a recipe. */
   readonly name: string;
+  /** What it is, in a few words. */
   readonly title: string;
+  /** The number with its unit, and why it was assumed where it was. */
   readonly value: Given;
 }
 
 /**
  * The numbers of a plan in the order in which a weaver needs them.
+ * @param plan what `plan` gave
  * @example planNumbers(plan({ ends: 540, picks: 960 })).map(({ name }) => name) // ["ends", "picks", "pieces"]
  */
 export function planNumbers(plan: Plan): PlanNumber[] {
@@ -77,12 +81,15 @@ export function planNumbers(plan: Plan): PlanNumber[] {
 export interface Assumption {
   /** What it is, as the formula calls it. */
   readonly meaning: string;
+  /** What was taken. */
   readonly value: Quantity;
+  /** Why. */
   readonly why: string;
 }
 
 /**
  * What a plan, or a list of results, assumes, each once.
+ * @param of a plan, or results of any formulas
  * @example assumptions(plan({ ends: 540, picks: 960 })).map(({ why }) => why) // ["one piece"]
  */
 export function assumptions(of: Plan | readonly Result[]): Assumption[] {

@@ -13,6 +13,7 @@ import { planClothWeight, planYarns } from "./yarns.js";
  * Every number of a project: widths, lengths, pieces, yarns and weight of the cloth, as far as what is known goes; what is
  * missing for the others is said in a sentence each. Given pieces make the warp; a warp already wound makes the pieces. What
  * was measured on a sample goes before what is given or assumed, and the plan says by how much it moves.
+ * @param project what is known; what is left out is assumed or missing
  * @throws {YarnError} as `calculate` and `tex`, for values that cannot be
  * @example plan({ ends: 540, picks: 960, sett: parseQuantity("10 per cm") }).widthInReed.value // 540
  */

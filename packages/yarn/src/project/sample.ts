@@ -44,6 +44,7 @@ function sampleOf(measured: Measured): Sample {
 
 /**
  * A project with what was measured on its sample in place of what is given or assumed.
+ * @param project what is known, with what was measured
  * @throws {YarnError} `absurd` where a measure cannot be, such as a sample that is wider on the loom than in the reed
  * @example withSample({ ends: 4, picks: 8, measured: { widthInReed: parseQuantity("40 cm"), width: parseQuantity("38 cm") } }).drawIn.value // 5
  */

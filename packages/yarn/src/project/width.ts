@@ -11,8 +11,11 @@ import type { Plan, PlanReed, Project } from "./types.js";
 
 /** Ends for a finished width, and the widths on the way to them. */
 export interface EndsForWidth {
+  /** Width of the cloth on the loom. */
   readonly clothWidth: Result;
+  /** Width of the warp in the reed. */
   readonly widthInReed: Result;
+  /** Ends that fill it. */
   readonly ends: Result;
 }
 
@@ -26,6 +29,9 @@ export interface WidthLosses {
 
 /**
  * Width on the loom, width in the reed and ends for a finished width.
+ * @param finished width that is wanted when the cloth is washed
+ * @param sett ends in a unit length
+ * @param losses draw-in and shrinkage; usual values where they are left out
  * @throws {YarnError} as `calculate`
  * @example endsForWidth("40 cm", "12 per cm", { drawIn: "5 %", shrinkage: "4 %" }).ends.value // 526
  */

@@ -9,6 +9,8 @@ function divisor(a: number, b: number): number {
 /**
  * A quantity in another unit of its kind. The two exact ratios are crossed and reduced before the value is touched, so
  * that it is rounded twice at the most.
+ * @param from a quantity in any unit
+ * @param unit a unit of the same kind
  * @throws {YarnError} `wrong-kind` when the unit measures something else
  * @example convert(quantity(36, "in"), "yd").value // 1
  */
@@ -36,6 +38,7 @@ export function convert(from: Quantity, unit: UnitName): Quantity {
 
 /**
  * A quantity in the metric unit of its kind: mm, g, threads per cm, %, tex, g/m2.
+ * @param from a quantity in any unit
  * @example toMetric(parseQuantity("24 per inch")).value // 9.448819
  */
 export function toMetric(from: Quantity): Quantity {

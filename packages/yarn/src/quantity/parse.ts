@@ -15,6 +15,8 @@ export interface QuantityParseOptions {
 /**
  * Reads a quantity: a number (a decimal, a fraction `3/4`, or both `14 1/2`) and its unit, metric or of the inch and pound.
  * Setts read `24 per inch`, `24 ends per inch`, `24/in`, `24 epi`, `10 per cm`, `100 per 10 cm`.
+ * @param text number and unit
+ * @param options which kinds are taken, and whether 0 is
  * @throws {YarnError} `no-number`, `no-unit`, `unknown-unit`, `wrong-kind`, `not-finite`, `too-long`, `negative` or `zero`;
  * all but the last two with the `column` in the text, from 1
  * @example parseQuantity("14 1/2 in") // { value: 14.5, unit: "in", kind: "length" }

@@ -9,6 +9,8 @@ export interface QuantityPrintOptions {
 
 /**
  * A quantity as text that reads back as the same one.
+ * @param from a quantity in any unit
+ * @param options decimals to round to; as many as it has by default
  * @example printQuantity({ value: 358.14, unit: "mm", kind: "length" }, { decimals: 1 }) // "358.1 mm"
  * @example printQuantity({ value: 198, unit: "g/m2", kind: "area-weight" }) // "198 g/m²"
  */

@@ -131,13 +131,18 @@ export const units: Readonly<Record<UnitName, Unit>> = {
 
 /** A value with its unit, as plain data. */
 export interface Quantity {
+  /** The number. */
   readonly value: number;
+  /** Its unit. */
   readonly unit: UnitName;
+  /** What it measures. */
   readonly kind: Kind;
 }
 
 /**
  * A quantity of a unit named in code.
+ * @param value the number
+ * @param unit its unit
  * @example quantity(8, "mm") // { value: 8, unit: "mm", kind: "length" }
  */
 export function quantity(value: number, unit: UnitName): Quantity {

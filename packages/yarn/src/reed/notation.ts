@@ -8,7 +8,9 @@ import { type ReedSystemId, reedSystems } from "./systems.js";
 
 /** A reed by its count. */
 export interface Reed {
+  /** The system that it is counted in. */
   readonly system: ReedSystemId;
+  /** The number. */
   readonly count: number;
 }
 
@@ -16,6 +18,7 @@ const EXPECTED = "expected one such as 12 per inch, 50 per 10 cm or 60 Stockport
 
 /**
  * Reads a reed count: `12 per inch`, `50 per 10 cm`, `60 Stockport`, `Bradford 50`, `12 porters Leeds`, `Irish 10s`.
+ * @param text the notation
  * @throws {YarnError} `no-number`, `no-unit`, `unknown-system` (names the nearest), `too-long`, `zero` or `negative`
  * @example parseReed("60 Stockport") // { system: "stockport", count: 60 }
  */
@@ -55,6 +58,7 @@ function reedNamed(text: string, name: string): ReedSystemId {
 
 /**
  * A reed count as text that reads back as the same reed.
+ * @param reed a reed by its count
  * @example printReed({ system: "metric", count: 50 }) // "50 per 10 cm"
  */
 export function printReed({ system, count }: Reed): string {

@@ -9,6 +9,7 @@ const MOST_IN_A_DENT = 50;
 
 /**
  * Reads a sleying pattern: ends in each dent, `2`, `1-2-2`, `0-1` (every other dent empty).
+ * @param text the notation
  * @throws {YarnError} `bad-notation` when it is not whole numbers with strokes between; `zero` when every dent is empty;
  * `too-long`; `absurd` above 50 in a dent
  * @example parseSley("1-2-2") // [1, 2, 2]
@@ -43,6 +44,7 @@ export function parseSley(text: string): Sley {
 
 /**
  * A sleying pattern as text.
+ * @param sley ends in each dent, in turn
  * @example printSley([1, 2, 2]) // "1-2-2"
  */
 export function printSley(sley: Sley): string {

@@ -21,9 +21,11 @@ export function dentsOf(reed: Reed | string): Result {
 
 /** A way to sley a reed, and how near it comes to the sett that was wanted. */
 export interface Sleying {
+  /** Ends in each dent, in turn. */
   readonly sley: Sley;
+  /** The sett that it makes in the reed. */
   readonly sett: Result;
-  /** How much wider set than wanted, in percent of the wanted sett; below 0 it is more open. */
+  /** How much closer than wanted, in percent of the wanted sett; below 0 it is more open. */
   readonly error: number;
 }
 
@@ -44,6 +46,9 @@ const EXACT = 1e-9;
 /**
  * Sleying patterns for a sett in a reed: the exact one alone where there is one, else the nearest few, nearest first and
  * of equals the shortest. The ends are spread evenly over the dents of a pattern.
+ * @param sett ends in a unit length that are wanted
+ * @param reed the reed by its count
+ * @param options how long a pattern may be, and how many are given
  * @throws {YarnError} as `parseReed`; `absurd` when more than 50 ends would crowd into a dent
  * @example sleyings("20 per inch", "12 per inch").map(({ sley }) => sley) // [[1, 2, 2]]
  */
@@ -82,6 +87,8 @@ function nearestFirst(a: Sleying, b: Sleying): number {
 
 /**
  * Ends spread over dents as evenly as can be, the emptier dents first.
+ * @param ends how many ends, from 0
+ * @param dents how many dents, from 1
  * @example spread(5, 3) // [1, 2, 2]
  */
 export function spread(ends: number, dents: number): Sley {
@@ -93,6 +100,8 @@ export function spread(ends: number, dents: number): Sley {
 
 /**
  * Sett that a sleying pattern makes in a reed.
+ * @param reed the reed by its count
+ * @param sley ends in each dent, in turn
  * @example convert(settInReed("12 per inch", [1, 2, 2]), "per inch").value // 20
  */
 export function settInReed(reed: Reed | string, sley: Sley): Result {
@@ -102,6 +111,8 @@ export function settInReed(reed: Reed | string, sley: Sley): Result {
 
 /**
  * Ends in each dent, first to last: the pattern over and over, the last dent with what is left.
+ * @param ends how many ends, from 0
+ * @param sley ends in each dent, in turn
  * @throws {YarnError} `not-whole` or `negative` when the ends are not a number of ends; `zero` when the pattern is empty; `absurd`
  * above ten million ends
  * @example endsInDents(7, [1, 2, 2]) // [1, 2, 2, 1, 1]
@@ -129,12 +140,17 @@ export function endsInDents(ends: number, sley: Sley): number[] {
 
 /** A width in a reed, by dents. */
 export interface DentsUsed {
+  /** Dents that the ends fill, empty ones between them counted. */
   readonly dents: number;
+  /** How wide these are. */
   readonly width: Result;
 }
 
 /**
  * Dents that the ends fill (empty dents between them counted) and how wide that is.
+ * @param ends how many ends
+ * @param reed the reed by its count
+ * @param sley ends in each dent, in turn
  * @example convert(dentsUsed(540, "5 per cm", [2]).width, "cm").value // 54
  */
 export function dentsUsed(ends: number, reed: Reed | string, sley: Sley): DentsUsed {
@@ -144,6 +160,8 @@ export function dentsUsed(ends: number, reed: Reed | string, sley: Sley): DentsU
 
 /**
  * Ends in each dent as a weaver reads them: the pattern, how often it comes, and what is left.
+ * @param ends how many ends
+ * @param sley ends in each dent, in turn
  * @example printDents(17, [1, 2, 2]) // "(1-2-2) 3 times, then 1-1"
  */
 export function printDents(ends: number, sley: Sley): string {

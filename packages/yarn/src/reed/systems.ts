@@ -2,8 +2,11 @@ import type { Quantity } from "../quantity/units.js";
 
 /** One way of counting a reed: so many dents to one of the count, over a width. */
 export interface ReedSystem {
+  /** How it is called in a sentence. */
   readonly title: string;
+  /** Dents that one of the count stands for. */
   readonly dents: number;
+  /** The width that they are counted over. */
   readonly width: Quantity;
   /** How it is written after the number, the first of the names. */
   readonly names: readonly string[];

@@ -19,24 +19,43 @@ export interface YarnCardOptions extends RootOptions {
 export interface YarnCard {
   /** As its trade writes it. */
   readonly yarn: string;
+  /** In tex, plies together. */
   readonly tex: Result;
+  /** In every system that is known. */
   readonly counts: readonly {
+    /** The system. */
     readonly system: CountSystemId;
+    /** How the system is called. */
     readonly title: string;
+    /** Its count there, plies together. */
     readonly count: Result;
   }[];
+  /** How thick it is, by several rules. */
   readonly diameters: {
     /** Yarns side by side, by the root rule. */
     readonly sideBySide: Result;
+    /** One side by side of those, as a thickness. */
     readonly root: Result;
+    /** By Peirce, as if of cotton. */
     readonly peirce: Result;
+    /** By the density of its fibre; left out where none is named. */
     readonly packing?: Result;
   };
-  readonly setts: readonly { readonly weave: string; readonly closest: Result; readonly working: Result }[];
+  /** In the usual weaves. */
+  readonly setts: readonly {
+    /** The weave. */
+    readonly weave: string;
+    /** The closest sett of it. */
+    readonly closest: Result;
+    /** The sett to work with, looser than that. */
+    readonly working: Result;
+  }[];
 }
 
 /**
  * A yarn in every system, with its diameters and its setts in the usual weaves.
+ * @param yarn the yarn by its count
+ * @param options the fibre, and how close to set it
  * @throws {YarnError} as `parseYarn` and `tex`; `unknown-fibre` (names the nearest)
  * @example yarnCard("20/2 Ne").counts.length // 16
  */

@@ -31,6 +31,8 @@ function fibreNamed(name: string): FibreName {
 
 /**
  * Yarns that lie side by side in a width, by the root rule.
+ * @param yarn the yarn by its count, or in tex
+ * @param options the fibre, or the constant k in its place
  * @throws {YarnError} as `tex`; `unknown-fibre` (names the nearest)
  * @example convert(diametersByRoot("20/2 Ne", { k: 0.9 }), "per inch").value // 82.49
  */
@@ -42,6 +44,7 @@ export function diametersByRoot(yarn: YarnInput, options: RootOptions = {}): Res
 
 /**
  * Diameter of a cotton yarn by Peirce.
+ * @param yarn the yarn by its count, or in tex
  * @example diameterByPeirce("16 Ne").value // 0.22679
  */
 export function diameterByPeirce(yarn: YarnInput): Result {
@@ -50,7 +53,9 @@ export function diameterByPeirce(yarn: YarnInput): Result {
 
 /**
  * Diameter of a yarn from the density of its fibre.
+ * @param yarn the yarn by its count, or in tex
  * @param density of the fibre, or the fibre's name
+ * @param options the share of the yarn that is fibre
  * @throws {YarnError} as `tex`; `unknown-fibre` (names the nearest)
  * @example diameterByPacking("73.8 tex", "cotton").value // 0.321
  */
@@ -62,6 +67,7 @@ export function diameterByPacking(yarn: YarnInput, density: Input, options: Pack
 
 /**
  * Wraps side by side of a yarn of a diameter.
+ * @param diameter how thick the yarn is
  * @example convert(wraps("0.5 mm"), "per inch").value // 50.8
  */
 export function wraps(diameter: Input): Result {

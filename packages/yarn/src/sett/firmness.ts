@@ -4,6 +4,7 @@ import { countThreads, type Drawdown } from "./interlacing.js";
 
 /** How firmly a weave binds, counted over both systems and both faces of one repeat. */
 export interface Firmness {
+  /** Mean length of the floats, in threads. */
   readonly meanFloat: Result;
   /** Crossing-over firmness factor: 2 for plain weave, less for looser ones. */
   readonly crossingOver: Result;
@@ -15,6 +16,7 @@ export interface Firmness {
 
 /**
  * Mean float, crossing-over firmness and floating-yarn factor of a weave.
+ * @param drawdown one repeat of the weave
  * @throws {YarnError} `zero` when the repeat has no threads or no thread interlaces
  * @example firmness(plain).crossingOver.value // 2
  */

@@ -2,14 +2,23 @@ import { YarnError } from "../error.js";
 
 /** One repeat of a weave: rows are picks, columns ends; true where the end lies over the pick. A bit grid is one. */
 export interface Drawdown {
+  /** Picks of the repeat. */
   readonly rows: number;
+  /** Ends of the repeat. */
   readonly columns: number;
+  /**
+   * Whether the end lies over the pick.
+   * @param row the pick, from 0
+   * @param column the end, from 0
+   */
   get(row: number, column: number): boolean;
 }
 
 /** Threads in the repeat (R) and intersections along a crossing thread (I), the mean where they differ. */
 export interface Interlacing {
+  /** Threads in the repeat. */
   readonly threads: number;
+  /** Intersections along a crossing thread. */
   readonly intersections: number;
 }
 
@@ -60,6 +69,7 @@ export function countThreads(drawdown: Drawdown, system: "warp" | "weft"): Threa
 
 /**
  * R and I of a weave, for its sett.
+ * @param drawdown one repeat of the weave
  * @throws {YarnError} `zero` when the repeat has no threads
  * @example interlacing(plain).warp // { threads: 2, intersections: 2 }
  */

@@ -8,6 +8,8 @@ import type { Interlacing } from "./interlacing.js";
 
 /**
  * Closest sett of a weave from the yarns, or wraps, that lie side by side.
+ * @param wraps yarns, or wraps, that lie side by side in a unit length
+ * @param weave threads and intersections of the weave
  * @example convert(settOfWraps("32 per inch", { threads: 4, intersections: 2 }), "per inch").value // 21.33
  */
 export function settOfWraps(wraps: Input, { threads, intersections }: Interlacing): Result {
@@ -16,6 +18,9 @@ export function settOfWraps(wraps: Input, { threads, intersections }: Interlacin
 
 /**
  * Closest sett of a weave by the root rule.
+ * @param yarn the yarn by its count, or in tex
+ * @param weave threads and intersections of the weave
+ * @param options the fibre, or the constant k in its place
  * @throws {YarnError} as `diametersByRoot`
  * @example convert(settByRoot("20/2 Ne", { threads: 2, intersections: 2 }, { k: 0.9 }), "per inch").value // 41.24
  */
@@ -33,6 +38,9 @@ export interface BrierleyOptions {
 
 /**
  * Closest sett of a weave by Brierley.
+ * @param yarn the yarn by its count, or in tex
+ * @param weave threads and intersections of the weave
+ * @param options Brierley's constants for yarn and weave
  * @throws {YarnError} as `tex`; `zero` when the weave does not interlace
  * @example convert(settByBrierley("60 tex", { threads: 4, intersections: 2 }), "per inch").value // 58.1
  */
@@ -43,6 +51,9 @@ export function settByBrierley(yarn: YarnInput, weave: Interlacing, options: Bri
 
 /**
  * A known good sett carried over to another weave of the same yarn.
+ * @param sett the sett that is known to be good
+ * @param from threads and intersections of the weave that it is of
+ * @param to threads and intersections of the other weave
  * @example convert(settInAnotherWeave("103 per inch", { threads: 2, intersections: 2 }, { threads: 4, intersections: 2 }), "per inch").value // 137.33
  */
 export function settInAnotherWeave(sett: Input, from: Interlacing, to: Interlacing): Result {
@@ -57,6 +68,9 @@ export function settInAnotherWeave(sett: Input, from: Interlacing, to: Interlaci
 
 /**
  * A known good sett carried over to another yarn in the same weave.
+ * @param sett the sett that is known to be good
+ * @param from the yarn that it is of
+ * @param to the other yarn
  * @example convert(settInAnotherYarn("78 per inch", "32 Ne", "60 Ne"), "per inch").value // 106.8
  */
 export function settInAnotherYarn(sett: Input, from: YarnInput, to: YarnInput): Result {
@@ -65,6 +79,8 @@ export function settInAnotherYarn(sett: Input, from: YarnInput, to: YarnInput): 
 
 /**
  * Cover factor of one system, by cotton counts and inches.
+ * @param sett ends or picks in a unit length
+ * @param yarn the yarn of the system
  * @example coverFactor("56 per inch", "4 Ne").value // 28
  */
 export function coverFactor(sett: Input, yarn: YarnInput): Result {
@@ -73,6 +89,8 @@ export function coverFactor(sett: Input, yarn: YarnInput): Result {
 
 /**
  * Share that a sett is of the closest one, in percent.
+ * @param sett the sett that is asked about
+ * @param closest the closest sett of the same yarn and weave
  * @example shareOfClosest("30 per inch", settOfWraps("80 per inch", { threads: 2, intersections: 2 })).value // 75
  */
 export function shareOfClosest(sett: Input, closest: Input): Result {

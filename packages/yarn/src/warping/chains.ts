@@ -11,10 +11,15 @@ export interface WarpingOptions {
 
 /** A warp as it is wound. */
 export interface Warping {
+  /** Threads wound at once. */
   readonly threads: number;
+  /** The cross at the end, such as `2x2`. */
   readonly cross: string;
+  /** Times that the threads go from end to end. */
   readonly passes: Result;
+  /** Times that they go there and back. */
   readonly doublePasses: Result;
+  /** Chains that the warp is taken off in. */
   readonly chains: Result;
   /** Ends in each chain, first to last. */
   readonly endsInChains: readonly number[];
@@ -25,6 +30,7 @@ export interface Warping {
 /**
  * Passes, double passes and chains of a warp wound with several threads at once.
  * @param ends of the warp
+ * @param options threads wound at once, and double passes in a chain
  * @throws {YarnError} `not-whole`, `zero` or `negative`, naming what is wrong
  * @example chains(540, { threads: 4 }).endsInChains // [160, 160, 160, 60]
  */

@@ -35,6 +35,9 @@ interface Shade {
  * The grid of a chart drawn in ink: a square is drawn where its middle pixel has the colour of the ink, its lowest row
  * is row 0. In a grey picture ink is what is darker than the threshold. In a picture of colours the ink must be named,
  * unless all squares have one of two colours, of which the lighter is the paper.
+ * @param bytes the whole file
+ * @param file the name that errors bear
+ * @param options the pixels of a square, the ink, and how dark it is
  * @throws {FileError} `no-clear-ink` when colours are left to choose from, or none of the squares has the ink; `too-large`
  * over 16 million squares; `bad-value` for options that cannot be; else as `readPng`
  * @example toText(readInkedPng(writePng(fromText("#.\n##")), "moth.png")) // "#.\n##"

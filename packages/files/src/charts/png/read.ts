@@ -12,6 +12,9 @@ import { scanLines, unpackedLength } from "./lines.js";
 /**
  * The grid of a PNG picture of any kind, its top row woven last: a square is raised where its middle pixel is nearer in
  * colour to the warp than to the weft. What is transparent shows white.
+ * @param bytes the whole file
+ * @param file the name that errors bear
+ * @param options the pixels of a square, and the colours of warp and weft
  * @throws {FileError} `too-large` over 16 MiB; `bad-chart` when the picture is damaged, too large to unpack, or its sides
  * are not whole numbers of squares at the scale; `bad-value` for options that cannot be
  * @example toText(readPng(writePng(fromText("#.\n##"), { scale: 8 }), "moth.png", { scale: 8 })) // "#.\n##"

@@ -25,6 +25,8 @@ export interface ClothPictureOptions {
 /**
  * A PNG picture of a grid, its last row on top, each square `scale` pixels wide and high, in the colour of its end where
  * it is raised and of its pick where it is not.
+ * @param grid rows are picks, row 0 woven first and drawn lowest
+ * @param options the pixels of a square, and the colours of the threads
  * @throws {FileError} `bad-value` for options that cannot be, one colour everywhere among them; `too-large` for more than
  * 2^28 bytes of pixels (eight a byte in two colours, else one), or no squares
  * @example [...writePng(fromText("#."))].slice(1, 4) // [80, 78, 71]

@@ -7,6 +7,7 @@ export interface PieceBlock {
   readonly name: string;
   /** First and one past the last of all its rows, from 0. */
   readonly start: number;
+  /** One past the last of all its rows, from 0. */
   readonly end: number;
   /** How many times running it is woven. */
   readonly times: number;
