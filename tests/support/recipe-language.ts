@@ -198,6 +198,8 @@ const blocks = `    moth:
       rows: [9, 10, 10, 9]
     dot:
       rows: [1 2, 1 2]
+    chain:
+      rows: [1, 1, 1 2, 2, 1 2]
 `;
 
 function recipeWith(order: readonly string[], extra = ""): string {
@@ -250,6 +252,16 @@ function orderWords(): Group {
         "framed 2 rows of 1-10 beside 9-10",
         "Two rows across before the block and two after it, and the shafts of the edge drawn all along.",
         ["moth framed 2 rows of 1-10 beside 9-10"],
+      ],
+      [
+        "framed in chain mitred on 1-8 beside 9-10",
+        "In a border that turns its corners, built from the block `chain`, which stands upright with its shaft 1 outermost: on shafts 9 and 10 at the sides, and turned level over shafts 1 to 8 before and after. From every corner it runs to the middle of the side, where it meets itself. The sides come together in a mitre; without `on` all shafts that are not of the sides lie between them.",
+        ["moth framed in chain mitred on 1-8 beside 9-10"],
+      ],
+      [
+        "framed in chain meeting on 1-8 beside 9-10",
+        "The same with the level sides run out to the edge, so that the upright ones meet them.",
+        ["moth framed in chain meeting on 1-8 beside 9-10"],
       ],
       ["fitted to 20 rows", "As often as it goes whole into so many rows.", ["moth fitted to 20 rows"]],
       [

@@ -1,4 +1,6 @@
-import { crop, fromText, mirror, toText, transpose } from "@drawcord/grid";
+import { crop, fromCells, fromText, mirror, toText, transpose } from "@drawcord/grid";
+import type { ShaftSet } from "@drawcord/ground";
+import { borderedLifts, parseThreading } from "@drawcord/units";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { framedChart } from "../src/index.js";
@@ -49,5 +51,26 @@ describe("a picture framed in a border that turns its corner", () => {
   it("is refused where there is nothing to frame or to frame with", () => {
     expectRefusal(() => framedChart(fromText(""), strip, "mitred"), "empty-chart", "0 rows and 0 units");
     expectRefusal(() => framedChart(strip, fromText(""), "meeting"), "empty-chart", "0 rows and 0 units");
+  });
+
+  it("is the border that a weaving order turns about a block, over a threading that points in the middle", () => {
+    fc.assert(
+      fc.property(
+        fc.array(fc.subarray([1, 2, 3, 4, 5]), { minLength: 1, maxLength: 6 }),
+        fc.array(fc.subarray([1, 2, 3]), { minLength: 1, maxLength: 9 }),
+        fc.constantFrom("mitred" as const, "meeting" as const),
+        (block, upright, corner) => {
+          const threading = parseThreading("6-8 1-5 4-1 8-6");
+          const squaresOf = (lifts: readonly ShaftSet[]) =>
+            fromCells(lifts.length, threading.length, (row, unit) =>
+              lifts[row]!.includes(threading[unit]![0]!),
+            );
+          const lifts = borderedLifts(block, upright, { corner, on: [1, 2, 3, 4, 5], beside: [6, 7, 8] });
+          const motif = crop(squaresOf(block), { row: 0, column: 3, rows: block.length, columns: 9 });
+          const strip = fromCells(3, upright.length, (deep, along) => upright[along]!.includes(deep + 1));
+          expect(toText(squaresOf(lifts))).toBe(toText(framedChart(motif, strip, corner)));
+        },
+      ),
+    );
   });
 });

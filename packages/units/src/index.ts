@@ -1,4 +1,5 @@
 export { blocksTogether, type NamedLifts } from "./blocks-together.js";
+export { type Border, borderedLifts } from "./bordered-lifts.js";
 export { applyChange, applyChanges } from "./change/apply.js";
 export type { Change } from "./change/change.js";
 export { sayChange } from "./change/say.js";
@@ -61,4 +62,10 @@ export { describeThreading, type ThreadingPoint, threadingPoints } from "./threa
 export type { Expansion, UnitDraft, UnitShafts } from "./types.js";
 export { WARP_CAUTION } from "./warp-caution.js";
 export { wovenLifts } from "./weaving-order.js";
-export { type ChangedBlock, parseWovenBlock, printWovenBlock, type WovenBlock } from "./woven-block.js";
+export {
+  blocksNamed,
+  type ChangedBlock,
+  parseWovenBlock,
+  printWovenBlock,
+  type WovenBlock,
+} from "./woven-block.js";

@@ -1,4 +1,5 @@
 import type { ShaftSet } from "@drawcord/ground";
+import { type Border, borderedLifts } from "./bordered-lifts.js";
 import { UnitsError } from "./error.js";
 import {
   alternatingLifts,
@@ -52,6 +53,14 @@ export type LiftChange =
       /** Which way, as its name. */
       readonly change: "framed";
     } & Frame)
+  | ({
+      /** Which way, as its name. */
+      readonly change: "bordered";
+      /** The block that the border is built from, by its name. */
+      readonly strip: string;
+      /** The shafts between the sides; by default all that are not of the sides. */
+      readonly on?: ShaftSet;
+    } & Omit<Border, "on">)
   | {
       /** Which way, as its name. */
       readonly change: "fitted";
@@ -79,13 +88,16 @@ export type LiftChange =
  * @param lifts the shafts drawn in each row, row 1 first
  * @param change what is done to them
  * @param shafts how many pattern shafts there are, for a change that names none
- * @throws {UnitsError} as the change does: `bad-size`, `wrong-length`, `too-large`; `no-length` for one that fills a length
+ * @param rowsOf the rows of a block by its name, for a border that is built from one; undefined of one that is not there
+ * @throws {UnitsError} as the change does: `bad-size`, `wrong-length`, `shared-shaft`, `too-large`; `no-length` for one that
+ * fills a length, `unknown-block` for a border of a block that is not there
  * @example changedLifts([[1], [2]], { change: "exchanged" }, 2) // [[2], [1]]
  */
 export function changedLifts(
   lifts: readonly ShaftSet[],
   change: LiftChange,
   shafts: number,
+  rowsOf: (block: string) => readonly ShaftSet[] | undefined = () => undefined,
 ): readonly ShaftSet[] {
   switch (change.change) {
     case "repeated":
@@ -106,10 +118,22 @@ export function changedLifts(
       return halfDropLifts(lifts, change.on, change.beside);
     case "framed":
       return framedLifts(lifts, change);
+    case "bordered": {
+      const strip = rowsOf(change.strip);
+      if (strip === undefined) {
+        const sentence = `the block "${change.strip}", of which a border is to be built, is not there`;
+        throw new UnitsError("unknown-block", sentence, { block: change.strip });
+      }
+      const { beside } = change;
+      const on = change.on ?? all(shafts).filter((shaft) => !beside.includes(shaft));
+      return borderedLifts(lifts, strip, { ...change, on });
+    }
     case "fitted":
       return fittedLifts(lifts, change.rows);
     case "alternating":
-      return alternatingLifts(lifts, change.times, (rows) => changedLifts(rows, change.every, shafts));
+      return alternatingLifts(lifts, change.times, (rows) =>
+        changedLifts(rows, change.every, shafts, rowsOf),
+      );
     case "filled":
       throw new UnitsError(
         "no-length",
@@ -132,6 +156,8 @@ export function changedRows(rows: number, change: LiftChange): number {
       return rows * 2;
     case "framed":
       return rows + 2 * change.rows;
+    case "bordered":
+      return rows + 2 * change.beside.length;
     case "fitted":
       return rows === 0 ? 0 : rows * Math.floor(change.rows / rows);
     case "alternating": {

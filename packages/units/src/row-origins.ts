@@ -79,8 +79,10 @@ function changedOrigins(
     case "upside-down":
     case "turned":
       return rows.toReversed();
-    case "framed": {
-      const border = Array.from({ length: change.rows }, () => undefined);
+    case "framed":
+    case "bordered": {
+      const length = change.change === "framed" ? change.rows : change.beside.length;
+      const border = Array.from({ length }, () => undefined);
       return [...border, ...rows, ...border];
     }
     case "alternating": {

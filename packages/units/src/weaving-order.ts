@@ -23,7 +23,7 @@ export function wovenLifts(
   order.forEach((line, i) => {
     const parts = [line, ...(line.beside ?? [])].map((part) => ({
       name: part.block,
-      lifts: changedBlock(part, rowsOf(part.block, i), shafts),
+      lifts: changedBlock(part, rowsOf(part.block, i), shafts, (block) => rowsOf(block, i)),
     }));
     const woven = parts.length === 1 ? parts[0]!.lifts : blocksTogether(parts, line.cutShort);
     checkRows(lifts.length + woven.length);
@@ -45,6 +45,7 @@ function changedBlock(
   { changes }: ChangedBlock,
   rows: readonly ShaftSet[],
   shafts: number,
+  rowsOf: (block: string) => readonly ShaftSet[],
 ): readonly ShaftSet[] {
-  return changes.reduce((changed, change) => changedLifts(changed, change, shafts), rows);
+  return changes.reduce((changed, change) => changedLifts(changed, change, shafts, rowsOf), rows);
 }

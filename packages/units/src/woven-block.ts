@@ -5,12 +5,15 @@
  *     moth mirrored on 1-8 upside-down
  *     moth *4 every-other turned on 1-8
  *     moth exchanged on 1-8 framed 2 rows of 1-9 beside 9
+ *     moth framed in vine mitred on 1-8 beside 9-10
  *     moth *fill with edge on 13-16
  */
 import type { ShaftSet } from "@drawcord/ground";
 import { UnitsError } from "./error.js";
 import type { LiftChange } from "./lift-change.js";
 import { parseShafts, printShafts } from "./row-notation.js";
+import { parseThreading } from "./threading-notation.js";
+import { printThreading } from "./threading-print.js";
 
 /** A block of rows, and the changes made to it, first to last. */
 export interface ChangedBlock {
@@ -45,12 +48,13 @@ interface WordReader {
 const MOST_NESTED = 8;
 
 const CHANGES =
-  "*N, *fill, on, upside-down, mirrored, turned, exchanged, brick, half-drop, framed, fitted, with";
+  "*N, *fill, on, upside-down, mirrored, turned, exchanged, brick, half-drop, framed, framed in, fitted, with";
 
 /**
  * Reads a line of a weaving order: the name of a block, then any of `*3`, `on 9-16` (its shafts 1 to 8 as shafts 9 to
  * 16), `upside-down`, `mirrored`, `turned`, `exchanged` and `brick` (each with `on 1-8`, else on all pattern shafts),
- * `half-drop on 1-4 beside 5-8`, `framed 2 rows of 1-9 beside 9`, `fitted to 60 rows`, and after `*4`: `every-other` with
+ * `half-drop on 1-4 beside 5-8`, `framed 2 rows of 1-9 beside 9`, `framed in vine mitred on 1-8 beside 9-10` (a border of the
+ * block `vine` that turns its corners, `mitred` or `meeting`), `fitted to 60 rows`, and after `*4`: `every-other` with
  * one of these; `*fill` at the end is as often as the piece has room for. `with` and another block, changed in the same
  * way, draws it in the same rows; `cut-short` at the end of the line allows its last repeat to be cut.
  * @param text the line, such as `moth mirrored on 1-8 *3`
@@ -82,10 +86,7 @@ export function parseWovenBlock(text: string): WovenBlock {
 
 /** A block and its changes, up to the word that is none. */
 function readBlock(read: WordReader): ChangedBlock {
-  const name = read.next();
-  if (name === undefined || !/^[a-z_][\w-]*$/i.test(name.text)) {
-    throw misplaced(name, read, "the name of a block, which begins with a letter");
-  }
+  const block = readName(read);
   const changes: LiftChange[] = [];
   while (!["with", "cut-short", undefined].includes(read.peek()?.text)) {
     const { column } = read.peek()!;
@@ -96,7 +97,7 @@ function readBlock(read: WordReader): ChangedBlock {
     }
     changes.push(readChange(read));
   }
-  return { block: name.text, changes };
+  return { block, changes };
 }
 
 /**
@@ -110,6 +111,22 @@ export function printWovenBlock(woven: WovenBlock): string {
     [block, ...changes.map(printChange)].join(" "),
   );
   return `${blocks.join(" with ")}${cutShort ? " cut-short" : ""}`;
+}
+
+/**
+ * The blocks that a line of a weaving order names, each once: those that it weaves, and those that borders are built from.
+ * @param line a line of a weaving order
+ * @example blocksNamed(parseWovenBlock("moth framed in vine mitred beside 9-10")) // ["moth", "vine"]
+ */
+export function blocksNamed(line: WovenBlock): readonly string[] {
+  const parts = [line, ...(line.beside ?? [])];
+  return [...new Set(parts.flatMap(({ block, changes }) => [block, ...changes.flatMap(stripsIn)]))];
+}
+
+function stripsIn(change: LiftChange): readonly string[] {
+  if (change.change === "bordered") return [change.strip];
+  const every = change.change === "alternating" || change.change === "filled" ? change.every : undefined;
+  return every === undefined ? [] : stripsIn(every);
 }
 
 function readWords(text: string): WordReader {
@@ -148,6 +165,7 @@ function readChange(read: WordReader, nested = 0): LiftChange {
         beside: readShaftsAfter("beside", read),
       };
     case "framed": {
+      if (read.peek()?.text === "in") return readBorder(read);
       const rows = readRows(read);
       const across = readShaftsAfter("of", read);
       return {
@@ -173,6 +191,42 @@ function readChange(read: WordReader, nested = 0): LiftChange {
   const within = read.next();
   if (nested === MOST_NESTED) throw misplaced(within, read, `a change without another "every-other"`);
   return { change: "alternating", times, every: readChange(read, nested + 1) };
+}
+
+/** `in vine mitred on 1-8 beside 9-10`. */
+function readBorder(read: WordReader): LiftChange {
+  expectWord("in", read);
+  const strip = readName(read);
+  const word = read.next();
+  if (word?.text !== "mitred" && word?.text !== "meeting") {
+    throw misplaced(word, read, `"mitred" or "meeting", the turn of the corner`);
+  }
+  return {
+    change: "bordered",
+    strip,
+    corner: word.text,
+    ...(read.peek()?.text === "on" && { on: readShaftsAfter("on", read) }),
+    beside: readSides(read),
+  };
+}
+
+/** The shafts of the sides, in their order from the edge. */
+function readSides(read: WordReader): readonly number[] {
+  expectWord("beside", read);
+  const first = read.peek();
+  const words: string[] = [];
+  while (/^\d+(-\d+)?$/.test(read.peek()?.text ?? "")) words.push(read.next()!.text);
+  if (words.length === 0) throw misplaced(first, read, "the numbers of shafts");
+  const sides = parseThreading(words.join(" ")).flat();
+  if (new Set(sides).size === sides.length) return sides;
+  throw misplaced(first, read, "each shaft once");
+}
+
+/** The name of a block. */
+function readName(read: WordReader): string {
+  const name = read.next();
+  if (name !== undefined && /^[a-z_][\w-]*$/i.test(name.text)) return name.text;
+  throw misplaced(name, read, "the name of a block, which begins with a letter");
 }
 
 function expectWord(text: string, read: WordReader): Word {
@@ -237,6 +291,11 @@ function printChange(change: LiftChange): string {
     case "framed": {
       const edge = change.edge === undefined ? "" : ` beside ${printShafts(change.edge)}`;
       return `framed ${change.rows} rows of ${printShafts(change.across)}${edge}`;
+    }
+    case "bordered": {
+      const on = change.on === undefined ? "" : ` on ${printShafts(change.on)}`;
+      const sides = printThreading(change.beside.map((shaft) => [shaft]));
+      return `framed in ${change.strip} ${change.corner}${on} beside ${sides}`;
     }
     case "fitted":
       return `fitted to ${change.rows} rows`;

@@ -39,6 +39,16 @@ const change = (): fc.Arbitrary<LiftChange> => {
     ),
     fc.record({ change: fc.constant("fitted" as const), rows: count }),
     fc.record({ change: fc.constant("placed" as const), on: some }),
+    fc.record(
+      {
+        change: fc.constant("bordered" as const),
+        strip: fc.constantFrom("vine", "edge-2"),
+        corner: fc.constantFrom("mitred" as const, "meeting" as const),
+        on: some,
+        beside: fc.uniqueArray(fc.integer({ min: 1, max: 40 }), { minLength: 1, maxLength: 6 }),
+      },
+      { requiredKeys: ["change", "strip", "corner", "beside"] },
+    ),
     fc.record({ change: fc.constant("repeated" as const), times: count }),
   );
   const alternating = fc.record({ change: fc.constant("alternating" as const), times: count, every: plain });

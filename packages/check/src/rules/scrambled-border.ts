@@ -128,7 +128,7 @@ function mixedIn(
     }
     // Rows that come again draw nothing new.
     if (change.change !== "repeated" && change.change !== "fitted") {
-      rows = changedLifts(rows, onceOf(change), all);
+      rows = changedLifts(rows, onceOf(change), all, (name) => blocks[name]);
     }
   }
   return undefined;

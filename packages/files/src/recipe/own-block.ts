@@ -1,5 +1,5 @@
 /** Gives one use of a block in a lift plan a block of its own, so that a row of it can change by itself. */
-import { changedLifts, parseWovenBlock } from "@drawcord/units";
+import { changedRows, parseWovenBlock } from "@drawcord/units";
 import { isMap, isSeq, type Node } from "yaml";
 import { at, entries, items, root, type Spot, textOf } from "../tree/spot.js";
 import type { Tree } from "../tree/tree.js";
@@ -10,9 +10,8 @@ import type { Splice } from "./text-edits.js";
  * The recipe with the use of a block that weaves a row made another block of the same rows; nothing where the row is not of
  * a block that is woven as it stands, or woven once only.
  * @param row the row of the plan, from 0
- * @param patternShafts how many pattern shafts the units hang on
  */
-export function withOwnBlock(tree: Tree, row: number, patternShafts: number): string | undefined {
+export function withOwnBlock(tree: Tree, row: number): string | undefined {
   const lifts = at(root(tree), "lifts");
   const order = lifts && at(lifts, "order");
   const blocks = lifts && at(lifts, "blocks");
@@ -23,7 +22,7 @@ export function withOwnBlock(tree: Tree, row: number, patternShafts: number): st
     if (beside !== undefined) return undefined;
     const source = at(blocks, block)!;
     const rows = rowsOfBlock(source);
-    const count = changes.reduce((plan, change) => changedLifts(plan, change, patternShafts), rows).length;
+    const count = changes.reduce(changedRows, rows.length);
     if (row >= first + count) {
       first += count;
       continue;

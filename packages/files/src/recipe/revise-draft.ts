@@ -19,7 +19,6 @@ import { standsInPieces } from "./pieces/write.js";
 import { soundRecipe } from "./read.js";
 import { type Revision, reviseRecipe, valueIn } from "./revise.js";
 import { withSection } from "./sections.js";
-import { highestShaft } from "./threading.js";
 import type { Recipe } from "./types.js";
 import { writeRecipe } from "./write.js";
 
@@ -176,8 +175,7 @@ function* reviseLifts(
 ): Iterable<string> {
   const key = (lift: readonly number[] | undefined) => lift?.join(" ") ?? "-";
   const wanted = draft.lifts.map(key);
-  const apart = (row: number, from: string) =>
-    [from, withOwnBlock(readTree(from, file), row, highestShaft(draft.threading))].filter(isText);
+  const apart = (row: number, from: string) => [from, withOwnBlock(readTree(from, file), row)].filter(isText);
   if (before.lifts.length === wanted.length + 1) {
     const taken = before.lifts.findIndex((lift, row) => key(lift) !== wanted[row]);
     for (const one of apart(taken, text)) {

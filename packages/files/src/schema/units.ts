@@ -86,7 +86,7 @@ const blocks: Schema = {
 
 const order: Schema = {
   description:
-    "The blocks in weaving order, the first woven first, each with what is done to it: `*3`, `on 9-16`, `upside-down`, `mirrored on 1-8`, `turned on 1-8`, `exchanged on 1-8`, `*4 every-other turned on 1-8`, `half-drop on 1-4 beside 5-8`, `brick on 1-8`, `framed 2 rows of 1-9 beside 9`, `fitted to 60 rows`, `*fill` to the length of the piece; `moth with edge` draws both in the same rows.",
+    "The blocks in weaving order, the first woven first, each with what is done to it: `*3`, `on 9-16`, `upside-down`, `mirrored on 1-8`, `turned on 1-8`, `exchanged on 1-8`, `*4 every-other turned on 1-8`, `half-drop on 1-4 beside 5-8`, `brick on 1-8`, `framed 2 rows of 1-9 beside 9`, `framed in vine mitred on 1-8 beside 9-10` (a border of the block `vine` that turns its corners; or `meeting`), `fitted to 60 rows`, `*fill` to the length of the piece; `moth with edge` draws both in the same rows.",
   examples: [["border", "moth *3 with edge", "moth upside-down", "border exchanged on 1-8"]],
   type: "array",
   minItems: 1,

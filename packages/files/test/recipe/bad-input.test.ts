@@ -299,7 +299,7 @@ describe("a notation that goes wrong is answered at its column", () => {
     [
       "a change of a block that there is not",
       least(/lifts:.*\n/, "lifts:\n  picks: 2\n  blocks: { moth: { rows: [1] } }\n  order: [moth wild]\n"),
-      '7:16: lifts.order, item 1: "wild" was found; expected *N, *fill, on, upside-down, mirrored, turned, exchanged, brick, half-drop, framed, fitted, with',
+      '7:16: lifts.order, item 1: "wild" was found; expected *N, *fill, on, upside-down, mirrored, turned, exchanged, brick, half-drop, framed, framed in, fitted, with',
     ],
     [
       "blocks without end",

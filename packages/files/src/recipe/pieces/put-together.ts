@@ -2,6 +2,7 @@
 import { nearest } from "@drawcord/base";
 import type { ShaftSet } from "@drawcord/ground";
 import {
+  blocksNamed,
   blocksTogether,
   type ChangedBlock,
   changedLifts,
@@ -57,7 +58,7 @@ export function putTogether(
     if (!known.has(text)) named += shaftsNamed(line);
     if (named > mostWork) throw tooLarge(part, `the changes of blocks name more than ${mostWork} shafts`);
     known.set(text, line);
-    for (const { block } of partsOf(line)) blockNamed(part, block, blocks);
+    for (const block of blocksNamed(line)) blockNamed(part, block, blocks);
     return line;
   });
   const repeated = filled(written, blocks, rows);
@@ -90,7 +91,7 @@ export function putTogether(
       work += workOf(now, change, patternShafts);
       if (work > mostWork) throw tooLarge(part, `the changes of blocks name more than ${mostWork} shafts`);
       const before = now;
-      now = notation(part, () => changedLifts(before, change, patternShafts));
+      now = notation(part, () => changedLifts(before, change, patternShafts, (name) => blocks.get(name)));
       work += now.length;
     }
     return now;
@@ -162,6 +163,8 @@ function shaftsOf(change: LiftChange, patternShafts: number): number {
       return shaftsOf(change.every, patternShafts);
     case "framed":
       return change.across.length + (change.edge?.length ?? 0);
+    case "bordered":
+      return (change.on?.length ?? patternShafts) + change.beside.length;
     case "mirrored":
     case "turned":
     case "exchanged":

@@ -1,7 +1,14 @@
 /** The pieces of a recipe: their lifts, wefts, lengths and limits over the one threading of the warp. */
 import type { Limits } from "@drawcord/check";
 import type { Ground, ShaftSet } from "@drawcord/ground";
-import { checkDraft, exchangedLifts, parseShafts, type SizedDraft, type WovenBlock } from "@drawcord/units";
+import {
+  blocksNamed,
+  checkDraft,
+  exchangedLifts,
+  parseShafts,
+  type SizedDraft,
+  type WovenBlock,
+} from "@drawcord/units";
 import { picksOfPiece, type Quantity, YarnError } from "@drawcord/yarn";
 import { attempt, tell, Unread } from "../../tree/problems.js";
 import {
@@ -186,7 +193,7 @@ function usedBlocks(
   order: readonly WovenBlock[],
   blocks: Blocks,
 ): Readonly<Record<string, readonly ShaftSet[]>> {
-  const names = new Set(order.flatMap((line) => [line, ...(line.beside ?? [])].map(({ block }) => block)));
+  const names = new Set(order.flatMap(blocksNamed));
   return Object.fromEntries([...names].map((name) => [name, blocks.get(name)!]));
 }
 
