@@ -106,7 +106,11 @@ function offersFor(text: string, recipe: Recipe, bounds: object): readonly ToldO
 
 function toldMend(text: string, revised: string, changes: readonly Change[]): ToldMend {
   const edits = editsBetween(text, revised);
-  return { words: changes.map(sayChange).join("; "), edits, shown: shownEdits(text, edits) };
+  return {
+    words: changes.map((change) => sayChange(change)).join("; "),
+    edits,
+    shown: shownEdits(text, edits),
+  };
 }
 
 /** A text that was revised; undefined where it cannot be. */

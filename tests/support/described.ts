@@ -82,7 +82,7 @@ function ofStatement(statement: ts.Statement, names: ReadonlySet<string>): reado
     ofCodes(statement, name, tell);
     const body = "body" in node ? node.body : undefined;
     const visit = (at: ts.Node, path: string, holder: ts.Node): void => {
-      if (at === body || ts.isBlock(at) || ts.isJSDoc(at) || isAsked(at)) return;
+      if (at === body || ts.isBlock(at) || ts.isJSDoc(at) || isAsked(at) || isOfItsType(at)) return;
       const inner = memberOf(at);
       let [inside, held] = [path, holder];
       if (inner !== undefined) {
@@ -101,6 +101,12 @@ function ofStatement(statement: ts.Statement, names: ReadonlySet<string>): reado
     ts.forEachChild(node, (child) => visit(child, name, statement));
     return found;
   });
+}
+
+/** Whether a constant holds what its type describes, such as a table of functions. */
+function isOfItsType(node: ts.Node): boolean {
+  const { parent } = node;
+  return ts.isVariableDeclaration(parent) && parent.type !== undefined && parent.initializer === node;
 }
 
 /** Whether a type only asks what another is like, as in `L extends { kind: "size" }` and `Extract<L, { kind: "size" }>`. */

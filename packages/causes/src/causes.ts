@@ -8,6 +8,8 @@ import { type CheckOptions, check, type Finding, type Report, type Severity } fr
 import { type Change, type UnitDraft, UnitsError } from "@drawcord/units";
 import { effectOf } from "./same.js";
 import { type SearchBounds, watchOf } from "./search.js";
+import { sayCause } from "./sentences.js";
+import type { Slip, SlipReason } from "./slip.js";
 import { groundThreadingSuspects } from "./suspects/ground-threading.js";
 import { liftSuspects } from "./suspects/lifts.js";
 import { drawnInVain, statedWrong } from "./suspects/named.js";
@@ -28,10 +30,14 @@ export interface Cause {
   readonly message: string;
   /** How much it weighs: as the worst that it explains, and a warning where the telling alone is sure of it. */
   readonly severity: Severity;
+  /** What is written, and what the rest says, as data: all that `message` says. */
+  readonly slip: Slip;
   /** The edit that undoes the slip, by the places of the draft as it is. */
   readonly changes: readonly Change[];
   /** Why it is taken for a slip, in one sentence. */
   readonly why: string;
+  /** Why it is taken for a slip, as data: all that `why` says. */
+  readonly reason: SlipReason;
   /** The findings, by their place in the report from 0, that are gone once the edit is made, but those of causes before it. */
   readonly explains: readonly number[];
   /** Whether no other edit of the same size does as well, and this one brings nothing new. */
@@ -92,7 +98,7 @@ export function findCauses(draft: UnitDraft, options: CheckOptions = {}, search:
   let tried = 0;
   const prove = (suspect: Suspect, of: number, upon?: UnitDraft) => {
     if (watch(tried++, of)) {
-      untried.push(`whether ${suspect.message}: the time was over`);
+      untried.push(`whether ${sayCause(suspect).message}: the time was over`);
       return;
     }
     const known = explained(proved);
@@ -290,7 +296,8 @@ function inOrder(proved: readonly Proved[], report: Report, faults: readonly Fin
     .map(({ one: { added, gone, suspect } }) => {
       const explains = gone.filter((at) => !taken.has(at));
       for (const at of explains) taken.add(at);
-      const { changes, gain, message, onlyNoted, rivals, why } = suspect;
+      const { changes, gain, onlyNoted, reason, rivals, slip } = suspect;
+      const { message, why } = sayCause({ slip, reason });
       // What one edit brings and another takes away again was the other slip's.
       const brings =
         faults === undefined
@@ -308,6 +315,6 @@ function inOrder(proved: readonly Proved[], report: Report, faults: readonly Fin
             : worst.includes("warning") || gain >= WARNING_GAIN
               ? "warning"
               : "note";
-      return { message, severity, changes, why, explains, sure, rivals };
+      return { message, severity, slip, changes, why, reason, explains, sure, rivals };
     });
 }

@@ -36,7 +36,7 @@ describe("mending the cut", () => {
     const steps = twill.steps.map((step, i) => (i === 2 ? { ...step, [part]: [] } : step));
     const faulty = { ...figured, ground: { ...twill, steps } };
     const mends = mend(faulty, { limits: { float: { threads: 6 } } });
-    expect(mends.flatMap(({ changes }) => changes.map(sayChange))).toEqual([words]);
+    expect(mends.flatMap(({ changes }) => changes.map((change) => sayChange(change)))).toEqual([words]);
     expect(mends.at(-1)!.draft).toEqual(figured);
   });
 

@@ -50,8 +50,8 @@ describe("a slip in a group of units that comes again", () => {
 describe("what the whole tells beside what is written", () => {
   const suspect = (unit: number, gain: number) => ({
     changes: [{ change: "thread", unit, shafts: [1] }] as const,
-    message: "",
-    why: "",
+    slip: { slip: "unit-shafts", unit, again: 0, shafts: [2], says: [1] } as const,
+    reason: { reason: "shorter", of: "threading" } as const,
     gain,
     sure: false,
     rivals: [],

@@ -2,7 +2,7 @@ export { blocksTogether, type NamedLifts } from "./blocks-together.js";
 export { type Border, borderedLifts } from "./bordered-lifts.js";
 export { applyChange, applyChanges } from "./change/apply.js";
 export type { Change } from "./change/change.js";
-export { sayChange } from "./change/say.js";
+export { type ChangeSentences, changeSentences, sayChange, sayEdit } from "./change/say.js";
 export { chartOf, type HarnessPlan } from "./chart.js";
 export { checkDraft, type DraftSize, draftSize, MOST_INTERLACEMENTS, MOST_THREADS } from "./draft-check.js";
 export { UnitsError, type UnitsErrorCode, type UnitsFacts } from "./error.js";

@@ -20,8 +20,8 @@ export function groundThreadingSuspects({ shafts, threading }: Ground): Suspect[
   return [
     {
       changes: [change],
-      message: `end ${change.end} of the ground threading is on shaft ${threading[change.end - 1]} where the order of the others says ${change.shaft}`,
-      why: "but for that end the ground threading goes on by one shaft from end to end",
+      slip: { slip: "ground-end", end: change.end, shaft: threading[change.end - 1]!, says: change.shaft },
+      reason: { reason: "ground-goes-on" },
       gain: 8,
       sure: rivals.length === 0,
       rivals: rivals.map((rival) => [rival]),

@@ -1,9 +1,10 @@
 import type { ShaftSet } from "@drawcord/ground";
 import type { Change, UnitDraft } from "@drawcord/units";
+import type { Slip } from "../slip.js";
 import { liftsLine } from "../telling/lifts.js";
 import { type EntryLine, edited, type LineEdit } from "../telling/line.js";
 import { lineSlips } from "../telling/slips.js";
-import { likenessAt, sayLikeness } from "../telling/why.js";
+import { likenessAt, likenessReason } from "../telling/why.js";
 import type { Suspect } from "./suspect.js";
 import { MOST_ENTRIES } from "./threading.js";
 import { eachByItself, otherTimes, type Written } from "./written.js";
@@ -18,12 +19,8 @@ export function liftSuspects({ lifts }: UnitDraft, written: Written = eachByItse
   );
   const changesOf = (edit: LineEdit) => rowChanges(edit, line, written, shaftsOf);
   const tell = (edit: LineEdit) => ({
-    message: sayEdit(edit, line, written, shaftsOf),
-    why: sayLikeness(
-      likenessAt(edited(line, edit), placeOf(edit), alphabet),
-      isWhole ? "lift plan" : "plan as it is written",
-      "row",
-    ),
+    slip: slipOf(edit, line, written, shaftsOf),
+    reason: likenessReason(likenessAt(edited(line, edit), placeOf(edit), alphabet), "lifts", isWhole),
   });
   return lineSlips(line, alphabet, more).map(({ edit, gain, rivals, sure }) => ({
     changes: changesOf(edit),
@@ -101,41 +98,41 @@ function shiftOf(
   return 0;
 }
 
-function sayEdit(
+/** What was written wrong where an edit sets it right. */
+function slipOf(
   edit: LineEdit,
   line: EntryLine,
   written: Written,
   shaftsOf: (entry: number) => ShaftSet,
-): string {
+): Slip {
   const row = (at: number) => (written[at]?.[0] ?? 0) + 1;
-  const again = "at" in edit ? otherTimes(written[Math.min(edit.at, written.length - 1)], "woven") : "";
   switch (edit.edit) {
     case "change": {
       const was = shaftsOf(line[edit.at]!);
       const is = shaftsOf(edit.to);
-      const more = is.filter((shaft) => !was.includes(shaft));
-      const gone = was.filter((shaft) => !is.includes(shaft));
-      const parts = [
-        ...(more.length === 0 ? [] : [`leaves ${named(more)} down`]),
-        ...(gone.length === 0 ? [] : [`draws ${named(gone)}`]),
-      ];
-      if (more.length + gone.length > 4)
-        return `row ${row(edit.at)}${again} draws another lift than the rest of the plan says`;
-      return `row ${row(edit.at)}${again} ${parts.join(" and ")} where the rest of the plan does not`;
+      return {
+        slip: "row-shafts",
+        row: row(edit.at),
+        again: otherTimes(written, edit.at),
+        leaves: is.filter((shaft) => !was.includes(shaft)),
+        draws: was.filter((shaft) => !is.includes(shaft)),
+      };
     }
     case "insert":
-      return `a row is missing ${edit.at === 0 ? "before row 1" : `after row ${row(edit.at - 1)}`}: one that draws ${shaftsOf(edit.to).length === 0 ? "nothing" : named(shaftsOf(edit.to))}`;
+      return {
+        slip: "row-missing",
+        after: edit.at === 0 ? 0 : row(edit.at - 1),
+        shafts: shaftsOf(edit.to),
+      };
     case "remove":
-      return `row ${row(edit.at)}${again} is one too many`;
+      return { slip: "row-extra", row: row(edit.at), again: otherTimes(written, edit.at) };
     case "swap":
-      return `rows ${row(edit.at)} and ${row(edit.with)} are exchanged`;
-    case "shift": {
-      const by = shiftOf(edit, line, shaftsOf);
-      return `rows ${row(edit.from)} to ${row(edit.to)} are drawn ${Math.abs(by)} ${Math.abs(by) === 1 ? "shaft" : "shafts"} too ${by < 0 ? "high" : "low"}`;
-    }
+      return { slip: "rows-exchanged", rows: [row(edit.at), row(edit.with)] };
+    case "shift":
+      return {
+        slip: "rows-shifted",
+        rows: [row(edit.from), row(edit.to)],
+        by: shiftOf(edit, line, shaftsOf),
+      };
   }
-}
-
-function named(shafts: ShaftSet): string {
-  return `${shafts.length === 1 ? "shaft" : "shafts"} ${shafts.join(" ")}`;
 }

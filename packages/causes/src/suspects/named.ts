@@ -1,5 +1,4 @@
 /** What findings of the plan name themselves: shafts drawn in vain, and numbers that are stated wrong. */
-import { runsOf } from "@drawcord/base";
 import type { Finding } from "@drawcord/check";
 import type { Change, UnitDraft } from "@drawcord/units";
 import { ruleOf } from "./rule-of.js";
@@ -17,8 +16,8 @@ export function drawnInVain(draft: UnitDraft, findings: readonly Finding[]): Sus
     return [
       {
         changes,
-        message: `${rows.length === 1 ? `row ${rows[0]} draws` : `rows ${runsOf(rows)} draw`} shaft ${shaft}, ${inVain.shaft}`,
-        why: inVain.why,
+        slip: { slip: "drawn-in-vain", rows, shaft, hangs: inVain.hangs },
+        reason: { reason: "draws-nothing", hangs: inVain.hangs },
         gain: 0,
         rule,
         sure: inVain.sure === true || rows.length * 4 <= draft.lifts.length,
@@ -42,8 +41,8 @@ export function statedWrong(findings: readonly Finding[]): Suspect[] {
             value: COUNTED.test(unit) ? round(measured) : `${round(measured)} ${unit}`,
           },
         ],
-        message: `${stated} is stated as ${limit} ${unit}; worked out, ${round(measured)}`.replace("  ", " "),
-        why: "it is worked out from the rest of the recipe",
+        slip: { slip: "misstated", stated, claim: limit, unit, found: round(measured) },
+        reason: { reason: "worked-out" },
         gain: 0,
         sure: true,
         rivals: [],

@@ -15,11 +15,10 @@ export function picksSuspects({ picksPerRow }: UnitDraft): Suspect[] {
   const [usual = 0, held = 0] = [...times].sort((a, b) => b[1] - a[1])[0] ?? [];
   const odd = picksPerRow.flatMap((picks, row) => (picks === usual ? [] : [row]));
   if (odd.length === 0) return [];
-  const others = "all others";
   const middle = (picksPerRow.length - 1) / 2;
   if (odd.length * ROWS_TO_A_SLIP <= held && isStray(odd, picksPerRow.length)) {
     return odd.map((row) =>
-      suspect(row, picksPerRow[row]!, usual, others, row === middle ? 4 : odd.length === 1 ? 10 : 7),
+      suspect(row, picksPerRow[row]!, usual, row === middle ? 4 : odd.length === 1 ? 10 : 7),
     );
   }
   return againstMirror(picksPerRow);
@@ -39,18 +38,24 @@ function againstMirror(picks: readonly number[]): Suspect[] {
   const other = last - row;
   return [
     {
-      ...suspect(row, picks[row]!, picks[other]!, `its counterpart, row ${other + 1},`, 6),
+      ...suspect(row, picks[row]!, picks[other]!, 6, other + 1),
       sure: false,
       rivals: [[{ change: "row-picks", row: other + 1, picks: picks[row]! }]],
     },
   ];
 }
 
-function suspect(row: number, picks: number, usual: number, others: string, gain: number): Suspect {
+function suspect(row: number, picks: number, usual: number, gain: number, counterpart?: number): Suspect {
   return {
     changes: [{ change: "row-picks", row: row + 1, picks: usual }],
-    message: `row ${row + 1} is held for ${picks} ${picks === 1 ? "pick" : "picks"}, ${others} for ${usual}`,
-    why: `but for that row the picks of the rows are told in one number or mirror`,
+    slip: {
+      slip: "row-picks",
+      row: row + 1,
+      picks,
+      usual,
+      ...(counterpart !== undefined && { counterpart }),
+    },
+    reason: { reason: "even-picks" },
     gain,
     sure: true,
     rivals: [],

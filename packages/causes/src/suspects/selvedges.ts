@@ -1,6 +1,7 @@
 /** An end of a selvedge on another shaft than its neighbours say. */
 
 import { endsOfEachUnit, type UnitDraft } from "@drawcord/units";
+import type { SelvedgeOrder } from "../slip.js";
 import type { Suspect } from "./suspect.js";
 
 type Side = "left" | "right";
@@ -8,7 +9,7 @@ const sides: readonly Side[] = ["left", "right"];
 
 /** A way in which a selvedge is told in few words. */
 interface Telling {
-  readonly words: string;
+  readonly by: SelvedgeOrder;
   readonly shafts: (own: readonly number[]) => readonly number[] | undefined;
 }
 
@@ -22,8 +23,8 @@ export function selvedgeSuspects(draft: UnitDraft): Suspect[] {
   return [{ ...first, sure: false, rivals: [second.changes, ...first.rivals], told: [second] }];
 }
 
-function isOfOther({ why }: Suspect): boolean {
-  return why.includes(OTHER);
+function isOfOther({ reason }: Suspect): boolean {
+  return reason.reason === "selvedge-order" && (reason.by === "other" || reason.by === "other-turned");
 }
 
 function suspectOf(draft: UnitDraft, side: Side): Suspect[] {
@@ -57,17 +58,14 @@ function suspectOf(draft: UnitDraft, side: Side): Suspect[] {
   return [
     {
       changes: [{ change: "selvedge", side, shafts }],
-      message: `end ${end + 1} of the ${side} selvedge is on shaft ${was} where ${told[0]!.words} says ${shaft}`,
-      why: `but for that end the ${side} selvedge goes by ${told[0]!.words}`,
+      slip: { slip: "selvedge-end", side, end: end + 1, shaft: was, says: shaft, by: told[0]!.by },
+      reason: { reason: "selvedge-order", side, by: told[0]!.by },
       gain: 4 + 2 * told.length,
       sure: rivals.length === 0,
       rivals: rivals.slice(0, 3).map((one) => [{ change: "selvedge", side, shafts: one.shafts }]),
     },
   ];
 }
-
-/** What the tellings by the selvedge across have in common. */
-const OTHER = "the other selvedge";
 
 function tellingsOf({ ground, selvedge, threading, unitEnds }: UnitDraft, side: Side): Telling[] {
   const across = selvedge?.[side === "left" ? "right" : "left"] ?? [];
@@ -76,15 +74,15 @@ function tellingsOf({ ground, selvedge, threading, unitEnds }: UnitDraft, side: 
   const groundAt = (end: number) => ground.threading[((end % repeat) + repeat) % repeat]!;
   const first = (length: number) => (side === "left" ? -length : ends);
   return [
-    { words: "the ground threading", shafts: (own) => own.map((_, i) => groundAt(first(own.length) + i)) },
-    { words: OTHER, shafts: (own) => (own.length === across.length ? across : undefined) },
+    { by: "ground", shafts: (own) => own.map((_, i) => groundAt(first(own.length) + i)) },
+    { by: "other", shafts: (own) => (own.length === across.length ? across : undefined) },
     {
-      words: `${OTHER} turned`,
+      by: "other-turned",
       shafts: (own) => (own.length === across.length ? across.toReversed() : undefined),
     },
-    { words: "the turn and turn about of its ends", shafts: (own) => periodic(own) },
-    { words: "the even groups of its ends", shafts: (own) => grouped(own) },
-    { words: "the straight order of its ends", shafts: (own) => straight(own, ground.shafts) },
+    { by: "turn-about", shafts: (own) => periodic(own) },
+    { by: "groups", shafts: (own) => grouped(own) },
+    { by: "straight", shafts: (own) => straight(own, ground.shafts) },
   ];
 }
 

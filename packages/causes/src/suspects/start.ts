@@ -1,5 +1,4 @@
 /** The ground begun at another step than that at which it cuts. */
-import { many } from "@drawcord/base";
 import { cutOf, type Ground } from "@drawcord/ground";
 import { applyChanges, type Change, commonSize, type UnitDraft } from "@drawcord/units";
 import { shorterWay } from "../mends/grounds.js";
@@ -41,13 +40,10 @@ export function startSuspects(draft: UnitDraft): Suspect[] {
   return [
     {
       changes: best.changes,
-      message: best.changes.some(({ change }) => change === "swap-ground")
-        ? "the ground raises what it should sink, so that the figure does not cut"
-        : `the ground is begun ${sayFar(best.changes)}, so that the figure does not cut`,
-      why:
-        best.open === 0
-          ? "begun so, every border of the figure cuts"
-          : "begun so, more borders of the figure cut",
+      slip: best.changes.some(({ change }) => change === "swap-ground")
+        ? { slip: "ground-swapped" }
+        : { slip: "ground-begun", steps: lateness(best) },
+      reason: { reason: "cuts", all: best.open === 0 },
       gain: 0,
       slipOf: "ground",
       sure: rivals.length === 0,
@@ -59,11 +55,6 @@ export function startSuspects(draft: UnitDraft): Suspect[] {
 /** Of two starts as far off, that is likelier which a pick thrown too late would have missed. */
 function lateness({ changes }: Pick<Begun, "changes">): number {
   return changes.reduce((sum, change) => sum + (change.change === "start-ground" ? change.steps : 0), 0);
-}
-
-function sayFar(changes: readonly Change[]): string {
-  const steps = lateness({ changes });
-  return `${many(Math.abs(steps), "step")} too ${steps > 0 ? "early" : "late"}`;
 }
 
 function openPairs(ground: Ground, { picksPerRow, unitEnds }: UnitDraft): number {

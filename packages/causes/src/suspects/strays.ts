@@ -49,10 +49,8 @@ function suspectOf({ drawn, row, shaft }: Stray, written: Written): Suspect {
   const rows = written.find(([first]) => first === row) ?? [row];
   return {
     changes: rows.map((one): Change => ({ change: drawn ? "leave" : "draw", row: one + 1, shafts: [shaft] })),
-    message: drawn
-      ? `row ${row + 1} draws shaft ${shaft} alone, with nothing of the figure about it`
-      : `row ${row + 1} leaves shaft ${shaft} alone down, in the midst of the figure`,
-    why: "no other square of the plan stands so",
+    slip: { slip: "stray", row: row + 1, shaft, drawn },
+    reason: { reason: "stands-alone" },
     gain: 0,
     sure: false,
     onlyNoted: true,

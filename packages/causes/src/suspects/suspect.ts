@@ -1,14 +1,15 @@
 import type { RuleName, SlipOf } from "@drawcord/check";
 import type { Change } from "@drawcord/units";
+import type { Slip, SlipReason } from "../slip.js";
 
 /** What may have been written wrong, to be proved. */
 export interface Suspect {
   /** The edit that sets it right. */
   readonly changes: readonly Change[];
-  /** What was written, and what it should be. */
-  readonly message: string;
-  /** Why, in one sentence. */
-  readonly why: string;
+  /** What was written, and what it should be, as data. */
+  readonly slip: Slip;
+  /** Why it is taken for a slip, as data. */
+  readonly reason: SlipReason;
   /** Bits of the telling that it saves; 0 where only findings speak for it. */
   readonly gain: number;
   readonly sure: boolean;
@@ -21,5 +22,5 @@ export interface Suspect {
   /** Other edits that would do nearly as well. */
   readonly rivals: readonly (readonly Change[])[];
   /** What each of the rivals says was written, in their order; default: as this one. */
-  readonly told?: readonly Pick<Suspect, "message" | "why">[];
+  readonly told?: readonly Pick<Suspect, "slip" | "reason">[];
 }

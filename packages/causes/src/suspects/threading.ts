@@ -1,8 +1,9 @@
-import { type Change, sayChange, type UnitDraft } from "@drawcord/units";
+import type { Change, UnitDraft } from "@drawcord/units";
+import type { Slip } from "../slip.js";
 import { type EntryLine, edited, type LineEdit } from "../telling/line.js";
 import { type LineSlip, lineSlips, weakSlips } from "../telling/slips.js";
 import { type ThreadingLine, threadingLine } from "../telling/threading.js";
-import { likenessAt, sayLikeness } from "../telling/why.js";
+import { likenessAt, likenessReason } from "../telling/why.js";
 import type { Suspect } from "./suspect.js";
 import { eachByItself, otherTimes, type Written } from "./written.js";
 
@@ -45,28 +46,41 @@ function suspectsOf(
   slips: readonly LineSlip[],
   written: Written,
 ): Suspect[] {
-  const changesOf = (edit: LineEdit) => unitChanges(edit, written, shaftsOf);
-  const tell = (edit: LineEdit) => ({
-    message: sayEdit(edit, line, written, shaftsOf),
-    why: sayLikeness(
+  const changesOf = (edit: UnitEdit) => unitChanges(edit, written, shaftsOf);
+  const tell = (edit: UnitEdit) => ({
+    slip: slipOf(edit, line, written, shaftsOf),
+    reason: likenessReason(
       likenessAt(edited(line, edit), placeOf(edit), alphabet),
-      alphabet.whole ? "threading" : "threading as it is written",
-      "unit",
+      "threading",
+      alphabet.whole,
     ),
   });
-  return slips.map(({ edit, gain, rivals, sure }) => ({
-    changes: changesOf(edit),
-    ...tell(edit),
-    gain,
-    sure,
-    rivals: rivals.map(changesOf),
-    told: rivals.map(tell),
-  }));
+  return slips.flatMap(({ edit, gain, rivals, sure }): Suspect[] => {
+    if (!isOfUnits(edit)) return [];
+    const others = rivals.filter(isOfUnits);
+    return [
+      {
+        changes: changesOf(edit),
+        ...tell(edit),
+        gain,
+        sure,
+        rivals: others.map(changesOf),
+        told: others.map(tell),
+      },
+    ];
+  });
+}
+
+/** An edit of units; only rows are shifted. */
+type UnitEdit = Exclude<LineEdit, { readonly edit: "shift" }>;
+
+function isOfUnits(edit: LineEdit): edit is UnitEdit {
+  return edit.edit !== "shift";
 }
 
 /** An edit of what is written as changes of every unit that it threads. */
 function unitChanges(
-  edit: LineEdit,
+  edit: UnitEdit,
   written: Written,
   shaftsOf: (entry: number) => readonly number[],
 ): readonly Change[] {
@@ -99,39 +113,40 @@ function unitChanges(
         const other = unitsOf(edit.with)[i];
         return other === undefined ? [] : [{ change: "swap-units", units: [unit + 1, other + 1] }];
       });
-    case "shift":
-      return [];
   }
 }
 
-function placeOf(edit: LineEdit): number {
-  if (edit.edit === "shift") return edit.from;
+function placeOf(edit: UnitEdit): number {
   return edit.edit === "remove" ? Math.max(0, edit.at - 1) : edit.at;
 }
 
-function sayEdit(
-  edit: LineEdit,
+/** What was written wrong where an edit sets it right. */
+function slipOf(
+  edit: UnitEdit,
   line: EntryLine,
   written: Written,
   shaftsOf: (entry: number) => readonly number[],
-): string {
+): Slip {
   const unit = (at: number) => (written[at]?.[0] ?? 0) + 1;
-  const again = "at" in edit ? otherTimes(written[Math.min(edit.at, written.length - 1)], "threaded") : "";
+  const again = otherTimes(written, edit.at);
   switch (edit.edit) {
     case "change":
-      return `unit ${unit(edit.at)}${again} ${hangs(shaftsOf(line[edit.at]!))} where the rest of the threading says ${shaftsOf(edit.to).length === 0 ? "static" : shaftsOf(edit.to).join("+")}`;
+      return {
+        slip: "unit-shafts",
+        unit: unit(edit.at),
+        again,
+        shafts: shaftsOf(line[edit.at]!),
+        says: shaftsOf(edit.to),
+      };
     case "insert":
-      return `a unit is missing ${edit.at === 0 ? "before unit 1" : `after unit ${unit(edit.at - 1)}`}: one that ${hangs(shaftsOf(edit.to))}`;
+      return {
+        slip: "unit-missing",
+        after: edit.at === 0 ? 0 : unit(edit.at - 1),
+        shafts: shaftsOf(edit.to),
+      };
     case "remove":
-      return `unit ${unit(edit.at)}${again}, which ${hangs(shaftsOf(line[edit.at]!))}, is one too many`;
+      return { slip: "unit-extra", unit: unit(edit.at), again, shafts: shaftsOf(line[edit.at]!) };
     case "swap":
-      return `units ${unit(edit.at)} and ${unit(edit.with)}${again} are exchanged`;
-    case "shift":
-      return sayChange({ change: "shift", rows: [edit.from + 1, edit.to + 1], by: 0 });
+      return { slip: "units-exchanged", units: [unit(edit.at), unit(edit.with)], again };
   }
-}
-
-function hangs(shafts: readonly number[]): string {
-  if (shafts.length === 0) return "is static";
-  return `hangs on ${shafts.length === 1 ? "shaft" : "shafts"} ${shafts.join("+")}`;
 }

@@ -1,6 +1,7 @@
 /** Slips of the ground: ties that are a weave's but for one, and steps exchanged. */
 import { cutOf, type Ground, type GroundStep, isClean } from "@drawcord/ground";
 import type { Change } from "@drawcord/units";
+import type { Slip } from "../slip.js";
 import { treadlingLength } from "../telling/ground.js";
 import type { Suspect } from "./suspect.js";
 
@@ -102,8 +103,8 @@ function suspectsOf(weighed: Weighed[], now: number, steps: readonly GroundStep[
   return [
     {
       changes: best.changes,
-      message: sayTies(best.changes, steps),
-      why: "but for that the ground is a weave in which every treadle moves as many shafts, and each shaft comes equally often",
+      slip: slipOf(best.changes, steps),
+      reason: { reason: "weave" },
       gain: now - best.bits,
       sure: rivals.length === 0,
       rivals: rivals.map(({ changes }) => changes),
@@ -149,19 +150,15 @@ function ascending(shafts: readonly number[]): number[] {
 }
 
 /** What is written of the steps that are tied anew, and what it should be. */
-function sayTies(changes: readonly Change[], steps: readonly GroundStep[]): string {
+function slipOf(changes: readonly Change[], steps: readonly GroundStep[]): Slip {
   const ties = changes.flatMap((change) => (change.change === "tie" ? [change] : []));
-  if (ties.length > 1)
-    return `steps ${ties.map(({ step }) => step).join(" and ")} of the ground are exchanged`;
+  if (ties.length > 1) return { slip: "steps-exchanged", steps: ties.map(({ step }) => step) };
   const [{ step, raise, sink }] = ties as [(typeof ties)[0]];
   const was = steps[step - 1]!;
-  const part = (name: string, before: readonly number[], after: readonly number[]) =>
-    before.join() === after.join()
-      ? []
-      : [`${name} ${shaftsOr(before)} where the weave says ${shaftsOr(after)}`];
-  return `step ${step} of the ground ${[...part("raises", was.raise, raise), ...part("sinks", was.sink, sink)].join(" and ")}`;
-}
-
-function shaftsOr(shafts: readonly number[]): string {
-  return shafts.length === 0 ? "nothing" : shafts.join(" ");
+  return {
+    slip: "tie",
+    step,
+    ...(was.raise.join() !== raise.join() && { raises: { was: was.raise, says: raise } }),
+    ...(was.sink.join() !== sink.join() && { sinks: { was: was.sink, says: sink } }),
+  };
 }

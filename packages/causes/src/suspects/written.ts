@@ -10,12 +10,10 @@ export function eachByItself({ length }: { readonly length: number }): Written {
   return Array.from({ length }, (_, i) => [i]);
 }
 
-/** That what is written comes again, in words; nothing where it comes once. */
-export function otherTimes(made: readonly number[] | undefined, way: "woven" | "threaded"): string {
-  const times = made?.length ?? 1;
-  if (times < 2) return "";
-  const others = times === 2 ? "the other time" : `each of the ${times - 1} other times`;
-  return ` (and ${others} that it is ${way})`;
+/** How many other times what is written at a place is woven or threaded; behind the last place it is that of the last. */
+export function otherTimes(written: Written, at: number): number {
+  const made = written[Math.min(at, written.length - 1)];
+  return Math.max(0, (made?.length ?? 1) - 1);
 }
 
 /**

@@ -1,3 +1,4 @@
+import type { SlipReason } from "../slip.js";
 import type { Alphabet, EntryLine } from "./line.js";
 
 /** What a stretch of a line is like, once an edit is made. */
@@ -63,27 +64,28 @@ export function likenessAt(
 }
 
 /**
- * The likeness as a sentence.
- * @param line `threading` or `lift plan`
- * @param thing `unit` or `row`
+ * A likeness as the reason of a slip.
+ * @param of what the line is
+ * @param whole that the line is the whole plan, and not only what is written of it
  */
-export function sayLikeness(likeness: Likeness | undefined, line: string, thing: string): string {
-  if (likeness === undefined) return `but for that the ${line} is told in fewer words`;
-  const [first, last] = likeness.stretch;
-  const places = ([a, b]: readonly [number, number]) =>
-    a === b ? `${thing} ${a + 1}` : `${thing}s ${a + 1} to ${b + 1}`;
-  switch (likeness.like) {
+export function likenessReason(
+  likeness: Likeness | undefined,
+  of: "threading" | "lifts",
+  whole: boolean,
+): SlipReason {
+  const plan = { of, ...(!whole && { written: true as const }) };
+  if (likeness === undefined) return { reason: "shorter", ...plan };
+  const fromOne = ([first, last]: readonly [number, number]) => [first + 1, last + 1] as const;
+  const { like, stretch } = likeness;
+  switch (like) {
     case "mirror":
-      return `but for that the ${line} reads the same from both ends`;
+      return { reason: "mirror", ...plan };
     case "repeat":
-      return `but for that the ${line} repeats every ${likeness.by === 1 ? thing : `${likeness.by} ${thing}s`}`;
+      return { reason: "repeat", by: likeness.by!, ...plan };
     case "run":
-      return `but for that ${places([first, last])} go straight`;
+      return { reason: "run", stretch: fromOne(stretch), ...plan };
     case "copy":
-      return `but for that ${places([first, last])} are ${places(likeness.other!)} once more`;
     case "turned":
-      return likeness.other![0] === first
-        ? `but for that ${places([first, last])} read the same from both ends`
-        : `but for that ${places([first, last])} are ${places(likeness.other!)} read backwards`;
+      return { reason: like, stretch: fromOne(stretch), other: fromOne(likeness.other!), ...plan };
   }
 }

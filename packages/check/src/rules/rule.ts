@@ -61,10 +61,8 @@ export type SlipOf = "ground" | "threading";
 
 /** What a shaft is that is drawn in vain. */
 export interface InVain {
-  /** A clause after its number: `on which no unit hangs`. */
-  readonly shaft: string;
-  /** Why it is left out of the lifts. */
-  readonly why: string;
+  /** What hangs on it: static units, which it only stands for, or nothing. */
+  readonly hangs: "static" | "nothing";
   /** Whether it is sure to be a slip, in however many rows; default false: only where few rows draw it. */
   readonly sure?: true;
 }
@@ -85,7 +83,7 @@ export interface Rule<Name extends string, F extends Fact, On extends Cloth = Cl
   readonly mends?: readonly MendWay[];
   /** The slips that it speaks for where the recipe alone does not say that one was made; default none. */
   readonly speaksFor?: SlipOf;
-  /** Of a finding about a shaft that is drawn in vain: what there is of that shaft, and why it is left out of the lifts. */
+  /** Of a finding about a shaft that is drawn in vain: what there is of that shaft. */
   readonly inVain?: InVain;
   /**
    * Where several pieces are woven on a warp: `all`, it is told only where it is found in all of them, for what one makes use

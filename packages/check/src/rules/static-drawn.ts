@@ -64,7 +64,7 @@ export const staticDrawn: Rule<"static-drawn", StaticDrawnFact, LaidOut> = {
   name: "static-drawn",
   severity: "error",
   changes: ["lift"],
-  inVain: { shaft: "which only stands for static units", why: "a static unit is never drawn", sure: true },
+  inVain: { hangs: "static", sure: true },
   of: planned,
   *find({ layout, options }) {
     for (const { shaft, rows, firstRow, lastRow } of layout.shafts.values()) {

@@ -63,7 +63,7 @@ export const unknownShaft: Rule<"unknown-shaft", UnknownShaftFact, LaidOut> = {
   severity: "error",
   changes: ["lift"],
   speaksFor: "threading",
-  inVain: { shaft: "on which no unit hangs", why: "a shaft without units draws nothing" },
+  inVain: { hangs: "nothing" },
   of: planned,
   *find({ layout, options }) {
     for (const { shaft, units, rows, firstRow, lastRow } of layout.shafts.values()) {

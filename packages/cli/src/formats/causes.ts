@@ -1,21 +1,11 @@
 import { listed, many, type TextPoint } from "@drawcord/base";
 import type { PlacedCause } from "@drawcord/review";
-import { type Change, sayChange } from "@drawcord/units";
+import { sayEdit } from "@drawcord/units";
 import type { CheckedCloth } from "../checking/cloth.js";
 
-/** Rows of a block that is woven again and again: the edit is said for the first of so many. */
-const MOST_SAID = 4;
-
 /** A cause and its edit in one line. */
-export function sayCause({ changes, message }: PlacedCause): string {
+export function causeLine({ changes, message }: PlacedCause): string {
   return `${message}: ${sayEdit(changes)}`;
-}
-
-/** What is to be done, as a clause. */
-export function sayEdit(changes: readonly Change[]): string {
-  const said = changes.slice(0, MOST_SAID).map(sayChange);
-  const more = changes.length - said.length;
-  return more === 0 ? said.join("; ") : `${said.join("; ")}; and so in ${many(more, "row")} more`;
 }
 
 /** Where a cause was written. */

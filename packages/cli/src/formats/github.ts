@@ -1,5 +1,5 @@
 import { oneLine } from "../printable.js";
-import { type CauseStretch, causePlace, sayCause } from "./causes.js";
+import { type CauseStretch, causeLine, causePlace } from "./causes.js";
 import type { Format } from "./format.js";
 import { isShown } from "./worst.js";
 
@@ -13,7 +13,9 @@ export const github: Format = {
   cloth: ({ causes, file, places, report }, { least }) =>
     causes
       .filter((cause) => cause.waived === undefined && isShown(cause, least))
-      .map((cause) => annotation(COMMANDS[cause.severity], file, causePlace(cause), "cause", sayCause(cause)))
+      .map((cause) =>
+        annotation(COMMANDS[cause.severity], file, causePlace(cause), "cause", causeLine(cause)),
+      )
       .join("") +
     report.findings
       .flatMap((finding, i) =>

@@ -1,12 +1,13 @@
 import { many } from "@drawcord/base";
 import { reportNumbers } from "@drawcord/check";
+import { sayEdit } from "@drawcord/units";
 import type { CheckedCloth } from "../checking/cloth.js";
 import { mendWords } from "../mending/proposal.js";
 import { paintIn } from "../paint.js";
 import { lastLine } from "../pretty/last-line.js";
 import { picture } from "../pretty/picture.js";
 import { oneLine } from "../printable.js";
-import { sayEdit, sayExplained } from "./causes.js";
+import { sayExplained } from "./causes.js";
 import type { Format, Look } from "./format.js";
 import { isSeen, isShown, isSilent, type PlacedFinding, worstOfEach } from "./worst.js";
 
@@ -45,7 +46,7 @@ function causes(cloth: CheckedCloth, { least }: Look): readonly string[] {
       return [
         `### ${severity}: cause${line === undefined ? "" : ` (line ${line})`}`,
         escaped(`${message}; ${why}`),
-        `${sure ? "Mend" : "Perhaps"}: ${escaped([changes, ...rivals.slice(0, 3)].map(sayEdit).join("; or: "))}`,
+        `${sure ? "Mend" : "Perhaps"}: ${escaped([changes, ...rivals.slice(0, 3)].map((edit) => sayEdit(edit)).join("; or: "))}`,
         ...(explained === undefined ? [] : [`Accounts for ${escaped(explained)}`]),
       ].join("\n\n");
     });

@@ -2,6 +2,7 @@ import { isAbsolute, sep } from "node:path";
 import { pathToFileURL } from "node:url";
 import { type Finding, NOT_ASKED_FOR, rulePages, rules } from "@drawcord/check";
 import type { PlacedCause } from "@drawcord/review";
+import { sayEdit } from "@drawcord/units";
 import type {
   Fix,
   Invocation,
@@ -18,7 +19,7 @@ import type { Edit } from "../mending/edits.js";
 import { mendNumber, type Proposal } from "../mending/proposal.js";
 import { oneLine, toJson } from "../printable.js";
 import { version } from "../version.js";
-import { type CauseStretch, causePlace, sayCause, sayEdit } from "./causes.js";
+import { type CauseStretch, causeLine, causePlace } from "./causes.js";
 import type { Format } from "./format.js";
 
 const SCHEMA = "https://docs.oasis-open.org/sarif/sarif/v2.1.0/errata01/os/schemas/sarif-schema-2.1.0.json";
@@ -87,10 +88,10 @@ const SLIP: ReportingDescriptor = {
 };
 
 function slip(cause: PlacedCause, { edits, file }: CheckedCloth): Result {
-  const { changes, explains, piece, rivals, severity, sure, waived, why } = cause;
+  const { changes, explains, piece, reason, rivals, severity, slip: written, sure, waived, why } = cause;
   // A piece is written by other lines than the first, for which alone edits are known.
   const made = sure && piece === undefined ? edits(changes) : [];
-  const words = oneLine(sayCause(cause));
+  const words = oneLine(causeLine(cause));
   return {
     ruleId: SLIP.id,
     ruleIndex: rules.length,
@@ -99,7 +100,16 @@ function slip(cause: PlacedCause, { edits, file }: CheckedCloth): Result {
     locations: [location(file, causePlace(cause))],
     ...(made.length > 0 && { fixes: [fixOf(made, oneLine(sayEdit(changes)), file)] }),
     ...(waived !== undefined && accepted(waived)),
-    properties: { why, changes, explains, sure, rivals, ...(piece !== undefined && { piece }) },
+    properties: {
+      slip: written,
+      why,
+      reason,
+      changes,
+      explains,
+      sure,
+      rivals,
+      ...(piece !== undefined && { piece }),
+    },
   };
 }
 

@@ -1,8 +1,9 @@
 import type { SearchBounds } from "@drawcord/causes";
 import { kindOf, type Recipe, type RevisedRecipe, recipeOfPiece, soundRecipe } from "@drawcord/files";
 import { checkRecipe, mendText, type PlacedCause } from "@drawcord/review";
+import { sayEdit } from "@drawcord/units";
 import { CliError } from "../error.js";
-import { sayEdit } from "../formats/causes.js";
+
 import type { Io } from "../io.js";
 import { oneLine } from "../printable.js";
 import type { Progress } from "../progress.js";
@@ -49,7 +50,7 @@ export async function mendFile(
   const offer = async () => {
     for (const { changes, message, rivals } of offered)
       await say(
-        `${name}: not mended, as it is not sure: ${message}; perhaps ${[changes, ...rivals].map(sayEdit).join("; or ")}`,
+        `${name}: not mended, as it is not sure: ${message}; perhaps ${[changes, ...rivals].map((edit) => sayEdit(edit)).join("; or ")}`,
       );
   };
   if (sure.length === 0) {

@@ -26,7 +26,7 @@ export function proposals(
     const upon = text;
     for (const { changes, draft: mended, rules, squares } of mends) {
       text = reviseDraft(upon, file, mended, name).text;
-      const words = changes.map(sayChange).join("; ");
+      const words = changes.map((change) => sayChange(change)).join("; ");
       made.push({
         rules,
         changes,

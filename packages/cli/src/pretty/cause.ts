@@ -1,7 +1,8 @@
 import { many } from "@drawcord/base";
 import type { PlacedCause } from "@drawcord/review";
+import { sayEdit } from "@drawcord/units";
 import type { CheckedCloth } from "../checking/cloth.js";
-import { sayEdit, sayExplained } from "../formats/causes.js";
+import { sayExplained } from "../formats/causes.js";
 import type { Paint } from "../paint.js";
 import { oneLine } from "../printable.js";
 import { wrapText } from "../text.js";
@@ -26,7 +27,10 @@ export function prettyCause(cause: PlacedCause, cloth: CheckedCloth, width: numb
     ...(rivals.length === 0
       ? []
       : paragraph(
-          `or: ${rivals.slice(0, 3).map(sayEdit).join("; or: ")}${rivals.length > 3 ? `; or ${many(rivals.length - 3, "other edit")}` : ""}`,
+          `or: ${rivals
+            .slice(0, 3)
+            .map((edit) => sayEdit(edit))
+            .join("; or: ")}${rivals.length > 3 ? `; or ${many(rivals.length - 3, "other edit")}` : ""}`,
         )),
     ...(explained === undefined ? [] : paragraph(`accounts for ${explained}`)),
     ...picture(cause, cloth, width, paint),

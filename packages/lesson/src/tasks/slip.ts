@@ -31,8 +31,8 @@ export const slipTask: TaskKind = {
 };
 
 function answersOf({ changes, message, rivals, why }: Cause, which: string): readonly Answer[] {
-  const mend = changes.map(sayChange).join(", and ");
-  const also = rivals.map((rival) => rival.map(sayChange).join(", and "));
+  const mend = changes.map((change) => sayChange(change)).join(", and ");
+  const also = rivals.map((rival) => rival.map((change) => sayChange(change)).join(", and "));
   const what = which === "" ? "What" : "what";
   return [
     {

@@ -1,11 +1,9 @@
 import { listed, many } from "@drawcord/base";
 import type { Review } from "@drawcord/review";
-import { type Change, sayChange } from "@drawcord/units";
+import { sayEdit } from "@drawcord/units";
 
 type Cause = Review["causes"][number];
 
-/** Rows of a block that is woven again and again: the edit is said for the first of so many. */
-const MOST_SAID = 4;
 /** Edits that would do as well are told up to so many. */
 const MOST_RIVALS = 3;
 
@@ -17,25 +15,18 @@ export function causeText(cause: Cause, { findings }: Pick<Review, "findings">):
     ...(line === undefined ? [] : [`line ${line} of the recipe`]),
   ];
   const place = where.length === 0 ? "" : ` (${where.join(", ")})`;
-  const others = rivals.slice(0, MOST_RIVALS).map((rival) => `; or: ${editText(rival)}`);
+  const others = rivals.slice(0, MOST_RIVALS).map((rival) => `; or: ${sayEdit(rival)}`);
   const more = rivals.length - others.length;
   const unsaid = more > 0 ? `; or ${many(more, "other edit")}` : "";
   const sentences = [
     `${capital(message)}${place}; ${why}.`,
-    `${sure ? "Mend" : "Perhaps"}: ${editText(changes)}${others.join("")}${unsaid}.`,
+    `${sure ? "Mend" : "Perhaps"}: ${sayEdit(changes)}${others.join("")}${unsaid}.`,
     ...(explains.length === 0
       ? []
       : [`It accounts for ${explainedText(explains.map((i) => findings[i]!.rule))}.`]),
     ...(waived === undefined ? [] : [`Waived: ${waived}.`]),
   ];
   return sentences.join(" ");
-}
-
-/** What is to be done, as a clause. */
-function editText(changes: readonly Change[]): string {
-  const said = changes.slice(0, MOST_SAID).map(sayChange);
-  const more = changes.length - said.length;
-  return more <= 0 ? said.join("; ") : `${said.join("; ")}; and so in ${many(more, "row")} more`;
 }
 
 /** `205 findings: 43 of float-length and 162 of open-cut` */

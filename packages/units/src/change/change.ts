@@ -43,13 +43,22 @@ export type Change =
       /** The pattern shafts that it is to draw; none for an empty row. */
       readonly shafts: ShaftSet;
     }
-  /** Shafts drawn in a row that left them down, or left down in a row that drew them. */
+  /** Shafts drawn in a row that left them down. */
   | {
       /** Which change it is. */
-      readonly change: "draw" | "leave";
+      readonly change: "draw";
       /** The row, from 1. */
       readonly row: number;
-      /** The pattern shafts that are drawn or left besides. */
+      /** The pattern shafts that are drawn besides. */
+      readonly shafts: ShaftSet;
+    }
+  /** Shafts left down in a row that drew them. */
+  | {
+      /** Which change it is. */
+      readonly change: "leave";
+      /** The row, from 1. */
+      readonly row: number;
+      /** The pattern shafts that are left down. */
       readonly shafts: ShaftSet;
     }
   /** A row put in *at* that number, held for as many picks as the one that stood there (or, at the end, as the last). */
