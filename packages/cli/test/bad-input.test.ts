@@ -92,7 +92,7 @@ const refused: readonly (readonly [what: string, content: string | Uint8Array, s
   [
     "an unknown section",
     `${good}weather: fine\n`,
-    'bad.yaml:10:1: unknown key "weather"; the keys here are recipe, title, ground, units, lifts, pieces, colours, yarns, cloth, project, measured, loom, limits, waive, stated, notes',
+    'bad.yaml:10:1: unknown key "weather"; the keys here are recipe, title, ground, units, lifts, pieces, colours, yarns, cloth, project, measured, loom, limits, waive, stated, formulas, notes',
   ],
   [
     "a wrong type",

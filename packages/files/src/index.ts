@@ -18,6 +18,7 @@ export { projectOfDraft } from "./project-draft.js";
 export { type FileKind, kindOf, type Reading, read } from "./read.js";
 export { formatRecipe } from "./recipe/format.js";
 export { needRecipe } from "./recipe/need-recipe.js";
+export { ownNumbers } from "./recipe/own-numbers.js";
 export { blocksOfPiece, type PieceBlock } from "./recipe/pieces/blocks.js";
 export { recipeOfPiece } from "./recipe/pieces/of-piece.js";
 export { placesOf, type RecipePlaces } from "./recipe/places.js";
@@ -31,9 +32,11 @@ export type {
   Placed,
   Recipe,
   RecipeCloth,
+  RecipeFormula,
   RecipeLoom,
   RecipePiece,
   RecipeProject,
+  RecipeSymbol,
   RecipeYarn,
   Stated,
   StatedName,

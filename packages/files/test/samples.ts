@@ -56,6 +56,19 @@ limits:
 waive:
   - { rule: open-cut, rows: 3-5, ends: 7, reason: the ground shows through on purpose }
 stated: { ends: 288, longest-float: 7, width-in-reed: 12 in, warp-yarn: 210 g }
+formulas:
+  - title: price of the warp
+    formula: m c
+    symbols:
+      m: { meaning: weight of the warp yarn, plan: warp-yarn-mass, in: g }
+      c: { meaning: price of 1 g, value: 0.04 }
+    symbol: P
+    decimals: 1
+    source: course notes
+  - title: binding
+    formula: N b * (1 + k)
+    symbols: { N: { meaning: pieces, plan: pieces }, b: { meaning: width, plan: finished-width }, k: { meaning: seam, value: 10 % } }
+    unit: m
 notes: |
   Weave the border first.
 `;

@@ -47,7 +47,7 @@ export function makeSheet(recipe: Recipe, options: SheetOptions = {}): Sheet {
   const asked = partNames.filter((name) => parts.includes(name));
   // To check the recipe, and to weave its pieces, is the first step.
   step(options, 0, asked.length + 1);
-  const ofWarp = warpOf(recipe, options.signal);
+  const ofWarp = warpOf(recipe, options);
   const contexts = piecesOf(recipe).map(({ piece, woven }) => contextOf(piece, woven, ofWarp, options));
   return {
     title: recipe.title ?? "A cloth without a name",

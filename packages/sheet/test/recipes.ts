@@ -12,6 +12,7 @@ export function bareRecipe(any: UnitDraft, more: Partial<Recipe> = {}): Recipe {
     unread: [],
     version: 1,
     measured: {},
+    formulas: [],
     pieces: [
       {
         name: more.title ?? "",

@@ -1,4 +1,5 @@
 export { blocksTogether, type NamedLifts } from "./blocks-together.js";
+export { bodyLines } from "./body-lines.js";
 export { type Border, borderedLifts } from "./bordered-lifts.js";
 export { applyChange, applyChanges } from "./change/apply.js";
 export type { Change } from "./change/change.js";

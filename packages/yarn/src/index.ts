@@ -33,6 +33,7 @@ export { withSample } from "./project/sample.js";
 export type {
   Measured,
   Moved,
+  OwnNumber,
   Plan,
   PlanFirmness,
   PlanPiece,

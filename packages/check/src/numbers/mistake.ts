@@ -21,6 +21,13 @@ export type Mistake =
       readonly number: string;
       /** What a plan calls it. */
       readonly title: string;
+    }
+  /** Another number of ends goes into every dent. */
+  | {
+      /** Which mistake it is. */
+      readonly mistake: "other-sley";
+      /** The ends that were meant in a dent. */
+      readonly ends: number;
     };
 
 type PlainMistake = keyof typeof plainMistakes;
@@ -31,8 +38,13 @@ const plainMistakes = {
   "centimetres-for-inches": () => "centimetres were taken for inches",
   "centimetres-for-millimetres": () => "centimetres were taken for millimetres",
   "millimetres-for-centimetres": () => "millimetres were taken for centimetres",
-  "finished-length-for-woven": () => "the finished length was taken for the woven one",
-  "finished-width-for-reed": () => "the finished width was taken for the width in the reed",
+  "inches-and-centimetres": () => "inches were taken for centimetres, or the other way round",
+  "finished-length-for-woven": () => "the finished and the woven length were taken for one another",
+  "finished-width-for-reed": () => "the finished width and the width in the reed were taken for one another",
+  "hems-left-out": () => "the hems were left out",
+  "hems-twice": () => "the hems were taken off twice",
+  "draw-in-forgotten": () => "the draw-in was forgotten",
+  "inch-for-ten-centimetres": () => "dents in an inch and in 10 cm were taken for one another",
   "wash-forgotten": () => "the wash was forgotten",
   "picks-for-rows": () => "picks were taken for rows",
   "rows-for-picks": () => "rows were taken for picks",
@@ -59,6 +71,7 @@ export const mistakeSentences: MistakeSentences = /* @__PURE__ */ (() => ({
   ...plainMistakes,
   "other-count": ({ counted, meant }) => `the ${counted} were taken for ${meant.replaceAll("-", " ")}`,
   "other-number": ({ title }) => `the ${title} was written`,
+  "other-sley": ({ ends }) => `${ends} in every dent ${ends === 1 ? "was" : "were"} meant`,
 }))();
 
 /** The words for a likely mistake, to follow a sentence; nothing where there is none. */

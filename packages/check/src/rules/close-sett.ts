@@ -2,6 +2,7 @@ import type { Calculated } from "../cloth.js";
 import { closeSettLimit } from "../limits/close-sett.js";
 import { openSettLimit } from "../limits/open-sett.js";
 import type { Closeness } from "../numbers/closeness.js";
+import { inOtherUnit } from "../numbers/other-unit.js";
 import { tenByTen } from "../numbers/ten-by-ten.js";
 import { figure, withPlace } from "../words.js";
 import { calculated } from "./needs.js";
@@ -60,7 +61,7 @@ export const closeSettEntry = {
 
 const say = /* @__PURE__ */ withPlace(({ limit, measured, perCm, system }: CloseSettFact) => {
   const threads = system === "warp" ? "ends" : "picks";
-  return `the sett of ${figure(perCm)} ${threads} a cm is ${figure(measured)} % of the closest that the yarn allows in the ground weave, where ${figure(limit)} % is allowed`;
+  return `the sett of ${figure(perCm)} ${threads} a cm is ${figure(measured)} % of the closest that the yarn allows in the ground weave, where ${figure(limit)} % is allowed${inOtherUnit(measured)}`;
 });
 
 /** The sentence of what it finds, under its name. */

@@ -1,10 +1,12 @@
 import { many } from "@drawcord/base";
+import { bodyLines } from "@drawcord/units";
 import { toMetric } from "@drawcord/yarn";
 import type { Calculated } from "../cloth.js";
 import { off } from "../limits/off.js";
 import { type Amount, amountInWords, amountOf } from "../numbers/amount.js";
-import { likelyMistake } from "../numbers/likely-mistake.js";
+import { likelyMistake, type NumberSlip, slipsOfInches } from "../numbers/likely-mistake.js";
 import { because, type Mistake } from "../numbers/mistake.js";
+import type { ProjectFacts } from "../numbers/project.js";
 import { tenByTen } from "../numbers/ten-by-ten.js";
 import type { WovenOrder } from "../put-together.js";
 import type { Span } from "../report.js";
@@ -122,7 +124,7 @@ export const lengthRows: Rule<"length-rows", LengthRowsFact, Calculated> = /* @_
   ...lengthRowsEntry,
   of: calculated,
   *find({ options, layout, project, weft, worked }) {
-    const { hems, length, pickSett } = project;
+    const { length, pickSett } = project;
     if (length === undefined || pickSett === undefined) return;
     const needed = worked.picks.value;
     const rows = layout.draft.lifts.length;
@@ -131,22 +133,7 @@ export const lengthRows: Rule<"length-rows", LengthRowsFact, Calculated> = /* @_
     const made = times * weft.count;
     const allowed = Math.max((needed * (options.limits?.off ?? off.usual)) / 100, row - 1);
     if (Math.abs(made - needed) <= allowed + 1e-9) return;
-    const perMm = toMetric(pickSett).value / 10;
-    const plain = toMetric(length).value * perMm;
-    const likely = likelyMistake(
-      weft.count,
-      needed,
-      [
-        { value: plain, mistake: { mistake: "finished-length-for-woven" } },
-        {
-          value: plain + (hems === undefined ? 0 : toMetric(hems).value) * perMm,
-          mistake: { mistake: "wash-forgotten" },
-        },
-        { value: needed / row, mistake: { mistake: "picks-for-rows" } },
-        { value: needed * row, mistake: { mistake: "rows-for-picks" } },
-      ],
-      1,
-    );
+    const likely = likelyMistake(weft.count, slipsOf(project, needed, row), Math.max(1, row));
     const wanted = Math.round(needed / row);
     const blocks = repeats(options.repeat) ? undefined : otherRepeats(options.woven, rows, wanted);
     yield {
@@ -164,18 +151,41 @@ export const lengthRows: Rule<"length-rows", LengthRowsFact, Calculated> = /* @_
   parts: () => [["project", "length"], ["lifts"]],
 }))();
 
+/** What known mistakes would have made of the picks that a length takes. */
+function slipsOf({ hems, length, pickSett }: ProjectFacts, needed: number, row: number): NumberSlip[] {
+  const perMm = toMetric(pickSett!).value / 10;
+  const finished = toMetric(length!).value;
+  const hem = hems === undefined ? 0 : toMetric(hems).value;
+  /** The picks for another length with other hems. */
+  const picksFor = (other: number, hemmed: number) => (needed * (other + hemmed)) / (finished + hem);
+  return [
+    { value: finished * perMm, mistake: { mistake: "finished-length-for-woven" } },
+    { value: (finished + hem) * perMm, mistake: { mistake: "wash-forgotten" } },
+    ...(hem === 0
+      ? []
+      : ([
+          { value: picksFor(finished, 0), mistake: { mistake: "hems-left-out" } },
+          { value: picksFor(finished, 2 * hem), mistake: { mistake: "hems-twice" } },
+        ] as const)),
+    ...slipsOfInches((times) => picksFor(finished * times, hem)),
+    ...slipsOfInches((times) => needed * times),
+    { value: needed / row, mistake: { mistake: "picks-for-rows" } },
+    { value: needed * row, mistake: { mistake: "rows-for-picks" } },
+  ];
+}
+
 /** The change of one number of repeats that makes so many rows, or comes nearest; undefined where the lifts are of no blocks. */
 function otherRepeats(woven: WovenOrder | undefined, rows: number, wanted: number): OtherRepeats | undefined {
-  const lines = (woven?.order ?? []).flatMap(({ beside, block, changes }) => {
+  const order = woven?.order ?? [];
+  const lines = bodyLines(order).flatMap((line) => {
+    const { beside, block, changes } = order[line]!;
     const [only] = changes;
     const repeated = only?.change === "repeated" ? only.times : 1;
     const isPlain = beside === undefined && changes.length < 2 && (only === undefined || repeated > 1);
     return isPlain ? [{ block, times: repeated, long: woven!.blocks[block]?.length ?? 0 }] : [];
   });
-  // What is repeated already is repeated more or less often; a hem that comes once stays one.
-  const most = Math.max(0, ...lines.map(({ times }) => times));
   const [best] = lines
-    .filter(({ long, times }) => long > 0 && (times > 1 || most === 1))
+    .filter(({ long }) => long > 0)
     .map(({ block, long, times }) => {
       const other = Math.max(1, times + Math.round((wanted - rows) / long));
       return { block, times, other, off: rows + (other - times) * long - wanted };

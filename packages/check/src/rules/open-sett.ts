@@ -1,5 +1,6 @@
 import type { Calculated } from "../cloth.js";
 import { openSettLimit } from "../limits/open-sett.js";
+import { inOtherUnit } from "../numbers/other-unit.js";
 import { tenByTen } from "../numbers/ten-by-ten.js";
 import { figure, withPlace } from "../words.js";
 import { calculated } from "./needs.js";
@@ -77,7 +78,7 @@ export const openSettEntry = {
 
 const say = /* @__PURE__ */ withPlace(({ limit, measured, perCm, system }: OpenSettFact) => {
   const threads = system === "warp" ? "ends" : "picks";
-  return `the sett of ${figure(perCm)} ${threads} a cm is ${figure(measured)} % of the closest that the yarn allows in the ground weave, where ${figure(limit)} % is the least that holds`;
+  return `the sett of ${figure(perCm)} ${threads} a cm is ${figure(measured)} % of the closest that the yarn allows in the ground weave, where ${figure(limit)} % is the least that holds${inOtherUnit(measured)}`;
 });
 
 /** The sentence of what it finds, under its name. */

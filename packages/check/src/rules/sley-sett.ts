@@ -2,7 +2,7 @@ import { convert, printSley, type Sley, toMetric } from "@drawcord/yarn";
 import type { Calculated } from "../cloth.js";
 import { off } from "../limits/off.js";
 import { type Amount, amountInWords, amountOf } from "../numbers/amount.js";
-import { likelyMistake } from "../numbers/likely-mistake.js";
+import { likelyMistake, type NumberSlip, slipsOfInches } from "../numbers/likely-mistake.js";
 import { because, type Mistake } from "../numbers/mistake.js";
 import { tenByTen } from "../numbers/ten-by-ten.js";
 import { withPlace } from "../words.js";
@@ -83,12 +83,15 @@ export const sleySett: Rule<"sley-sett", SleySettFact, Calculated> = /* @__PURE_
     const sett = toMetric(project.sett).value;
     const made = toMetric(reed.sett).value;
     if (Math.abs(made / sett - 1) * 100 <= (options.limits?.off ?? off.usual) + 1e-9) return;
-    const likely = likelyMistake(
-      sett,
-      made,
-      [{ value: toMetric(reed.dents).value, mistake: { mistake: "dents-for-ends" } }],
-      0.005 * sett,
-    );
+    const dents = toMetric(reed.dents).value;
+    const slips: readonly NumberSlip[] = [
+      { value: dents, mistake: { mistake: "dents-for-ends" } },
+      ...slipsOfInches((times) => made * times),
+      ...[10 / 2.54, 2.54 / 10].map((times): NumberSlip => {
+        return { value: made * times, mistake: { mistake: "inch-for-ten-centimetres" } };
+      }),
+    ];
+    const likely = likelyMistake(sett, slips, 0.005 * sett) ?? otherSley(sett / dents);
     yield {
       measured: made,
       limit: sett,
@@ -103,3 +106,13 @@ export const sleySett: Rule<"sley-sett", SleySettFact, Calculated> = /* @__PURE_
   say,
   parts: () => [["cloth", "sley"], ["cloth", "reed"], ["cloth"]],
 }))();
+
+/** More ends than these go into no dent. */
+const MOST_IN_A_DENT = 8;
+
+/** The mistake by which another number of ends went into every dent; undefined where that is no whole number. */
+function otherSley(ends: number): Mistake | undefined {
+  const whole = Math.round(ends);
+  if (whole < 1 || whole > MOST_IN_A_DENT || Math.abs(ends / whole - 1) > 0.005) return undefined;
+  return { mistake: "other-sley", ends: whole };
+}

@@ -1,6 +1,6 @@
 import type { Cloth } from "../cloth.js";
 import { longestOf } from "../measure/threads.js";
-import { likelyMistake } from "../numbers/likely-mistake.js";
+import { likelyMistake, slipsOfUnits } from "../numbers/likely-mistake.js";
 import { because, type Mistake } from "../numbers/mistake.js";
 import type { StatedNumber } from "../options.js";
 import { withPlace } from "../words.js";
@@ -89,7 +89,7 @@ export const statedNumber: Rule<"stated-number", StatedNumberFact> = {
       const measured = found ?? numberOf(cloth, name);
       // A claim of just the allowed rounding passes, whatever the last binary digit says.
       if (measured === undefined || Math.abs(measured - claim) <= within + 1e-9 * Math.abs(claim)) continue;
-      const likely = likelyMistake(claim, measured, slips, within);
+      const likely = likelyMistake(claim, [...slips, ...slipsOfUnits(measured)], within);
       yield {
         measured,
         limit: claim,

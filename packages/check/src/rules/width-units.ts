@@ -1,9 +1,9 @@
 import { many } from "@drawcord/base";
-import { convert, toMetric } from "@drawcord/yarn";
+import { convert, type Quantity, toMetric } from "@drawcord/yarn";
 import type { Calculated } from "../cloth.js";
 import { off } from "../limits/off.js";
 import { type Amount, amountInWords, amountOf } from "../numbers/amount.js";
-import { likelyMistake } from "../numbers/likely-mistake.js";
+import { likelyMistake, type NumberSlip, slipsOfInches } from "../numbers/likely-mistake.js";
 import { because, type Mistake } from "../numbers/mistake.js";
 import { tenByTen } from "../numbers/ten-by-ten.js";
 import { withPlace } from "../words.js";
@@ -97,22 +97,10 @@ export const widthUnits: Rule<"width-units", WidthUnitsFact, Calculated> = /* @_
     const unit = warp.count / Math.max(1, layout.draft.threading.length);
     const allowed = Math.max((needed * (options.limits?.off ?? off.usual)) / 100, unit - 1);
     if (Math.abs(made - needed) <= allowed + 1e-9) return;
-    const perMm = toMetric(sett).value / 10;
     const likely = likelyMistake(
       warp.count,
-      needed,
-      [
-        {
-          value: toMetric(width).value * perMm,
-          mistake: { mistake: "finished-width-for-reed" },
-        },
-        {
-          value: (toMetric(width).value * perMm * widthInReed.value) / clothWidth.value,
-          mistake: { mistake: "wash-forgotten" },
-        },
-        { value: needed / unit, mistake: { mistake: "units-for-ends" } },
-      ],
-      1,
+      slipsOf({ width, sett, needed, unit, drawn: clothWidth.value / widthInReed.value, layout }),
+      Math.max(1, unit),
     );
     const { finishedWidth } = worked;
     yield {
@@ -131,3 +119,40 @@ export const widthUnits: Rule<"width-units", WidthUnitsFact, Calculated> = /* @_
     ["units", "threading"],
   ],
 }))();
+
+/** What known mistakes would have made of the ends that a width takes. */
+function slipsOf({
+  drawn,
+  layout,
+  needed,
+  sett,
+  unit,
+  width,
+}: {
+  readonly width: Quantity;
+  readonly sett: Quantity;
+  readonly needed: number;
+  /** Ends in a unit. */
+  readonly unit: number;
+  /** What the draw-in leaves of a width. */
+  readonly drawn: number;
+  readonly layout: Calculated["layout"];
+}): NumberSlip[] {
+  const finished = (toMetric(width).value * toMetric(sett).value) / 10;
+  const { left = [], right = [] } = layout.draft.selvedge ?? {};
+  const selvedges = left.length + right.length;
+  return [
+    ...(selvedges === 0
+      ? []
+      : ([
+          { value: needed + selvedges, mistake: { mistake: "selvedges-left-out" } },
+          { value: needed - selvedges, mistake: { mistake: "selvedges-twice" } },
+        ] as const)),
+    { value: finished, mistake: { mistake: "finished-width-for-reed" } },
+    { value: finished / drawn, mistake: { mistake: "wash-forgotten" } },
+    { value: needed * drawn, mistake: { mistake: "draw-in-forgotten" } },
+    { value: needed / drawn, mistake: { mistake: "draw-in-twice" } },
+    ...slipsOfInches((times) => needed * times),
+    { value: needed / unit, mistake: { mistake: "units-for-ends" } },
+  ];
+}

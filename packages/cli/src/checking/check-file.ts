@@ -51,6 +51,7 @@ async function reviewRecipe(
   progress: SearchBounds["progress"],
 ): Promise<KeptCheck> {
   const recipe = soundRecipe(bytes, file);
+  if (recipe.formulas.length > 0) await (await import("./sound-formulas.js")).soundFormulas(recipe);
   // Of 0 seconds no cause is looked for, and mends take their time.
   const end = Date.now() + 1000 * (seconds || Number.POSITIVE_INFINITY);
   const search = () => ({ seconds: (end - Date.now()) / 1000, ...(progress && { progress }) });

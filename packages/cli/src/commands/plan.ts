@@ -1,4 +1,4 @@
-import { projectOf, projectOfDraft, type Reading, read } from "@drawcord/files";
+import { ownNumbers, projectOf, projectOfDraft, type Reading, read } from "@drawcord/files";
 import { type Plan, type Project, plan, planNumbers, type Quantity, YarnError } from "@drawcord/yarn";
 import { defineCommand } from "../command.js";
 import { CliError } from "../error.js";
@@ -23,6 +23,8 @@ export const command = defineCommand({
   help: `Works out the numbers of a recipe's project: ends, units and lingos, reed and sley, widths in the reed, on the loom and finished, the length of the warp and how it is wound (double passes and chains), the pieces, the yarn by colour with its weight and the packages to buy, and the weight of the cloth; then what the loom must have (lingos, leashes, heddles, cords, treadles, ties) against what the section loom says it has, and what the heaviest lift weighs.
 
 It takes what the sections yarns, cloth and project say. Where the trade has a usual value and the recipe has none, that is taken and listed under "assumed"; what cannot be worked out is listed under "missing". Whether the numbers agree is said last, by the same rules as check: length and rows, width and units, sett, sley and reed, the loom, the warp, the stock, and what is stated. The exit status is 1 when one of them is an error (or what --fail-on says).
+
+Numbers by formulas of one's own, from the section formulas of a recipe, stand under "own", with their working like all others.
 
 For a shaft draft (WIF) it gives ends, picks by colour, the setts, and the shafts, heddles, treadles and ties.
 
@@ -63,7 +65,7 @@ For FILE, - is standard input.`,
     const source = input(operands[0]!, io);
     const bytes = await source.read();
     if (options.with.length > 0) {
-      await io.stdout.write(whatIf(bytes, source.name, options.with, options.format));
+      await io.stdout.write(await whatIf(bytes, source.name, options.with, options.format));
       return 0;
     }
     if (options["fill-stated"]) {
@@ -75,7 +77,9 @@ For FILE, - is standard input.`,
     const { loom, project, title } = subjectOf(reading, source.name);
     const alone = planned(project, source.name);
     const started = reading.kind === "recipe" ? groundStart(bytes, reading.recipe) : [];
-    const found = { ...alone, notes: [...alone.notes, ...started] };
+    const own = reading.kind === "recipe" ? await ownNumbers(reading.recipe) : [];
+    const notes = [...alone.notes, ...started];
+    const found: Plan = { ...alone, ...(own.length > 0 && { own }), notes };
     const numbers = options.explain ? numbersOf(found) : [];
     const agreement = reading.kind === "recipe" ? agreementOf(reading.recipe) : undefined;
     const strictness = { failOn: options["fail-on"], maxWarnings: Number.POSITIVE_INFINITY };

@@ -1,5 +1,5 @@
 import { DrawError } from "@drawcord/draw";
-import { kindOf, soundRecipe, soundWif } from "@drawcord/files";
+import { kindOf, ownNumbers, soundRecipe, soundWif } from "@drawcord/files";
 import {
   type ClothSpot,
   type Corner,
@@ -126,7 +126,8 @@ async function sheetOf(
   try {
     if (kindOf(bytes) !== "wif") {
       onlyRecipes(bytes, file, "only recipes and drafts have a sheet");
-      return makeSheet(await chosenPiece(soundRecipe(bytes, file), piece), options);
+      const recipe = await chosenPiece(soundRecipe(bytes, file), piece);
+      return makeSheet(recipe, { ...options, own: await ownNumbers(recipe) });
     }
     if (piece !== undefined) {
       throw new CliError("unknown-piece", `${file}: this is a draft; only recipes have pieces`, { file });

@@ -1,6 +1,6 @@
 import { many } from "@drawcord/base";
 import { type Recipe, type RecipePiece, type Revision, valueIn } from "@drawcord/files";
-import { draftSize } from "@drawcord/units";
+import { bodyLines, draftSize } from "@drawcord/units";
 import { convert, picksOfPiece, plan, printQuantity, type Quantity, quantity } from "@drawcord/yarn";
 import { CliError } from "../error.js";
 import { changed, ifReadable } from "./changed.js";
@@ -44,14 +44,10 @@ export function fitLength(
   const lengthOf = (value: Quantity): Revision[] =>
     piece.length === undefined ? [] : [{ path: own, value: printQuantity(value) }];
   const filling = lines.some(({ fills }) => fills);
-  const named = piece.order!.map(({ block }) => block);
-  const once = (i: number) => named.filter((name) => name === named[i]).length === 1;
-  const isBody = (i: number) => once(i) && lines[i]!.times > 1;
-  // What is repeated already is repeated more or less often; a border that comes once, or at both ends, stays as it is.
-  const may = [isBody, (i: number) => lines[i]!.times > 1, once].find((one) => lines.some((_, i) => one(i)));
+  const body = bodyLines(piece.order!);
   const fits = lines.flatMap((line, i): Fit[] => {
     const { fills, text, times } = line;
-    if (filling ? !fills : may?.(i) === false) return [];
+    if (filling ? !fills : !body.includes(i)) return [];
     /** The piece with the line woven so many times, and the length that its rows make. */
     const trial = (some: number): Pick<Fit, "comes" | "revisions"> | undefined =>
       ifReadable(() => {

@@ -34,6 +34,9 @@ export function planJson(plan: Plan): Record<string, unknown> {
     buy: plan.buy.map(purchaseJson),
     woven: plan.woven.map(pieceJson),
     ...measures(plan, ["clothWeight"]),
+    ...(plan.own === undefined
+      ? {}
+      : { own: plan.own.map(({ title, value }) => ({ title, ...measure(value) })) }),
     ...(plan.sample === undefined ? {} : { sample: sampleJson(plan.sample) }),
     assumed: assumptions(plan).map(({ meaning, value, why }) => ({ meaning, ...measure(value), why })),
     goesBy: plan.goesBy,
@@ -45,6 +48,7 @@ export function planJson(plan: Plan): Record<string, unknown> {
 type Name = Exclude<
   keyof Plan,
   | "goesBy"
+  | "own"
   | "sample"
   | "firmness"
   | "reed"

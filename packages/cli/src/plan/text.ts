@@ -39,6 +39,7 @@ export function planText(plan: Plan, width: number, paint: Paint): string {
     ["yarn", [...plan.warpYarns, ...plan.weftYarn].map(yarnLine)],
     ["buy", plan.buy.map(purchaseLine)],
     ["cloth", plan.clothWeight === undefined ? [] : [both(plan.clothWeight)]],
+    ["own", (plan.own ?? []).map(({ title, value }) => `${title}: ${both(value)}`)],
     ["sample", plan.sample === undefined ? [] : plan.sample.numbers.map(sampleLine)],
     ["moved", plan.sample === undefined ? [] : movedLines(plan.sample)],
     [

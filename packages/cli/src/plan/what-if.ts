@@ -1,4 +1,5 @@
-import { YarnError } from "@drawcord/yarn";
+import { ownNumbers, type Revision } from "@drawcord/files";
+import { type Plan, YarnError } from "@drawcord/yarn";
 import { CliError } from "../error.js";
 import { changed } from "../fit/changed.js";
 import { differences, parseChange } from "../fit/what-if.js";
@@ -10,16 +11,17 @@ import { both, measure } from "./measures.js";
  * The numbers of a plan that changes of its recipe make differ, side by side.
  * @throws {CliError} `not-a-recipe`, `bad-change`, `no-plan`
  */
-export function whatIf(
+export async function whatIf(
   bytes: Uint8Array,
   file: string,
   texts: readonly string[],
   format: "text" | "json",
-): string {
+): Promise<string> {
   onlyRecipes(bytes, file, "only a recipe can be planned with changes");
   const revisions = texts.map(parseChange);
   try {
-    const found = differences(changed(bytes, file, []).plan, changed(bytes, file, revisions).plan);
+    const [before, after] = await Promise.all([withOwn(bytes, file, []), withOwn(bytes, file, revisions)]);
+    const found = differences(before, after);
     if (format === "json") {
       const changes = found.map(({ after, before, name, title }) => ({
         name,
@@ -44,4 +46,10 @@ export function whatIf(
     if (!(failure instanceof YarnError)) throw failure;
     throw new CliError("no-plan", `${file}: ${failure.message}`, { file });
   }
+}
+
+/** The plan of a recipe with changes, the numbers of its own formulas with it. */
+async function withOwn(bytes: Uint8Array, file: string, revisions: readonly Revision[]): Promise<Plan> {
+  const { plan, recipe } = changed(bytes, file, revisions);
+  return { ...plan, own: await ownNumbers(recipe) };
 }

@@ -20,6 +20,7 @@ import {
 import { readTree, type Tree } from "../tree/tree.js";
 import { readCloth } from "./cloth.js";
 import { fittedCounts, isTroubled, readCounts } from "./counts.js";
+import { readFormulas } from "./formulas.js";
 import { readGround } from "./ground.js";
 import { readLimits } from "./limits.js";
 import { clothBySample, readMeasured } from "./measured.js";
@@ -147,6 +148,7 @@ function recipeIn(tree: Tree): Recipe | undefined {
     levels: readLevels(limitsSection),
     waive: readWaivers(at(top, "waive")),
     stated: readStated(at(top, "stated")),
+    formulas: readFormulas(at(top, "formulas")),
     ...(notes === undefined ? {} : { notes }),
   } as const;
   const unread = [...tree.problems.left.values()];

@@ -1,7 +1,7 @@
 import type { Limits, Repeat, Severity, Side, Waiver, YarnOrder } from "@drawcord/check";
 import type { Action, ShaftSet } from "@drawcord/ground";
 import type { SizedDraft, WovenBlock } from "@drawcord/units";
-import type { Measured, Quantity, Reed, Sley, Yarn } from "@drawcord/yarn";
+import type { Measured, Quantity, Reed, Sley, UnitName, Yarn } from "@drawcord/yarn";
 import type { Place } from "../place.js";
 import type { Path } from "../tree/spot.js";
 
@@ -135,6 +135,36 @@ export interface Stated extends Place {
   readonly claim: Quantity;
 }
 
+/** A symbol of a formula of the weaver's own; it has either a value or a number of the plan. */
+export interface RecipeSymbol {
+  /** What it stands for, in words. */
+  readonly meaning: string;
+  /** Its own value. */
+  readonly value?: Quantity;
+  /** The number of the plan that it stands for, by its name, or a formula before it by its title. */
+  readonly plan?: string;
+  /** The unit in which the formula takes the bare number. */
+  readonly in?: UnitName;
+}
+
+/** A formula of the weaver's own, its expression as it is written. */
+export interface RecipeFormula {
+  /** What it gives. */
+  readonly title: string;
+  /** The expression, in the language of mathjs; it is read when it is worked out. */
+  readonly formula: string;
+  /** Its symbols, by their names. */
+  readonly symbols: Readonly<Record<string, RecipeSymbol>>;
+  /** The letter of the result. */
+  readonly symbol?: string;
+  /** The unit of the result. */
+  readonly unit?: UnitName;
+  /** Decimals to which the result is rounded where it is printed. */
+  readonly decimals?: number;
+  /** Where it is from. */
+  readonly source?: string;
+}
+
 /** One design of those that are woven on the warp, one after another. */
 export interface RecipePiece {
   /** What it is called; the title of a recipe that is a single piece, or nothing. */
@@ -203,6 +233,8 @@ export interface Recipe {
   readonly waive: readonly Waiver<string>[];
   /** The numbers that a printed recipe claims. */
   readonly stated: readonly Stated[];
+  /** Formulas of the weaver's own, for `ownNumbers`. */
+  readonly formulas: readonly RecipeFormula[];
   /** Notes, as they are written. */
   readonly notes?: string;
 }

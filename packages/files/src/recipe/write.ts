@@ -7,14 +7,14 @@ import { formatRecipe } from "./format.js";
 import { commonStep } from "./ground.js";
 import { piecesText, standsInPieces, weftsText } from "./pieces/write.js";
 import { printYarnOrder } from "./pieces/yarn-order.js";
-import type { Recipe, RecipeYarn } from "./types.js";
+import type { Recipe, RecipeFormula, RecipeYarn } from "./types.js";
 
 /** What a recipe says, without the file that says it. */
 export type RecipeData = Omit<
   Recipe,
-  "file" | "text" | "version" | "unread" | "pieces" | "warp" | "measured" | "draft"
+  "file" | "text" | "version" | "unread" | "pieces" | "warp" | "measured" | "formulas" | "draft"
 > &
-  Partial<Pick<Recipe, "pieces" | "warp" | "measured">> & {
+  Partial<Pick<Recipe, "pieces" | "warp" | "measured" | "formulas">> & {
     /** The design: ground, threading and lifts. */
     readonly draft: UnitDraft;
   };
@@ -27,7 +27,18 @@ export type RecipeData = Omit<
  * @example soundRecipe(writeRecipe(soundRecipe(text, "least")), "again").draft.threading // [[1], [2]]
  */
 export function writeRecipe(recipe: RecipeData): string {
-  const { draft, cloth, project, loom, limits, levels, measured = {}, pieces = [], warp = ["warp"] } = recipe;
+  const {
+    draft,
+    cloth,
+    project,
+    loom,
+    limits,
+    levels,
+    measured = {},
+    formulas = [],
+    pieces = [],
+    warp = ["warp"],
+  } = recipe;
   const inPieces = standsInPieces(pieces);
   const document = {
     recipe: 1,
@@ -88,9 +99,18 @@ export function writeRecipe(recipe: RecipeData): string {
     stated: Object.fromEntries(
       recipe.stated.map(({ name, claim }) => [name, claim.kind === "number" ? claim.value : text(claim)]),
     ),
+    formulas: formulas.length === 0 ? undefined : formulas.map(formulaText),
     notes: recipe.notes,
   };
   return formatRecipe(stringify(withoutGaps(document), { lineWidth: 0 }), "recipe");
+}
+
+function formulaText({ symbols, ...rest }: RecipeFormula): unknown {
+  const ofSymbols = Object.entries(symbols).map(([name, { value, ...symbol }]) => [
+    name,
+    { ...symbol, value: value?.kind === "number" ? value.value : text(value) },
+  ]);
+  return { ...rest, symbols: Object.fromEntries(ofSymbols) };
 }
 
 /** Plain data without the keys that have no value, and without the sections that this leaves empty. */

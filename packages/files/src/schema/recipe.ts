@@ -7,6 +7,7 @@ import {
   statedSchema,
   yarnsSchema,
 } from "./cloth.js";
+import { formulasSchema } from "./formulas.js";
 import { groundSchema } from "./ground.js";
 import { limitsSchema, waiveSchema } from "./limits.js";
 import { coloursSchema, piecesSchema } from "./pieces.js";
@@ -53,6 +54,7 @@ export const recipeSchema: Schema = {
     limits: limitsSchema,
     waive: waiveSchema,
     stated: statedSchema,
+    formulas: formulasSchema,
     notes: { description: "Anything else.", examples: ["Weave the border first."], type: "string" },
   },
 };

@@ -407,7 +407,7 @@ describe("a harmless answer is given to", () => {
       "5:8: this is not a text file: it holds the control character U+001B",
     );
     expect(answerTo(`${leastRecipe}"\\e[2J": 1\n`)).toBe(
-      '5:1: unknown key "<U+001B>[2J"; the keys here are recipe, title, ground, units, lifts, pieces, colours, yarns, cloth, project, measured, loom, limits, waive, stated, notes',
+      '5:1: unknown key "<U+001B>[2J"; the keys here are recipe, title, ground, units, lifts, pieces, colours, yarns, cloth, project, measured, loom, limits, waive, stated, formulas, notes',
     );
   });
 

@@ -1,7 +1,7 @@
-import type { Signal, Watched } from "@drawcord/base";
+import type { Watched } from "@drawcord/base";
 import { blocksOfPiece, firstPickSide, projectOf, type Recipe } from "@drawcord/files";
 import { checkRecipe, type Review } from "@drawcord/review";
-import { type Plan, plan, toMetric, type UnitSystem } from "@drawcord/yarn";
+import { type OwnNumber, type Plan, plan, toMetric, type UnitSystem } from "@drawcord/yarn";
 import { type CardRow, cardKey, cardRows, type ShuttleSide } from "../card/rows.js";
 import { type CardSection, cardSections } from "../card/sections.js";
 import { type Print, printIn } from "../numbers/say.js";
@@ -21,6 +21,8 @@ export interface SheetOptions extends Watched {
   readonly units?: UnitSystem;
   /** Which way the unit threading is read; default `right-to-left`, as from the weaver's bench. */
   readonly reading?: ReadingDirection;
+  /** Numbers by formulas of the recipe's own, as `ownNumbers` of `@drawcord/files` works them out; default none. */
+  readonly own?: readonly OwnNumber[];
   /** What the drawdown shows: a corner, or a place by unit and row; default: where figure and ground meet. */
   readonly corner?: Corner | ClothSpot;
 }
@@ -51,8 +53,12 @@ export interface Context {
 export type OfWarp = Pick<Context, "report" | "plan">;
 
 /** What is known of all that is woven on the warp of a recipe. */
-export function warpOf(recipe: Recipe, signal?: Signal): OfWarp {
-  return { report: checkRecipe(recipe, signal && { signal }), plan: plan(projectOf(recipe)) };
+export function warpOf(recipe: Recipe, { own = [], signal }: SheetOptions = {}): OfWarp {
+  const worked = plan(projectOf(recipe));
+  return {
+    report: checkRecipe(recipe, signal && { signal }),
+    plan: own.length === 0 ? worked : { ...worked, own },
+  };
 }
 
 /** A recipe that is a single piece, looked at once for all parts. */

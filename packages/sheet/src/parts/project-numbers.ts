@@ -8,6 +8,7 @@ import {
   type Quantity,
   type UnitSystem,
 } from "@drawcord/yarn";
+import { capital } from "../checking/cause.js";
 import { type Print, reedWords } from "../numbers/say.js";
 import type { NumberedResults } from "../working/numbered.js";
 import { spacedNumber } from "./number.js";
@@ -48,6 +49,7 @@ export function projectNumbersTable(
     ...yarnRows(plan).flatMap(([what, quantity]) => row(what, quantity)),
     ...weftYarn.flatMap(({ name, samples }) => row(`Of the ${name}, for samples`, samples)),
     ...row("Weight of the finished cloth", plan.clothWeight),
+    ...(plan.own ?? []).flatMap(({ title, value }) => row(capital(title), value)),
   ];
   return {
     kind: "table",
@@ -66,9 +68,7 @@ export function projectNumbersTable(
 /** Length, weight and what to buy of every yarn, by its name. */
 function yarnRows(plan: Plan): (readonly [string, Quantity])[] {
   return planNumbers(plan).flatMap(({ name, title, value }) =>
-    /-yarn-(length|mass)$|-to-buy$|-packages$/.test(name)
-      ? [[`${title.charAt(0).toUpperCase()}${title.slice(1)}`, value] as const]
-      : [],
+    /-yarn-(length|mass)$|-to-buy$|-packages$/.test(name) ? [[capital(title), value] as const] : [],
   );
 }
 

@@ -2,6 +2,7 @@ import { listed } from "@drawcord/base";
 import { colourOf, parseColour } from "@drawcord/draw";
 import type { Block, Text } from "@drawcord/page";
 import type { PlanPurchase, Quantity } from "@drawcord/yarn";
+import { capital } from "../checking/cause.js";
 import { type Print, reedWords } from "../numbers/say.js";
 import type { SheetPart } from "../part-names.js";
 import type { Context } from "./context.js";
@@ -61,6 +62,7 @@ function sizes({ plan, recipe, print, options, woven }: Context, all: readonly C
   if (over.length > 0) rows.push(["Over after whole repeats", over.join(", ")]);
   add("Length of the warp", plan.warpLength);
   add("Weight of the cloth", plan.clothWeight);
+  for (const { title, value } of plan.own ?? []) add(capital(title), value);
   return pairs("sizes", "The cloth in numbers", rows);
 }
 

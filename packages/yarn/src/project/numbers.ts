@@ -73,6 +73,7 @@ export function planNumbers(plan: Plan): PlanNumber[] {
             ] as const,
         )),
     ["cloth-weight", "weight of the finished cloth", plan.clothWeight],
+    ...(plan.own ?? []).map(({ name, title, value }) => [name, title, value] as const),
   ];
   return list.flatMap(([name, title, value]) => (value === undefined ? [] : [{ name, title, value }]));
 }

@@ -301,6 +301,14 @@ export interface Moved {
   readonly by: Quantity;
 }
 
+/** A number by a formula of the weaver's own. */
+export interface OwnNumber {
+  /** The title of its formula. */
+  readonly name: string;
+  readonly title: string;
+  readonly value: Result;
+}
+
 /** Every number of the project that can be worked out from what is known. */
 export interface Plan {
   /** Ends, selvedges included. */
@@ -349,6 +357,8 @@ export interface Plan {
   readonly clothWeight?: Result;
   /** What the sample tells, where one was measured. */
   readonly sample?: PlanSample;
+  /** Numbers by formulas of the weaver's own, which `ownNumbers` of `@drawcord/files` works out. */
+  readonly own?: readonly OwnNumber[];
   /** Of two things that say the same, which the plan goes by: a clause each. */
   readonly goesBy: readonly string[];
   /** What cannot be worked out, and what is missing for it: a sentence each. */
