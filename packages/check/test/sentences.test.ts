@@ -78,8 +78,13 @@ it("the keys of mistakes are held", () => {
       "centimetres-for-inches",
       "centimetres-for-millimetres",
       "millimetres-for-centimetres",
+      "inches-and-centimetres",
       "finished-length-for-woven",
       "finished-width-for-reed",
+      "hems-left-out",
+      "hems-twice",
+      "draw-in-forgotten",
+      "inch-for-ten-centimetres",
       "wash-forgotten",
       "picks-for-rows",
       "rows-for-picks",
@@ -93,6 +98,7 @@ it("the keys of mistakes are held", () => {
       "shrinkage-twice",
       "other-count",
       "other-number",
+      "other-sley",
     ]
   `);
 });

@@ -173,7 +173,7 @@ describe("one number written wrong is found, with its reason", () => {
       "width: 29.3 cm",
       "width: 27.1 cm",
       "width-units",
-      /27\.1 cm takes 480 ends.*the selvedges were left out of the width/,
+      /27\.1 cm takes 480 ends.*the selvedges were left out/,
     ],
     [
       "the draw-in left out of a width",
