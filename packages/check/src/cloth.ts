@@ -76,7 +76,7 @@ export interface Figure {
   readonly columnKinds: Kinds;
   /** Patches of squares drawn alike. */
   readonly areas: Patches;
-  /** The share of all interlacements that are drawn. */
+  /** The share of the interlacements in the units that are drawn; a selvedge, which never is, is left out as in `areas`. */
   readonly share: number;
   /** Neighbours along the picks whose drawn state differs. */
   readonly side: CutTally;

@@ -104,7 +104,7 @@ export interface ReportOf<Finding extends Told> {
   readonly balance: {
     /** The share of the face that the warp shows, from 0 to 1. */
     readonly warpFaceShare: number;
-    /** The share of the interlacements that are drawn, from 0 to 1. */
+    /** The share of the interlacements in the units that are drawn, from 0 to 1; selvedges are left out, as in `areas`. */
     readonly drawnShare: number;
     /** Changes of state along the threads. */
     readonly intersections: {

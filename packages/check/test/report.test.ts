@@ -1,4 +1,5 @@
 import { fromText } from "@drawcord/grid";
+import type { UnitDraft } from "@drawcord/units";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { check, checkGrid, type Report } from "../src/index.js";
@@ -57,6 +58,29 @@ describe("the report's numbers", () => {
         });
       }),
     );
+  });
+
+  it("count what is drawn within the units, as shares and as areas: a selvedge changes neither", () => {
+    fc.assert(
+      fc.property(draft(), (one) => {
+        const { selvedge: _, ...units } = one;
+        const shafts = one.ground.threading.slice(0, 1);
+        const edged = { ...units, selvedge: { left: [...shafts, ...shafts], right: shafts } };
+        const [bare, with3] = [check(units).balance, check(edged).balance];
+        expect(with3.drawnShare).toBe(bare.drawnShare);
+        expect(with3.areas).toEqual(bare.areas);
+      }),
+      { numRuns: 100 },
+    );
+    const all: UnitDraft = {
+      ground: { shafts: 2, threading: [1, 2], steps: [{ raise: [1], sink: [2] }] },
+      unitEnds: 2,
+      threading: [[1], [1]],
+      lifts: [[1]],
+      picksPerRow: 2,
+      selvedge: { left: [1, 2] },
+    };
+    expect(check(all).balance).toMatchObject({ drawnShare: 1, areas: { count: 1, largest: 2 } });
   });
 
   it("count the floats at the edges of the cloth, and join them where the cloth repeats", () => {

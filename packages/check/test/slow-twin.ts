@@ -19,7 +19,10 @@ export function slowDraft(draft: UnitDraft, repeat: Repeat = "none"): Numbers {
   const cells = cellsOf(drawn).map((line, pick) =>
     line.map((_, end) => unitOfEnd[end]! >= 0 && squares[rowOfPick[pick]!]![unitOfEnd[end]!]!),
   );
-  return numbers(cellsOf(drawdown), cells, squares, size, repeat);
+  const told = numbers(cellsOf(drawdown), cells, squares, size, repeat);
+  // What is drawn is a share of what can be: of the ends in units, and so of no selvedge.
+  const inUnits = cells.map((line) => line.filter((_, end) => unitOfEnd[end]! >= 0));
+  return { ...told, balance: { ...told.balance, drawnShare: share(inUnits) } };
 }
 
 /** The numbers of a drawdown, with what is thought to be drawn, if anything is. */

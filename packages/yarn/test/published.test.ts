@@ -41,7 +41,7 @@ const SETT = "Sett Systems, Dictionary of the English textile terms, 2014 (onlin
 const GATE = "Graduate Aptitude Test in Engineering, paper Textile,";
 const NIST = "NIST Special Publication 811";
 const PEIRCE =
-  "F. T. Peirce, The Geometry of Cloth Structure, Journal of the Textile Institute 28, 1937, from p. T45 (page of the value not at hand)";
+  "F. T. Peirce, The Geometry of Cloth Structure, Journal of the Textile Institute 28, 1937, pp. T45-T96 (the formula from memory, its page not at hand)";
 const DERIVED = "derived";
 const COMMON = "common practice";
 

@@ -44,7 +44,7 @@ export function measureDraft(draft: UnitDraft, expansion: Expansion, options: Op
     figure: {
       ...figure,
       drawn,
-      share: shareOf(alongPicks.drawn, drawn),
+      share: shareOf(alongPicks.drawn, drawn.rows * unitOfEnd.filter((unit) => unit >= 0).length),
       side: alongPicks.cuts,
       across: alongEnds.cuts,
     },
@@ -64,7 +64,7 @@ export function measurePlain(drawdown: BitGrid, options: OptionsOf): Cloth {
     drawn,
     share: shareOf(
       rowCounts(drawn).reduce((sum, one) => sum + one, 0),
-      drawn,
+      drawn.rows * drawn.columns,
     ),
     side: sideCuts(drawdown, drawn, joins.columns),
     across: acrossCuts(drawdown, drawn, joins.rows),
@@ -145,7 +145,7 @@ function sortWefts(draft: UnitDraft, stepOfPick: Int32Array): { wefts: string[];
   return { wefts, weftOfPick: stepOfPick.map((step) => weftOfStep[step]!) };
 }
 
-/** The share of a grid's interlacements; 0 where there are none at all. */
-function shareOf(some: number, { rows, columns }: BitGrid): number {
-  return some === 0 ? 0 : some / (rows * columns);
+/** The share that some interlacements are of all that could be so; 0 where there are none at all. */
+function shareOf(some: number, all: number): number {
+  return some === 0 ? 0 : some / all;
 }

@@ -164,7 +164,7 @@ function measuredOf({ floats, cut, balance, integrity }: Measured): [string, str
       `${spacedNumber(cut.across.cutting)}, ${spacedNumber(cut.across.open)}`,
     ],
     ["Warp showing on the face", percent(balance.warpFaceShare)],
-    ["Drawn", percent(balance.drawnShare)],
+    ["Drawn, selvedges left out", percent(balance.drawnShare)],
     ["Holds together", integrity.hangsTogether ? "yes" : `no, it falls into ${integrity.layers} layers`],
   ];
 }

@@ -3,7 +3,7 @@ export const TAYLOR = "J. T. Taylor, Cotton Weaving and Designing, 6th ed., 1909
 export const BROOKS = "C. P. Brooks, Cotton Manufacturing, 1888 (the year from memory, the page not at hand)";
 export const WOLFENSBERGER = "A. Wolfensberger, Theory of Silk Weaving, 2nd ed., 1921";
 export const PEIRCE =
-  "F. T. Peirce, The Geometry of Cloth Structure, Journal of the Textile Institute 28, 1937, pp. T45-T96 (page of the formula not at hand)";
+  "F. T. Peirce, The Geometry of Cloth Structure, Journal of the Textile Institute 28, 1937, pp. T45-T96 (the formula from memory, its page not at hand)";
 export const D2260 = "ASTM D2260, Standard Tables of Conversion Factors and Equivalent Yarn Numbers, Table 1";
 export const GATE = "Graduate Aptitude Test in Engineering, paper Textile";
 export const MORINO =

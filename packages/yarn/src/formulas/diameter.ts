@@ -41,7 +41,12 @@ export const diameterFormulas = {
         kind: "share",
         positive: true,
         most: 100,
-        usual: { value: 60, unit: "%", kind: "share", assumed: "a ring-spun yarn of middling twist" },
+        usual: {
+          value: 60,
+          unit: "%",
+          kind: "share",
+          assumed: "a ring-spun yarn of middling twist, from memory",
+        },
       },
       rho: { meaning: "density of the fibre", kind: "density", positive: true, most: 25 },
     },

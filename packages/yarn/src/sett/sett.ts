@@ -108,7 +108,8 @@ const firmnessWords = [
 ] as const;
 
 /**
- * Plain words for how firm a cloth is. Source: common practice, around a working sett of 80 %.
+ * Plain words for how firm a cloth is. Source: a working sett of 80 % is common practice; the other limits and the
+ * words are Drawcord's own.
  * @param share of the closest sett, in percent
  * @example firmnessInWords({ value: 80, unit: "%", kind: "share" }) // "a balanced working sett"
  */
