@@ -121,8 +121,8 @@ describe("open-cut", () => {
     const late = { ...clean.ground, threading: [2, 3, 4, 1] };
     const { findings } = check({ ...clean, ground: late, lifts: [[], [1], []], picksPerRow: [4, 6, 4] });
     expect(findings.filter(({ rule }) => rule === "open-cut").map(({ message }) => message)).toEqual([
-      "only 50 % of the left edge of a drawn area cuts: 3 of 6 pairs of ends side by side are open, where 0 % is allowed: ends 4-5, picks 5-10 (units 1-2, row 2)",
-      "only 50 % of the right edge of a drawn area cuts: 3 of 6 pairs of ends side by side are open, where 0 % is allowed: ends 12-13, picks 5-10 (units 3-4, row 2)",
+      "at 3 of 6 places along the left edge of a drawn area, 50 %, the float runs on; none allowed: ends 4-5, picks 5-10 (units 1-2, row 2)",
+      "at 3 of 6 places along the right edge of a drawn area, 50 %, the float runs on; none allowed: ends 12-13, picks 5-10 (units 3-4, row 2)",
     ]);
   });
 

@@ -75,7 +75,7 @@ describe("a plan of units and rows", () => {
     const ground = { ...draft.ground, steps: [first!, ...rest, { raise: [1], sink: [] }, ...rest] };
     const told = found({ ground }, { loom: { treadles: 4 } }).filter(({ rule }) => rule === "loom-capacity");
     expect(told.map(({ message }) => message)).toEqual([
-      "the plan asks for 5 treadles, and the loom has 4: raise 1 sink 4, raise 2 sink 3, raise 3 sink 2, raise 4 sink 1 and raise 1 sink none",
+      "the plan needs 5 treadles, and the loom has 4: raise 1 sink 4, raise 2 sink 3, raise 3 sink 2, raise 4 sink 1 and raise 1 sink none",
     ]);
   });
 

@@ -273,7 +273,7 @@ describe("stated-number", () => {
     expect(told(12.1, 0.05)).toEqual([]);
     expect(told(12.13, 0.05)).toEqual([]);
     expect(told(12.2, 0.05)).toEqual([
-      "line 9 states 12.2 in as width in reed; worked out, 12.08 in, 0.12 in less",
+      "line 9 states 12.2 in in the reed; worked out, 12.08 in, 0.12 in less",
     ]);
   });
 

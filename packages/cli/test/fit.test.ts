@@ -128,7 +128,7 @@ describe("drawcord fit", () => {
   it("writes nothing that does not pass, and says why", async () => {
     const few = starterRecipe().concat("loom: { lingos: 50 }\n");
     const found = await asked(few, "--width", "20 cm", "-o", "few.recipe.yaml");
-    expect(found).toContain("nothing was written, for the nearest does not pass: the plan asks for");
+    expect(found).toContain("nothing was written, for the nearest does not pass: the plan needs");
     expect(existsSync(join(cwd, "few.recipe.yaml"))).toBe(false);
   });
 

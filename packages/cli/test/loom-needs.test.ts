@@ -71,7 +71,7 @@ describe("what the loom must have, in drawcord plan", () => {
     const { findings } = JSON.parse(stdout) as { findings: { rule: string; message: string }[] };
     expect(status).toBe(1);
     expect(findings.filter(({ rule }) => rule === "loom-capacity").map(({ message }) => message)).toEqual([
-      "the plan asks for 11 pattern shafts, and the loom has 10",
+      "the plan needs 11 pattern shafts, and the loom has 10",
     ]);
   });
 });

@@ -196,7 +196,7 @@ describe("drawcord check", () => {
     };
     expect(await check("ends: 420, units: 105, lingos: 105, width-in-reed: 11.7 in, pieces: 8")).toEqual([]);
     expect(await check("width-in-reed: 12.3 in")).toEqual([
-      "line 17 states 12.3 in as width in reed; worked out, 11.67 in, 0.63 in less; it looks as if the draw-in was added twice",
+      "line 17 states 12.3 in in the reed; worked out, 11.67 in, 0.63 in less; it looks as if the draw-in was added twice",
     ]);
   });
 });

@@ -48,7 +48,7 @@ describe("stated numbers", () => {
     expect(new Set(findings("ends: 900, width-in-reed: 20 in, pieces: 9"))).toEqual(
       new Set([
         `line ${line} states 900 ends, and there are ${project.ends}, ${900 - project.ends} fewer`,
-        `line ${line} states 20 in as width in reed; worked out, ${round(width)} in, ${round(20 - width)} in less`,
+        `line ${line} states 20 in in the reed; worked out, ${round(width)} in, ${round(20 - width)} in less`,
         `line ${line} states 9 pieces, and there are 4, 5 fewer`,
       ]),
     );

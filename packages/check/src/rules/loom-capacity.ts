@@ -75,7 +75,7 @@ export const loomCapacityPage: RulePage = /* @__PURE__ */ (() => ({
 
 const say = /* @__PURE__ */ withPlace(({ limit, measured, ties, unit }: LoomCapacityFact) => {
   const treadles = ties === undefined ? "" : `: ${listed(ties.map(tieInWords))}`;
-  return `the plan asks for ${measured} ${unit}, and the loom has ${limit}${treadles}`;
+  return `the plan needs ${measured} ${unit}, and the loom has ${limit}${treadles}`;
 });
 
 /** The sentence of what it finds, under its name. */

@@ -85,10 +85,10 @@ export const openCutPage: RulePage = /* @__PURE__ */ (() => ({
   },
 }))();
 
-const say = /* @__PURE__ */ withPlace(({ system, side, measured, limit, count = 1 }: OpenCutFact) => {
+const say = /* @__PURE__ */ withPlace(({ side, measured, limit, count = 1 }: OpenCutFact) => {
   const all = Math.round((100 * count) / measured);
-  const pairs = system === "weft" ? "ends side by side" : "picks one after the other";
-  return `only ${figure(100 - measured)} % of the ${side} edge of a drawn area cuts: ${count} of ${many(all, "pair")} of ${pairs} ${count === 1 ? "is" : "are"} open, where ${figure(limit)} % is allowed`;
+  const allowed = limit === 0 ? "none" : `${figure(limit)} %`;
+  return `at ${count} of ${many(all, "place")} along the ${side} edge of a drawn area, ${figure(measured)} %, the float runs on; ${allowed} allowed`;
 });
 
 /** The sentence of what it finds, under its name. */

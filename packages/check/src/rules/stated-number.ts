@@ -111,8 +111,8 @@ function sentence({ likely, limit, line, measured, stated, unit }: StatedNumberF
     return `${who} ${limit} ${unit}, and there are ${figure(measured)}, ${off} ${measured < limit ? "fewer" : "more"}${because(likely)}`;
   }
   const than = measured < limit ? "less" : "more";
-  const name = stated.replaceAll("-", " ");
-  return `${who} ${limit} ${unit} as ${name}; worked out, ${figure(measured)} ${unit}, ${off} ${unit} ${than}${because(likely)}`;
+  const as = stated === "width-in-reed" ? "in the reed" : `as its ${stated.replaceAll("-", " ")}`;
+  return `${who} ${limit} ${unit} ${as}; worked out, ${figure(measured)} ${unit}, ${off} ${unit} ${than}${because(likely)}`;
 }
 
 /** As close as a weaver measures. */
