@@ -5,6 +5,7 @@ import { checkRecipe, optionsOf } from "@drawcord/review";
 import fc from "fast-check";
 import { expect, it } from "vitest";
 import { slippedDraft } from "../../check/test/arbitraries.js";
+import { applied } from "../../files/test/recipe/applied.js";
 
 const recipeOf = (draft: Parameters<typeof writeRecipe>[0]["draft"], rows: readonly string[]) => {
   const written = writeRecipe({
@@ -37,7 +38,8 @@ it("a mend can be written into the text of any faulty recipe, and every comment 
       const mends = mend(recipe.draft, options);
       fc.pre(mends.length > 0);
       const last = mends.at(-1)!.draft;
-      const { rewritten, text: revised } = reviseDraft(text, "r", last);
+      const { edits, rewritten, text: revised } = reviseDraft(text, "r", last);
+      expect(applied(text, edits)).toBe(revised);
       const again = soundRecipe(revised, "r");
       expect(checkRecipe(again).findings).toEqual(check(last, options).findings);
       const removed = mends.flatMap(({ changes }) => changes).filter(({ change }) => change === "remove-row");

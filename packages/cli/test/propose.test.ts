@@ -6,11 +6,9 @@ import { checkRecipe, optionsOf } from "@drawcord/review";
 import { applyChange } from "@drawcord/units";
 import schema from "@microsoft/jest-sarif/lib/schemas/sarif-2.1.0-rtm.5.json" with { type: "json" };
 import * as draft04 from "ajv-draft-04";
-import fc from "fast-check";
-import type { Log, Replacement } from "sarif";
+import type { Log } from "sarif";
 import { describe, expect, it } from "vitest";
 import { folder } from "../../../tests/support/folder.js";
-import { editsBetween } from "../src/mending/edits.js";
 import { replaced } from "./replaced.js";
 import { run } from "./run.js";
 
@@ -90,28 +88,5 @@ describe("drawcord check --propose", () => {
     expect(JSON.parse(await reported(...argv)).mends).toBeUndefined();
     expect(JSON.parse(await reported(...argv, "--propose")).mends.length).toBeGreaterThan(1);
     expect(JSON.parse(await reported(...argv, "--propose")).mends.length).toBeGreaterThan(1);
-  });
-});
-
-describe("the edits between two texts", () => {
-  it("make one of the other", () => {
-    const text = fc.array(fc.constantFrom("a", "b", "", "cc")).map((lines) => lines.join("\n"));
-    fc.assert(
-      fc.property(text, text, (before, after) => {
-        const edits = editsBetween(before, after).map(
-          ({ from, text: inserted, to }): Replacement => ({
-            deletedRegion: {
-              startLine: from.line,
-              startColumn: from.column,
-              endLine: to.line,
-              endColumn: to.column,
-            },
-            insertedContent: { text: inserted },
-          }),
-        );
-        expect(replaced(before, edits)).toBe(after);
-      }),
-      { numRuns: 500 },
-    );
   });
 });

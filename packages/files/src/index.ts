@@ -28,6 +28,7 @@ export { type RevisedRecipe, reviseDraft } from "./recipe/revise-draft.js";
 export { revisePieces } from "./recipe/revise-pieces.js";
 export { starterRecipe } from "./recipe/starter.js";
 export type { TextEdit } from "./recipe/text-edits.js";
+export { composedEdits } from "./recipe/text-edits.js";
 export type {
   Placed,
   Recipe,

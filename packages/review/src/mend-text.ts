@@ -1,5 +1,5 @@
 import { applyTogether } from "@drawcord/causes";
-import { type Recipe, type RevisedRecipe, reviseDraft, reviseRecipe } from "@drawcord/files";
+import { composedEdits, type Recipe, type RevisedRecipe, reviseDraft, reviseRecipe } from "@drawcord/files";
 import type { Change } from "@drawcord/units";
 
 /**
@@ -17,7 +17,8 @@ export function mendText(
   const numbers = changes.flatMap((change) =>
     change.change === "number" ? [{ path: change.key.split("."), value: change.value }] : [],
   );
-  return numbers.length === 0
-    ? revised
-    : { ...revised, text: reviseRecipe(revised.text, file, numbers).text };
+  if (numbers.length === 0) return revised;
+  const numbered = reviseRecipe(revised.text, file, numbers);
+  const edits = composedEdits(text, file, revised.edits, numbered.edits);
+  return { ...revised, text: numbered.text, edits };
 }

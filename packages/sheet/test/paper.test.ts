@@ -13,7 +13,7 @@ import { toPdf } from "../../page/src/print/to-pdf.js";
 import { draft } from "../../units/test/arbitraries.js";
 import type { Sheet } from "../src/index.js";
 import { makeSheet } from "../src/index.js";
-import { bareRecipe, exampleRecipe, smallDraft } from "./recipes.js";
+import { bareRecipe, examplePdf, exampleRecipe, exampleSheet, smallDraft } from "./recipes.js";
 import { titles } from "./titles.js";
 
 /** The text of a PDF, page by page, by a general library; blanks are left out, for they are a matter of taste there. */
@@ -68,8 +68,8 @@ describe("a PDF", () => {
   ] as const)(
     "of the %s on %s holds every text, every number and every label of its sheet as text",
     async (name, paper) => {
-      const sheet = makeSheet(exampleRecipe(name));
-      const pages = await textOfPdf(await toPdf(sheet, paper));
+      const sheet = exampleSheet(name);
+      const pages = await textOfPdf(await examplePdf(name, paper));
       const whole = dense(pages.join(""));
       expect(textsOf(sheet).filter((text) => !whole.includes(dense(text)))).toEqual([]);
       const blocks = sheet.parts.flatMap((part) => part.blocks);
@@ -93,8 +93,8 @@ describe("a PDF", () => {
   );
 
   it("is the same byte for byte for the same recipe", async () => {
-    const make = () => toPdf(makeSheet(exampleRecipe("band")), "letter");
-    expect(Buffer.compare(await make(), await make())).toBe(0);
+    const again = await toPdf(makeSheet(exampleRecipe("band")), "letter");
+    expect(Buffer.compare(await examplePdf("band", "letter"), again)).toBe(0);
   });
 
   it.each(Object.entries(titles))(
@@ -118,7 +118,7 @@ describe("a PDF", () => {
   );
 
   it("numbers its pages, and heads all but the first with sheet and part", async () => {
-    const pages = await textOfPdf(await toPdf(makeSheet(exampleRecipe("runner"))));
+    const pages = await textOfPdf(await examplePdf("runner", "a4"));
     expect(pages.length).toBeGreaterThan(6);
     expect(pages.length).toBeLessThanOrEqual(8);
     for (const [i, page] of pages.entries()) {
@@ -189,16 +189,13 @@ function bounds(
 
 describe("the parts on their pages", () => {
   const height = papers.a4.height - 42;
-  const fitted = (name: "runner" | "napkin" | "band" | "faulty-runner" | "seasons") =>
-    layDocument(makeSheet(exampleRecipe(name)), 170, height).pages;
 
   it.each(["runner", "napkin", "band", "faulty-runner", "seasons"] as const)(
     "of the %s: each begins once, in order, and no page but the last is nearly empty",
     (name) => {
-      const pages = fitted(name);
-      expect(pages.flatMap(({ begins }) => begins)).toEqual(
-        makeSheet(exampleRecipe(name)).parts.map(({ title }) => title),
-      );
+      const sheet = exampleSheet(name);
+      const { pages } = layDocument(sheet, 170, height);
+      expect(pages.flatMap(({ begins }) => begins)).toEqual(sheet.parts.map(({ title }) => title));
       for (const { filled } of pages.slice(0, -1)) expect(filled).toBeGreaterThan(0.4 * height);
     },
   );
@@ -206,7 +203,7 @@ describe("the parts on their pages", () => {
   it("of the runner take eight pages at the most, none of them under a third full but the last", () => {
     for (const paper of ["a4", "letter"] as const) {
       const height = papers[paper].height - 42;
-      const { pages } = layDocument(makeSheet(exampleRecipe("runner")), 170, height);
+      const { pages } = layDocument(exampleSheet("runner"), 170, height);
       expect(pages.length).toBeLessThanOrEqual(8);
       for (const { filled } of pages.slice(0, -1)) expect(filled).toBeGreaterThan(height / 3);
     }
@@ -236,9 +233,10 @@ describe("a page", () => {
   );
 
   it.each(["runner", "napkin", "band", "faulty-runner"] as const)("of the %s is within its edges", (name) => {
+    const sheet = makeSheet(exampleRecipe(name), { units: "both" });
     for (const paper of ["a4", "letter"] as const) {
       const height = papers[paper].height - 42;
-      const { pages } = layDocument(makeSheet(exampleRecipe(name), { units: "both" }), 170, height);
+      const { pages } = layDocument(sheet, 170, height);
       for (const { shapes } of pages) {
         const { right, bottom } = bounds(shapes);
         expect(right).toBeLessThan(170.5);

@@ -1,5 +1,6 @@
 import { readFileSync } from "node:fs";
 import { type Recipe, soundRecipe } from "@drawcord/files";
+import { type Paper, toPdf } from "@drawcord/page/print";
 import { sized, type UnitDraft } from "@drawcord/units";
 import { makeSheet, partNames, type Sheet, type SheetOptions } from "../src/index.js";
 
@@ -39,10 +40,32 @@ export function bareRecipe(any: UnitDraft, more: Partial<Recipe> = {}): Recipe {
   };
 }
 
+type ExampleName = "runner" | "napkin" | "band" | "faulty-runner" | "seasons";
+
 /** An example recipe of the repository. */
-export function exampleRecipe(name: "runner" | "napkin" | "band" | "faulty-runner" | "seasons"): Recipe {
-  const url = new URL(`../../../shared/recipes/${name}.recipe.yaml`, import.meta.url);
-  return soundRecipe(readFileSync(url), `${name}.recipe.yaml`);
+export function exampleRecipe(name: ExampleName): Recipe {
+  return kept(`recipe of ${name}`, () => {
+    const url = new URL(`../../../shared/recipes/${name}.recipe.yaml`, import.meta.url);
+    return soundRecipe(readFileSync(url), `${name}.recipe.yaml`);
+  });
+}
+
+/** The sheet of an example recipe. */
+export function exampleSheet(name: ExampleName): Sheet {
+  return kept(`sheet of ${name}`, () => makeSheet(exampleRecipe(name)));
+}
+
+/** The sheet of an example recipe on paper; it is not to be written into. */
+export function examplePdf(name: ExampleName, paper: Paper): Promise<Uint8Array> {
+  return kept(`${paper} of ${name}`, () => toPdf(exampleSheet(name), paper));
+}
+
+/** What is made once and looked at by many tests, each by what it is. */
+const made = new Map<string, unknown>();
+
+function kept<Value>(what: string, make: () => Value): Value {
+  if (!made.has(what)) made.set(what, make());
+  return made.get(what) as Value;
 }
 
 /** A small cloth with a figure that repeats: eight units on three shafts, six rows of four picks. */

@@ -59,11 +59,12 @@ describe("a PDF read out by its tags", () => {
   const blocks = sheet.parts.flatMap((part) => part.blocks);
   const each = <K extends Block["kind"]>(kind: K) =>
     blocks.filter((block): block is Extract<Block, { kind: K }> => block.kind === kind);
-  const tree = toPdf(sheet).then(read);
+  const bytes = toPdf(sheet);
+  const tree = bytes.then(read);
   const of = async (role: string) => (await tree).elements.filter((element) => element.role === role);
 
   it("tells its language, and headings of three ranks", async () => {
-    const pdf = await getDocument({ data: await toPdf(sheet), verbosity: 0 }).promise;
+    const pdf = await getDocument({ data: (await bytes).slice(), verbosity: 0 }).promise;
     const { info } = (await pdf.getMetadata()) as { readonly info: { readonly Language?: string } };
     expect(info.Language).toBe("en");
     expect(await pdf.getMarkInfo()).toMatchObject({ Marked: true });

@@ -63,7 +63,7 @@ async function reviewRecipe(
   const kept = { title: recipe.title ?? null, report, places, causes, untried };
   if (!propose) return kept;
   const { proposals } = await import("../mending/proposals.js");
-  const mends = proposals(bytes, recipe, search());
+  const mends = proposals(recipe, search());
   return Date.now() > end ? { ...kept, mends, untried: [...untried, FURTHER_MENDS] } : { ...kept, mends };
 }
 
@@ -107,7 +107,7 @@ async function drawing(bytes: Uint8Array, file: string): Promise<() => BitGrid> 
 async function editing(bytes: Uint8Array, file: string): Promise<CheckedCloth["edits"]> {
   if (!isRecipe(bytes)) return () => [];
   const { editsOf } = await import("../mending/edits-of.js");
-  return (changes) => editsOf(bytes, file, changes);
+  return (changes, piece) => editsOf(soundRecipe(bytes, file), changes, piece);
 }
 
 function isRecipe(bytes: Uint8Array): boolean {

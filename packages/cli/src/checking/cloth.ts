@@ -1,9 +1,9 @@
 import type { Range } from "@drawcord/base";
 import type { Report } from "@drawcord/check";
+import type { TextEdit } from "@drawcord/files";
 import type { BitGrid } from "@drawcord/grid";
 import type { PlacedCause, Review } from "@drawcord/review";
 import type { Change } from "@drawcord/units";
-import type { Edit } from "../mending/edits.js";
 import type { Proposal } from "../mending/proposal.js";
 
 /** What there is to say of one cloth. */
@@ -25,7 +25,7 @@ export interface CheckedCloth {
   /** The drawdown with changes made to the draft. */
   readonly changed: (changes: readonly Change[], piece?: string) => BitGrid;
   /** What makes changes in the text of the file; none where they cannot be written there. */
-  readonly edits: (changes: readonly Change[]) => readonly Edit[];
+  readonly edits: (changes: readonly Change[], piece?: string) => readonly TextEdit[];
 }
 
 /** A file that could not be used, and all the reasons, one or more. */

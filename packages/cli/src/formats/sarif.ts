@@ -1,6 +1,7 @@
 import { isAbsolute, sep } from "node:path";
 import { pathToFileURL } from "node:url";
 import { type Finding, NOT_ASKED_FOR, rulePages, rules } from "@drawcord/check";
+import type { TextEdit } from "@drawcord/files";
 import type { PlacedCause } from "@drawcord/review";
 import { sayEdit } from "@drawcord/units";
 import type {
@@ -15,7 +16,6 @@ import type {
   ToolComponent,
 } from "sarif";
 import type { CheckedCloth, Failure } from "../checking/cloth.js";
-import type { Edit } from "../mending/edits.js";
 import { mendNumber, type Proposal } from "../mending/proposal.js";
 import { oneLine, toJson } from "../printable.js";
 import { version } from "../version.js";
@@ -89,8 +89,7 @@ const SLIP: ReportingDescriptor = {
 
 function slip(cause: PlacedCause, { edits, file }: CheckedCloth): Result {
   const { changes, explains, piece, reason, rivals, severity, slip: written, sure, waived, why } = cause;
-  // A piece is written by other lines than the first, for which alone edits are known.
-  const made = sure && piece === undefined ? edits(changes) : [];
+  const made = sure ? edits(changes, piece) : [];
   const words = oneLine(causeLine(cause));
   return {
     ruleId: SLIP.id,
@@ -137,14 +136,14 @@ function fix(mends: readonly Proposal[], file: string): Fix {
   return fixOf(mends.at(-1)!.edits, oneLine(words), file);
 }
 
-function fixOf(edits: readonly Edit[], text: string, file: string): Fix {
+function fixOf(edits: readonly TextEdit[], text: string, file: string): Fix {
   const replacements = edits.map(
-    ({ from, text: inserted, to }): Replacement => ({
+    ({ range: { column, end, line }, text: inserted }): Replacement => ({
       deletedRegion: {
-        startLine: from.line,
-        startColumn: from.column,
-        endLine: to.line,
-        endColumn: to.column,
+        startLine: line,
+        startColumn: column,
+        endLine: end.line,
+        endColumn: end.column,
       },
       insertedContent: { text: inserted },
     }),

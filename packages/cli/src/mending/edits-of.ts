@@ -1,14 +1,14 @@
-import { applyTogether } from "@drawcord/causes";
-import { FileError, reviseDraft, soundRecipe } from "@drawcord/files";
+import { FileError, type Recipe, recipeOfPiece, type TextEdit } from "@drawcord/files";
+import { mendText } from "@drawcord/review";
 import type { Change } from "@drawcord/units";
-import { type Edit, editsBetween } from "./edits.js";
 
-/** What makes changes of a recipe's draft in its text; none where they cannot be written there. */
-export function editsOf(source: Uint8Array, file: string, changes: readonly Change[]): readonly Edit[] {
-  const { draft } = soundRecipe(source, file);
+/**
+ * What makes changes of a recipe in its text; none where they cannot be written there.
+ * @param piece the piece that they are of, where the recipe has several
+ */
+export function editsOf(recipe: Recipe, changes: readonly Change[], piece?: string): readonly TextEdit[] {
   try {
-    const before = reviseDraft(source, file, draft).text;
-    return editsBetween(before, reviseDraft(source, file, applyTogether(draft, changes)).text);
+    return mendText((piece !== undefined && recipeOfPiece(recipe, piece)) || recipe, changes).edits;
   } catch (error) {
     if (error instanceof FileError) return [];
     throw error;

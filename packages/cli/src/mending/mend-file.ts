@@ -76,7 +76,10 @@ export async function mendFile(
 }
 
 /** The recipe with slips undone: those of the warp or of all pieces first, then those of each piece. */
-function mendedPieces(recipe: Recipe, causes: readonly PlacedCause[]): RevisedRecipe {
+function mendedPieces(
+  recipe: Recipe,
+  causes: readonly PlacedCause[],
+): Pick<RevisedRecipe, "text" | "rewritten"> {
   let current = recipe;
   const rewritten = new Set<string>();
   for (const name of [undefined, ...recipe.pieces.map((piece) => piece.name)]) {

@@ -1,6 +1,6 @@
 import type { Mend } from "@drawcord/causes";
 import type { Finding } from "@drawcord/check";
-import type { Edit } from "./edits.js";
+import type { TextEdit } from "@drawcord/files";
 
 /** A mend that is proposed. Plain data. */
 export interface Proposal extends Pick<Mend, "rules" | "changes" | "squares"> {
@@ -9,7 +9,7 @@ export interface Proposal extends Pick<Mend, "rules" | "changes" | "squares"> {
   /** What to do, as a clause. */
   readonly words: string;
   /** What brings the recipe's text to the one in which this mend, and those proposed before it, are made. */
-  readonly edits: readonly Edit[];
+  readonly edits: readonly TextEdit[];
 }
 
 /** The number (from 1) of the mend after which a finding is gone; undefined where none is proposed, or it is accepted. */

@@ -5,14 +5,17 @@ import { isScalar, isSeq, type Node } from "yaml";
 import { at, entries, isList, items, root, type Spot, textOf } from "../tree/spot.js";
 import type { Tree } from "../tree/tree.js";
 import { inline } from "./revise.js";
+import type { Splice } from "./text-edits.js";
 
 /** A row that has a place of its own: an entry of a list, or a line of a picture. */
 export interface LiftCell {
   readonly lift: ShaftSet;
-  /** The recipe with another lift in the row; undefined where the picture has no column for it. */
-  with(lift: ShaftSet): string | undefined;
-  /** The recipe without the row; undefined where it cannot be taken out alone. */
-  without(): string | undefined;
+  /** Where in the text it begins, from 0. */
+  readonly from: number;
+  /** What writes another lift in the row; undefined where the picture has no column for it. */
+  with(lift: ShaftSet): Splice | undefined;
+  /** What takes the row out; undefined where it cannot be taken out alone. */
+  without(): Splice | undefined;
 }
 
 /** The rows of the plan itself, of its blocks, and of those that pieces have of their own. */
@@ -45,29 +48,31 @@ function listed(text: string, rows: Spot): readonly LiftCell[] {
     return [
       {
         lift,
-        with: (other) =>
-          text.slice(0, start) +
-          inline(other.length === 1 ? other[0]! : printShafts(other)) +
-          text.slice(end),
+        from: start,
+        with: (other) => ({
+          from: start,
+          to: end,
+          by: inline(other.length === 1 ? other[0]! : printShafts(other)),
+        }),
         without: () => (flow ? withoutItem(text, start, end) : withoutLine(text, start, /^\s*- /)),
       },
     ];
   });
 }
 
-/** A text without an entry of a list in brackets, and without the comma that kept it from the next or the last. */
-function withoutItem(text: string, start: number, end: number): string {
+/** What takes out an entry of a list in brackets, and the comma that kept it from the next or the last. */
+function withoutItem(text: string, start: number, end: number): Splice {
   const after = /^\s*,\s*/.exec(text.slice(end));
-  if (after !== null) return text.slice(0, start) + text.slice(end + after[0].length);
-  return text.slice(0, start).replace(/,\s*$/, "") + text.slice(end);
+  if (after !== null) return { from: start, to: end + after[0].length, by: "" };
+  return { from: text.slice(0, start).replace(/,\s*$/, "").length, to: end, by: "" };
 }
 
-/** A text without a whole line, if the line begins as it must. */
-function withoutLine(text: string, within: number, begins: RegExp): string | undefined {
+/** What takes out a whole line, if the line begins as it must. */
+function withoutLine(text: string, within: number, begins: RegExp): Splice | undefined {
   const start = text.lastIndexOf("\n", within - 1) + 1;
   const newline = text.indexOf("\n", within);
   const end = newline < 0 ? text.length : newline + 1;
-  return begins.test(text.slice(start, end)) ? text.slice(0, start) + text.slice(end) : undefined;
+  return begins.test(text.slice(start, end)) ? { from: start, to: end, by: "" } : undefined;
 }
 
 /** The lines of a picture that stands line by line, the last one row 1. */
@@ -80,12 +85,15 @@ function drawn(text: string, picture: Spot): readonly LiftCell[] {
     const from = start + line.index + line[0].indexOf(squares);
     return {
       lift: [...squares].flatMap((square, column) => (square === "#" ? [column + 1] : [])),
+      from,
       with: (other) =>
         other.some((shaft) => shaft > squares.length)
           ? undefined
-          : text.slice(0, from) +
-            Array.from(squares, (_, column) => (other.includes(column + 1) ? "#" : ".")).join("") +
-            text.slice(from + squares.length),
+          : {
+              from,
+              to: from + squares.length,
+              by: Array.from(squares, (_, column) => (other.includes(column + 1) ? "#" : ".")).join(""),
+            },
       without: () => withoutLine(text, from, /^[ \t]*[#.]/),
     };
   });

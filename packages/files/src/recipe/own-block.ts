@@ -7,11 +7,11 @@ import { rowsOfBlock } from "./lifts.js";
 import type { Splice } from "./text-edits.js";
 
 /**
- * The recipe with the use of a block that weaves a row made another block of the same rows; nothing where the row is not of
- * a block that is woven as it stands, or woven once only.
+ * What makes of the use of a block that weaves a row another block of the same rows, in the order of the places; undefined
+ * where the row is not of a block that is woven as it stands, or woven once only.
  * @param row the row of the plan, from 0
  */
-export function withOwnBlock(tree: Tree, row: number): string | undefined {
+export function ownBlock(tree: Tree, row: number): readonly Splice[] | undefined {
   const lifts = at(root(tree), "lifts");
   const order = lifts && at(lifts, "order");
   const blocks = lifts && at(lifts, "blocks");
@@ -36,10 +36,7 @@ export function withOwnBlock(tree: Tree, row: number): string | undefined {
     const renamed = withUses(tree.text, order, part, uses);
     const copied = withCopy(tree.text, blocks, source, own);
     if (renamed === undefined || copied === undefined) return undefined;
-    // The later change first, so that the other's place stays what it is.
-    return [renamed, copied]
-      .sort((a, b) => b.from - a.from)
-      .reduce((text, { by, from, to }) => text.slice(0, from) + by + text.slice(to), tree.text);
+    return [renamed, copied].sort((a, b) => a.from - b.from);
   }
   return undefined;
 }

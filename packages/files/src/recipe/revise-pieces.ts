@@ -2,7 +2,8 @@
 import { commonSize, printThreading } from "@drawcord/units";
 import { soundRecipe } from "./read.js";
 import { reviseRecipe, valueIn } from "./revise.js";
-import { withoutSection, withSection } from "./sections.js";
+import { sectionAnew, withoutSection } from "./sections.js";
+import { spliced } from "./text-edits.js";
 import type { Recipe } from "./types.js";
 import { writeRecipe } from "./write.js";
 
@@ -23,7 +24,10 @@ export function revisePieces(source: Uint8Array | string, recipe: Recipe): strin
     { path: ["units", "threading"], value: printThreading(draft.threading) },
     ...(kept ? [] : [{ path, value: draft.unitEnds }]),
   ]);
-  const text = withoutSection(withSection(threaded, "pieces", writeRecipe(recipe)), "lifts");
+  const text = withoutSection(
+    spliced(threaded, [sectionAnew(threaded, "pieces", writeRecipe(recipe))]),
+    "lifts",
+  );
   soundRecipe(text, file);
   return text;
 }

@@ -1,12 +1,11 @@
 /** Changes values of a recipe in its text, and leaves every other character of it alone. */
 import { isMap, isScalar, isSeq, type Node, parse, stringify } from "yaml";
 import { FileError } from "../error.js";
-import { stretchIn } from "../place.js";
 import { readText } from "../text.js";
 import { at, isSection, items, type Path, root, type Spot, scalar, wayTo, wrong } from "../tree/spot.js";
 import { readTree, type Tree } from "../tree/tree.js";
 import { soundRecipe } from "./read.js";
-import { areApart, followedBy, type Splice, spliced, type TextEdit } from "./text-edits.js";
+import { areApart, followedBy, placedEdits, type Splice, spliced, type TextEdit } from "./text-edits.js";
 
 /** Plain data that a recipe may hold. */
 export type RecipeValue = string | number | readonly RecipeValue[] | { readonly [key: string]: RecipeValue };
@@ -45,16 +44,18 @@ export function reviseRecipe(
 ): RevisedText {
   soundRecipe(source, file);
   const tree = readTree(readText(source, file), file);
-  const splices = splicesOf(tree, revisions) ?? oneByOne(tree, revisions);
+  const splices = revisionSplices(tree, revisions);
   const text = spliced(tree.text, splices);
   soundRecipe(text, file);
-  return {
-    text,
-    edits: splices.map(({ by, from, to }) => ({
-      range: { file, ...stretchIn(tree.starts, from, to) },
-      text: by,
-    })),
-  };
+  return { text, edits: placedEdits(tree.text, file, splices) };
+}
+
+/**
+ * What revisions change in a text that was read, in the order of the places.
+ * @throws {FileError} `missing-key` for a path through something that is no section and no list
+ */
+export function revisionSplices(tree: Tree, revisions: readonly Revision[]): readonly Splice[] {
+  return splicesOf(tree, revisions) ?? oneByOne(tree, revisions);
 }
 
 /** The splices of all revisions, found in one reading; undefined where one of them leans on another. */

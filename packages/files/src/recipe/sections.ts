@@ -1,14 +1,14 @@
 /** The sections of a recipe as stretches of its text. */
 import { carryComments } from "./carry-comments.js";
+import type { Splice } from "./text-edits.js";
 
-/** A recipe with one of its sections as it stands in another, its comments carried over. */
-export function withSection(text: string, name: string, from: string): string {
+/** What writes one of the sections of a recipe as it stands in another, its comments carried over. */
+export function sectionAnew(text: string, name: string, from: string): Splice {
   const [start, end] = sectionAt(text, name);
   const [otherStart, otherEnd] = sectionAt(from, name);
-  if (start < 0) return from;
+  if (start < 0) return { from: 0, to: text.length, by: from };
   const section = carryComments(text.slice(start, end).trimEnd(), from.slice(otherStart, otherEnd).trimEnd());
-  const rest = text.slice(end);
-  return `${text.slice(0, start)}${section}\n${rest === "" ? "" : "\n"}${rest}`;
+  return { from: start, to: end, by: `${section}\n${end === text.length ? "" : "\n"}` };
 }
 
 /** Where a section begins and ends in a recipe whose sections begin at the edge; comments before the next are the next's. */

@@ -1,4 +1,5 @@
 import type { Range } from "@drawcord/base";
+import { lineStarts, stretchIn } from "../place.js";
 
 /** Something to be taken out of a text, from an offset to another, and what stands in its place. */
 export interface Splice {
@@ -28,6 +29,39 @@ export function spliced(text: string, splices: readonly Splice[]): string {
     return part;
   });
   return parts.join("") + text.slice(done);
+}
+
+/** Splices of a text as edits of the file that it was read from. */
+export function placedEdits(text: string, file: string, splices: readonly Splice[]): readonly TextEdit[] {
+  const starts = lineStarts(text);
+  return splices.map(({ by, from, to }) => ({ range: { file, ...stretchIn(starts, from, to) }, text: by }));
+}
+
+/**
+ * Edits of a text, and others of the text that they lead to, as edits of the text before.
+ * @param text before all edits
+ * @param file its name, for the places
+ * @param first in the order of their places, none over another
+ * @param then so too, by the places in the text that the first lead to
+ * @example composedEdits(text, "least", reviseRecipe(text, "least", [{ path: ["units", "ends"], value: 4 }]).edits, [])[0]?.text // "4"
+ */
+export function composedEdits(
+  text: string,
+  file: string,
+  first: readonly TextEdit[],
+  then: readonly TextEdit[],
+): readonly TextEdit[] {
+  return placedEdits(text, file, followedByAll(first.map(spliceOf), then.map(spliceOf)));
+}
+
+function spliceOf({ range, text }: TextEdit): Splice {
+  return { from: range.offset, to: range.end.offset, by: text };
+}
+
+/** Splices of a text, and others of the text with them made, all as splices of the text before. */
+export function followedByAll(made: readonly Splice[], then: readonly Splice[]): readonly Splice[] {
+  // The last comes first, so that the places of the others stay what they are.
+  return then.reduceRight(followedBy, made);
 }
 
 /** Whether each splice ends before the next begins, so that it is all the same which is made first. */

@@ -1,13 +1,17 @@
+import process from "node:process";
 import { deflateSync } from "node:zlib";
 import { expect, it } from "vitest";
 import { writeChunks } from "../../src/charts/png/chunks.js";
 import { FileError, formatRecipe, read } from "../../src/index.js";
 import { processorTime } from "./processor-time.js";
 
-/** A quarter of a mebibyte of anything: what is not read in linear time takes minutes with it. */
-const size = 2 ** 18;
+/**
+ * An eighth of a mebibyte of anything: what is not read in linear time takes minutes with it. `FUZZ_SIZE` makes it more;
+ * the long fuzz of the package reads four times as much.
+ */
+const size = Number(process.env["FUZZ_SIZE"] ?? 2 ** 17);
 /** Of the processor's time, which other work on the machine does not lengthen. */
-const mostMilliseconds = 10_000;
+const mostMilliseconds = 5000 * Math.max(1, size / 2 ** 17);
 
 const recipe = `recipe: 1
 ground: { shafts: 2, threading: 1 2, steps: [{ raise: 1, sink: 2 }, { raise: 2, sink: 1 }] }
@@ -26,6 +30,9 @@ function long(head: string, piece: string | ((i: number) => string)): Uint8Array
   }
   return bytesOf(parts.join(""));
 }
+
+/** So many pieces that they fill the file, where a piece takes one byte divided by the share. */
+const share = (of: number) => Math.round(of * size);
 
 const bytesOf = (text: string) => new TextEncoder().encode(text);
 
@@ -55,22 +62,25 @@ it.each<[string, () => Uint8Array]>([
   ["keys", () => long("", (i) => `k${i}: 1\n`)],
   ["the same key", () => long("", "recipe: 1\n")],
   ["a threading", () => long(recipe.replace("threading: 1 2 }", "threading:"), " 1")],
-  ["brackets around a million units", () => threaded(`${"(".repeat(2e5)}1*999999${")".repeat(2e5)}`)],
+  [
+    "brackets around a million units",
+    () => threaded(`${"(".repeat(share(0.75))}1*999999${")".repeat(share(0.75))}`),
+  ],
   [
     "units on all shafts",
-    () => threaded(`(${Array.from({ length: 7e4 }, (_, i) => i + 1).join("+")})*1000000`),
+    () => threaded(`(${Array.from({ length: share(0.27) }, (_, i) => i + 1).join("+")})*1000000`),
   ],
   ["rows of all shafts a million times", () => long(`${recipe}  rows:\n`, "  - 1-100000 *1000000\n")],
-  ["changes of a block", () => ordered("1*900000", `    - moth${" upside-down".repeat(40_000)}\n`)],
+  ["changes of a block", () => ordered("1*900000", `    - moth${" upside-down".repeat(share(0.15))}\n`)],
   ["changes of blocks", () => ordered("1*900000", "    - moth mirrored fitted to 1 row\n")],
   ["changes to all shafts", () => ordered("1*900", "    - moth exchanged on 1-20000\n")],
-  ["shafts of a change", () => ordered("1", `    - moth mirrored on${" 1".repeat(2e5)}\n`)],
-  ["changes within changes", () => ordered("1", `    - moth${" *1 every-other".repeat(30_000)}\n`)],
+  ["shafts of a change", () => ordered("1", `    - moth mirrored on${" 1".repeat(share(0.75))}\n`)],
+  ["changes within changes", () => ordered("1", `    - moth${" *1 every-other".repeat(share(0.11))}\n`)],
   [
     "the same rows in many blocks",
     () =>
       long(
-        `${recipe}  order: [a0]\n  blocks:\n    a0: { rows: &rows [${"1,".repeat(50_000)}1] }\n`,
+        `${recipe}  order: [a0]\n  blocks:\n    a0: { rows: &rows [${"1,".repeat(share(0.19))}1] }\n`,
         (i) => `    a${i}: { rows: *rows }\n`,
       ),
   ],
@@ -82,7 +92,7 @@ it.each<[string, () => Uint8Array]>([
     "the same picture in many blocks",
     () =>
       long(
-        `${recipe}  order: [a0]\n  blocks:\n    a0:\n      picture: &moth |\n${"        #.#\n".repeat(15_000)}`,
+        `${recipe}  order: [a0]\n  blocks:\n    a0:\n      picture: &moth |\n${"        #.#\n".repeat(share(0.057))}`,
         (i) => `    a${i}: { picture: *moth }\n`,
       ),
   ],
@@ -96,7 +106,7 @@ it.each<[string, () => Uint8Array]>([
   [
     "wefts",
     () => {
-      const names = Array.from({ length: 4000 }, (_, i) => `the-weft-${i}`);
+      const names = Array.from({ length: share(0.015) }, (_, i) => `the-weft-${i}`);
       const steps = names.map((name) => `{ raise: 1, weft: ${name} }`).join(", ");
       const yarns = names.map((name) => `  ${name}: { count: 10/2 Ne }\n`).join("");
       return long(
@@ -107,7 +117,7 @@ it.each<[string, () => Uint8Array]>([
   ],
   [
     "blank lines in a comment",
-    () => bytesOf(`${recipe}  rows: [1]\n# a\n${"\n".repeat(200_000)}# b\ntitle: a\n`),
+    () => bytesOf(`${recipe}  rows: [1]\n# a\n${"\n".repeat(share(0.75))}# b\ntitle: a\n`),
   ],
   ["brackets in a threading", () => long(`recipe: 1\nunits:\n  threading: `, "(")],
   ["blanks", () => long("recipe: 1\ntitle: a", " ")],
@@ -136,7 +146,7 @@ it.each<[string, () => Uint8Array]>([
   ["rows of a chart", () => long("", ".\n")],
   ["a chart in one row", () => long("", "#.")],
   ["a PNG that unpacks to a thousand times its size", () => png(deflateSync(new Uint8Array(2 ** 28)))],
-  ["parts of a PNG", () => png(...Array.from({ length: 40_000 }, () => new Uint8Array(0)))],
+  ["parts of a PNG", () => png(...Array.from({ length: share(0.15) }, () => new Uint8Array(0)))],
 ])("a long file of %s is answered soon", { timeout: 120_000 }, (_what, make) => {
   const bytes = make();
   const start = processorTime();

@@ -2,6 +2,7 @@ import { commonSize, expand, type UnitDraft } from "@drawcord/units";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { reviseDraft, soundRecipe, starterRecipe } from "../../src/index.js";
+import { applied } from "./applied.js";
 
 const listed = `# loom 3
 recipe: 1
@@ -55,6 +56,18 @@ const changed = (before: string, after: string) =>
   lines(after).filter((line) => !lines(before).includes(line));
 
 describe("a recipe brought to another draft", () => {
+  it("says what it changed, by the places in the text before", () => {
+    const draft = draftIn(listed);
+    const lifts = draft.lifts.with(1, [1, 2]).with(3, [2, 3]);
+    const threading = draft.threading.with(0, [3]);
+    const { edits } = reviseDraft(listed, "r", { ...draft, threading, lifts });
+    expect(edits.map(({ range, text }) => [range.line, range.column, range.end.column, text])).toEqual([
+      [15, 30, 41, "3 1-3 2 1 X"],
+      [20, 7, 8, "1 2"],
+      [22, 7, 8, "2 3"],
+    ]);
+  });
+
   it("changes one row where it stands", () => {
     const draft = draftIn(listed);
     const { rewritten, text } = reviseDraft(listed, "r", { ...draft, lifts: draft.lifts.with(3, [2, 3]) });
@@ -201,7 +214,8 @@ describe("a recipe brought to another draft", () => {
           threading: before.threading.with(unit % before.threading.length, on),
           ground: { ...before.ground, steps: [...steps.slice(turn), ...steps.slice(0, turn)] },
         };
-        const { text } = reviseDraft(recipe, "r", draft);
+        const { edits, text } = reviseDraft(recipe, "r", draft);
+        expect(applied(recipe, edits)).toBe(text);
         const comments = [...recipe.matchAll(/# [a-z0-9 ]+/g)].map(([comment]) => comment);
         // Taken out with the row that it stood beside.
         const gone = comments.filter((comment) => !text.includes(comment));

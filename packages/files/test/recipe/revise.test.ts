@@ -9,9 +9,17 @@ import {
   soundRecipe,
   starterRecipe,
 } from "../../src/index.js";
-import { areApart, followedBy, type Splice, spliced, type TextEdit } from "../../src/recipe/text-edits.js";
+import {
+  areApart,
+  composedEdits,
+  followedBy,
+  placedEdits,
+  type Splice,
+  spliced,
+} from "../../src/recipe/text-edits.js";
 import { refusal } from "../refusals.js";
 import { leastRecipe, wholeRecipe } from "../samples.js";
+import { applied } from "./applied.js";
 
 type Json = null | string | number | Json[] | { [key: string]: Json };
 
@@ -70,14 +78,6 @@ const revisions = fc.constantFrom(...texts).chain((text) => {
   });
 });
 
-/** A text with edits made, from the last to the first. */
-function edited(text: string, edits: readonly TextEdit[]): string {
-  return edits.reduceRight(
-    (now, { range, text: by }) => now.slice(0, range.offset) + by + now.slice(range.end.offset),
-    text,
-  );
-}
-
 describe("edits of a text, one after another", () => {
   it("are edits of the text before them all", () => {
     const text = "0123456789";
@@ -96,6 +96,34 @@ describe("edits of a text, one after another", () => {
         }
       }),
       { numRuns: 300 },
+    );
+  });
+});
+
+describe("edits of a text, and edits of what they lead to", () => {
+  it("are together edits of the text before", () => {
+    const places = fc.uniqueArray(fc.nat(12), { maxLength: 6 }).map((all) => all.sort((a, b) => a - b));
+    const by = fc.array(fc.stringMatching(/^[a-c\n]{0,3}$/), { minLength: 3, maxLength: 3 });
+    const cuts = fc.record({ places, by });
+    type Cuts = { readonly places: readonly number[]; readonly by: readonly string[] };
+    const editsIn = (text: string, { by, places }: Cuts) =>
+      placedEdits(
+        text,
+        "r",
+        places.flatMap((from, i) => {
+          const to = places[i + 1];
+          return i % 2 === 0 && to !== undefined && to <= text.length ? [{ from, to, by: by[i >> 1]! }] : [];
+        }),
+      );
+    fc.assert(
+      fc.property(cuts, cuts, (one, other) => {
+        const text = "ab\ncd\nef\ngh";
+        const first = editsIn(text, one);
+        const between = applied(text, first);
+        const then = editsIn(between, other);
+        expect(applied(text, composedEdits(text, "r", first, then))).toBe(applied(between, then));
+      }),
+      { numRuns: 500 },
     );
   });
 });
@@ -133,7 +161,7 @@ describe("a recipe revised", () => {
     ]);
     const was = wholeRecipe.split("\n");
     expect(edits).toHaveLength(7);
-    expect(edited(wholeRecipe, edits)).toBe(revised);
+    expect(applied(wholeRecipe, edits)).toBe(revised);
     const is = revised.split("\n");
     expect(is).toHaveLength(was.length);
     expect(is.filter((line, i) => line !== was[i])).toEqual([
@@ -157,7 +185,7 @@ describe("a recipe revised", () => {
       { path: ["limits", "open-cuts"], value: "2 %" },
       { path: ["lifts", "rows"], value: ["none", 1, 1] },
     ]);
-    expect(edited(short, edits)).toBe(revised);
+    expect(applied(short, edits)).toBe(revised);
     expect(revised).toBe(
       "recipe: 1\nground:\n  weave: broken twill # four ends\n  ends: 4\n  # and no more\nunits: { ends: 4, threading: 1, static: 10 }\nlifts:\n  picks: 4\n  rows:\n    - none\n    - 1\n    - 1\nlimits: { float: { warp: 7 }, open-cuts: 2 % }\n",
     );
