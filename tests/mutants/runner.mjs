@@ -41,7 +41,10 @@ class PackageRunner {
   async mutantRun({ activeMutant: { id }, mutantActivation, testFilter }) {
     if (this.#lengths.size === 0) await this.dryRun();
     if (mutantActivation === "static") this.#end();
-    const names = testFilter ?? [...this.#lengths.keys()];
+    // The short ones first: most changes are noticed by many tests.
+    const names = (testFilter ?? [...this.#lengths.keys()]).toSorted(
+      (a, b) => this.#lengths.get(a) - this.#lengths.get(b),
+    );
     const limits = names.map((name) => 10_000 + TIMES * (this.#met[name]?.[id] ?? 0));
     const longest = names.map((name) => LEAST_TIME + EACH_TIME * this.#lengths.get(name));
     const order = { kind: "change", id, names, limits, isStatic: mutantActivation === "static" };

@@ -43,7 +43,7 @@ for (const part of asked.length > 0 ? asked : held) {
     jsonReporter: { fileName: process.env.DRAWCORD_MUTANTS_REPORT },
     clearTextReporter: { logTests: false, allowColor: false },
     thresholds: { high: 95, low: LEAST, break: LEAST },
-    tempDirName: ".stryker-tmp",
+    tempDirName: `.stryker-tmp/${name}`,
   }).runMutationTest();
   const counted = mutants.filter(({ status }) => status !== "Ignored" && status !== "CompileError");
   const killed = counted.filter(({ status }) => status === "Killed" || status === "Timeout");
