@@ -204,7 +204,9 @@ function likeliest(
   if (best === undefined) return undefined;
   // Where the cloth tells one from all others, it is no longer in doubt.
   const told = even === 0 && suspect.rivals.length <= MOST_RIVALS;
-  return told ? { ...best, suspect: { ...best.suspect, rivals: [], sure: true } } : best;
+  return told
+    ? { ...best, suspect: { ...best.suspect, rivals: [], sure: best.suspect.doubted !== true } }
+    : best;
 }
 
 /** Rivals of one edit that are proved, at most. */

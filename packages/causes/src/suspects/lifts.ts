@@ -22,11 +22,12 @@ export function liftSuspects({ lifts }: UnitDraft, written: Written = eachByItse
     slip: slipOf(edit, line, written, shaftsOf),
     reason: likenessReason(likenessAt(edited(line, edit), placeOf(edit), alphabet), "lifts", isWhole),
   });
-  return lineSlips(line, alphabet, more).map(({ edit, gain, rivals, sure }) => ({
+  return lineSlips(line, alphabet, more).map(({ doubted, edit, gain, rivals, sure }) => ({
     changes: changesOf(edit),
     ...tell(edit),
     gain,
     sure,
+    doubted,
     rivals: rivals.map(changesOf),
     told: rivals.map(tell),
   }));

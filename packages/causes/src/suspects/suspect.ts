@@ -13,6 +13,8 @@ export interface Suspect {
   /** Bits of the telling that it saves; 0 where only findings speak for it. */
   readonly gain: number;
   readonly sure: boolean;
+  /** Whether it is never sure, though the cloth tells it from its rivals; default: it may be. */
+  readonly doubted?: boolean;
   /** Whether it is a note whatever it explains: what only the eye speaks for. */
   readonly onlyNoted?: boolean;
   /** Where the telling does not speak for it: what the slip is made in, so that only rules speak for it that say so; default: all. */

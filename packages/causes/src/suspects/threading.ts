@@ -31,6 +31,7 @@ export function weakThreadingSuspects(
     edit,
     gain: 0,
     sure: false,
+    doubted: false,
     rivals: [],
   }));
   return suspectsOf(told, slips, written).map((suspect) => ({ ...suspect, slipOf: "threading" }));
@@ -55,7 +56,7 @@ function suspectsOf(
       alphabet.whole,
     ),
   });
-  return slips.flatMap(({ edit, gain, rivals, sure }): Suspect[] => {
+  return slips.flatMap(({ doubted, edit, gain, rivals, sure }): Suspect[] => {
     if (!isOfUnits(edit)) return [];
     const others = rivals.filter(isOfUnits);
     return [
@@ -64,6 +65,7 @@ function suspectsOf(
         ...tell(edit),
         gain,
         sure,
+        doubted,
         rivals: others.map(changesOf),
         told: others.map(tell),
       },

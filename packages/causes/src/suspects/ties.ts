@@ -96,7 +96,16 @@ function exchanges(
 }
 
 function suspectsOf(weighed: Weighed[], now: number, steps: readonly GroundStep[]): Suspect[] {
-  weighed.sort((a, b) => a.bits - b.bits);
+  // Of two treadles that move the same the one is likelier which leaves the lower shafts first: so weaves are written.
+  const tied = ({ changes }: Weighed) =>
+    changes.flatMap((change) =>
+      change.change === "tie" ? [[change.step, ...change.raise, ...change.sink]] : [],
+    );
+  const order = (one: Weighed) => {
+    const [[step = 0, shaft = 0] = []] = tied(one);
+    return Math.abs(step - shaft);
+  };
+  weighed.sort((a, b) => a.bits - b.bits || order(a) - order(b));
   const [best, ...others] = weighed;
   if (best === undefined) return [];
   const rivals = others.filter(({ bits }) => bits < best.bits + 2).slice(0, 5);

@@ -96,6 +96,11 @@ export function liftsLine(lifts: readonly ShaftSet[], whole = true): LiftsLine {
         wide + 1 + (apart - 1) * (wide + 4),
       );
     },
+    apart: (one, other) => unlike(masks[one]!, masks[other]),
+    roughness: (of, at) =>
+      edges(masks[of[at]!]!) +
+      unlike(masks[of[at]!]!, masks[of[at - 1]!]) +
+      unlike(masks[of[at]!]!, masks[of[at + 1]!]),
     next: () => undefined,
   };
   return {
@@ -110,6 +115,21 @@ export function liftsLine(lifts: readonly ShaftSet[], whole = true): LiftsLine {
             partners,
           ).map(({ row, lift }): LineEdit => ({ edit: "change", at: row, to: entryOf(lift) })),
   };
+}
+
+/** How many squares of a row are unlike the one before them. */
+function edges(row: Uint8Array): number {
+  let count = 0;
+  for (let i = 1; i < row.length; i++) if (row[i] !== row[i - 1]) count++;
+  return count;
+}
+
+/** How many squares of two rows are unlike; none beside the edge of the cloth. */
+function unlike(one: Uint8Array, other: Uint8Array | undefined): number {
+  if (other === undefined) return 0;
+  let count = 0;
+  for (let i = 1; i < one.length; i++) if (one[i] !== other[i]) count++;
+  return count;
 }
 
 /** How many stretches of neighbouring shafts two rows draw unlike. */

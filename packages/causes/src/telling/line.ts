@@ -16,6 +16,10 @@ export interface Alphabet {
   readonly fresh: (entry: number, before: number) => number;
   /** Bits to tell how a slip made one entry of another. */
   readonly mistaken: (meant: number, written: number) => number;
+  /** How many squares of two entries are unlike; 1 where entries are no rows of squares. */
+  readonly apart: (one: number, other: number) => number;
+  /** How many squares of a row are unlike the one beside them or below or above; 0 where entries are no rows of squares. */
+  readonly roughness: (line: EntryLine, at: number) => number;
   /** The entry one higher (or lower); undefined where there is none. */
   readonly next: (entry: number, by: 1 | -1) => number | undefined;
 }

@@ -14,6 +14,9 @@ import { suggestions } from "./suggest.js";
 const LEAST_GAIN = 2.4;
 const LEAST_ALONE = -1;
 
+/** Bits of an edit that the telling alone cannot be believed in. */
+const LEAST_DOUBTED = 4;
+
 /** Bits from which an edit may be sure. */
 const SURE_GAIN = 6;
 
@@ -42,6 +45,8 @@ export interface LineSlip {
   readonly gain: number;
   /** Whether no other edit comes near it. */
   readonly sure: boolean;
+  /** Whether it can never be sure. */
+  readonly doubted: boolean;
   /** Other edits that would do nearly as well, the likeliest first. */
   readonly rivals: readonly LineEdit[];
 }
@@ -93,11 +98,13 @@ interface Weighed {
   readonly edit: LineEdit;
   readonly line: EntryLine;
   readonly gain: number;
+  /** The gain, and how much likelier the edit is than that says. */
+  readonly rank: number;
 }
 
 /** Edits that no telling is sure of, the likeliest first: of use only where findings speak for them. */
 export function weakSlips(line: EntryLine, alphabet: Alphabet): LineEdit[] {
-  const weak = weighedEdits(line, alphabet, () => []).filter(({ gain }) => gain < LEAST_ALONE);
+  const weak = weighedEdits(line, alphabet, () => []).filter(({ rank }) => rank < LEAST_ALONE);
   return weak.slice(0, MOST_WEAK).map(({ edit }) => edit);
 }
 
@@ -130,20 +137,23 @@ function weighedEdits(line: EntryLine, alphabet: Alphabet, more: More): Weighed[
     lines.add(key);
     const gain =
       before - telling(after, alphabet, movedMotifs(motifs, edit)).bits - slipBits(line, edit, alphabet);
-    if (gain > WEAK_GAIN) weighed.push({ edit, line: after, gain });
+    if (gain > WEAK_GAIN)
+      weighed.push({ edit, line: after, gain, rank: gain + likelihood(line, edit, alphabet) });
   }
-  return weighed.sort((a, b) => b.gain - a.gain);
+  return weighed.sort((a, b) => b.rank - a.rank);
 }
 
 function bestSlip(line: EntryLine, alphabet: Alphabet, more: More, least: number): LineSlip | undefined {
   const [likeliest, ...others] = weighedEdits(line, alphabet, more);
-  if (likeliest === undefined || likeliest.gain < least) return undefined;
+  if (likeliest === undefined) return undefined;
+  const enough = canBeBelieved(line, likeliest.edit, alphabet) ? least : LEAST_DOUBTED;
+  if (likeliest.rank < enough) return undefined;
   const near = others
     .slice(0, 12)
     .filter(
       (other) =>
-        other.gain >
-          likeliest.gain - (isCounterpart(line, likeliest.edit, other.edit) ? TWIN_LEAD : LEAST_LEAD) &&
+        other.rank >
+          likeliest.rank - (isCounterpart(line, likeliest.edit, other.edit) ? TWIN_LEAD : LEAST_LEAD) &&
         isRival(likeliest, other, alphabet),
     );
   // What was left out is put back rather than that what stands for it is taken out.
@@ -153,13 +163,31 @@ function bestSlip(line: EntryLine, alphabet: Alphabet, more: More, least: number
       : undefined;
   const best = putBack ?? likeliest;
   const rivals = [likeliest, ...near].filter((other) => other !== best);
+  const believed = canBeBelieved(line, best.edit, alphabet);
   return {
     edit: best.edit,
-    gain: best.gain,
+    gain: believed ? best.gain : Math.min(best.gain, SURE_GAIN),
+    doubted: !believed || best.edit.edit === "shift",
     // Where a stretch of rows lies too high or too low, what is beside it may as well.
-    sure: rivals.length === 0 && best.gain >= SURE_GAIN && best.edit.edit !== "shift",
+    sure: rivals.length === 0 && best.gain >= SURE_GAIN && believed && best.edit.edit !== "shift",
     rivals: rivals.map(({ edit }) => edit),
   };
+}
+
+/** Whether the telling alone can be believed: what is blank is as wide as one wants, and a turned copy looks like an exchange. */
+function canBeBelieved(line: EntryLine, edit: LineEdit, { apart, form }: Alphabet): boolean {
+  switch (edit.edit) {
+    case "change":
+      return form(edit.to) !== 0 && form(line[edit.at]!) !== 0 && apart(edit.to, line[edit.at]!) <= FEW;
+    case "insert":
+      return form(edit.to) !== 0;
+    case "remove":
+      return form(line[edit.at]!) !== 0;
+    case "swap":
+      return edit.with - edit.at === 1;
+    case "shift":
+      return true;
+  }
 }
 
 /** Bits by which an edit shortens the telling of a line, the slip that it undoes paid for. */
@@ -202,6 +230,30 @@ const BORDER = 8;
 
 /** Bits of a slip that puts a blank entry between two motifs, or moves it: such bars are meant as a rule. */
 const BAR = 10;
+
+/** Bits for which an edit is the likelier which nobody makes on purpose: a stretch that comes again but for one entry, or two exchanged. */
+const SELDOM_MEANT = 2.5;
+
+/** Bits for which a row more or less is the less likely: figures are drawn out and drawn in as one wants them. */
+const OFTEN_MEANT = 2;
+
+/** How much likelier than its price says an edit is that undoes a slip, in bits. */
+function likelihood(line: EntryLine, edit: LineEdit, { apart, form, roughness, runs }: Alphabet): number {
+  if (edit.edit === "insert" || edit.edit === "remove") return runs ? 0 : -OFTEN_MEANT;
+  const places = edit.edit === "change" ? [edit.at] : edit.edit === "swap" ? [edit.at, edit.with] : [];
+  const isOfBlank =
+    places.some((at) => form(line[at]!) === 0) || (edit.edit === "change" && form(edit.to) === 0);
+  if (isOfBlank || (edit.edit === "change" && apart(edit.to, line[edit.at]!) > FEW)) return 0;
+  const smoother =
+    edit.edit === "change" ? roughness(line, edit.at) - roughness(edited(line, edit), edit.at) : 0;
+  return SELDOM_MEANT + ROUGH * smoother;
+}
+
+/** Squares of a row that one slip makes otherwise, at most. */
+const FEW = 2;
+
+/** Bits of each two squares side by side, or one above the other, that are unlike, of an edit of squares. */
+const ROUGH = 0.5;
 
 /** Whether an edit puts in or takes out at the edge of the cloth, or in the blank border beside it. */
 function isOfBorder(line: EntryLine, edit: LineEdit, { form }: Alphabet): boolean {

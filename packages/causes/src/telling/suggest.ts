@@ -31,8 +31,9 @@ export function suggestions(line: EntryLine, alphabet: Alphabet, seams: readonly
     if (before === undefined || before.likeness < likeness) found.set(key, { edit, likeness });
   };
   byLikeness(line, keep);
-  byShift(line, alphabet, keep);
-  if (alphabet.runs) {
+  // A stretch of a threading that lies too high goes on from a unit too many or too few.
+  if (!alphabet.runs) byShift(line, alphabet, keep);
+  else {
     byRuns(line, alphabet, keep);
     bySteps(line, alphabet, keep);
   }

@@ -68,6 +68,8 @@ export function threadingLine({ threading }: Pick<UnitDraft, "threading">, whole
         return 1.5 + Math.min(raw, Math.log2((line.length + 4) / (times + 0.5)));
       },
       mistaken: (meant, written) => (isNear(meant, written) ? 2 : kinds),
+      apart: () => 1,
+      roughness: () => 0,
       next: (entry, by) => {
         if (form(entry) !== 1) return undefined;
         const shaft = height(entry) + by;

@@ -1,10 +1,19 @@
 /** The bench of slips: `SLIPS=40 SEED=7 npm run slips` plants many times as many, of another seed. */
 import { describe, expect, it } from "vitest";
 import { figured } from "./figures.js";
-import { measureSlip, measureSound, newTally, type Row, type Tally, table } from "./measure.js";
+import {
+  measurePair,
+  measureSlip,
+  measureSound,
+  newTally,
+  type Row,
+  type Sound,
+  type Tally,
+  table,
+} from "./measure.js";
 import { kinds } from "./plant.js";
 import { sectioned } from "./sections.js";
-import { families, grounds, soundDraft, tosser } from "./sound.js";
+import { families, grounds, soundDraft, type Toss, tosser, whole } from "./sound.js";
 
 const times = Number(process.env["SLIPS"] ?? 0);
 const seed = Number(process.env["SEED"] ?? 20261128);
@@ -18,7 +27,7 @@ function print(name: string, tally: Tally): void {
   }
 }
 
-function shares({ alarmed, noted, rows, sound }: Tally): Record<string, number> {
+function shares({ alarmed, noted, pairs, rows, sound }: Tally): Record<string, number> {
   const sum = (of: "planted" | "first" | "regular" | "regularFirst" | "other") =>
     rows.reduce((all, row: Row) => all + row[of], 0);
   return {
@@ -27,7 +36,18 @@ function shares({ alarmed, noted, rows, sound }: Tally): Record<string, number> 
     otherwise: sum("other") / sum("planted"),
     alarmed: alarmed / sound,
     noted: noted / sound,
+    pairs: pairs.both / pairs.planted,
   };
+}
+
+/** Plants a slip of every kind in a sound draft, and one of any kind in its plan together with one of another in its ground. */
+function measureAll(sound: Sound, toss: Toss, tally: Tally): void {
+  const options = measureSound(sound, tally);
+  for (const kind of kinds) measureSlip(sound, options, kind, toss, tally);
+  const [ofPlan, ofOther] = [kinds.slice(0, 9), kinds.slice(9)];
+  const any = <T>(of: readonly T[]) => of[whole(toss, 0, of.length - 1)]!;
+  measurePair(sound, options, [any(ofPlan), any(ofOther)], toss, tally);
+  measurePair(sound, options, [any(ofPlan.slice(0, 3)), any(ofPlan.slice(3))], toss, tally);
 }
 
 describe("slips planted in sound drafts", () => {
@@ -37,10 +57,7 @@ describe("slips planted in sound drafts", () => {
     for (let i = 0; i < Math.max(1, times); i++) {
       for (const family of families) {
         for (const ground of grounds) {
-          const once = family === "a one-off picture";
-          const sound = { family, draft: soundDraft(family, ground, toss), once };
-          const options = measureSound(sound, tally);
-          for (const kind of kinds) measureSlip(sound, options, kind, toss, tally);
+          measureAll({ family, draft: soundDraft(family, ground, toss) }, toss, tally);
         }
       }
     }
@@ -50,15 +67,14 @@ describe("slips planted in sound drafts", () => {
     expect(found["regular"]).toBeGreaterThan(0.85);
     expect(found["otherwise"]).toBeLessThan(0.05);
     expect(found["alarmed"]).toBeLessThan(0.05);
+    expect(found["pairs"]).toBeGreaterThan(0.5);
   });
 
   it("are named first by another hand's", () => {
     const tally = newTally();
     const toss = tosser(seed + 1);
     for (let i = 0; i < Math.max(6, 12 * times); i++) {
-      const sound = sectioned(seed * 1000 + i);
-      const options = measureSound(sound, tally);
-      for (const kind of kinds) measureSlip(sound, options, kind, toss, tally);
+      measureAll(sectioned(seed * 1000 + i), toss, tally);
     }
     print("the second hand", tally);
     const found = shares(tally);
@@ -72,9 +88,7 @@ describe("slips planted in sound drafts", () => {
     const tally = newTally();
     const toss = tosser(seed + 2);
     for (let i = 0; i < Math.max(6, 12 * times); i++) {
-      const sound = figured(seed * 1000 + i);
-      const options = measureSound(sound, tally);
-      for (const kind of kinds) measureSlip(sound, options, kind, toss, tally);
+      measureAll(figured(seed * 1000 + i), toss, tally);
     }
     print("the third hand", tally);
     const found = shares(tally);

@@ -235,7 +235,6 @@ export function figured(seed: number): Sound {
   const picks = [ends, 2 * ends][lot(2)]!;
   return {
     family: `${first!.name} ${upright}, ${way}`,
-    once: upright === "A",
     draft: {
       ground,
       unitEnds: ends,

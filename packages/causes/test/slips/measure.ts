@@ -3,14 +3,13 @@ import { type CheckOptions, check } from "@drawcord/check";
 import { cutOf, isClean } from "@drawcord/ground";
 import { applyChanges, type Change, type UnitDraft } from "@drawcord/units";
 import { type Cause, findCauses } from "../../src/index.js";
-import { type Kind, kinds, ofLifts, plant, sameCloth } from "./plant.js";
+import { type Kind, kinds, plant, sameCloth } from "./plant.js";
 import type { Toss } from "./sound.js";
 
-/** A hand that makes sound drafts; `regular` is whether a slip of a kind lies in something that comes again. */
+/** A sound draft, and how it was put together. */
 export interface Sound {
   readonly family: string;
   readonly draft: UnitDraft;
-  readonly once: boolean;
 }
 
 export interface Row {
@@ -29,6 +28,7 @@ export interface Row {
 export interface Tally {
   readonly rows: readonly Row[];
   readonly families: Record<string, { planted: number; first: number }>;
+  readonly pairs: { planted: number; both: number; one: number };
   sound: number;
   alarmed: number;
   noted: number;
@@ -51,6 +51,7 @@ export function newTally(): Tally {
       regularFirst: 0,
     })),
     families: {},
+    pairs: { planted: 0, both: 0, one: 0 },
     sound: 0,
     alarmed: 0,
     noted: 0,
@@ -75,23 +76,34 @@ function suiting(draft: UnitDraft): CheckOptions {
 }
 
 /**
- * Whether a slip of units or rows lies inside a motif: not at the edge of the cloth or of a border, where a plan may end
- * or begin at any place, nor beside its like, where it changes only how often that comes.
+ * Whether the plan is regular around a slip of units or rows: what stands about it, two on either side, comes again
+ * elsewhere as it is or backwards, or goes straight in a threading. Slips of anything else lie in what is regular.
  */
-function isInside(kind: Kind, draft: UnitDraft, faulty: UnitDraft): boolean {
+export function isRegularAround(kind: Kind, draft: UnitDraft, faulty: UnitDraft): boolean {
   const ofRows =
     /row|lift|shaft (missing|extra)/.test(kind) && kind !== "a row held for a wrong number of picks";
   const ofUnits = /unit/.test(kind);
   if (!ofRows && !ofUnits) return true;
-  const [was, is] = ofRows ? [draft.lifts, faulty.lifts] : [draft.threading, faulty.threading];
-  const first = was.findIndex((set, i) => set.join() !== is[i]?.join());
-  if (first < 0) return false;
-  const about = was.slice(Math.max(0, first - 2), first + 3);
-  if (first < 2 || first > was.length - 3 || about.some((set) => set.length === 0)) return false;
-  return (
-    !/left out|doubled/.test(kind) ||
-    ![first - 1, first + 1].some((i) => was[i]?.join() === was[first]!.join())
-  );
+  const entries = (sets: readonly (readonly number[])[]) => sets.map((set) => set.join());
+  const was = entries(ofRows ? draft.lifts : draft.threading);
+  const is = entries(ofRows ? faulty.lifts : faulty.threading);
+  const first = was.findIndex((entry, i) => entry !== is[i]);
+  let same = 0;
+  while (same < Math.min(was.length, is.length) - first && was.at(-1 - same) === is.at(-1 - same)) same++;
+  const from = first - 2;
+  const to = Math.max(first, was.length - 1 - same) + 2;
+  if (first < 0 || from < 0 || to >= was.length) return false;
+  const about = was.slice(from, to + 1);
+  // In what is blank or held nothing tells one place from the next.
+  if (new Set(about).size < 3) return false;
+  const steps = about.slice(1).map((entry, i) => Number(entry) - Number(about[i]));
+  if (ofUnits && (steps.every((step) => step === 1) || steps.every((step) => step === -1))) return true;
+  const back = about.toReversed();
+  return was.some((_, at) => {
+    if (Math.abs(at - from) < about.length) return false;
+    const other = was.slice(at, at + about.length);
+    return [about, back].some((one) => one.join(";") === other.join(";"));
+  });
 }
 
 /** The changes of all sure causes made, those that move places last and from the end on. */
@@ -120,7 +132,7 @@ export function measureSound({ draft, family }: Sound, tally: Tally): CheckOptio
 }
 
 export function measureSlip(
-  { draft, family, once }: Sound,
+  { draft, family }: Sound,
   options: CheckOptions,
   kind: Kind,
   toss: Toss,
@@ -138,7 +150,7 @@ export function measureSlip(
   const restores = (changes: readonly Change[]) => sameCloth(applyChanges(faulty, changes), draft);
   const [best] = causes;
   const first = best !== undefined && restores(best.changes);
-  const regular = !(once && ofLifts.includes(kind)) && isInside(kind, draft, faulty);
+  const regular = isRegularAround(kind, draft, faulty);
   row.planted++;
   ofFamily.planted++;
   if (causes.length + report.findings.length > 0) row.found++;
@@ -170,8 +182,39 @@ export function measureSlip(
     );
 }
 
+/** Plants two slips of unlike kinds at once, and counts whether the first two causes undo both, or one of them. */
+export function measurePair(
+  { draft }: Sound,
+  options: CheckOptions,
+  pair: readonly [Kind, Kind],
+  toss: Toss,
+  { pairs }: Tally,
+): void {
+  const [one, other] = pair.map((kind) => plant(kind, draft, toss));
+  if (one === undefined || other === undefined || sameCloth(one, draft) || sameCloth(other, draft)) return;
+  const faulty = plantedBoth(draft, one, other);
+  if (faulty === undefined) return;
+  const named = findCauses(faulty, options).causes.slice(0, 2);
+  const undone = (left: UnitDraft) =>
+    named.some(({ changes }) => sameCloth(applyChanges(faulty, changes), left));
+  pairs.planted++;
+  const count = [one, other].filter(undone).length;
+  if (count === 2) pairs.both++;
+  if (count === 1) pairs.one++;
+}
+
+/** A draft with what two slips changed of it, where they changed parts of their own. */
+function plantedBoth(draft: UnitDraft, one: UnitDraft, other: UnitDraft): UnitDraft | undefined {
+  const parts = ["ground", "threading", "lifts", "picksPerRow", "selvedge"] as const;
+  const of = (slipped: UnitDraft) =>
+    parts.filter((part) => JSON.stringify(slipped[part]) !== JSON.stringify(draft[part]));
+  const [mine, others] = [of(one), of(other)];
+  if (mine.some((part) => others.includes(part))) return undefined;
+  return { ...one, ...Object.fromEntries(others.map((part) => [part, other[part]])) };
+}
+
 /** The table of the bench, a line each. */
-export function table({ alarmed, families, noted, rows, sound }: Tally): string {
+export function table({ alarmed, families, noted, pairs, rows, sound }: Tally): string {
   const percent = (part: number, of: number) => (of === 0 ? "-" : `${Math.round((100 * part) / of)} %`);
   const median = (of: readonly number[]) => [...of].sort((a, b) => a - b)[Math.floor(of.length / 2)] ?? "-";
   const sum = (of: keyof Row) => rows.reduce((all, row) => all + (row[of] as number), 0);
@@ -210,6 +253,7 @@ export function table({ alarmed, families, noted, rows, sound }: Tally): string 
     ...Object.entries(families).map(([family, { first, planted }]) =>
       line([`  ${family}`, planted, "", percent(first, planted)]),
     ),
+    `${pairs.planted} pairs: ${percent(pairs.both, pairs.planted)} both named by the first two causes, ${percent(pairs.one, pairs.planted)} one of them`,
     `${sound} sound: ${percent(alarmed, sound)} alarmed above a note (${alarmed}), ${percent(noted, sound)} with any (${noted})`,
   ].join("\n");
 }

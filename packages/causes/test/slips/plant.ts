@@ -21,9 +21,6 @@ export const kinds = [
 ] as const;
 export type Kind = (typeof kinds)[number];
 
-/** Kinds that lie in the lifts: in a picture that is woven once nothing else tells what was meant. */
-export const ofLifts: readonly Kind[] = kinds.slice(3, 9);
-
 const any = (toss: Toss, things: { readonly length: number }) => whole(toss, 0, things.length - 1);
 
 /** A draft with a slip of a kind; undefined where this draft has no room for it. */

@@ -139,7 +139,6 @@ export function sectioned(seed: number): Sound {
   const side = dice.below(2) === 0 ? ground.threading.slice(0, 4) : [1, 1, 2, 2, 1, 1, 2, 2];
   return {
     family: `${threaded} / ${woven}`,
-    once: false,
     draft: {
       ground,
       unitEnds: size,
