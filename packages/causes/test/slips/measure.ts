@@ -79,7 +79,7 @@ function suiting(draft: UnitDraft): CheckOptions {
  * Whether the plan is regular around a slip of units or rows: what stands about it, two on either side, comes again
  * elsewhere as it is or backwards, or goes straight in a threading. Slips of anything else lie in what is regular.
  */
-export function isRegularAround(kind: Kind, draft: UnitDraft, faulty: UnitDraft): boolean {
+function isRegularAround(kind: Kind, draft: UnitDraft, faulty: UnitDraft): boolean {
   const ofRows =
     /row|lift|shaft (missing|extra)/.test(kind) && kind !== "a row held for a wrong number of picks";
   const ofUnits = /unit/.test(kind);
