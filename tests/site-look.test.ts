@@ -4,8 +4,8 @@ import axe from "axe-core";
 import { type Browser, chromium, type Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { browserForTests } from "./scripts/find-browser.mjs";
+import { serve } from "./scripts/serve.mjs";
 import { root } from "./support/packages.js";
-import { type Served, serve } from "./support/serve.js";
 
 const site = join(root, "docs/.vitepress/dist");
 if (!existsSync(join(site, "index.html")))
@@ -25,7 +25,7 @@ const pages =
 const WIDTHS = [390, 820, 1280] as const;
 
 describe("every page, on a phone, a tablet and a desk", () => {
-  let served: Served;
+  let served: Awaited<ReturnType<typeof serve>>;
   let browser: Browser;
   let page: Page;
 

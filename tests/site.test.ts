@@ -9,10 +9,10 @@ import { type Browser, type BrowserContext, chromium, type Page } from "playwrig
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { errorCodes } from "../docs/support/error-codes.js";
 import { browserForTests } from "./scripts/find-browser.mjs";
+import { serve } from "./scripts/serve.mjs";
 import { drawcord } from "./support/built.js";
 import { folder } from "./support/folder.js";
 import { root } from "./support/packages.js";
-import { type Served, serve } from "./support/serve.js";
 
 const site = join(root, "docs/.vitepress/dist");
 if (!existsSync(join(site, "index.html")))
@@ -23,7 +23,7 @@ const THREADING = "X*2 13 X 4-2 (1-12 11-2)*3 1-4 X 13 X*2";
 const runner = join(root, "shared/recipes/runner.recipe.yaml");
 
 describe("the site in a browser", () => {
-  let served: Served;
+  let served: Awaited<ReturnType<typeof serve>>;
   let browser: Browser;
   let context: BrowserContext;
   let page: Page;

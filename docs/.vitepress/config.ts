@@ -4,7 +4,7 @@ import { defineConfig } from "vitepress";
 import { BASE, servedAnywhere } from "../support/anywhere.js";
 import { keptOffline } from "../support/offline.js";
 import { practiceWritten } from "../support/practice.js";
-import { referenceBeside, whole } from "../support/reference.js";
+import { isWhole } from "../support/whole.js";
 
 const guide = [
   ["First cloth in ten minutes", "first-cloth"],
@@ -16,6 +16,26 @@ const guide = [
   ["From a script and in CI", "scripts"],
   ["For the class", "class"],
   ["For the app developer", "apps"],
+] as const;
+
+/** Packages and their entries in the order in which they build on one another. */
+const PACKAGES = [
+  "base",
+  "grid",
+  "draw",
+  "yarn",
+  "ground",
+  "units",
+  "chart",
+  "check",
+  "causes",
+  "files",
+  "review",
+  "page",
+  "page-print",
+  "sheet",
+  "follow",
+  "lesson",
 ] as const;
 
 /** Pages that stand by themselves. */
@@ -35,11 +55,19 @@ export default defineConfig({
   base: BASE,
   cleanUrls: false,
   lastUpdated: false,
-  srcExclude: ["rules.md", "formulas.md", "node_modules/**"],
-  head: [["link", { rel: "icon", href: "data:," }]],
+  srcExclude: ["rules.md", "formulas.md", "node_modules/**", ...(isWhole ? [] : ["reference/**"])],
+  head: [
+    ["link", { rel: "icon", href: "data:," }],
+    // A link that holds a recipe is known before anything is drawn.
+    [
+      "script",
+      {},
+      'if (location.hash.startsWith("#recipe=")) document.documentElement.classList.add("linked")',
+    ],
+  ],
   // Pages of the guide, the rules and the formulas are short, and what commands print is wide.
   transformPageData: ({ relativePath }) =>
-    /^(?:guide|rules|formulas)\//.test(relativePath) ? { frontmatter: { aside: false } } : {},
+    /^(?:guide|rules|formulas|reference)\//.test(relativePath) ? { frontmatter: { aside: false } } : {},
   // A page may hold another with a head of its own; each says whose it is.
   transformHtml: (html) =>
     html
@@ -49,7 +77,6 @@ export default defineConfig({
     servedAnywhere(outDir);
     practiceWritten(outDir);
     keptOffline(outDir);
-    if (whole) referenceBeside(outDir);
   },
   markdown: { theme: { light: "github-light-high-contrast", dark: "github-dark-high-contrast" } },
   vite: { worker: { format: "es" }, build: { target: "es2022" } },
@@ -60,7 +87,7 @@ export default defineConfig({
       { text: "Rules", link: "/rules/" },
       { text: "Formulas", link: "/formulas/" },
       { text: "Weaves", link: "/weaves" },
-      ...(whole ? [{ text: "Reference", link: "/reference/index.html", target: "_self" }] : []),
+      ...(isWhole ? [{ text: "Reference", link: "/reference/" }] : []),
       {
         text: "More",
         items: more,
@@ -71,6 +98,12 @@ export default defineConfig({
       "/guide/": [{ text: "Guide", items: guide.map(([text, name]) => ({ text, link: `/guide/${name}` })) }],
       "/rules/": [
         { text: "Rules", items: rules.map(({ name }) => ({ text: name, link: `/rules/${name}` })) },
+      ],
+      "/reference/": [
+        {
+          text: "Packages",
+          items: PACKAGES.map((name) => ({ text: name.replace("-", "/"), link: `/reference/${name}` })),
+        },
       ],
       "/formulas/": [
         {

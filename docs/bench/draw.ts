@@ -62,15 +62,16 @@ function bitmapOf(grid: BitGrid, colours: Parameters<typeof drawPixels>[1]): Pro
   return createImageBitmap(new ImageData(data, width));
 }
 
-/** Threads are as wide as their setts say; where these are not known, as wide as high. */
-function pitchOf(reading: Reading): readonly [number, number] {
+/** Threads are as wide as their setts say, in millimetres; where these are not known, as wide as high. */
+export function pitchOf(reading: Reading): readonly [number, number] {
   if (reading.kind !== "recipe") return [1, 1];
   const { picks, sett } = reading.recipe.cloth;
   if (sett === undefined || picks === undefined) return [1, 1];
   return [10 / toMetric(sett).value, 10 / toMetric(picks).value];
 }
 
-function harnessOf(recipe: Recipe, piece: number): Harness {
+/** What can be pressed and pulled for a piece, from 0. */
+export function harnessOf(recipe: Recipe, piece: number): Harness {
   const { ground, lifts, threading } = pieceOf(recipe, piece).draft;
   return {
     steps: ground.steps.map(({ raise, sink }) => ({ raise, sink })),

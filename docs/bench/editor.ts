@@ -8,9 +8,23 @@ import {
 import { defaultKeymap, history, historyKeymap, redo, undo } from "@codemirror/commands";
 import { yaml } from "@codemirror/lang-yaml";
 import { bracketMatching, HighlightStyle, indentUnit, syntaxHighlighting } from "@codemirror/language";
-import { type Action, type Diagnostic, lintGutter, lintKeymap, setDiagnostics } from "@codemirror/lint";
+import {
+  type Action,
+  type Diagnostic,
+  forEachDiagnostic,
+  lintGutter,
+  lintKeymap,
+  setDiagnostics,
+} from "@codemirror/lint";
 import { EditorState } from "@codemirror/state";
-import { EditorView, highlightActiveLine, hoverTooltip, keymap, lineNumbers } from "@codemirror/view";
+import {
+  EditorView,
+  highlightActiveLine,
+  hoverTooltip,
+  keymap,
+  lineNumbers,
+  tooltips,
+} from "@codemirror/view";
 import { tags } from "@lezer/highlight";
 import type { Edit, Stretch } from "./edits.js";
 import type { Mark, ToldCause, ToldMend } from "./messages.js";
@@ -70,6 +84,8 @@ export function openEditor(parent: HTMLElement, text: string, use: EditorUse): R
         lintGutter(),
         autocompletion({ override: [complete] }),
         hoverTooltip(explain),
+        // What is laid out within the paper is not to be cut off at its edge.
+        tooltips({ parent: parent.closest<HTMLElement>(".bench") ?? parent }),
         keymap.of([...lintKeymap, ...completionKeymap, ...defaultKeymap, ...historyKeymap]),
         EditorView.contentAttributes.of({ "aria-label": "the recipe", spellcheck: "false", tabindex: "0" }),
         EditorView.updateListener.of(({ docChanged, state }) => {
@@ -89,7 +105,8 @@ export function openEditor(parent: HTMLElement, text: string, use: EditorUse): R
         ...causes.map((cause) => diagnosticOf(cause, use)),
         ...marks.slice(0, MOST_UNDERLINED).map(markOf),
       ].map((one) => ({ ...one, ...within(one) }));
-      view.dispatch(setDiagnostics(view.state, told));
+      // What is underlined already is not underlined anew: that would cost as much as a key stroke.
+      if (!isUnderlined(view.state, told)) view.dispatch(setDiagnostics(view.state, told));
     },
     apply: (edits) => {
       view.dispatch({ changes: edits.map(({ text: insert, ...place }) => ({ ...within(place), insert })) });
@@ -111,6 +128,24 @@ export function openEditor(parent: HTMLElement, text: string, use: EditorUse): R
     },
     close: () => view.destroy(),
   };
+}
+
+/** Whether just these stand underlined, with the same mends. */
+function isUnderlined(state: EditorState, told: readonly Diagnostic[]): boolean {
+  const keyOf = ({ actions = [], message, severity }: Diagnostic, from: number, to: number) =>
+    `${from} ${to} ${severity} ${actions.length} ${message}`;
+  const shown = new Set<string>();
+  let isSame = true;
+  forEachDiagnostic(state, (one, from, to) => {
+    // A mend knows its places in the text: after a key stroke they are others.
+    if ((one.actions?.length ?? 0) > 0) isSame = false;
+    shown.add(keyOf(one, from, to));
+  });
+  return (
+    isSame &&
+    told.every((one) => shown.has(keyOf(one, one.from, one.to))) &&
+    new Set(told.map((one) => keyOf(one, one.from, one.to))).size === shown.size
+  );
 }
 
 function markOf({ from, level, name, sentence, to }: Mark): Diagnostic {

@@ -1,8 +1,10 @@
-/** The recipes of the winter course, to begin with; each is fetched when it is asked for. */
+import runner from "../../shared/recipes/runner.recipe.yaml?raw";
+
+/** The recipes of the winter course, to begin with; all but the first are fetched when they are asked for. */
 export const examples: readonly { readonly title: string; text(): Promise<string> }[] = [
   {
     title: "the runner: moths and lanterns",
-    text: async () => (await import("../../shared/recipes/runner.recipe.yaml?raw")).default,
+    text: async () => runner,
   },
   {
     title: "the napkin: ferns",

@@ -1,4 +1,5 @@
 /** The worker of the bench: it reads, checks, draws and writes, so that the page stays free for the hand that types. */
+import { DrawcordError } from "@drawcord/base";
 import { type Drawing, draw } from "./draw.js";
 import type { Answer, Numbered, Question } from "./messages.js";
 import { type BenchReading, pieceOf, readBench, sentenceOf } from "./reading.js";
@@ -15,6 +16,11 @@ addEventListener("message", async ({ data }: MessageEvent<Numbered<Question>>) =
   try {
     await answered(data, send);
   } catch (error) {
+    // The page is not left waiting for what went wrong in a way that nobody foresaw.
+    if (!(error instanceof DrawcordError)) {
+      send({ answer: "refused", sentence: `this cannot be done here: ${error}` });
+      throw error;
+    }
     send({ answer: "refused", sentence: sentenceOf(error) });
   }
 });

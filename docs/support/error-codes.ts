@@ -1,12 +1,13 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 
-/** A code of an error, what it means, and the packages that give it. */
+/** A code of an error, what it means, and where it comes from. */
 export interface ErrorCode {
   readonly code: string;
   /** A sentence for each meaning that it has. */
   readonly meanings: readonly string[];
-  readonly packages: readonly string[];
+  /** The folders of the packages that give it, and the class of the error in each. */
+  readonly from: readonly { readonly folder: string; readonly error: string }[];
 }
 
 /**
@@ -14,33 +15,36 @@ export interface ErrorCode {
  * @param root the folder of the whole project
  */
 export function errorCodes(root: string): readonly ErrorCode[] {
-  const found = new Map<string, { readonly meanings: Set<string>; readonly packages: string[] }>();
-  for (const name of readdirSync(join(root, "packages"))) {
-    if (name.endsWith(".json")) continue;
-    for (const [code, meaning] of codesOf(join(root, "packages", name, "src"))) {
-      const { meanings, packages } = found.get(code) ?? { meanings: new Set(), packages: [] };
+  const found = new Map<string, { readonly meanings: Set<string>; readonly from: ErrorCode["from"] }>();
+  for (const folder of readdirSync(join(root, "packages"))) {
+    if (folder.endsWith(".json")) continue;
+    for (const { code, error, meaning } of codesOf(join(root, "packages", folder, "src"))) {
+      const { from, meanings } = found.get(code) ?? { from: [], meanings: new Set() };
       if (meaning !== "") meanings.add(meaning);
-      found.set(code, {
-        meanings,
-        packages: [...packages, name === "cli" ? "drawcord" : `@drawcord/${name}`],
-      });
+      found.set(code, { meanings, from: [...from, { folder, error }] });
     }
   }
   return [...found]
-    .map(([code, { meanings, packages }]) => ({ code, meanings: [...meanings], packages }))
+    .map(([code, { from, meanings }]) => ({ code, from, meanings: [...meanings] }))
     .sort((a, b) => (a.code < b.code ? -1 : 1));
 }
 
-/** The codes of a package, each with what its docstring says of it, as a sentence; empty where it says nothing. */
-function codesOf(src: string): readonly (readonly [code: string, meaning: string])[] {
+/** A code of a package, its class, and what its docstring says of it, as a sentence; empty where it says nothing. */
+interface CodeOf {
+  readonly code: string;
+  readonly error: string;
+  readonly meaning: string;
+}
+
+function codesOf(src: string): readonly CodeOf[] {
   const files = ["error.ts", "need.ts", "watch.ts"].map((file) => join(src, file));
   return files.flatMap((file) => {
-    const [, words = "", union = ""] =
-      /\/\*\*((?:(?!\*\/)[\s\S])*)\*\/\nexport type \w+ErrorCode =([^;]*);/.exec(textOf(file)) ?? [];
+    const [, words = "", error = "", union = ""] =
+      /\/\*\*((?:(?!\*\/)[\s\S])*)\*\/\nexport type (\w+Error)Code =([^;]*);/.exec(textOf(file)) ?? [];
     const said = words.replace(/\n \* {3}/g, " ");
     return [...union.matchAll(/"([\w-]+)"/g)].map(([, code]) => {
       const [, meaning = ""] = new RegExp(`^ \\* - \`${code}\`: (.*)$`, "m").exec(said) ?? [];
-      return [code!, meaning && `${meaning[0]!.toUpperCase()}${meaning.slice(1)}.`] as const;
+      return { code: code!, error, meaning: meaning && `${meaning[0]!.toUpperCase()}${meaning.slice(1)}.` };
     });
   });
 }

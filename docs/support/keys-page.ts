@@ -2,6 +2,7 @@ import type { Schema } from "@drawcord/files";
 import { editorSchema } from "@drawcord/review";
 import { anchorOf, OWN_NAME } from "../bench/schema-keys.js";
 import { escaped } from "./text.js";
+import { isWhole } from "./whole.js";
 
 /** Every key of a recipe with what it means and an example of it: where the bench's helps lead to. */
 export function keysPage(): string {
@@ -9,6 +10,9 @@ export function keysPage(): string {
   return [
     "# Keys of a recipe",
     "Every key that a recipe may have, section by section, as the reader knows them. How threadings, rows and orders are written stands, with pictures, under [the recipe's language](./recipe-language). Of the sections only `recipe`, `ground`, `units` and `lifts` are needed, and of `lifts` a recipe with `pieces` may have none.",
+    ...(isWhole
+      ? ["What is read of them is the [`Recipe`](./reference/files#Recipe) of the reference."]
+      : []),
     ...Object.entries(schema.properties ?? {}).map(([key, section]) => sectionText(key, section)),
   ].join("\n\n");
 }
