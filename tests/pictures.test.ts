@@ -4,6 +4,8 @@ import { expect, it } from "vitest";
 import { drawcord } from "./support/built.js";
 import { folder } from "./support/folder.js";
 import { root } from "./support/packages.js";
+import { followPicture } from "./support/pictures/follow-row.js";
+import { slipPicture } from "./support/pictures/slip.js";
 
 const runner = join(root, "shared/recipes/runner.recipe.yaml");
 
@@ -15,4 +17,11 @@ it.each([
   const { status } = await drawcord([...args, "-o", made]);
   expect(status).toBe(0);
   expect(readFileSync(made).equals(readFileSync(join(root, "docs/pictures", name)))).toBe(true);
+});
+
+it.each([
+  ["a slip with its cause and its mend", "docs/pictures/slip.svg", slipPicture],
+  ["a row of the page for the loom", "docs/pictures/follow-row.svg", followPicture],
+])("%s is drawn from what the command writes", async (_, path, picture) => {
+  await expect(await picture()).toMatchFileSnapshot(join(root, path));
 });
