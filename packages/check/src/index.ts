@@ -14,9 +14,9 @@ export { type Mistake, type MistakeSentences, mistakeSentences } from "./numbers
 export type { Counted, Numbers, ProjectFacts, ProjectNumbers } from "./numbers/project.js";
 export { projectNumbers } from "./numbers/project-numbers.js";
 export type { ExampleYarn, Said } from "./numbers/said.js";
-export type { LoomOptions, Repeat, Sett, StatedNumber } from "./options.js";
+export type { GroundStartOption, LoomOptions, Repeat, Sett, StatedNumber } from "./options.js";
 export { partsOf } from "./parts-of.js";
-export type { Side, WovenOrder, YarnOrder } from "./put-together.js";
+export type { GroundBegin, GroundStart, Side, WovenOrder, YarnOrder } from "./put-together.js";
 export type { CutTally, FloatTally, Severity, Span, Spread, Where } from "./report.js";
 export { reportNumbers } from "./report-numbers.js";
 export { rulePages } from "./rule-pages.js";

@@ -1,7 +1,7 @@
 import type { Limits } from "./limits.js";
 import type { NumberSlip } from "./numbers/likely-mistake.js";
 import type { ProjectNumbers } from "./numbers/project.js";
-import type { Side, WovenOrder, YarnOrder } from "./put-together.js";
+import type { GroundStart, Side, WovenOrder, YarnOrder } from "./put-together.js";
 import type { Severity, Span } from "./report.js";
 
 /** Threads in a centimetre, as the cloth lies on the loom. */
@@ -67,6 +67,14 @@ export interface LoomOptions {
   readonly heddles?: number;
 }
 
+/** How a named ground is begun, and for which picks. */
+export interface GroundStartOption extends GroundStart {
+  /** The picks that every row is taken to be a multiple of. */
+  readonly step: number;
+  /** The picks that most rows have. */
+  readonly usual: number;
+}
+
 /** How a cloth is to be checked, by rules of these names. */
 export interface OptionsOf<Name extends string = string> {
   /** Default: not known. */
@@ -89,6 +97,8 @@ export interface OptionsOf<Name extends string = string> {
   readonly yarnOrders?: readonly YarnOrder[];
   /** How the lifts were put together; default: not known. */
   readonly woven?: WovenOrder;
+  /** How a named ground is begun where rows of unlike picks move its start; default: they do not. */
+  readonly groundStart?: GroundStartOption;
   /** Default: none are stated. */
   readonly stated?: readonly StatedNumber[];
   /** The project, as `projectNumbers` makes it, for the rules of numbers that agree. Default: nothing is said of one. */

@@ -28,3 +28,23 @@ export interface WovenOrder {
   /** Rows that no whole repeat of the block that fills the length had room in. */
   readonly over: number;
 }
+
+/** What the first pick of a ground moves. */
+export interface GroundBegin {
+  /** The ground shafts that are raised. */
+  readonly raise: ShaftSet;
+  /** The ground shafts that are sunk. */
+  readonly sink: ShaftSet;
+}
+
+/** How a ground named by its weave is begun where rows of unlike picks move its start. */
+export interface GroundStart {
+  /** The weave, as it is written. */
+  readonly weave: string;
+  /** The numbers of picks that rows have, each once, from the least. */
+  readonly rowPicks: readonly number[];
+  /** Its first pick. */
+  readonly begins: GroundBegin;
+  /** What its first pick were if all rows had the picks that most have. */
+  readonly wouldBegin: GroundBegin;
+}

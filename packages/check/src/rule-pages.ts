@@ -6,6 +6,7 @@ import { edgeFloat, edgeFloatPage } from "./rules/edge-float.js";
 import { endWithoutShaft, endWithoutShaftPage } from "./rules/end-without-shaft.js";
 import { faceShare, faceSharePage } from "./rules/face-share.js";
 import { floatLength, floatLengthPage } from "./rules/float-length.js";
+import { groundStart, groundStartPage } from "./rules/ground-start.js";
 import { idleShaft, idleShaftPage } from "./rules/idle-shaft.js";
 import { impossibleNumber, impossibleNumberPage } from "./rules/impossible-number.js";
 import { largeArea, largeAreaPage } from "./rules/large-area.js";
@@ -53,6 +54,7 @@ export const rulePages: { readonly [name in RuleName]: RulePage } = {
   [impossibleNumber.name]: impossibleNumberPage,
   [unusualNumber.name]: unusualNumberPage,
   [lengthRows.name]: lengthRowsPage,
+  [groundStart.name]: groundStartPage,
   [rowsOver.name]: rowsOverPage,
   [widthUnits.name]: widthUnitsPage,
   [closeSett.name]: closeSettPage,

@@ -8,6 +8,7 @@ import { edgeFloatSentence } from "./rules/edge-float.js";
 import { endWithoutShaftSentence } from "./rules/end-without-shaft.js";
 import { faceShareSentence } from "./rules/face-share.js";
 import { floatLengthSentence } from "./rules/float-length.js";
+import { groundStartSentence } from "./rules/ground-start.js";
 import { idleShaftSentence } from "./rules/idle-shaft.js";
 import { impossibleNumberSentence } from "./rules/impossible-number.js";
 import { largeAreaSentence } from "./rules/large-area.js";
@@ -57,6 +58,7 @@ export const findingSentences: FindingSentences = /* @__PURE__ */ (() => ({
   ...staticDrawnSentence,
   ...idleShaftSentence,
   ...loomCapacitySentence,
+  ...groundStartSentence,
   ...statedNumberSentence,
   ...impossibleNumberSentence,
   ...unusualNumberSentence,

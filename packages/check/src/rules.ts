@@ -6,6 +6,7 @@ import { edgeFloat } from "./rules/edge-float.js";
 import { endWithoutShaft } from "./rules/end-without-shaft.js";
 import { faceShare } from "./rules/face-share.js";
 import { floatLength } from "./rules/float-length.js";
+import { groundStart } from "./rules/ground-start.js";
 import { idleShaft } from "./rules/idle-shaft.js";
 import { type impossibleNumber, impossibleNumberEntry } from "./rules/impossible-number.js";
 import { largeArea } from "./rules/large-area.js";
@@ -49,6 +50,7 @@ export const rules = [
   staticDrawn,
   idleShaft,
   loomCapacity,
+  groundStart,
   statedNumber,
   /* @__PURE__ */ entryOf<typeof impossibleNumber>(impossibleNumberEntry),
   /* @__PURE__ */ entryOf<typeof unusualNumber>(unusualNumberEntry),

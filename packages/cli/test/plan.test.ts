@@ -316,14 +316,36 @@ units: { ends: 4, threading: X 1 2 X }
 lifts: { picks: 4, rows: [1, 2, 1] }
 `;
   writeFileSync(join(cwd, "alike.yaml"), bound);
+  writeFileSync(
+    join(cwd, "once.yaml"),
+    bound.replace("picks: 4", "picks: 4*7 3").replace("[1, 2, 1]", "[1, 2, 1, 2, 1, 2, 1, 2]"),
+  );
   writeFileSync(join(cwd, "unlike.yaml"), bound.replace("picks: 4", "picks: [4, 3, 4]"));
 
-  it("says that the start is another, and says nothing where all rows are alike", async () => {
-    const notes = async (file: string): Promise<string> => (await json("plan", file)).notes?.join("\n") ?? "";
-    expect(await notes("alike.yaml")).not.toContain("begun for");
-    expect(await notes("unlike.yaml")).toContain(
-      'rows have 3 and 4 picks, so the ground "broken twill" is begun for steps of 1',
-    );
+  it("says in plan and in check that the start is another, and nothing where all rows are alike", async () => {
+    const told = async (file: string) => [
+      (await run(["plan", file], { cwd })).stdout.replace(/\s+/g, " "),
+      (await run(["check", file], { cwd, width: 400 })).stdout.replace(/\s+/g, " "),
+    ];
+    for (const text of await told("alike.yaml")) expect(text).not.toContain("begun for");
+    for (const text of await told("unlike.yaml")) {
+      expect(text).toContain(
+        'rows have 3 and 4 picks, so the ground "broken twill" is begun for steps of 1: with shafts 1 raised and 4 sunk; were all rows of 4 picks, with shafts',
+      );
+    }
+    // One row in eight that is otherwise moves nothing.
+    for (const text of await told("once.yaml")) expect(text).not.toContain("begun for");
+  });
+
+  it("fails by the warnings that are allowed, as check does", async () => {
+    const warned = bound.replace("rows: [1, 2, 1] }", "rows: [1, 2, 1] }\nstated: { ends: 99 }");
+    writeFileSync(join(cwd, "warned.yaml"), warned);
+    const status = async (...argv: string[]) => (await run(["plan", "warned.yaml", ...argv], { cwd })).status;
+    expect(await status()).toBe(0);
+    expect(await status("--max-warnings", "1")).toBe(0);
+    expect(await status("--max-warnings", "0")).toBe(1);
+    expect(await status("--fail-on", "warning")).toBe(1);
+    expect(await status("--max-warnings", "few")).toBe(2);
   });
 });
 

@@ -17,6 +17,7 @@ export { projectOf } from "./project.js";
 export { projectOfDraft } from "./project-draft.js";
 export { type FileKind, kindOf, type Reading, read } from "./read.js";
 export { formatRecipe } from "./recipe/format.js";
+export { groundStartOf } from "./recipe/ground-start.js";
 export { needRecipe } from "./recipe/need-recipe.js";
 export { ownNumbers } from "./recipe/own-numbers.js";
 export { blocksOfPiece, type PieceBlock } from "./recipe/pieces/blocks.js";

@@ -5,7 +5,7 @@ import {
   type Sett,
   type YarnOrder,
 } from "@drawcord/check";
-import { projectOf, type Recipe } from "@drawcord/files";
+import { groundStartOf, projectOf, type Recipe } from "@drawcord/files";
 import { draftSize } from "@drawcord/units";
 import { type Quantity, toMetric } from "@drawcord/yarn";
 import { namedRules } from "./rule-names.js";
@@ -33,6 +33,7 @@ export function optionsOf(recipe: Recipe, whole?: Recipe): CheckOptions {
     ...perCm("picksPerCm", project.facts.pickSett),
   };
   const stated = statedNumbers(whole ?? recipe);
+  const groundStart = groundStartOf(whole ?? recipe);
   const { patternShafts, groundShafts, treadles, lingos, heddles, weavingWidth } = recipe.loom;
   const loom: LoomOptions = {
     ...(patternShafts === undefined ? {} : { patternShafts }),
@@ -50,6 +51,7 @@ export function optionsOf(recipe: Recipe, whole?: Recipe): CheckOptions {
     ...namedRules(recipe),
     project,
     ...(stated.length === 0 ? {} : { stated }),
+    ...(groundStart === undefined ? {} : { groundStart }),
     ...(cloth.firstPickFrom === undefined ? {} : { firstPickFrom: cloth.firstPickFrom }),
     ...(cloth.firstPickOf === undefined ? {} : { firstPickOf: cloth.firstPickOf }),
     yarnOfPick: piece.wefts,

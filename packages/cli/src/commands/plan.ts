@@ -4,11 +4,11 @@ import { defineCommand } from "../command.js";
 import { CliError } from "../error.js";
 import { input } from "../inputs.js";
 import { loomJson, loomPlanOf, loomText } from "../loom/loom-needs.js";
+import { numberOption } from "../number-option.js";
 import { paintFor } from "../paint.js";
 import { sayIgnored } from "../plain/ignored.js";
 import { agreementJson, agreementOf, agreementStatus, agreementText } from "../plan/agreement.js";
 import { fillStated } from "../plan/fill-stated.js";
-import { groundStart } from "../plan/ground-start.js";
 import { planJson } from "../plan/json.js";
 import { plainNeeds, plainNeedsText } from "../plan/plain.js";
 import { planText } from "../plan/text.js";
@@ -22,7 +22,7 @@ export const command = defineCommand({
   operands: "FILE",
   help: `Works out the numbers of a recipe's project: ends, units and lingos, reed and sley, widths in the reed, on the loom and finished, the length of the warp and how it is wound (double passes and chains), the pieces, the yarn by colour with its weight and the packages to buy, and the weight of the cloth; then what the loom must have (lingos, leashes, heddles, cords, treadles, ties) against what the section loom says it has, and what the heaviest lift weighs.
 
-It takes what the sections yarns, cloth and project say. Where the trade has a usual value and the recipe has none, that is taken and listed under "assumed"; what cannot be worked out is listed under "missing". Whether the numbers agree is said last, by the same rules as check: length and rows, width and units, sett, sley and reed, the loom, the warp, the stock, and what is stated. The exit status is 1 when one of them is an error (or what --fail-on says).
+It takes what the sections yarns, cloth and project say. Where the trade has a usual value and the recipe has none, that is taken and listed under "assumed"; what cannot be worked out is listed under "missing". Whether the numbers agree is said last, by the same rules as check: length and rows, width and units, sett, sley and reed, the loom, the warp, the stock, and what is stated. The exit status is 1 when one of them is an error (or what --fail-on and --max-warnings say).
 
 Numbers by formulas of one's own, from the section formulas of a recipe, stand under "own", with their working like all others.
 
@@ -59,6 +59,11 @@ For FILE, - is standard input.`,
       default: "error",
       help: "the least level of finding that makes the exit status 1",
     },
+    "max-warnings": {
+      type: "string",
+      value: "NUMBER",
+      help: "how many warnings still leave the exit status 0",
+    },
     explain: { type: "boolean", help: "add the working of each number: formula, values, result, source" },
   },
   async run({ operands, options }, io) {
@@ -76,13 +81,16 @@ For FILE, - is standard input.`,
     await sayIgnored(reading, source.name, io);
     const { loom, project, title } = subjectOf(reading, source.name);
     const alone = planned(project, source.name);
-    const started = reading.kind === "recipe" ? groundStart(bytes, reading.recipe) : [];
     const own = reading.kind === "recipe" ? await ownNumbers(reading.recipe) : [];
-    const notes = [...alone.notes, ...started];
-    const found: Plan = { ...alone, ...(own.length > 0 && { own }), notes };
+    const found: Plan = { ...alone, ...(own.length > 0 && { own }) };
     const numbers = options.explain ? numbersOf(found) : [];
     const agreement = reading.kind === "recipe" ? agreementOf(reading.recipe) : undefined;
-    const strictness = { failOn: options["fail-on"], maxWarnings: Number.POSITIVE_INFINITY };
+    const strictness = {
+      failOn: options["fail-on"],
+      maxWarnings:
+        numberOption("plan", "max-warnings", options["max-warnings"], undefined, 0) ??
+        Number.POSITIVE_INFINITY,
+    };
     const status = agreement === undefined ? 0 : agreementStatus(agreement, strictness);
     if (options.format === "json") {
       const whole = {

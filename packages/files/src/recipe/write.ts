@@ -1,10 +1,9 @@
 import { type Limit, type Limits, limits, type Span, type Waiver } from "@drawcord/check";
-import { type Ground, groundFromWeave } from "@drawcord/ground";
 import { commonSize, printLifts, printShafts, printThreading, type UnitDraft } from "@drawcord/units";
 import { printQuantity, type Quantity } from "@drawcord/yarn";
 import { stringify } from "yaml";
 import { formatRecipe } from "./format.js";
-import { commonStep } from "./ground.js";
+import { namedGround } from "./named-ground.js";
 import { piecesText, standsInPieces, weftsText } from "./pieces/write.js";
 import { printYarnOrder } from "./pieces/yarn-order.js";
 import type { Recipe, RecipeFormula, RecipeYarn } from "./types.js";
@@ -148,7 +147,7 @@ function groundOf({ draft, weave }: RecipeData): unknown {
   const ends = (shafts: readonly number[] | undefined) =>
     shafts && printThreading(shafts.map((shaft) => [shaft]));
   return {
-    ...(named(weave, draft) ?? {
+    ...(namedGround(weave, draft) ?? {
       shafts: ground.shafts,
       threading: ends(ground.threading),
       steps: ground.steps.map(({ raise, sink, weft }) => ({
@@ -163,29 +162,6 @@ function groundOf({ draft, weave }: RecipeData): unknown {
 
 function nonEmpty<T>(list: readonly T[] | undefined): readonly T[] | undefined {
   return list?.length === 0 ? undefined : list;
-}
-
-/** The weave, and the ends it is counted on where its name leaves them open, when they give the ground of the draft. */
-function named(weave: string | undefined, { ground, unitEnds, picksPerRow }: RecipeData["draft"]): unknown {
-  if (weave === undefined) return undefined;
-  const fit = { unitEnds: commonStep(unitEnds), picksPerRow: commonStep(picksPerRow) };
-  for (const ends of [undefined, ground.shafts, ground.threading.length]) {
-    if (sameGround(ground, tryWeave(weave, ends === undefined ? fit : { ...fit, ends })))
-      return { weave, ends };
-  }
-  return undefined;
-}
-
-function tryWeave(weave: string, options: Parameters<typeof groundFromWeave>[1]): Ground | undefined {
-  try {
-    return groundFromWeave(weave, options);
-  } catch {
-    return undefined;
-  }
-}
-
-function sameGround(ground: Ground, other: Ground | undefined): boolean {
-  return JSON.stringify(ground) === JSON.stringify(other);
 }
 
 function yarnOf({ count, fibre, colour, package: cone, stock }: RecipeYarn): unknown {
