@@ -1,15 +1,8 @@
 /** The drawn squares of a recipe asked again: on fewer shafts, or with fewer lifts unlike each other. */
 import type { NearestCloth } from "@drawcord/chart";
-import {
-  type Recipe,
-  type RecipePiece,
-  reviseDraft,
-  revisePieces,
-  soundRecipe,
-  writeRecipe,
-} from "@drawcord/files";
+import { type Recipe, type RecipePiece, revisePieces, soundRecipe, writeRecipe } from "@drawcord/files";
 import { type BitGrid, fromCells, mirror, toText, transpose } from "@drawcord/grid";
-import { bordersOf, expand } from "@drawcord/units";
+import { bordersOf, expand, renumberedShafts } from "@drawcord/units";
 import { chosenPiece } from "../chosen-piece.js";
 import { CliError } from "../error.js";
 import { shaftsUsed } from "./weave-chart.js";
@@ -78,16 +71,25 @@ function savingOf({ draft }: Recipe, wanted: BitGrid): string | undefined {
   return `${taken} shafts for ${now} weave the same squares: ${why}`;
 }
 
+/** The cloth with its shafts numbered in the order of those that its units hung on. */
+export function inOrderOf({ draft }: Recipe, cloth: NearestCloth): NearestCloth {
+  const shafts = [...new Set(cloth.threading.flat())];
+  const first = (shaft: number) =>
+    cloth.threading.reduce(
+      (least, [of], unit) => (of === shaft ? Math.min(least, ...draft.threading[unit]!) : least),
+      Number.POSITIVE_INFINITY,
+    );
+  const order = shafts.toSorted((a, b) => first(a) - first(b) || a - b);
+  return { ...cloth, ...renumberedShafts(cloth, order) };
+}
+
 /**
- * The text of the recipe with another threading and other lifts: of a recipe with "pieces" the lifts of each as rows, and of
- * the piece that was asked for alone a recipe of its own.
- * @throws {FileError} as `reviseDraft` and `revisePieces`
+ * The text of the recipe with another threading and other lifts, its blocks and comments kept; of the piece that was asked
+ * for alone a recipe of its own.
+ * @throws {FileError} as `revisePieces`
  */
 export function recipeBy(bytes: Uint8Array, { recipe }: RecipeChart, cloth: NearestCloth): string {
   const { threading, lifts } = cloth;
-  if (recipe.pieces.every(({ path }) => path.length === 0)) {
-    return reviseDraft(bytes, recipe.file, { ...recipe.draft, threading, lifts }).text;
-  }
   let row = 0;
   const pieces = recipe.pieces.map(({ order: _order, blocks: _blocks, ...piece }) => {
     const own = lifts.slice(row, row + piece.draft.lifts.length);

@@ -7,7 +7,13 @@ import { changedPicture } from "../chart/changed-picture.js";
 import { chartRecipe } from "../chart/chart-recipe.js";
 import { chartJson, chartText } from "../chart/chart-report.js";
 import { readChart } from "../chart/read-chart.js";
-import { chartOfRecipe, looksLikeRecipe, type RecipeChart, recipeBy } from "../chart/recipe-chart.js";
+import {
+  chartOfRecipe,
+  inOrderOf,
+  looksLikeRecipe,
+  type RecipeChart,
+  recipeBy,
+} from "../chart/recipe-chart.js";
 import { type ChartMeans, onUnits, shaftsUsed, weaveChart } from "../chart/weave-chart.js";
 import { PIECE_OPTION } from "../chosen-piece.js";
 import { defineCommand } from "../command.js";
@@ -27,7 +33,7 @@ FILE is a text of # and ., a PBM or a PNG picture (a pixel a unit, or a square o
 
 FILE may be a recipe too: its figure is then looked at again, for fewer shafts with --shafts or fewer lifts with --lifts. Its borders stay, and so do the squares that the picture of --keep draws: an outline, a letter. Where shafts can be saved without a change it says so.
 
-With -o it writes a recipe that drawcord check reads, whole or not at all. Where FILE is a recipe, it is that recipe with its new threading and lifts, and of several pieces with the rows of each. With --picture it draws the squares that change.`,
+With -o it writes a recipe that drawcord check reads, whole or not at all. Where FILE is a recipe, it is that recipe with its new threading and lifts, its blocks, pieces and comments kept. With --picture it draws the squares that change.`,
   examples: [
     ["drawcord chart moth.txt", "says how many shafts the chart takes, and how they are threaded"],
     [
@@ -207,7 +213,7 @@ async function writeAsked(
     throw new CliError("unwanted-option", sentence);
   }
   const keeps = means.symmetry === undefined || means.symmetry === "none";
-  const cloth = weaveChart(wanted, keeps ? { ...means, fixed } : means);
+  const cloth = inOrderOf(recipe, weaveChart(wanted, keeps ? { ...means, fixed } : means));
   const result = {
     file: recipe.file,
     wanted,

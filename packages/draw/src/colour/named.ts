@@ -123,7 +123,6 @@ export function parseColour(text: string): Rgb | undefined {
 
 /**
  * The plain name of the colour that lies nearest to one.
- * @param colour the colour as `#rrggbb`
  * @param colour a colour as `#rrggbb`
  * @example nearestColourName("#2b3a5e") // "indigo"
  * @throws {DrawError} `bad-colour` for what is not `#rrggbb`

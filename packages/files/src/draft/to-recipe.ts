@@ -19,7 +19,6 @@ const MOST_SHAFTS = 1024;
  * colours of its threads as yarns and orders. A draft knows one harness, so all of its shafts are ground shafts and the one
  * unit, of all ends, is static. Comments say what a draft does not tell.
  * @param draft a draft as `soundWif` gives it
- * @param draft the threading, how the shafts are moved, and how the threads look
  * @param schema where an editor finds the schema of recipes; by default in the command's package, installed beside the recipe
  * @throws {FileError} `too-many-shafts` where it takes more than 1024
  * @example soundRecipe(recipeOfDraft(draft), "made").draft.ground.threading // [1, 2]
