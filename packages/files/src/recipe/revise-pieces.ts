@@ -18,7 +18,7 @@ import { writeRecipe } from "./write.js";
  * @param source the bytes of the file, or its text
  * @param recipe what it is to weave: as `soundRecipe` read it, with another threading and other lifts in its pieces
  * @throws {FileError} as `soundRecipe`, and for a draft that no recipe can be brought to
- * @example revisePieces(pair, soundRecipe(pair, "pair")).includes("- name: a") // true
+ * @example revisePieces(pair, soundRecipe(pair, "pair")) === pair // true
  */
 export function revisePieces(source: Uint8Array | string, recipe: Recipe): string {
   const { draft, file } = recipe;
