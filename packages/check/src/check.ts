@@ -1,6 +1,7 @@
 import { step, type Watched } from "@drawcord/base";
 import { type BitGrid, needGrid } from "@drawcord/grid";
 import { draftSize, type Expansion, expand, expansionFromData, type UnitDraft } from "@drawcord/units";
+import type { YarnError } from "@drawcord/yarn";
 import { checkOptions } from "./check-options.js";
 import { CheckError } from "./error.js";
 import type { CheckOptions, Report } from "./finding.js";
@@ -37,8 +38,8 @@ export function check(draft: UnitDraft, options: CheckOptions = {}, run: CheckRu
   const cloth = measureDraft(draft, worked, options);
   const { project } = options;
   if (project === undefined) return reportOf(cloth, rules, run);
-  let found: Numbers | string | undefined;
-  const numbers = (): Numbers | string => {
+  let found: Numbers | YarnError | undefined;
+  const numbers = (): Numbers | YarnError => {
     found ??= project.of(countedIn(cloth));
     return found;
   };

@@ -1,5 +1,6 @@
 import type { BitGrid } from "@drawcord/grid";
 import type { ShaftUse, UnitDraft } from "@drawcord/units";
+import type { YarnError } from "@drawcord/yarn";
 import type { Inference } from "./measure/infer.js";
 import type { Integrity } from "./measure/integrity.js";
 import type { Kinds } from "./measure/kinds.js";
@@ -113,7 +114,7 @@ export interface Cloth {
   /** The plain draft that the cloth is woven by; left out for any other. */
   readonly shaftDraft?: ShaftDraft;
   /** The numbers of the project, or why they cannot be; left out where nothing is said of one. */
-  readonly numbers?: () => Numbers | string;
+  readonly numbers?: () => Numbers | YarnError;
 }
 
 /** A cloth whose units and rows are known, and so its figure. */

@@ -1,31 +1,11 @@
-import { fromText } from "@drawcord/grid";
 import { describe, expect, it } from "vitest";
-import {
-  type CheckOptions,
-  check,
-  checkGrid,
-  checkShaftDraft,
-  type Example,
-  exampleFacts,
-  projectNumbers,
-  type Report,
-  rulePages,
-  rules,
-} from "../src/index.js";
-
-function report({ cloth, options: asked = {}, project }: Example): Report {
-  const options: CheckOptions = {
-    ...(asked as CheckOptions),
-    ...(project && { project: projectNumbers(exampleFacts(project)) }),
-  };
-  if (typeof cloth === "string") return checkGrid(fromText(cloth), options);
-  return "shafts" in cloth ? checkShaftDraft(cloth, options) : check(cloth, options);
-}
+import { type Example, rulePages, rules } from "../src/index.js";
+import { exampleReport } from "./example-report.js";
 
 describe.each(rules)("the rule $name", (rule) => {
   const page = rulePages[rule.name];
   const found = (example: Example) =>
-    report(example).findings.filter((finding) => finding.rule === rule.name);
+    exampleReport(example).findings.filter((finding) => finding.rule === rule.name);
 
   it("says what it finds, why it matters and what to do, each in sentences", () => {
     expect(rule.name).toMatch(/^[a-z]+(-[a-z]+)*$/);
@@ -40,7 +20,7 @@ describe.each(rules)("the rule $name", (rule) => {
   });
 
   it.each(page.examples.passes)("passes $title", (example) => {
-    expect(report(example).rules.ran).toContain(rule.name);
+    expect(exampleReport(example).rules.ran).toContain(rule.name);
     expect(found(example)).toEqual([]);
   });
 

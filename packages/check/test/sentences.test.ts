@@ -1,34 +1,18 @@
-import { fromText } from "@drawcord/grid";
 import { describe, expect, expectTypeOf, it } from "vitest";
 import {
-  type CheckOptions,
-  check,
-  checkGrid,
-  checkShaftDraft,
-  type Example,
-  exampleFacts,
   type Finding,
   type FindingSentences,
   findingSentences,
   mistakeSentences,
-  projectNumbers,
   rulePages,
   rules,
   sayFinding,
 } from "../src/index.js";
-
-function findingsIn({ cloth, options: asked = {}, project }: Example): readonly Finding[] {
-  const options: CheckOptions = {
-    ...(asked as CheckOptions),
-    ...(project && { project: projectNumbers(exampleFacts(project)) }),
-  };
-  if (typeof cloth === "string") return checkGrid(fromText(cloth), options).findings;
-  return ("shafts" in cloth ? checkShaftDraft(cloth, options) : check(cloth, options)).findings;
-}
+import { exampleReport } from "./example-report.js";
 
 describe.each(rules)("the rule $name", ({ name }) => {
   const { fails, passes } = rulePages[name].examples;
-  const found = [...fails, ...passes].flatMap(findingsIn);
+  const found = [...fails, ...passes].flatMap((example) => exampleReport(example).findings);
 
   it("says a finding again from its data alone", () => {
     expect(found.some(({ rule }) => rule === name)).toBe(true);

@@ -36,7 +36,7 @@ function sampled(facts: ProjectFacts): ProjectFacts {
   }
 }
 
-function workOut(given: ProjectFacts): Numbers | string {
+function workOut(given: ProjectFacts): Numbers | YarnError {
   try {
     const worked = plan(given);
     const project: ProjectFacts = { ...given, ...withSample(given) };
@@ -55,7 +55,7 @@ function workOut(given: ProjectFacts): Numbers | string {
         }),
     };
   } catch (error) {
-    if (error instanceof YarnError) return error.message;
+    if (error instanceof YarnError) return error;
     throw error;
   }
 }

@@ -1,4 +1,4 @@
-import type { Plan, PlanPurchase, Project, Quantity } from "@drawcord/yarn";
+import type { Plan, PlanPurchase, Project, Quantity, YarnError } from "@drawcord/yarn";
 import type { Closeness } from "./closeness.js";
 
 /** What a project of `@drawcord/yarn` says, and the ways of writing it that rules judge. */
@@ -60,8 +60,8 @@ export interface ProjectNumbers {
     readonly name: string;
   }[];
   /**
-   * The numbers of the project for a cloth; a sentence where they cannot be.
+   * The numbers of the project for a cloth; the error that says why, where they cannot be.
    * @param cloth what is counted in the cloth
    */
-  of(cloth: Counted): Numbers | string;
+  of(cloth: Counted): Numbers | YarnError;
 }

@@ -1,3 +1,4 @@
+import type { YarnError, YarnErrorCode } from "@drawcord/yarn";
 import type { LaidOut } from "../cloth.js";
 import { tenByTen } from "../numbers/ten-by-ten.js";
 import { withPlace } from "../words.js";
@@ -8,6 +9,10 @@ import type { Fact, Rule, RulePage } from "./rule.js";
 export interface ImpossibleNumberFact extends Fact {
   /** Why the numbers cannot be. */
   readonly trouble: string;
+  /** The same as a code: that of the error of `@drawcord/yarn` which says so. */
+  readonly code: YarnErrorCode;
+  /** What was found and what was wanted, by name. */
+  readonly facts: YarnError["facts"];
 }
 
 /** What the page of this rule says. */
@@ -58,7 +63,10 @@ export const impossibleNumber: Rule<"impossible-number", ImpossibleNumberFact, L
     of: planned,
     *find({ numbers }) {
       const found = numbers?.();
-      if (typeof found === "string") yield { trouble: found };
+      if (found !== undefined && "code" in found) {
+        const { code, facts, message } = found;
+        yield { trouble: message, code, facts };
+      }
     },
     say,
     parts: () => [["project"], ["cloth"], ["yarns"]],

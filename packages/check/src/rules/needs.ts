@@ -36,5 +36,5 @@ export function calculated(cloth: Cloth): Calculated | string {
   if (typeof on === "string") return on;
   const numbers = cloth.numbers?.();
   if (numbers === undefined) return "nothing is said of the project";
-  return typeof numbers === "string" ? "the numbers of the project cannot be" : { ...on, ...numbers };
+  return "code" in numbers ? "the numbers of the project cannot be" : { ...on, ...numbers };
 }

@@ -20,7 +20,7 @@ import type { Fact, Rule, RulePage } from "./rule.js";
 /** What the rule finds. */
 export interface ScrambledBorderFact extends Fact {
   /** The line of the weaving order. */
-  readonly line: string;
+  readonly orderLine: string;
   /** The change that mixes them: `turned`. */
   readonly change: string;
   /** The shafts of the border that it takes in. */
@@ -62,9 +62,9 @@ export const scrambledBorderPage: RulePage = /* @__PURE__ */ (() => ({
   },
 }))();
 
-const say = /* @__PURE__ */ withPlace(({ change, figure, line, shafts }: ScrambledBorderFact) => {
+const say = /* @__PURE__ */ withPlace(({ change, figure, orderLine, shafts }: ScrambledBorderFact) => {
   const [those, these] = [shafts, figure].map((set) => listed(printShafts(set).split(" ")));
-  return `the line "${line}" mixes the border with the figure: ${change} takes in the border's shafts ${those} with the figure's ${these}`;
+  return `the line "${orderLine}" mixes the border with the figure: ${change} takes in the border's shafts ${those} with the figure's ${these}`;
 });
 
 /** The sentence of what it finds, under its name. */
@@ -89,7 +89,7 @@ export const scrambledBorder: Rule<"scrambled-border", ScrambledBorderFact, Laid
         if (mixed === undefined) continue;
         const span = lines[i]!;
         const known = span[1] <= rows ? { rows: span, picks: picksOfRows(layout, span) } : {};
-        yield { ...known, line: printWovenBlock(line), ...mixed };
+        yield { ...known, orderLine: printWovenBlock(line), ...mixed };
       }
     }
   },
