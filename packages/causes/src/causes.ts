@@ -32,6 +32,8 @@ export interface Cause {
   readonly severity: Severity;
   /** What is written, and what the rest says, as data: all that `message` says. */
   readonly slip: Slip;
+  /** What may have been written wrong instead, the likeliest rival, as data; left out where nothing comes near. */
+  readonly or?: Slip;
   /** The edit that undoes the slip, by the places of the draft as it is. */
   readonly changes: readonly Change[];
   /** Why it is taken for a slip, in one sentence. */
@@ -195,7 +197,14 @@ function likeliest(
   let even = 0;
   for (const [i, changes] of suspect.rivals.slice(0, MOST_RIVALS).entries()) {
     const rivals = [suspect.changes, ...suspect.rivals.filter((other) => other !== changes)];
-    const other = proofOf(draft, options, report, { ...suspect, ...suspect.told?.[i], changes, rivals });
+    const told = suspect.told && [suspect, ...suspect.told.toSpliced(i, 1)];
+    const other = proofOf(draft, options, report, {
+      ...suspect,
+      ...suspect.told?.[i],
+      ...(told && { told }),
+      changes,
+      rivals,
+    });
     if (other === undefined) continue;
     const ahead = worth(other, report) - (best === undefined ? 0 : worth(best, report));
     if (ahead > 0) [best, even] = [other, 0];
@@ -298,8 +307,10 @@ function inOrder(proved: readonly Proved[], report: Report, faults: readonly Fin
     .map(({ one: { added, gone, suspect } }) => {
       const explains = gone.filter((at) => !taken.has(at));
       for (const at of explains) taken.add(at);
-      const { changes, gain, onlyNoted, reason, rivals, slip } = suspect;
-      const { message, why } = sayCause({ slip, reason });
+      const { changes, gain, onlyNoted, reason, rivals, slip, told } = suspect;
+      const other = rivals.length > 0 && onlyNoted !== true ? told?.[0]?.slip : undefined;
+      const or = other && { or: other };
+      const { message, why } = sayCause({ slip, reason, ...or });
       // What one edit brings and another takes away again was the other slip's.
       const brings =
         faults === undefined
@@ -317,6 +328,6 @@ function inOrder(proved: readonly Proved[], report: Report, faults: readonly Fin
             : worst.includes("warning") || gain >= WARNING_GAIN
               ? "warning"
               : "note";
-      return { message, severity, slip, changes, why, reason, explains, sure, rivals };
+      return { message, severity, slip, ...or, changes, why, reason, explains, sure, rivals };
     });
 }

@@ -108,6 +108,8 @@ export const causeSentences: CauseSentences = {
 export interface CauseData {
   /** What is written, and what the rest says. */
   readonly slip: Slip;
+  /** What may have been written wrong instead: of two places that should be alike either may be the wrong one. */
+  readonly or?: Slip;
   /** Why it is taken for a slip. */
   readonly reason: SlipReason;
   /** The piece, where there are several and not all have it. */
@@ -130,9 +132,10 @@ export interface SaidCause {
  * @example sayCause({ slip: { slip: "rows-exchanged", rows: [3, 4] }, reason: { reason: "mirror", of: "lifts" } }).message // "rows 3 and 4 are exchanged"
  */
 export function sayCause(cause: CauseData, sentences: CauseSentences = causeSentences): SaidCause {
-  const { piece, reason, slip } = cause;
+  const { or, piece, reason, slip } = cause;
   // Each sentence is asked for its own kind, which the types of the tables cannot follow.
-  const said = (sentences.slips[slip.slip] as (of: Slip) => string)(slip);
+  const say = (one: Slip) => (sentences.slips[one.slip] as (of: Slip) => string)(one);
+  const said = or === undefined ? say(slip) : `${say(slip)}, or ${say(or)}`;
   const why = (sentences.reasons[reason.reason] as (of: SlipReason) => string)(reason);
   return { message: piece === undefined ? said : `${piece}: ${said}`, why };
 }

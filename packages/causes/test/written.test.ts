@@ -70,3 +70,25 @@ describe("what the whole tells beside what is written", () => {
     ]);
   });
 });
+
+describe("of two places that should be alike", () => {
+  it("a cause names both, the other as its rival", () => {
+    const motif = [[4], [3, 4, 5], [2, 3, 5, 6], [1, 2, 7, 8], [1, 3, 6], [2, 4, 5]];
+    const lifts = [...motif, ...motif.slice(0, -1).toReversed()];
+    const faulty: UnitDraft = { ...draft("X (1-8)*3 X"), lifts: lifts.with(7, [1, 7, 8]) };
+    const [cause] = findCauses(faulty, quiet).causes;
+    const said = [
+      "row 8 leaves shaft 2 down where the rest of the plan does not",
+      "row 4 draws shaft 2 where the rest of the plan does not",
+    ];
+    expect(said).toContain(cause?.message.split(", or ")[0]);
+    expect(said).toContain(cause?.message.split(", or ")[1]);
+    expect([cause?.slip, cause?.or]).toEqual(
+      expect.arrayContaining([
+        { slip: "row-shafts", row: 8, again: 0, leaves: [2], draws: [] },
+        { slip: "row-shafts", row: 4, again: 0, leaves: [], draws: [2] },
+      ]),
+    );
+    expect(cause?.rivals).toHaveLength(1);
+  });
+});

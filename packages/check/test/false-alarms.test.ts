@@ -14,8 +14,23 @@ it("a texture of single squares is the manner of the figure, a square that stand
   const plan = { ground: cleanTwill, unitEnds: 4, picksPerRow: 4, threading };
   expect(findingsOf(check({ ...plan, lifts: dots }), "thin-area")).toEqual([]);
   expect(
-    findingsOf(check({ ...plan, lifts: dots.map((row, i) => (i === 5 ? row : [])) }), "thin-area"),
+    findingsOf(check({ ...plan, lifts: dots.map((row, i) => (i === 5 ? row.slice(1) : [])) }), "thin-area"),
   ).not.toEqual([]);
+});
+
+it("an eye that the threading draws again, or the motif, is meant; one that is in one of two copies is not", () => {
+  const bird = [[2, 3], [1, 2, 3, 4, 5], [1, 2, 3, 5, 6], [2, 3, 4, 5, 6, 7], [4, 5, 6], [6]];
+  const up = Array.from({ length: 7 }, (_, unit) => [unit + 1]);
+  const still = [[], [], []];
+  const plan = { ground: cleanTwill, unitEnds: 4, picksPerRow: 4 };
+  const eyes = (threading: typeof up, lifts: typeof bird) =>
+    findingsOf(check({ ...plan, threading, lifts: [...still, ...lifts, ...still] }), "thin-area").length;
+  const once = [...still, ...up, ...still];
+  expect(eyes(once, bird)).toBe(1);
+  expect(eyes([...once, ...up.toReversed(), ...still], bird)).toBe(0);
+  expect(eyes([...once, ...up, ...still], bird)).toBe(0);
+  expect(eyes(once, [...bird, ...still, ...bird.toReversed()])).toBe(0);
+  expect(eyes(once, [...bird, ...still, ...bird.with(2, [1, 2, 3, 4, 5, 6])])).toBe(1);
 });
 
 it("the outermost unit beside a selvedge has no edge of the figure there", () => {

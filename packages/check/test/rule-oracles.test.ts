@@ -334,18 +334,6 @@ describe("thin-area", () => {
       fc.tuple(fc.oneof(draft(), slippedDraft), fc.integer({ min: 1, max: 4 })),
       ([one, thinArea]) => {
         const squares = squaresOf(one);
-        const comesAgain = (lines: readonly string[], [first, last]: Span) => {
-          const window = (at: number) => lines.slice(at - 1, at + last - first + 2);
-          const alike = (a: readonly string[], b: readonly string[]) =>
-            String(a) === String(b) || String(a) === String(b.toReversed());
-          return upTo(lines.length).some(
-            (at) =>
-              at > 0 &&
-              at !== first &&
-              at + last - first + 1 < lines.length &&
-              alike(window(at), window(first)),
-          );
-        };
         const alone = areasOf(squares).filter((area) => {
           const {
             rows: [bottom, top],
@@ -372,9 +360,22 @@ describe("thin-area", () => {
           const rows = alone.flatMap((other) => (shape(other) === shape(area) ? [other.rows[0]] : []));
           // In more than six rows it is a texture.
           if (new Set(rows).size > 6) return false;
-          return !(
-            comesAgain(squares.map(String), [bottom, top]) &&
-            comesAgain(turned(squares).map(String), [left, right])
+          const reach = [-3, -2, -1, 0, 1, 2, 3, 4, 5, 6];
+          return !alone.some(
+            (other) =>
+              other !== area &&
+              shape(other) === shape(area) &&
+              [1, -1].some((up) =>
+                [1, -1].some((over) =>
+                  reach.slice(0, top - bottom + 7).every((y) =>
+                    reach.slice(0, right - left + 7).every((x) => {
+                      const row = up === 1 ? other.rows[0] + y : other.rows[1] - y;
+                      const unit = over === 1 ? other.units[0] + x : other.units[1] - x;
+                      return squares[bottom + y]?.[left + x] === squares[row]?.[unit];
+                    }),
+                  ),
+                ),
+              ),
           );
         });
         expect(total(found("thin-area", one, { limits: { thinArea } }))).toBe(expected.length);

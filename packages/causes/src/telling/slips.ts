@@ -162,7 +162,11 @@ function bestSlip(line: EntryLine, alphabet: Alphabet, more: More, least: number
       ? near.find(({ edit }) => edit.edit === "insert")
       : undefined;
   const best = putBack ?? likeliest;
-  const rivals = [likeliest, ...near].filter((other) => other !== best);
+  // First the place that it is unlike: of the two either may be the wrong one.
+  const isTwin = ({ edit }: Weighed) => (isCounterpart(line, best.edit, edit) ? 0 : 1);
+  const rivals = [likeliest, ...near]
+    .filter((other) => other !== best)
+    .sort((one, other) => isTwin(one) - isTwin(other));
   const believed = canBeBelieved(line, best.edit, alphabet);
   return {
     edit: best.edit,

@@ -1,7 +1,6 @@
 import { many } from "@drawcord/base";
 import type { BitGrid } from "@drawcord/grid";
 import type { Figure, LaidOut } from "../cloth.js";
-import { companyOf } from "../company.js";
 import { thinAreaLimit } from "../limits/thin-area.js";
 import { rowEdges, unitEdges } from "../measure/squares.js";
 import { joinFaults } from "../regions.js";
@@ -15,7 +14,7 @@ import type { Fact, Rule, RulePage } from "./rule.js";
 export const thinAreaPage: RulePage = {
   summary: "a single unit or row standing alone",
   meaning:
-    "An area of the figure, or a gap in it, of a few squares is one unit wide or one row high, and stands alone between areas of the other kind. Areas that repeat between the same rows and the same units are left out, and so are areas of one shape in more than six rows: that is how the figure is drawn.",
+    "An area of the figure, or a gap in it, of a few squares is one unit wide or one row high, and stands alone between areas of the other kind. An area that stands in the design again with the same squares about it, as it is or mirrored, is left out, and so are areas of one shape in more than six rows: that is how the figure is drawn.",
   reason:
     "So thin an area is bound so little in its own weave that it breaks up, and a square standing alone most often was missed or set by mistake. What touches its own kind by a corner, as in a diagonal line, does not stand alone.",
   mend: "Draw its neighbour too, or leave it out.",
@@ -88,18 +87,16 @@ export const thinArea: Rule<"thin-area", Fact, LaidOut> = {
     const { figure, layout } = cloth;
     const { firstRow, lastRow, firstColumn, lastColumn, squares, count } = figure.areas;
     const most = cloth.options.limits?.thinArea ?? thinAreaLimit.usual;
-    const rowsComeAgain = companyOf(figure.rowKinds.kindOf);
-    const unitsComeAgain = companyOf(figure.columnKinds.kindOf);
     const units = unitEdges(layout);
     const rows = rowEdges(layout);
-    const rare = rareAreas(figure, most);
+    const standsOnce = areasThatStandOnce(figure, most);
     const regions = joinFaults(cloth, (visit) => {
       for (let area = 0; area < count; area++) {
         const [bottom, top] = [firstRow[area]!, lastRow[area]!];
         const [left, right] = [firstColumn[area]!, lastColumn[area]!];
         if (squares[area]! > most || (top > bottom && right > left)) continue;
         if (!standsAlone(figure.squares, left, right, bottom, top)) continue;
-        if (!rare(area) || (rowsComeAgain(bottom, top) && unitsComeAgain(left, right))) continue;
+        if (!standsOnce(area)) continue;
         visit(units.first[left]!, units.last[right]!, rows.first[bottom]!, rows.last[top]!, 1);
       }
     });
@@ -121,19 +118,53 @@ function standsAlone(squares: BitGrid, left: number, right: number, bottom: numb
 /** In more rows than this, areas of one shape are a texture, and the manner of the figure (Drawcord's own). */
 const MOST_ROWS = 6;
 
-/** Tells whether small areas of the shape and state of one stand alone in few rows only. */
-function rareAreas({ areas, squares: grid }: Figure, most: number): (area: number) => boolean {
+/** How far about an area its company reaches, in squares: a motif that comes again is alike so far at least. */
+const ABOUT = 3;
+
+/**
+ * Tells whether a small area stands in the design once: areas of its shape in few rows, and none of them in the same company,
+ * as it is or mirrored. What is drawn again, by a threading that comes again or turns, or by a motif that does, is meant.
+ */
+function areasThatStandOnce({ areas, squares: grid }: Figure, most: number): (area: number) => boolean {
   const { count, firstColumn, firstRow, lastColumn, lastRow, squares, state } = areas;
-  const shape = (area: number) =>
-    `${state[area]} ${lastColumn[area]! - firstColumn[area]!} ${lastRow[area]! - firstRow[area]!}`;
-  const rows = new Map<string, Set<number>>();
+  const shapes = new Map<string, number[]>();
   for (let area = 0; area < count; area++) {
     const [left, right] = [firstColumn[area]!, lastColumn[area]!];
     const [bottom, top] = [firstRow[area]!, lastRow[area]!];
     if (squares[area]! > most || (left !== right && bottom !== top)) continue;
     if (!standsAlone(grid, left, right, bottom, top)) continue;
-    const known = rows.get(shape(area)) ?? new Set();
-    rows.set(shape(area), known.add(bottom));
+    const shape = `${state[area]} ${right - left} ${top - bottom}`;
+    const same = shapes.get(shape);
+    if (same === undefined) shapes.set(shape, [area]);
+    else same.push(area);
   }
-  return (area) => (rows.get(shape(area))?.size ?? 0) <= MOST_ROWS;
+  const once = new Set<number>();
+  for (const same of shapes.values()) {
+    if (new Set(same.map((area) => firstRow[area])).size > MOST_ROWS) continue;
+    const companies = same.map((area) =>
+      companyAbout(grid, firstColumn[area]!, lastColumn[area]!, firstRow[area]!, lastRow[area]!),
+    );
+    const times = new Map<string, number>();
+    for (const company of companies) times.set(company, (times.get(company) ?? 0) + 1);
+    same.forEach((area, i) => {
+      if (times.get(companies[i]!) === 1) once.add(area);
+    });
+  }
+  return (area) => once.has(area);
+}
+
+/** The squares about an area, the same for one that is as it is or mirrored either way. */
+function companyAbout(grid: BitGrid, left: number, right: number, bottom: number, top: number): string {
+  const inside = (row: number, unit: number) =>
+    row >= 0 && unit >= 0 && row < grid.rows && unit < grid.columns;
+  const lines = Array.from({ length: top - bottom + 1 + 2 * ABOUT }, (_, y) =>
+    Array.from({ length: right - left + 1 + 2 * ABOUT }, (_, x) => {
+      const [row, unit] = [bottom - ABOUT + y, left - ABOUT + x];
+      return inside(row, unit) ? (grid.get(row, unit) ? "#" : ".") : " ";
+    }),
+  );
+  const turned = lines.map((line) => line.toReversed());
+  return [lines, lines.toReversed(), turned, turned.toReversed()]
+    .map((way) => way.map((line) => line.join("")).join("/"))
+    .sort()[0]!;
 }
