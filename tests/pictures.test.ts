@@ -5,6 +5,7 @@ import { drawcord } from "./support/built.js";
 import { folder } from "./support/folder.js";
 import { root } from "./support/packages.js";
 import { followPicture } from "./support/pictures/follow-row.js";
+import { packagePicture, packagePictures } from "./support/pictures/of-packages.js";
 import { slipPicture } from "./support/pictures/slip.js";
 
 const runner = join(root, "shared/recipes/runner.recipe.yaml");
@@ -25,3 +26,12 @@ it.each([
 ])("%s is drawn from what the command writes", async (_, path, picture) => {
   await expect(await picture()).toMatchFileSnapshot(join(root, path));
 });
+
+it.each(packagePictures)(
+  "%s is what the command draws, and its README shows it",
+  async (path, args, made) => {
+    await expect(await packagePicture(args, made)).toMatchFileSnapshot(join(root, path));
+    const [, name] = path.split("/pictures/");
+    expect(readFileSync(join(root, path, "../../README.md"), "utf8")).toContain(`pictures/${name}`);
+  },
+);
