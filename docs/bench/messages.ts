@@ -1,3 +1,4 @@
+/// <reference lib="dom" />
 /** What goes between the page and the workers that read, check, draw and write: plain data all of it. */
 
 import type { Edit, ShownEdit, Stretch } from "./edits.js";

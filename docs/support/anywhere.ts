@@ -39,6 +39,8 @@ function pageOf(html: string, file: string): string {
       data.replace(`\\"base\\":\\"${BASE}\\"`, '\\"base\\":\\""+globalThis.drawcordBase+"\\"'),
     )
     .replaceAll(BASE, up)
+    // Where no server looks for it, the page of a folder is named.
+    .replace(/(<a [^>]*?href="(?:\.{1,2}\/)+(?:[\w-]+\/)*)(?=["#])/g, "$1index.html")
     .replace(LATER, "");
 }
 

@@ -13,6 +13,9 @@ import {
   type Yarn,
 } from "@drawcord/yarn";
 
+import { asWideAsOrder, coloursText } from "./example-colours.js";
+import { filledLength, inBlocks } from "./example-order.js";
+
 /** What an example asks for. */
 type Options = NonNullable<Example["options"]>;
 
@@ -25,8 +28,14 @@ const NOWHERE = { file: "", line: 1, column: 1, offset: 0, end: { line: 1, colum
  */
 export function exampleText({ title, cloth, options = {}, project }: Example): string {
   if (typeof cloth !== "string" && "shafts" in cloth) return writeWif({ ...cloth, title });
-  const draft = typeof cloth === "string" ? onShafts(fromText(cloth)) : cloth;
-  return writeRecipe(recipeOf(title, draft, options, project === undefined ? {} : exampleFacts(project)));
+  const draft = typeof cloth === "string" ? onShafts(fromText(cloth)) : asWideAsOrder(cloth, options);
+  const { woven } = options;
+  const facts = {
+    ...(project !== undefined && exampleFacts(project)),
+    ...(woven !== undefined && filledLength(draft, woven)),
+  };
+  const text = writeRecipe(recipeOf(title, draft, options, facts));
+  return (woven === undefined ? text : inBlocks(text, draft, woven)) + coloursText(options);
 }
 
 /** Any drawdown as a recipe on ground shafts alone: no unit is ever drawn. */
