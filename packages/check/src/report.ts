@@ -33,6 +33,8 @@ export interface Told<Name extends string = string> extends Where {
   readonly message: string;
   /** The piece that it is in, where several are woven on the warp and not all have it. */
   readonly piece?: string;
+  /** All pieces that have it just so, `piece` first, where there are several and not all have it. */
+  readonly pieces?: readonly string[];
   /** How many faults this finding tells of, such as floats side by side or pairs of one border; left out when it is one. */
   readonly count?: number;
   /** The weaver's reason for accepting the finding; such a finding does not count in `ok` and `summary`. */

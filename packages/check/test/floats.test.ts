@@ -118,6 +118,31 @@ describe("float-length", () => {
     );
   });
 
+  it("finds every float over the limit of its own yarn, where that has one, in drafts", () => {
+    fc.assert(
+      fc.property(draft(), (one) => {
+        const yarnOfPick = ["indigo", "madder", "madder", "indigo", "indigo"];
+        const limits = {
+          weftFloat: { threads: 4 },
+          floatOfWeft: { gold: { threads: 6 }, madder: { threads: 2 } },
+        };
+        const { drawdown: cloth, stepOfPick } = expand(one);
+        const yarn = (pick: number) => yarnOfPick[pick % yarnOfPick.length]!;
+        const weft = (pick: number) =>
+          yarn(pick) === "madder" ? "madder" : (one.ground.steps[stepOfPick[pick]!]!.weft ?? "");
+        const lengths = new Map([
+          ["madder", 2],
+          ["gold", 6],
+        ]);
+        const allowed = (system: "warp" | "weft", thread: number) =>
+          system === "warp" ? Number.POSITIVE_INFINITY : (lengths.get(weft(thread)) ?? 4);
+        const found = floatsOf(check(one, { limits, yarnOfPick }).findings);
+        const ofWeft = found.filter(({ system }) => system === "weft");
+        agree(ofWeft, longFloats(cellsOf(cloth), allowed, weft));
+      }),
+    );
+  });
+
   it("finds every float over the ground weft that another weft alone ties, by trying every stretch of picks", () => {
     let met = 0;
     fc.assert(

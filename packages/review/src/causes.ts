@@ -17,6 +17,8 @@ export interface PlacedCause extends Cause {
   readonly end?: TextPoint;
   /** The piece, where there are several and not all have it; rows count from its first. */
   readonly piece?: string;
+  /** All pieces that have it, `piece` first, where there are several and not all have it. */
+  readonly pieces?: readonly string[];
   /** Why the recipe accepts the slip, where it does; it is then not sure, and not counted. */
   readonly waived?: string;
 }

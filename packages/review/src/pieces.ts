@@ -1,5 +1,5 @@
-/** One report of all the pieces on a warp: what is the same in all is told once, and anything else with its piece. */
-import type { Range } from "@drawcord/base";
+/** One report of all the pieces on a warp: what is the same in several is told once, with the pieces where not all have it. */
+import { listed, type Range } from "@drawcord/base";
 import { type AnyRule, type Finding, type Report, rules } from "@drawcord/check";
 import type { PlacedCause } from "./causes.js";
 
@@ -26,8 +26,8 @@ const WEIGHT = { error: 0, warning: 1, note: 2 } as const;
 interface Told {
   readonly finding: Finding;
   readonly place: Range | null;
-  /** The piece, from 0; undefined where all have it. */
-  readonly piece: number | undefined;
+  /** The pieces, from 0; undefined where all have it. */
+  readonly pieces: number[] | undefined;
   readonly cause: PlacedCause | undefined;
 }
 
@@ -47,24 +47,33 @@ export function joinedReviews<R extends PieceReview>(
     for (const key of inAll) if (!seen.has(key)) inAll.delete(key);
   }
   const told: Told[] = [];
+  const toldAs = new Map<string, Told>();
   reviews.forEach((review, piece) => {
     const causeOf = new Map(review.causes.flatMap((cause) => cause.explains.map((i) => [i, cause] as const)));
     review.findings.forEach((finding, i) => {
       const everywhere = inAll.has(keyOf(finding));
-      const pieces = ofPieces.get(finding.rule);
-      const once = everywhere || pieces === "first";
-      if ((piece > 0 && once) || (!everywhere && pieces === "all")) return;
-      const of = once ? undefined : piece;
-      told.push({ finding, place: review.places[i] ?? null, piece: of, cause: causeOf.get(i) });
+      const rule = ofPieces.get(finding.rule);
+      const once = everywhere || rule === "first";
+      if ((piece > 0 && once) || (!everywhere && rule === "all")) return;
+      const cause = causeOf.get(i);
+      const place = review.places[i] ?? null;
+      const key = JSON.stringify([finding, cause && causeKey(cause)]);
+      const known = toldAs.get(key);
+      // Twice in one piece it is told twice.
+      if (known?.pieces !== undefined && known.pieces.at(-1) !== piece) {
+        known.pieces.push(piece);
+        return;
+      }
+      const one: Told = { finding, place, pieces: once ? undefined : [piece], cause };
+      toldAs.set(key, one);
+      told.push(one);
     });
   });
   // The sort is stable: findings of one weight stay in weaving order.
   told.sort((a, b) => WEIGHT[a.finding.severity] - WEIGHT[b.finding.severity]);
   const findings = told.map(
-    ({ finding, piece }): Finding =>
-      piece === undefined
-        ? finding
-        : { ...finding, piece: names[piece]!, message: `${names[piece]}: ${finding.message}` },
+    ({ finding, pieces }): Finding =>
+      pieces === undefined ? finding : { ...finding, ...inPieces(pieces, finding.message, names) },
   );
   const counted = findings.filter(({ waived }) => waived === undefined);
   const summary = { error: 0, warning: 0, note: 0 };
@@ -85,11 +94,10 @@ export function joinedReviews<R extends PieceReview>(
     toldBy.set(key, [...(toldBy.get(key) ?? []), i]);
   });
   const causes = [...causesOf].map(([key, { cause, pieces }]) => {
-    const piece = names[[...pieces][0]!]!;
     return {
       ...cause,
       explains: toldBy.get(key) ?? [],
-      ...(pieces.size === reviews.length ? {} : { piece, message: `${piece}: ${cause.message}` }),
+      ...(pieces.size < reviews.length && inPieces([...pieces], cause.message, names)),
     };
   });
   return {
@@ -109,6 +117,16 @@ export function joinedReviews<R extends PieceReview>(
       balance,
       integrity,
     })),
+  };
+}
+
+/** What is said of some pieces: by the first, and by all where there are more. */
+function inPieces(pieces: readonly number[], message: string, names: readonly string[]) {
+  const [piece = "", ...others] = pieces.map((one) => names[one]!);
+  return {
+    piece,
+    ...(others.length > 0 && { pieces: [piece, ...others] }),
+    message: `${listed([piece, ...others])}: ${message}`,
   };
 }
 

@@ -35,6 +35,41 @@ describe("a recipe of several pieces", () => {
     expect(Object.values(review.summary).reduce((a, b) => a + b)).toBe(all.length);
   });
 
+  it("judges the floats of a weft by its yarn, where that has a limit of its own", () => {
+    const piece = (name: string, weft: string) =>
+      `{ name: ${name}, weft: ${weft}, lifts: { order: [moth *4] } }`;
+    const text = `pieces: [${piece("fine", "silk")}, ${piece("coarse", "rug")}]
+yarns: { silk: { colour: "#c08a24" }, rug: { colour: "#2b3a5e" } }
+limits: { float: { warp: 9, weft: 9, silk: 2 } }
+`;
+    const long = checkRecipe(reading(text)).findings.filter(({ rule }) => rule === "float-length");
+    expect(long.length).toBeGreaterThan(0);
+    expect(
+      long.every((finding) => finding.piece === "fine" && finding.message.includes("in the weft silk")),
+    ).toBe(true);
+    expect(() => reading(text.replace("silk: 2", "wool: 2"))).toThrow('unknown key "wool" in limits.float');
+  });
+
+  it("tells what is the same in some of them once, with their names", () => {
+    const limited = (name: string) =>
+      `{ name: ${name}, lifts: { order: [ground *60] }, limits: { stretch: 40 } }`;
+    const three = reading(`pieces: [${limited("acorns")}, ${moths}, ${limited("stars")}]`);
+    const review = checkRecipe(three);
+    const stretches = review.findings.filter(({ rule }) => rule === "long-stretch");
+    const alone = checkRecipe(recipeOfPiece(three, "stars")!).findings.filter(
+      ({ rule }) => rule === "long-stretch",
+    );
+    expect(stretches.length).toBe(alone.length);
+    expect(stretches.length).toBeGreaterThan(0);
+    for (const [i, finding] of stretches.entries()) {
+      expect(finding).toMatchObject({ piece: "acorns", pieces: ["acorns", "stars"] });
+      expect(finding.message).toBe(`acorns and stars: ${alone[i]!.message}`);
+    }
+    expect(review.summary.warning + review.summary.error + review.summary.note).toBe(
+      review.findings.filter(({ waived }) => waived === undefined).length,
+    );
+  });
+
   it("tells what is the same in all once, and idle only what no piece uses", () => {
     const capacity = `loom: { pattern-shafts: 4 }\n`;
     const twice = checkRecipe(reading(`${capacity}pieces: [${moths}, ${moths.replace("moths", "again")}]`));

@@ -1,7 +1,13 @@
 /** Mends of floats that are too long: squares turned, or ties added to the ground that bind the float down. */
 
 import { allowedFloat, type CheckOptions } from "@drawcord/check";
-import { allowedOfGround, eachGroundFloat, eachLongRun, measureDraft } from "@drawcord/check/measure";
+import {
+  allowedOfGround,
+  eachGroundFloat,
+  eachLongRun,
+  measureDraft,
+  weftAllowances,
+} from "@drawcord/check/measure";
 import { applyChange, type Change, type Expansion, expand, type UnitDraft } from "@drawcord/units";
 import type { Watch } from "../search.js";
 import { canTurn, drafts, type Faults, leastTurned, quicklyTurned, type Square } from "./squares.js";
@@ -64,7 +70,7 @@ function longFloats(draft: UnitDraft, options: CheckOptions): LongFloat[] {
   const floats: LongFloat[] = [];
   const warp = allowedFloat(options, "warp");
   const ofGround = allowedOfGround(cloth, warp).threads;
-  const wefts = cloth.wefts.map((weft) => allowedFloat(options, "weft", weft).threads);
+  const wefts = weftAllowances(cloth);
   for (const state of [0, 1] as const) {
     const keep = (ends: readonly number[], picks: readonly number[]) =>
       floats.push({
@@ -85,7 +91,7 @@ function longFloats(draft: UnitDraft, options: CheckOptions): LongFloat[] {
     eachLongRun(
       cloth.weft,
       state,
-      (pick) => wefts[cloth.weftOfPick[pick]!]!,
+      (pick) => wefts.find(({ has }) => has(pick))!.allowed.threads,
       (pick, first, last, length) => keep(passed(first, last, length), [pick]),
     );
   }

@@ -102,7 +102,8 @@ export const edgeFloat: Rule<"edge-float", EdgeFloatFact> = {
     const turns = cloth.shuttles.map((_, shuttle) => turnsOf(cloth, shuttle));
     for (const [index, shuttle] of cloth.shuttles.entries()) {
       const weft = cloth.wefts[shuttle.weft]!;
-      const allowed = allowedFloat(cloth.options, "weft", weft);
+      const isApart = Object.hasOwn(cloth.options.limits?.floatOfWeft ?? {}, shuttle.name);
+      const allowed = allowedFloat(cloth.options, "weft", isApart ? shuttle.name : weft);
       for (const state of [0, 1] as const) {
         const regions = joinFaults(cloth, (visit) =>
           eachLongTurn(cloth, turns[index]!, state, allowed.threads, visit),

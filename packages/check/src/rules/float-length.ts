@@ -3,6 +3,7 @@ import { allowedOfGround, eachGroundFloat } from "../measure/ground-floats.js";
 import { eachLongRun } from "../measure/long-runs.js";
 import { lengthInWords, limitInWords, type MeasuredLength, measuredLength } from "../measured-length.js";
 import { joinFaults } from "../regions.js";
+import { weftAllowances } from "../weft-allowances.js";
 import { withPlace } from "../words.js";
 import { anyCloth } from "./needs.js";
 import { inFigure } from "./parts.js";
@@ -29,7 +30,7 @@ export const floatLengthPage: RulePage = {
     "Long floats catch on a ring or a cup, pull out of line in the wash and let the threads beside them slip. On the back they catch all the same.",
   mend: "Tie the float down: draw or leave another square of the figure, change the ground's step so that a binding point falls inside it, or choose a closer sett. Where long floats are wanted, raise the limit for that system or that weft.",
   limit:
-    "`float: 9` (threads) or `float: 6 mm` in `limits`, or apart for `warp`, `weft` and any weft by its name: `float: { warp: 7, pattern: 9 mm }`. Usual: 6 mm at the sett; where the sett is not known, 12 threads, as if there were 20 a cm.",
+    "`float: 9` (threads) or `float: 6 mm` in `limits`, or apart for `warp`, `weft` and any weft or yarn of the picks by its name: `float: { warp: 7, pattern: 9 mm }`. Usual: 6 mm at the sett; where the sett is not known, 12 threads, as if there were 20 a cm.",
   source:
     "common practice: about 6 mm in cloth that is worn or washed often, about 12 mm in cloth to look at; without a sett, 20 threads a cm are assumed",
   examples: {
@@ -128,7 +129,7 @@ export const floatLength: Rule<"float-length", FloatLengthFact> = {
   mends: ["ties", "starts", "floats"],
   of: anyCloth,
   *find(cloth) {
-    const { warp, weft, weftOfPick, wefts, options } = cloth;
+    const { warp, weft, options } = cloth;
     const allowed = allowedFloat(options, "warp");
     for (const state of [1, 0] as const) {
       const regions = joinFaults(cloth, (visit) =>
@@ -159,10 +160,8 @@ export const floatLength: Rule<"float-length", FloatLengthFact> = {
         };
       }
     }
-    for (const [index, name] of wefts.entries()) {
-      const allowedHere = allowedFloat(options, "weft", name);
-      const allowedOn = (pick: number) =>
-        weftOfPick[pick] === index ? allowedHere.threads : Number.POSITIVE_INFINITY;
+    for (const { allowed: allowedHere, has, name } of weftAllowances(cloth)) {
+      const allowedOn = (pick: number) => (has(pick) ? allowedHere.threads : Number.POSITIVE_INFINITY);
       for (const state of [0, 1] as const) {
         const regions = joinFaults(cloth, (visit) =>
           eachLongRun(weft, state, allowedOn, (pick, first, last, length) =>

@@ -5,20 +5,27 @@ import { attempt } from "../tree/problems.js";
 import { unknownKey } from "../tree/shape.js";
 import { at, entries, isSection, type Spot, textOf, wayTo, wrong } from "../tree/spot.js";
 import { quantityOf } from "./notation.js";
+import type { KnownYarns } from "./pieces/yarn-order.js";
 import { weftsOf } from "./yarns.js";
 
 /** What one limit is set to. */
 type Value = number | Readonly<Record<string, number>>;
 
 /**
- * The limits of the section `limits`, whose shape was checked, with the ground's own wefts by name; where the ground is
- * not known, any weft may be named.
+ * The limits of the section `limits`, whose shape was checked, with the ground's own wefts and the yarns by name; where the
+ * ground is not known, any may be named.
  */
-export function readLimits(section: Spot | undefined, ground: Ground | undefined): Limits {
+export function readLimits(
+  section: Spot | undefined,
+  ground: Ground | undefined,
+  yarns: KnownYarns = [],
+): Limits {
   if (section === undefined) return {};
   const read = (limits as readonly Limit[]).flatMap((limit) => {
     const set = at(section, limit.key);
-    return set === undefined ? [] : readLimit(set, limit, ground && weftsOf(ground));
+    return set === undefined
+      ? []
+      : readLimit(set, limit, ground && yarns && [...new Set([...weftsOf(ground), ...yarns])]);
   });
   return Object.fromEntries(read);
 }

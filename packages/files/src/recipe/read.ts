@@ -109,7 +109,7 @@ function recipeIn(tree: Tree): Recipe | undefined {
   const cloth = readCloth(at(top, "cloth"), known);
   const project = readProject(at(top, "project"));
   const measured = readMeasured(at(top, "measured"));
-  const limits = readLimits(limitsSection, warp.ground);
+  const limits = readLimits(limitsSection, warp.ground, known);
   const pieces = readPieces(top, {
     warp,
     cloth: clothBySample(cloth, measured),

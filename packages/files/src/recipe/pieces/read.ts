@@ -146,7 +146,7 @@ function pieceOf(
   const ofOwn = own === undefined ? noBlocks.wefts : weftsOf(own, yarns);
   const limits = section && at(section, "limits");
   const ground = groundOf(section, warp.ground);
-  const ownLimits = limits && readLimits(limits, ground);
+  const ownLimits = limits && readLimits(limits, ground, yarns);
   const orders = readWeftOrders(section, yarns);
   if (picks === undefined || picksAt === undefined) throw new Unread();
   const picksPerRow = fittedCounts(picksAt, picks, read.lifts.length, "rows", lifts);
