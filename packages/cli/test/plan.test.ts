@@ -166,6 +166,40 @@ describe("drawcord plan", () => {
   });
 });
 
+it("says of numbers that cannot be what check says, and exits as it does", async () => {
+  const stdin = `${leastWith("hems: 500 cm")}`;
+  const [plan, check] = [
+    await run(["plan", "-"], { stdin, width: 400 }),
+    await run(["check", "-"], { stdin, width: 400 }),
+  ];
+  expect([plan.status, check.status]).toEqual([1, 1]);
+  const told =
+    "the numbers of the project cannot be: finished length of a piece comes out as -4980 mm; expected 0 or more mm; it follows from cloth woven for a piece 20 mm, shrinkage 0 % and hems of a piece, both ends together 500 cm";
+  for (const { stdout } of [plan, check]) expect(stdout).toContain(told);
+  expect(plan.stdout).toMatch(/^threads +8 ends, 4 units, 4 lingos; 8 picks in a piece$/m);
+  expect(plan.stdout).toContain("the numbers of the project cannot be, so no other is worked out");
+  const json = JSON.parse((await run(["plan", "-", "--format", "json"], { stdin })).stdout);
+  expect(json).toMatchObject({ ends: { value: 8 }, agreement: { ok: false }, weftYarn: [] });
+});
+
+it("tells what to take care of in the wash, where there is one", async () => {
+  const washed = await run(["plan", "-"], { stdin: leastWith("waste: 50 cm"), width: 400 });
+  expect(washed.stdout).toMatch(/^wash +Take care with hot water, /m);
+  const bare = await run(["plan", "-"], { stdin: leastWith("waste: 50 cm").replace(/sett: 4 per cm, /, "") });
+  expect(bare.stdout).not.toContain("hot water");
+});
+
+/** A small recipe with something said of its project. */
+function leastWith(project: string): string {
+  return `recipe: 1
+ground: { weave: plain }
+units: { ends: 2, threading: 1 X 1 X }
+lifts: { picks: 2, rows: [1, none, 1, none] }
+cloth: { sett: 4 per cm, picks: 4 per cm, shrinkage: 0 % }
+project: { ${project} }
+`;
+}
+
 it("a chart alone has no project", async () => {
   expect(await run(["plan", "-"], { stdin: "#.\n.#\n" })).toEqual({
     status: 2,

@@ -48,6 +48,7 @@ export type {
   ProjectYarn,
   SampleNumber,
 } from "./project/types.js";
+export { WASHING_CAUTION } from "./project/washing-caution.js";
 export { type EndsForWidth, endsForWidth, type WidthLosses } from "./project/width.js";
 export { convert, toMetric } from "./quantity/convert.js";
 export { parseQuantity, type QuantityParseOptions } from "./quantity/parse.js";

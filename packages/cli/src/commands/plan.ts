@@ -80,9 +80,7 @@ For FILE, - is standard input.`,
     const reading = read(bytes, source.name);
     await sayIgnored(reading, source.name, io);
     const { loom, project, title } = subjectOf(reading, source.name);
-    const alone = planned(project, source.name);
-    const own = reading.kind === "recipe" ? await ownNumbers(reading.recipe) : [];
-    const found: Plan = { ...alone, ...(own.length > 0 && { own }) };
+    const found = await planOf(reading, project, source.name);
     const numbers = options.explain ? numbersOf(found) : [];
     const agreement = reading.kind === "recipe" ? agreementOf(reading.recipe) : undefined;
     const strictness = {
@@ -165,12 +163,26 @@ function subjectOf(found: Reading, file: string): Subject {
   }
 }
 
-/** The plan of a project; a number that cannot be is told with the name of the file. */
-function planned(project: Project, file: string): Plan {
+/**
+ * The plan of a project, with the numbers of the recipe's own formulas. Of a recipe whose numbers cannot be, what is counted
+ * is told, and a rule says what is wrong.
+ * @throws {CliError} `no-plan` for a draft whose numbers cannot be
+ */
+async function planOf(reading: Reading, project: Project, file: string): Promise<Plan> {
   try {
-    return plan(project);
+    const found = plan(project);
+    const own = reading.kind === "recipe" ? await ownNumbers(reading.recipe) : [];
+    return own.length === 0 ? found : { ...found, own };
   } catch (error) {
     if (!(error instanceof YarnError)) throw error;
-    throw new CliError("no-plan", `${file}: ${error.message}`, { file });
+    if (reading.kind !== "recipe") throw new CliError("no-plan", `${file}: ${error.message}`, { file });
+    const { ends, lingos, picks, units } = project;
+    const counted = plan({
+      ends,
+      picks,
+      ...(units === undefined ? {} : { units }),
+      ...(lingos === undefined ? {} : { lingos }),
+    });
+    return { ...counted, missing: ["the numbers of the project cannot be, so no other is worked out"] };
   }
 }

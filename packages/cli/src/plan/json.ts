@@ -10,6 +10,7 @@ import {
   type PlanYarn,
   printReed,
   printSley,
+  WASHING_CAUTION,
 } from "@drawcord/yarn";
 import { type Measure, measure } from "./measures.js";
 import { windingJson, windingOf } from "./winding.js";
@@ -42,6 +43,7 @@ export function planJson(plan: Plan): Record<string, unknown> {
     goesBy: plan.goesBy,
     missing: plan.missing,
     notes: plan.notes,
+    ...(plan.finishedWidth === undefined && plan.sample === undefined ? {} : { caution: WASHING_CAUTION }),
   };
 }
 

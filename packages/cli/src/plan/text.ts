@@ -12,6 +12,7 @@ import {
   printSley,
   type Quantity,
   type SampleNumber,
+  WASHING_CAUTION,
 } from "@drawcord/yarn";
 import type { Paint } from "../paint.js";
 import { oneLine } from "../printable.js";
@@ -49,6 +50,7 @@ export function planText(plan: Plan, width: number, paint: Paint): string {
     ["goes by", plan.goesBy],
     ["missing", plan.missing],
     ["note", plan.notes],
+    ["wash", plan.finishedWidth === undefined && plan.sample === undefined ? [] : [WASHING_CAUTION]],
   ];
   return sections
     .filter(([, lines]) => lines.length > 0)

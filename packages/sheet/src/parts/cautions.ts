@@ -1,10 +1,9 @@
 import { listed } from "@drawcord/base";
 import type { Block } from "@drawcord/page";
-import type { Plan, Quantity } from "@drawcord/yarn";
+import { type Plan, type Quantity, WASHING_CAUTION } from "@drawcord/yarn";
 import type { SheetPart } from "../part-names.js";
 import { checkedText } from "./checked.js";
 import type { Context } from "./context.js";
-import { WASHING_CAUTION } from "./washing-caution.js";
 
 /** What is left to do when the cloth is off the loom, what to look out for, and whether all of it was checked. */
 export function cautionsPart(context: Context, all: readonly Context[]): SheetPart {

@@ -1,4 +1,5 @@
 import type { ShaftDraft } from "@drawcord/check";
+import { WASHING_CAUTION } from "@drawcord/yarn";
 import { letterOf } from "../card/letters.js";
 import { SheetError } from "../error.js";
 import { type PartName, partNames, type Sheet, type SheetPart, shortParts } from "../part-names.js";
@@ -7,7 +8,6 @@ import type { SheetOptions } from "../parts/context.js";
 import { findingsTogether } from "../parts/findings.js";
 import { spacedCount } from "../parts/number.js";
 import { warpingOf } from "../parts/warping.js";
-import { WASHING_CAUTION } from "../parts/washing-caution.js";
 import { clothPictures } from "../pictures/cloth.js";
 import { type PlainContext, plainContext } from "./context.js";
 import { drawdownPart } from "./drawdown.js";

@@ -1,6 +1,8 @@
+import { listed } from "@drawcord/base";
 import { YarnError } from "../error.js";
 import type { FormulaId } from "../formulas/typed.js";
 import { convert } from "../quantity/convert.js";
+import { printQuantity } from "../quantity/print.js";
 import { kinds, type Quantity, quantity } from "../quantity/units.js";
 import { type Given, type Input, take } from "./input.js";
 import { evaluate, type FormulaTree } from "./tree.js";
@@ -60,7 +62,7 @@ export function result(formula: ReadFormula, values: Inputs): Result {
     }
   }
   return {
-    ...checked(formula, quantityOf(formula.result, evaluate(formula.tree, scope))),
+    ...checked(formula, quantityOf(formula.result, evaluate(formula.tree, scope)), given),
     formula,
     given,
   };
@@ -82,7 +84,7 @@ function quantityOf(spec: ResultSpec, found: number): Quantity {
   return convert(quantity(spec.kind === "share" ? found * 100 : found / one, metric), wanted);
 }
 
-function checked(formula: Formula, found: Quantity): Quantity {
+function checked(formula: Formula, found: Quantity, given: Result["given"]): Quantity {
   const { least = Number.NEGATIVE_INFINITY, most = Number.POSITIVE_INFINITY } = formula.result;
   // A result that ought to be 0 may come out a rounding error below it.
   const value = least === 0 && found.value < 0 && found.value > -1e-6 ? 0 : found.value;
@@ -94,11 +96,24 @@ function checked(formula: Formula, found: Quantity): Quantity {
   }
   if (value < least || value > most) {
     const limits = most === Number.POSITIVE_INFINITY ? `${least} or more` : `${least} to ${most}`;
+    // More was taken off than there is: by which number, only the weaver can tell.
+    const why = value < 0 ? `; it follows from ${namedIn(formula, given)}` : "";
     throw new YarnError(
       "absurd",
-      `${formula.title} comes out as ${Number(value.toPrecision(4))} ${found.unit}; expected ${limits} ${found.unit}`,
+      `${formula.title} comes out as ${Number(value.toPrecision(4))} ${found.unit}; expected ${limits} ${found.unit}${why}`,
       { value, least, ...(Number.isFinite(most) ? { most } : {}) },
     );
   }
   return { ...found, value };
+}
+
+/** What went into a formula, by its meaning. */
+function namedIn({ symbols }: Formula, given: Result["given"]): string {
+  const named = Object.entries(symbols).flatMap(([symbol, { meaning }]) => {
+    const [first, ...others] = [given[symbol] ?? []].flat();
+    return first === undefined
+      ? []
+      : [`${meaning} ${printQuantity(first, { decimals: 2 })}${others.length === 0 ? "" : " and more"}`];
+  });
+  return listed(named);
 }
