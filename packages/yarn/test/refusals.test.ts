@@ -191,7 +191,7 @@ const quantities: readonly Refusal[] = [
     "yarn shorter than its cloth",
     () => calculate("crimp", { L_y: "7 m", L_c: "8 m" }),
     "absurd",
-    "crimp comes out as -12.5 %; expected 0 or more %; it follows from length of the yarn when straight 7 m and length of cloth that it lies in 8 m",
+    "crimp comes out as -12.5 %; expected 0 or more %; it follows from length of the yarn taken out of the cloth 7 m and length of the cloth 8 m",
   ],
   [
     "a missing value",
