@@ -22,6 +22,14 @@ export function acceptedSlips({ levels, waive }: Recipe, causes: readonly Cause[
   });
 }
 
+/** The waivers of slips, by their place in the recipe's list from 0, that accept one. */
+export function slipWaiversUsed({ waive }: Recipe, causes: readonly Cause[]): ReadonlySet<number> {
+  const slips = causes.filter(({ explains }) => explains.length === 0);
+  const accepts = (waiver: Recipe["waive"][number]) =>
+    waiver.rule === SLIP && slips.some(({ changes }) => changes.every((change) => isWithin(change, waiver)));
+  return new Set(waive.flatMap((waiver, i) => (accepts(waiver) ? [i] : [])));
+}
+
 /** Whether a change is made within the places that a waiver names. */
 function isWithin(change: Change, { rows, units }: Recipe["waive"][number]): boolean {
   const [ofRows, ofUnits] = placesOf(change);

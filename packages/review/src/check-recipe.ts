@@ -3,10 +3,12 @@ import type { SearchBounds } from "@drawcord/causes";
 import { check, type Report, type RuleName } from "@drawcord/check";
 import { needRecipe, placesOf, type Recipe, type RecipePlaces } from "@drawcord/files";
 import type { Expansion } from "@drawcord/units";
+import { slipWaiversUsed } from "./accepted-slips.js";
 import { type PlacedCause, recipeCauses } from "./causes.js";
 import { optionsOf } from "./options.js";
 import { joinedReviews, type PieceNumbers } from "./pieces.js";
 import { recipePlaces } from "./places.js";
+import { withSlipWaivers } from "./slip-waivers.js";
 
 /** How a recipe is to be checked, and how long its causes are looked for. */
 export interface ReviewOptions extends SearchBounds {
@@ -73,7 +75,7 @@ function checkPiece(
 ): Review {
   const { rules, causes = rules === undefined, expansion, ...search } = asked;
   const options = optionsOf(recipe, whole);
-  const report = check(
+  const checked = check(
     recipe.draft,
     { ...options, ...(rules && { only: rules }) },
     {
@@ -81,6 +83,8 @@ function checkPiece(
       expansion,
     },
   );
-  const found = causes ? recipeCauses(recipe, places, options, report, search) : { causes: [], untried: [] };
+  const found = causes ? recipeCauses(recipe, places, options, checked, search) : { causes: [], untried: [] };
+  const used = causes ? slipWaiversUsed(recipe, found.causes) : undefined;
+  const report = withSlipWaivers(checked, recipe, used);
   return { ...report, places: recipePlaces(report.findings, places, recipe.pieces[0]!.path), ...found };
 }

@@ -36,6 +36,32 @@ describe("slips that no finding tells of", () => {
     expect(slipsIn(waive("1-5"))[0]!.waived).toBeUndefined();
   });
 
+  it("are said to have a waiver too many where it accepts none, at its own place in the list", () => {
+    const told = (waive: string) =>
+      checkRecipe(soundRecipe(recipe(waive), "point.recipe.yaml")).findings.filter(
+        ({ rule }) => rule === "unused-waiver",
+      );
+    const slip = (units: string) => `  - { rule: slip, units: ${units}, reason: the moth looks back }\n`;
+    const other = "  - { rule: loose-thread, rows: 2, reason: none }\n";
+    expect(told(`waive:\n${slip("13")}`)).toEqual([]);
+    expect(told(`waive:\n${slip("1-5")}${slip("13")}${other}`)).toMatchObject([
+      { waives: "loose-thread", waiver: 3 },
+      {
+        waives: "slip",
+        waiver: 1,
+        units: [1, 5],
+        severity: "note",
+        message: "the waiver of slip matches no finding: units 1-5",
+      },
+    ]);
+    expect(told(`limits: { levels: { slip: off } }\nwaive:\n${slip("1-5")}`)).toEqual([]);
+    const error = `limits: { levels: { unused-waiver: error } }\nwaive:\n${slip("1-5")}`;
+    expect(checkRecipe(soundRecipe(recipe(error), "point.recipe.yaml"))).toMatchObject({
+      ok: false,
+      summary: { error: 1 },
+    });
+  });
+
   it("are called slips and nothing else", () => {
     expect(() => slipsIn("limits: { levels: { slips: off } }\n")).toThrow('did you mean "slip"?');
   });

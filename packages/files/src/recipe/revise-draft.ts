@@ -11,6 +11,7 @@ import { FileError } from "../error.js";
 import { top } from "../place.js";
 import { readText } from "../text.js";
 import { readTree } from "../tree/tree.js";
+import { movedWaivers } from "./moved-waivers.js";
 import { recipeOfPiece } from "./pieces/of-piece.js";
 import { standsInPieces } from "./pieces/write.js";
 import { soundRecipe } from "./read.js";
@@ -30,7 +31,7 @@ export interface RevisedRecipe extends RevisedText {
 
 /**
  * The text of a recipe with its draft changed to another: values are changed where they stand, rows of a plan one by one,
- * also within blocks and pictures, and comments and layout stay. A section in which that cannot be done is written out
+ * also within blocks and pictures, and comments and layout stay; waivers by place move with what they name. A section in which that cannot be done is written out
  * anew, its comments beside or above the lines that they were of, or above the section. The text is read again, and weaves the draft given.
  * @param source the recipe
  * @param file its name, for errors
@@ -47,7 +48,8 @@ export function reviseDraft(
 ): RevisedRecipe {
   const text = readText(source, file);
   const read = (one: string) => readPiece(one, file, piece);
-  let made: Made = { splices: [], recipe: read(text) };
+  const first = read(text);
+  let made: Made = { splices: [], recipe: first };
   const rewritten: string[] = [];
   for (const { name, of, tries } of sections) {
     const { recipe } = made;
@@ -63,6 +65,13 @@ export function reviseDraft(
       made = { splices: followedByAll(made.splices, anew), recipe: read(spliced(recipe.text, anew)) };
       rewritten.push(name);
     }
+  }
+  const moved = movedWaivers(first, draft);
+  for (const waivers of moved.length === 0 ? [] : revised(made.recipe, moved)) {
+    made = {
+      splices: followedByAll(made.splices, waivers),
+      recipe: read(spliced(made.recipe.text, waivers)),
+    };
   }
   const { recipe, splices } = made;
   if (sections.every(({ of }) => of(recipe.draft) === of(draft))) {
