@@ -1,5 +1,6 @@
 // Makes the scripts and styles that pages carry inside: of packages/*/src/browser each NAME.ts with a NAME.css beside it
 // becomes src/generated/NAME.ts, the script in one piece and readable, each with the hash that lets it into its page.
+// Of the schema of recipes the reader gets what it goes by, without the words for editors.
 import { createHash } from "node:crypto";
 import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { basename, dirname, join } from "node:path";
@@ -16,7 +17,10 @@ async function bundles() {
       .filter((file) => file.endsWith(".css"))
       .map((file) => join(folder, file));
   });
-  return Promise.all(styles.map(async (file) => [generatedOf(file), await moduleOf(file)]));
+  return Promise.all([
+    ...styles.map(async (file) => [generatedOf(file), await moduleOf(file)]),
+    shapeOfRecipes(),
+  ]);
 }
 
 /** Writes those that are not as they should be. */
@@ -52,6 +56,52 @@ async function moduleOf(style) {
     ...Object.entries(facts).map(([fact, text]) => `export const ${fact} = ${JSON.stringify(text)};`),
     "",
   ].join("\n");
+}
+
+/** The module with the schema of recipes as far as the reader goes by it. */
+async function shapeOfRecipes() {
+  const schema = join(packages, "files/src/schema/recipe.ts");
+  const { outputFiles } = await build({
+    entryPoints: [schema],
+    bundle: true,
+    write: false,
+    format: "esm",
+    conditions: ["@drawcord/source"],
+    logLevel: "error",
+  });
+  const code = Buffer.from(outputFiles[0].contents).toString("base64");
+  const { recipeSchema } = await import(`data:text/javascript;base64,${code}`);
+  const text = [
+    "// Made by tests/scripts/bundles.mjs from src/schema/recipe.ts.",
+    'import type { Schema } from "../tree/json-schema.js";',
+    "",
+    `export const recipeShape: Schema = ${JSON.stringify(shapeOf(recipeSchema))};`,
+    "",
+  ].join("\n");
+  return [join(packages, "files/src/generated/recipe-shape.ts"), text];
+}
+
+/** A schema without its words: of the examples of a text the first stays, which a sentence shows. */
+function shapeOf({
+  $schema,
+  title,
+  description,
+  examples,
+  properties,
+  additionalProperties,
+  items,
+  ...rest
+}) {
+  const ofEach = ([key, schema]) => [key, shapeOf(schema)];
+  return {
+    ...rest,
+    ...(rest.type === "string" && typeof examples?.[0] === "string" && { examples: [examples[0]] }),
+    ...(properties && { properties: Object.fromEntries(Object.entries(properties).map(ofEach)) }),
+    ...(additionalProperties !== undefined && {
+      additionalProperties: additionalProperties && shapeOf(additionalProperties),
+    }),
+    ...(items && { items: shapeOf(items) }),
+  };
 }
 
 /** What a content security policy calls it by. */

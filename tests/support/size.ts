@@ -13,7 +13,7 @@ export const ceilings: Readonly<Record<string, number>> = {
   "@drawcord/yarn tex": 8,
   "@drawcord/ground GroundError": 1,
   "@drawcord/units UnitsError": 1,
-  "@drawcord/units expand": 3.5,
+  "@drawcord/units expand": 3.2,
   "@drawcord/units parseThreading": 2,
   "@drawcord/chart ChartError": 1,
   "@drawcord/check CheckError": 1,
@@ -23,7 +23,7 @@ export const ceilings: Readonly<Record<string, number>> = {
   "@drawcord/files readWif": 6,
   "@drawcord/files writePng": 6,
   // Of these, `yaml` is 30.
-  "@drawcord/files readRecipe": 78,
+  "@drawcord/files readRecipe": 71,
   "@drawcord/review checkRecipe": 108,
 };
 

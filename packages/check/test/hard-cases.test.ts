@@ -78,10 +78,10 @@ describe("a draft", () => {
   it("of more than 2^31 interlacements is refused before it is worked out, with its numbers", () => {
     const wide = { ...one, threading: [[1], [2]], unitEnds: 2 ** 15, lifts: [[1], [2]] };
     expect(() => check({ ...wide, picksPerRow: 2 ** 14 + 1 })).toThrow(
-      "65536 ends and 32770 picks come to 2147614720 interlacements; the most worked out is 2147483648",
+      "65536 ends and 32770 picks; the most worked out is 1048576 of each and 2147483648 interlacements",
     );
     expect(() => check({ ...wide, picksPerRow: 2 ** 31 })).toThrow(
-      /picks; the most worked out is 1048576 of each$/,
+      /picks; the most worked out is 1048576 of each and 2147483648 interlacements$/,
     );
   });
 });

@@ -199,7 +199,7 @@ const refused: readonly (readonly [what: string, content: string | Uint8Array, s
   [
     "a cloth too large to work out",
     good.replace("ends: 4", "ends: 60000").replace("picks: 4", "picks: 60000"),
-    "bad.yaml:8:10: lifts.picks: 420000 ends and 300000 picks come to 126000000000 interlacements; the most worked out is 2147483648",
+    "bad.yaml:8:10: lifts.picks: the cloth has 420000 ends and 300000 picks; the most worked out is 1048576 of each and 2147483648 interlacements",
   ],
 ];
 

@@ -44,7 +44,8 @@ export type {
   StatedName,
 } from "./recipe/types.js";
 export { type RecipeData, writeRecipe } from "./recipe/write.js";
-export { recipeSchema, recipeVersion } from "./schema/recipe.js";
+export { recipeSchema } from "./schema/recipe.js";
+export { recipeVersion } from "./schema/version.js";
 export { largestFile } from "./text.js";
 export type { Schema } from "./tree/json-schema.js";
 export type { Path } from "./tree/spot.js";

@@ -4,7 +4,7 @@ import { GridError } from "./error.js";
 const MOST_WORDS = 2 ** 29;
 
 /** Rows and columns are counted in 31 bits, so that shifts and masks never meet a sign. */
-const LONGEST_SIDE = 2 ** 31 - 1;
+const LONGEST_SIDE = 2 ** 31;
 
 /** Words in a row of that many columns. */
 export function strideOf(columns: number): number {
@@ -16,23 +16,13 @@ export function strideOf(columns: number): number {
  * @throws {GridError} `bad-size`
  */
 export function checkSize(rows: number, columns: number): void {
-  for (const [side, value] of [
-    ["rows", rows],
-    ["columns", columns],
-  ] as const) {
-    if (!Number.isInteger(value) || value < 0) {
-      throw new GridError("bad-size", `a grid needs a whole number of ${side}, 0 or more; found ${value}`, {
-        [side]: value,
-      });
-    }
-  }
-  if (rows * strideOf(columns) > MOST_WORDS || Math.max(rows, columns) > LONGEST_SIDE) {
-    throw new GridError(
-      "bad-size",
-      `a grid of ${rows} rows and ${columns} columns does not fit in memory; the most is ${MOST_WORDS} words of 32 bits`,
-      { rows, columns, most: MOST_WORDS },
-    );
-  }
+  const isSide = (side: number) => Number.isInteger(side) && side >= 0 && side < LONGEST_SIDE;
+  if (isSide(rows) && isSide(columns) && rows * strideOf(columns) <= MOST_WORDS) return;
+  throw new GridError(
+    "bad-size",
+    `a grid of ${rows} rows and ${columns} columns cannot be; expected whole numbers from 0, ${MOST_WORDS} words in all at the most`,
+    { rows, columns, most: MOST_WORDS },
+  );
 }
 
 /**

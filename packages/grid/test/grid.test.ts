@@ -281,29 +281,29 @@ describe("what cannot be is refused with a sentence", () => {
     }
     throw new Error("nothing was refused");
   };
-  const memory = "does not fit in memory; the most is 536870912 words of 32 bits";
+  const wanted = "cannot be; expected whole numbers from 0, 536870912 words in all at the most";
   it.each<[string, () => unknown, string]>([
-    ["negative", () => blank(-1, 2), "bad-size: a grid needs a whole number of rows, 0 or more; found -1"],
+    ["negative", () => blank(-1, 2), `bad-size: a grid of -1 rows and 2 columns ${wanted}`],
     [
       "fraction",
       () => blank(2, 1.5),
-      "bad-size: a grid needs a whole number of columns, 0 or more; found 1.5",
+      `bad-size: a grid of 2 rows and 1.5 columns ${wanted}`,
     ],
     [
       "not a number",
       () => fromCells(Number.NaN, 1, () => true),
-      "bad-size: a grid needs a whole number of rows, 0 or more; found NaN",
+      `bad-size: a grid of NaN rows and 1 columns ${wanted}`,
     ],
     [
       "endless",
       () => blank(1, Infinity),
-      "bad-size: a grid needs a whole number of columns, 0 or more; found Infinity",
+      `bad-size: a grid of 1 rows and Infinity columns ${wanted}`,
     ],
-    ["too large", () => blank(1e9, 33), `bad-size: a grid of 1000000000 rows and 33 columns ${memory}`],
+    ["too large", () => blank(1e9, 33), `bad-size: a grid of 1000000000 rows and 33 columns ${wanted}`],
     [
       "too wide",
       () => tile(fromText("#"), 1, 2 ** 31),
-      `bad-size: a grid of 1 rows and 2147483648 columns ${memory}`,
+      `bad-size: a grid of 1 rows and 2147483648 columns ${wanted}`,
     ],
     [
       "words",

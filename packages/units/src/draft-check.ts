@@ -1,5 +1,5 @@
 import type { Ground, ShaftSet } from "@drawcord/ground";
-import { UnitsError } from "./error.js";
+import { UnitsError, type UnitsErrorCode } from "./error.js";
 import type { UnitDraft } from "./types.js";
 
 /** The most interlacements that are worked out: as bits, a quarter of a gigabyte a grid. */
@@ -64,39 +64,37 @@ function total(sizes: number | readonly number[], entries: number): number {
 export function checkDraft(draft: UnitDraft): void {
   needDraft(draft);
   const { threading, lifts, unitEnds, picksPerRow, selvedge = {} } = draft;
-  if (threading.length === 0)
-    throw new UnitsError("no-units", "the draft has no units; expected one or more");
-  if (lifts.length === 0) throw new UnitsError("no-rows", "the lift plan has no rows; expected one or more");
+  needEntries(threading, "no-units", "the draft has no units");
+  needEntries(lifts, "no-rows", "the lift plan has no rows");
   checkGround(draft.ground);
   checkSizes(unitEnds, threading.length, "unit", "ends");
   checkSizes(picksPerRow, lifts.length, "row", "picks");
-  checkNamed(threading, "units");
-  checkNamed(lifts, "rows");
   checkSets(threading, "unit");
   checkSets(lifts, "row");
   checkHarness(selvedge.left ?? [], draft.ground.shafts, "left selvedge, end");
   checkHarness(selvedge.right ?? [], draft.ground.shafts, "right selvedge, end");
   const { ends, picks } = draftSize(draft);
-  if (ends > MOST_THREADS || picks > MOST_THREADS) {
+  if (ends > MOST_THREADS || picks > MOST_THREADS || ends * picks > MOST_INTERLACEMENTS) {
     throw new UnitsError(
       "too-large",
-      `the cloth has ${ends} ends and ${picks} picks; the most worked out is ${MOST_THREADS} of each`,
-      { ends, picks, most: MOST_THREADS },
-    );
-  }
-  if (ends * picks > MOST_INTERLACEMENTS) {
-    throw new UnitsError(
-      "too-large",
-      `${ends} ends and ${picks} picks come to ${ends * picks} interlacements; the most worked out is ${MOST_INTERLACEMENTS}`,
+      `the cloth has ${ends} ends and ${picks} picks; the most worked out is ${MOST_THREADS} of each and ${MOST_INTERLACEMENTS} interlacements`,
       { ends, picks, most: MOST_INTERLACEMENTS },
     );
   }
 }
 
+/** Refuses a list with nothing in it. */
+function needEntries(list: readonly unknown[], code: UnitsErrorCode, sentence: string): void {
+  if (list.length === 0) throw new UnitsError(code, `${sentence}; expected one or more`);
+}
+
+/** Whether a number counts things, from 1. */
+const isCount = (value: number) => Number.isSafeInteger(value) && value > 0;
+
 /** Refuses a ground whose shafts lie outside its harness or are raised and sunk at once. */
 function checkGround(ground: Ground): void {
   const { shafts, threading, steps } = ground;
-  if (!Number.isSafeInteger(shafts) || shafts < 1) {
+  if (!isCount(shafts)) {
     throw new UnitsError(
       "bad-size",
       `the ground harness has ${shafts} shafts; expected a whole number from 1`,
@@ -105,32 +103,29 @@ function checkGround(ground: Ground): void {
       },
     );
   }
-  if (threading.length === 0 || steps.length === 0) {
-    const what = threading.length === 0 ? "threading" : "treadling steps";
-    throw new UnitsError("wrong-length", `the ground has no ${what}; expected one entry or more`);
-  }
+  needEntries(threading, "wrong-length", "the ground has no threading");
+  needEntries(steps, "wrong-length", "the ground has no treadling steps");
   checkHarness(threading, shafts, "ground threading, end");
-  steps.forEach(({ raise, sink }, i) => {
+  steps.forEach((moves, i) => {
     const step = `ground step ${i + 1}`;
-    checkSet(raise, `${step}, raise`);
-    checkSet(sink, `${step}, sink`);
-    checkHarness(raise, shafts, `${step}, raise, entry`);
-    checkHarness(sink, shafts, `${step}, sink, entry`);
-    const sunk = new Set(sink);
-    const shaft = raise.find((raised) => sunk.has(raised));
+    for (const way of ["raise", "sink"] as const) {
+      checkSet(moves[way], `${step}, ${way}`);
+      checkHarness(moves[way], shafts, `${step}, ${way}, entry`);
+    }
+    const sunk = new Set(moves.sink);
+    const shaft = moves.raise.find((raised) => sunk.has(raised));
     if (shaft !== undefined) {
-      throw new UnitsError(
-        "raised-and-sunk",
-        `${step} both raises and sinks ground shaft ${shaft}; expected one or neither`,
-        { step: i + 1, shaft },
-      );
+      throw new UnitsError("raised-and-sunk", `${step} both raises and sinks ground shaft ${shaft}`, {
+        step: i + 1,
+        shaft,
+      });
     }
   });
 }
 
 /** Refuses entries that are no shaft of a ground harness. */
 function checkHarness(entries: readonly number[], shafts: number, where: string): void {
-  const at = entries.findIndex((shaft) => !Number.isInteger(shaft) || shaft < 1 || shaft > shafts);
+  const at = entries.findIndex((shaft) => !isCount(shaft) || shaft > shafts);
   if (at < 0) return;
   throw new UnitsError(
     "outside-harness",
@@ -146,39 +141,35 @@ function checkSizes(
   each: "unit" | "row",
   things: "ends" | "picks",
 ): void {
-  if (typeof sizes !== "number" && sizes.length !== entries) {
+  const isOne = typeof sizes === "number";
+  const list = isOne ? [sizes] : sizes;
+  if (!isOne && list.length !== entries) {
     throw new UnitsError(
       "wrong-length",
-      `${things} are given for ${sizes.length} ${each}s; the draft has ${entries} ${each}s`,
-      { found: sizes.length, expected: entries },
+      `${things} are given for ${list.length} ${each}s; the draft has ${entries} ${each}s`,
+      { found: list.length, expected: entries },
     );
   }
-  const list = typeof sizes === "number" ? [sizes] : sizes;
-  const at = list.findIndex((size) => !Number.isSafeInteger(size) || size < 1);
+  const at = list.findIndex((size) => !isCount(size));
   if (at < 0) return;
-  const which = typeof sizes === "number" ? `each ${each}` : `${each} ${at + 1}`;
-  throw new UnitsError("bad-size", `${which} has ${list[at]} ${things}; expected a whole number from 1`, {
-    entry: at + 1,
-    found: list[at]!,
-  });
-}
-
-/** Refuses sets that name more shafts together than are worked through. */
-function checkNamed(sets: readonly ShaftSet[], things: "units" | "rows"): void {
-  const named = sets.reduce((sum, set) => sum + set.length, 0);
-  if (named <= MOST_NAMED) return;
+  const found = list[at]!;
   throw new UnitsError(
-    "too-large",
-    `the ${things} name ${named} shafts; the most worked out is ${MOST_NAMED}`,
-    {
-      named,
-      most: MOST_NAMED,
-    },
+    "bad-size",
+    `${isOne ? `each ${each}` : `${each} ${at + 1}`} has ${found} ${things}; expected a whole number from 1`,
+    { entry: at + 1, found },
   );
 }
 
-/** Refuses sets that are not shaft numbers in ascending order. */
+/** Refuses sets that are not shaft numbers in ascending order, or name more shafts together than are worked through. */
 function checkSets(sets: readonly ShaftSet[], each: "unit" | "row"): void {
+  const named = sets.reduce((sum, set) => sum + set.length, 0);
+  if (named > MOST_NAMED) {
+    throw new UnitsError(
+      "too-large",
+      `the ${each}s name ${named} shafts; the most worked out is ${MOST_NAMED}`,
+      { named, most: MOST_NAMED },
+    );
+  }
   const seen = new Set<ShaftSet>();
   sets.forEach((set, i) => {
     if (!seen.has(set)) checkSet(set, `${each} ${i + 1}`);
@@ -189,17 +180,12 @@ function checkSets(sets: readonly ShaftSet[], each: "unit" | "row"): void {
 function checkSet(set: ShaftSet, where: string): void {
   for (let i = 0; i < set.length; i++) {
     const shaft = set[i]!;
-    if (!Number.isSafeInteger(shaft) || shaft < 1) {
-      throw new UnitsError("bad-shaft", `${where} names shaft ${shaft}; shafts are whole numbers from 1`, {
-        shaft,
-      });
-    }
-    if (i > 0 && shaft <= set[i - 1]!) {
-      throw new UnitsError(
-        "repeated-shaft",
-        `${where} names shaft ${shaft} after shaft ${set[i - 1]}; expected each once, in ascending order`,
-        { shaft },
-      );
-    }
+    const before = set[i - 1] ?? 0;
+    if (shaft > before && isCount(shaft)) continue;
+    throw new UnitsError(
+      isCount(shaft) ? "repeated-shaft" : "bad-shaft",
+      `${where} names shaft ${shaft}${before === 0 ? "" : ` after shaft ${before}`}; expected each once, ascending, from 1`,
+      { shaft },
+    );
   }
 }

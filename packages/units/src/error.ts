@@ -1,4 +1,4 @@
-import { DrawcordError, type Facts, notationPlace, type Range } from "@drawcord/base";
+import { DrawcordError, type Facts } from "@drawcord/base";
 
 /**
  * Why a threading, a lift plan or a draft cannot be read or made.
@@ -56,21 +56,9 @@ export type UnitsFacts = Facts;
 export class UnitsError extends DrawcordError<UnitsErrorCode> {
   /** The name of the class. */
   override readonly name = "UnitsError";
-  /** Where in the notation that was read, if one was; offsets count in its line. */
-  override readonly place: Range | undefined;
-  /** The sentence without its place in the text. */
-  readonly reason: string;
 
-  /**
-   * @param code why, as one of the codes
-   * @param reason what is wrong, as one sentence without its place
-   * @param facts `column` and `line`, where there are any, count from 1 in the text that was read
-   */
-  constructor(code: UnitsErrorCode, reason: string, facts: UnitsFacts = {}) {
-    const place = ["line", "column"].filter((key) => key in facts).map((key) => `${key} ${facts[key]}`);
-    super(code, reason, facts);
-    this.place = notationPlace(facts);
-    this.reason = reason;
-    if (place.length > 0) this.message = `${place.join(", ")}: ${reason}`;
+  /** The sentence without its place in the text. */
+  get reason(): string {
+    return this.sentence;
   }
 }

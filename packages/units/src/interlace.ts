@@ -3,7 +3,7 @@
  * picks and along ends: what is drawn of a pick is the row of squares that its lift draws, and its treadle moves it; what
  * is drawn of an end is the column of squares that its unit is drawn in, and its ground shaft moves it.
  */
-import { BitGrid, scanRowRuns, setBits } from "@drawcord/grid";
+import { BitGrid, setBits } from "@drawcord/grid";
 
 /** By treadle (along picks) or by ground shaft (along ends): the interlacements that the ground harness raises and sinks. */
 export interface MovedShafts {
@@ -22,12 +22,28 @@ export function edgesOf(sizes: number | readonly number[], columns: number, star
 
 /** The squares with each column as wide as its threads; a thread outside all columns is never drawn. */
 export function widen(squares: BitGrid, edges: Int32Array, threads: number): BitGrid {
+  const { columns, rows } = squares;
   const stride = (threads + 31) >>> 5;
-  const words = new Uint32Array(squares.rows * stride);
-  scanRowRuns(squares, (row, start, length, drawn) => {
-    if (drawn) setBits(words, row * stride, edges[start]!, edges[start + length]!);
-  });
-  return BitGrid.own(squares.rows, threads, words);
+  const words = new Uint32Array(rows * stride);
+  for (let row = 0; row < rows; row++) {
+    // From a run of drawn squares to the next.
+    for (let start = 0, end = 0; ; ) {
+      start = columnFrom(squares, row, end, 0);
+      if (start === columns) break;
+      end = columnFrom(squares, row, start, -1);
+      setBits(words, row * stride, edges[start]!, edges[end]!);
+    }
+  }
+  return BitGrid.own(rows, threads, words);
+}
+
+/** The first column from one on whose square is drawn, or with `flip` -1 is not; past the last where there is none. */
+function columnFrom({ columns, stride, words }: BitGrid, row: number, from: number, flip: 0 | -1): number {
+  for (let at = from; at < columns; at = (at | 31) + 1) {
+    const bits = (words[row * stride + (at >>> 5)]! ^ flip) >>> (at & 31);
+    if (bits !== 0) return Math.min(columns, at + 31 - Math.clz32(bits & -bits));
+  }
+  return columns;
 }
 
 /** Each row of a grid for as many threads as lie on it. */

@@ -1,6 +1,7 @@
 import { needList } from "@drawcord/base";
 import type { ShaftSet } from "@drawcord/ground";
 import { UnitsError } from "./error.js";
+import { NotationError } from "./notation-error.js";
 import { parseRows, printShafts } from "./row-notation.js";
 import { sameShafts } from "./shaft-sets.js";
 
@@ -36,13 +37,13 @@ export function parseLifts(lines: readonly string[], options: LiftsOptions = {})
       named += rows[0]!.length;
     }
     if (named > mostShafts) {
-      throw new UnitsError("too-large", `the lift plan names more than ${mostShafts} shafts`, {
+      throw new NotationError("too-large", `the lift plan names more than ${mostShafts} shafts`, {
         line,
         mostShafts,
       });
     }
     if (lifts.length + rows.length > mostRows) {
-      throw new UnitsError("too-large", `the lift plan comes to more than ${mostRows} rows`, {
+      throw new NotationError("too-large", `the lift plan comes to more than ${mostRows} rows`, {
         line,
         mostRows,
       });
@@ -58,7 +59,7 @@ function onLine<T>(line: number, read: () => T): T {
     return read();
   } catch (error) {
     if (!(error instanceof UnitsError)) throw error;
-    throw new UnitsError(error.code, error.reason, { ...error.facts, line });
+    throw new NotationError(error.code, error.reason, { ...error.facts, line });
   }
 }
 

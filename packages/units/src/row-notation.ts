@@ -1,5 +1,5 @@
 import type { ShaftSet } from "@drawcord/ground";
-import { UnitsError } from "./error.js";
+import { NotationError } from "./notation-error.js";
 import { parseRun, parseTimes, parseTokens, type TokenReader } from "./tokens.js";
 
 /** How rows are read. */
@@ -21,7 +21,7 @@ export function parseShafts(text: string): ShaftSet {
   const shafts = readShafts(read);
   const star = read.next();
   if (star !== undefined) {
-    throw new UnitsError("bad-repeat", `"*" was found; one set of shafts has no number of times`, {
+    throw new NotationError("bad-repeat", `"*" was found; one set of shafts has no number of times`, {
       column: star.column,
     });
   }
@@ -43,7 +43,7 @@ export function parseRows(text: string, options: RowsOptions = {}): readonly Sha
   const column = read.peek()?.column ?? text.length;
   const times = parseTimes(read);
   if (times > mostRows) {
-    throw new UnitsError("too-large", `${times} rows alike are more than the ${mostRows} that are read`, {
+    throw new NotationError("too-large", `${times} rows alike are more than the ${mostRows} that are read`, {
       column,
       times,
       most: mostRows,
@@ -51,7 +51,7 @@ export function parseRows(text: string, options: RowsOptions = {}): readonly Sha
   }
   const after = read.next();
   if (after !== undefined) {
-    throw new UnitsError(
+    throw new NotationError(
       "bad-repeat",
       `"${after.text}" was found after the number of rows; expected nothing`,
       {
@@ -67,7 +67,7 @@ export function parseRows(text: string, options: RowsOptions = {}): readonly Sha
 function readShafts(read: TokenReader): ShaftSet {
   const first = read.peek();
   if (first === undefined || first.text === "*") {
-    throw new UnitsError("unnamed-shafts", `no shafts are named; expected their numbers, or "none"`, {
+    throw new NotationError("unnamed-shafts", `no shafts are named; expected their numbers, or "none"`, {
       column: first?.column ?? 1,
     });
   }
@@ -75,17 +75,21 @@ function readShafts(read: TokenReader): ShaftSet {
     read.next();
     const beside = read.peek();
     if (beside === undefined || beside.text === "*") return [];
-    throw new UnitsError("bad-run", `"none" and "${beside.text}" stand together; expected one or the other`, {
-      column: beside.column,
-      found: beside.text,
-    });
+    throw new NotationError(
+      "bad-run",
+      `"none" and "${beside.text}" stand together; expected one or the other`,
+      {
+        column: beside.column,
+        found: beside.text,
+      },
+    );
   }
   const shafts = new Set<number>();
   for (let token = read.peek(); token !== undefined && token.text !== "*"; token = read.peek()) {
     read.next();
     for (const shaft of parseRun(token, read)) {
       if (shafts.has(shaft)) {
-        throw new UnitsError("repeated-shaft", `shaft ${shaft} is named twice`, {
+        throw new NotationError("repeated-shaft", `shaft ${shaft} is named twice`, {
           column: token.column,
           shaft,
         });

@@ -1,4 +1,5 @@
-import { UnitsError } from "./error.js";
+import type { UnitsError } from "./error.js";
+import { NotationError } from "./notation-error.js";
 import {
   parseRun,
   parseShaftAfter,
@@ -81,11 +82,15 @@ function readThreading(text: string, options: ThreadingOptions): Threading {
 
   const unclosed = open.pop();
   if (unclosed !== undefined) {
-    throw new UnitsError("unbalanced-bracket", `the bracket "(" is never closed; expected a ")" after it`, {
-      column: unclosed.column,
-    });
+    throw new NotationError(
+      "unbalanced-bracket",
+      `the bracket "(" is never closed; expected a ")" after it`,
+      {
+        column: unclosed.column,
+      },
+    );
   }
-  if (units.length === 0) throw new UnitsError("no-units", "the threading names no units", { column: 1 });
+  if (units.length === 0) throw new NotationError("no-units", "the threading names no units", { column: 1 });
   return { units, columns };
 }
 
@@ -96,18 +101,22 @@ interface OpenGroup {
 }
 
 function tooLarge(how: string, column: number, most: number): UnitsError {
-  return new UnitsError("too-large", `the threading ${how}`, { column, most });
+  return new NotationError("too-large", `the threading ${how}`, { column, most });
 }
 
 /** The first unit of a group that ends at `column`, before the unit `end`. */
 function startOfGroup(opened: OpenGroup | undefined, end: number, column: number): number {
   if (opened === undefined) {
-    throw new UnitsError("unbalanced-bracket", `the bracket ")" closes nothing; expected a "(" before it`, {
-      column,
-    });
+    throw new NotationError(
+      "unbalanced-bracket",
+      `the bracket ")" closes nothing; expected a "(" before it`,
+      {
+        column,
+      },
+    );
   }
   if (opened.start === end) {
-    throw new UnitsError("empty-group", "the brackets hold no units", { column: opened.column });
+    throw new NotationError("empty-group", "the brackets hold no units", { column: opened.column });
   }
   return opened.start;
 }
@@ -119,7 +128,7 @@ function readUnits(token: Token, read: TokenReader, staticShaft: number | undefi
   if (run.length > 1) {
     const sign = read.peek();
     if (sign?.text === "*" || sign?.text === "+") {
-      throw new UnitsError(
+      throw new NotationError(
         "bad-run",
         `"${sign.text}" was found after a run of shafts; expected the run in brackets, or a blank after it`,
         { column: sign.column, found: sign.text },
@@ -132,7 +141,7 @@ function readUnits(token: Token, read: TokenReader, staticShaft: number | undefi
     const shaft = parseShaftAfter(plus, read);
     if (shafts.has(shaft)) {
       const sentence = `the unit hangs on shaft ${shaft} twice`;
-      throw new UnitsError("repeated-shaft", sentence, { column: plus.column + 1, shaft });
+      throw new NotationError("repeated-shaft", sentence, { column: plus.column + 1, shaft });
     }
     shafts.add(shaft);
   }

@@ -1,5 +1,6 @@
 /** What the threading and the row notation have in common: numbers, words and signs between blanks or commas. */
 import { UnitsError } from "./error.js";
+import { NotationError } from "./notation-error.js";
 
 /** The highest shaft number that is read: more than any harness, cord by cord, has had. */
 const HIGHEST_SHAFT = 100_000;
@@ -36,7 +37,7 @@ export function parseTokens(text: string): TokenReader {
       blank.exec(text);
       const at = blank.lastIndex;
       const found = String.fromCodePoint(text.codePointAt(at)!);
-      throw new UnitsError(
+      throw new NotationError(
         "bad-character",
         `"${found}" has no meaning here; expected shaft numbers, "X" or "none", and the signs - + * ( )`,
         { column: at + 1, found },
@@ -67,14 +68,14 @@ export function parseTokens(text: string): TokenReader {
 function shaftOf(token: Token): number {
   const shaft = Number(token.text);
   if (shaft === 0) {
-    throw new UnitsError("bad-shaft", "shaft 0 was found; shafts are counted from 1", {
+    throw new NotationError("bad-shaft", "shaft 0 was found; shafts are counted from 1", {
       column: token.column,
       shaft: 0,
     });
   }
   if (shaft > HIGHEST_SHAFT) {
     const found = token.text.length > 12 ? `${token.text.slice(0, 12)}...` : token.text;
-    throw new UnitsError(
+    throw new NotationError(
       "bad-shaft",
       `shaft ${found} was found; the highest shaft read is ${HIGHEST_SHAFT}`,
       {
@@ -96,7 +97,7 @@ function quoted(token: Token | undefined): string {
 export function parseShaftAfter(sign: Token, read: TokenReader): number {
   const token = read.next();
   if (token?.kind === "number") return shaftOf(token);
-  throw new UnitsError(
+  throw new NotationError(
     "bad-run",
     `${quoted(token)} was found after "${sign.text}"; expected a shaft number`,
     {
@@ -112,7 +113,7 @@ export function parseShaftAfter(sign: Token, read: TokenReader): number {
  */
 export function parseRun(token: Token, read: TokenReader): number[] {
   if (token.kind !== "number") {
-    throw new UnitsError("bad-run", `${quoted(token)} was found; expected a shaft number`, {
+    throw new NotationError("bad-run", `${quoted(token)} was found; expected a shaft number`, {
       column: token.column,
       found: token.text,
     });
@@ -132,7 +133,7 @@ export function parseTimes(read: TokenReader): number {
   const token = read.next();
   const times = Number(token?.text);
   if (token?.kind === "number" && times >= 1) return times;
-  throw new UnitsError(
+  throw new NotationError(
     "bad-repeat",
     `${quoted(token)} was found after "*"; expected how many times, 1 or more`,
     { column: token?.column ?? star.column + 1, found: token?.text ?? "" },

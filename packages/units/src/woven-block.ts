@@ -11,6 +11,7 @@
 import type { ShaftSet } from "@drawcord/ground";
 import { UnitsError } from "./error.js";
 import type { LiftChange } from "./lift-change.js";
+import { NotationError } from "./notation-error.js";
 import { parseShafts, printShafts } from "./row-notation.js";
 import { parseThreading } from "./threading-notation.js";
 import { printThreading } from "./threading-print.js";
@@ -91,7 +92,7 @@ function readBlock(read: WordReader): ChangedBlock {
   while (!["with", "cut-short", undefined].includes(read.peek()?.text)) {
     const { column } = read.peek()!;
     if (changes.at(-1)?.change === "filled") {
-      throw new UnitsError("unknown-word", `"*fill" comes last; expected "with" or the end of the line`, {
+      throw new NotationError("unknown-word", `"*fill" comes last; expected "with" or the end of the line`, {
         column,
       });
     }
@@ -140,7 +141,7 @@ function readWords(text: string): WordReader {
 
 function misplaced(word: Word | undefined, read: WordReader, expected: string): UnitsError {
   const found = word === undefined ? "the end of the line" : `"${word.text}"`;
-  return new UnitsError("unknown-word", `${found} was found; expected ${expected}`, {
+  return new NotationError("unknown-word", `${found} was found; expected ${expected}`, {
     column: word?.column ?? read.end,
     found: word?.text ?? "",
   });
@@ -267,7 +268,10 @@ function readShaftsFrom(read: WordReader): ShaftSet {
   } catch (error) {
     if (!(error instanceof UnitsError)) throw error;
     const { column = 1, ...facts } = error.facts;
-    throw new UnitsError(error.code, error.reason, { ...facts, column: Number(column) + first.column - 1 });
+    throw new NotationError(error.code, error.reason, {
+      ...facts,
+      column: Number(column) + first.column - 1,
+    });
   }
 }
 

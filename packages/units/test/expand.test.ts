@@ -224,7 +224,7 @@ describe("a draft that cannot be worked out", () => {
     refuse(
       { unitEnds: 50_000, picksPerRow: 50_000 },
       "too-large",
-      "10000000000 interlacements; the most worked out is 2147483648",
+      "the cloth has 100000 ends and 100000 picks; the most worked out is 1048576 of each and 2147483648 interlacements",
     );
     refuse({ unitEnds: 2_000_000 }, "too-large", "4000000 ends and 8 picks");
     const all = Array.from({ length: 100_000 }, (_, i) => i + 1);

@@ -7,6 +7,7 @@ import { crimpFormulas } from "../src/formulas/crimp.js";
 import { diameterFormulas } from "../src/formulas/diameter.js";
 import { firmnessFormulas } from "../src/formulas/firmness.js";
 import { lengthFormulas } from "../src/formulas/length.js";
+import { pieceFormulas } from "../src/formulas/piece.js";
 import { reedFormulas } from "../src/formulas/reed.js";
 import { formulas } from "../src/formulas/registry.js";
 import { sampleFormulas } from "../src/formulas/sample.js";
@@ -21,6 +22,7 @@ const sets: Readonly<Record<string, FormulaSet>> = {
   firmnessTrees: firmnessFormulas,
   reedTrees: reedFormulas,
   crimpTrees: crimpFormulas,
+  pieceTrees: pieceFormulas,
   lengthTrees: lengthFormulas,
   weightTrees: weightFormulas,
   sampleTrees: sampleFormulas,

@@ -1,6 +1,7 @@
 import { isMap, type Node } from "yaml";
 import { FileError, type Problem } from "../error.js";
-import { recipeSchema, recipeVersion } from "../schema/recipe.js";
+import { recipeShape } from "../generated/recipe-shape.js";
+import { recipeVersion } from "../schema/version.js";
 import { readText } from "../text.js";
 import { attempt, inOrder, type Problems } from "../tree/problems.js";
 import { checkShape } from "../tree/shape.js";
@@ -99,7 +100,7 @@ function withoutAfterEffects({ document, problems: { found } }: Tree, faults: nu
 function recipeIn(tree: Tree): Recipe | undefined {
   const top = root(tree);
   checkVersion(top);
-  checkShape(top, recipeSchema);
+  checkShape(top, recipeShape);
 
   const title = textAt(top, "title");
   const warp = readWarp(top);

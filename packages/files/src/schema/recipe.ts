@@ -12,9 +12,7 @@ import { groundSchema } from "./ground.js";
 import { limitsSchema, waiveSchema } from "./limits.js";
 import { coloursSchema, piecesSchema } from "./pieces.js";
 import { liftsSchema, unitsSchema } from "./units.js";
-
-/** The version of the recipe format that this package reads. */
-export const recipeVersion = 1;
+import { recipeVersion } from "./version.js";
 
 /**
  * The recipe file as JSON Schema (2020-12), for editors and other programs. The reader goes by it too, so that the two

@@ -294,7 +294,7 @@ describe("a notation that goes wrong is answered at its column", () => {
     [
       "a cloth out of bounds",
       least("ends: 2, threading: 1 2", "ends: 400000, threading: 1 2").replace("picks: 2", "picks: 400000"),
-      "4:17: lifts.picks: 800000 ends and 800000 picks come to 640000000000 interlacements; the most worked out is 2147483648",
+      "4:17: lifts.picks: the cloth has 800000 ends and 800000 picks; the most worked out is 1048576 of each and 2147483648 interlacements",
     ],
     [
       "a change of a block that there is not",

@@ -1,5 +1,5 @@
 import type { Ground } from "../types.js";
-import { type GroundPlanOptions, groundPlanOf } from "./plan.js";
+import { chosenGround, type GroundPlanOptions } from "./choose.js";
 
 /**
  * The ground of a recipe's `ground.weave`: the best raise and sink plan of the weave described.
@@ -9,5 +9,5 @@ import { type GroundPlanOptions, groundPlanOf } from "./plan.js";
  * @example groundFromWeave("satin 8 step 3").steps[0] // { raise: [2], sink: [7] }
  */
 export function groundFromWeave(description: string, options: GroundPlanOptions = {}): Ground {
-  return groundPlanOf(description, options).ground;
+  return chosenGround(description, options).ground;
 }

@@ -1,30 +1,10 @@
-import { needKeys } from "@drawcord/base";
-import { sum } from "../arithmetic.js";
 import type { WeaveDescription } from "../description/description.js";
-import { parseWeave } from "../description/parse.js";
 import type { Ground } from "../types.js";
-import { type WeaveOptions, weaveOf } from "../weave/build.js";
-import { otherShafts, type Weave } from "../weave/weave.js";
-import { type Arrangement, arrange } from "./arrange.js";
-import { counterparts } from "./candidates.js";
+import type { Arrangement } from "./arrange.js";
+import { chosenGround, type GroundPlanKind, type GroundPlanOptions } from "./choose.js";
 import { cutOf, type FigureSize, type GroundCut, isClean } from "./cut.js";
 import { type IrregularPair, irregularPair } from "./irregular.js";
-import { withPatternWeft } from "./pattern-weft.js";
 import { reasonsOf } from "./reasons.js";
-
-/** What a plan is made for: the ends and shafts of the ground, and the size of unit and row. */
-export interface GroundPlanOptions extends WeaveOptions, FigureSize {
-  /** The longest float of a pattern weft, in ends, where the weave says nothing of its ties; 12 by default. */
-  readonly longestFloat?: number | undefined;
-}
-
-/**
- * How a ground and its figure share the shafts:
- * - `two weaves`: undrawn units weave the weft-faced ground, drawn units its warp-faced counterpart;
- * - `pattern weft`: the ground covers every shaft, and the figure lies on picks of its own;
- * - `ground alone`: every pick covers every shaft, so no figure can show.
- */
-export type GroundPlanKind = "two weaves" | "pattern weft" | "ground alone";
 
 /** A ground for long-eyed heddles, chosen from all ways to begin it. */
 export interface GroundPlan {
@@ -58,33 +38,21 @@ export function groundPlanOf(
   description: string | WeaveDescription,
   options: GroundPlanOptions = {},
 ): GroundPlan {
-  if (typeof description !== "string") needKeys(description, "a weave", { base: "object" });
-  const read = typeof description === "string" ? parseWeave(description) : description;
-  const weave = weaveOf(read, options);
-  if (read.patternWeft)
-    return covering("pattern weft", withPatternWeft(covered(weave), read.ties, options), options);
-
-  const raisedShare = sum(weave.raised.map((set) => set.length)) / (weave.shafts * weave.raised.length);
-  const warpFaced = raisedShare > 0.5;
-  const ground = warpFaced ? counterchanged(weave) : weave;
-  const [best, ...rivals] =
-    raisedShare === 0.5
-      ? []
-      : arrange(ground.threading, ground.shafts, ground.raised, counterparts(ground), options);
-  if (!best) {
-    const plan = covering("ground alone", covered(weave), options);
-    return raisedShare === 0.5 ? plan : { ...plan, reasons: [NO_COUNTERPART, ...plan.reasons] };
-  }
-  const cleaner =
-    isClean(best.cut) || !isCounted(best.ground, options) ? undefined : irregularPair(ground.shafts);
-  return {
-    kind: "two weaves",
-    ground: best.ground,
-    cut: best.cut,
+  const {
+    kind,
+    ground,
+    cut = cutOf(ground, options),
     rivals,
-    ...(cleaner && { cleaner }),
-    reasons: reasonsOf(best.ground, best.cut, options, warpFaced),
-  };
+    warpFaced,
+    balanced,
+  } = chosenGround(description, options);
+  const reasons = reasonsOf(ground, cut, options, warpFaced);
+  if (kind !== "two weaves") {
+    const hasNoCounterpart = kind === "ground alone" && !balanced;
+    return { kind, ground, cut, rivals, reasons: hasNoCounterpart ? [NO_COUNTERPART, ...reasons] : reasons };
+  }
+  const cleaner = isClean(cut) || !isCounted(ground, options) ? undefined : irregularPair(ground.shafts);
+  return { kind, ground, cut, rivals, ...(cleaner && { cleaner }), reasons };
 }
 
 /** One shaft up and one down on each pick, threaded straight, under a figure of whole repeats. */
@@ -99,19 +67,4 @@ function isCounted(
     unitEnds % shafts === 0 &&
     picksPerRow % shafts === 0
   );
-}
-
-function covering(kind: "pattern weft" | "ground alone", ground: Ground, size: FigureSize): GroundPlan {
-  const cut = cutOf(ground, size);
-  return { kind, ground, cut, rivals: [], reasons: reasonsOf(ground, cut, size, false) };
-}
-
-/** The weave alone: every pick sinks what it does not raise. */
-function covered({ shafts, threading, raised }: Weave): Ground {
-  return { shafts, threading, steps: raised.map((raise) => ({ raise, sink: otherShafts(shafts, raise) })) };
-}
-
-/** Raised for lowered. */
-function counterchanged(weave: Weave): Weave {
-  return { ...weave, raised: weave.raised.map((set) => otherShafts(weave.shafts, set)) };
 }

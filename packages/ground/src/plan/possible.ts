@@ -4,9 +4,10 @@ import { floatsOf } from "../study/floats.js";
 import type { Ground } from "../types.js";
 import { satinSteps } from "../weave/satin.js";
 import { drawdownOf } from "../weave/weave.js";
+import type { GroundPlanKind } from "./choose.js";
 import type { FigureSize, GroundCut } from "./cut.js";
 import { irregularPair, touching } from "./irregular.js";
-import { type GroundPlanKind, groundPlanOf } from "./plan.js";
+import { groundPlanOf } from "./plan.js";
 
 /** One ground that so many ends allow. */
 export interface PossibleGround {

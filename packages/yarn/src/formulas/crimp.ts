@@ -36,6 +36,7 @@ const drawIn = {
   meaning: "draw-in, on the width in the reed",
   kind: "share",
   most: 75,
+  usual: { value: 5, unit: "%", kind: "share", assumed: "common practice" },
 } as const satisfies SymbolSpec;
 
 export const crimpFormulas = {
@@ -100,7 +101,7 @@ export const crimpFormulas = {
     expression: "b / (1 - d)",
     symbols: {
       b: { meaning: "width of the cloth on the loom", kind: "length", positive: true },
-      d: { ...drawIn, usual: { value: 5, unit: "%", kind: "share", assumed: "common practice" } },
+      d: drawIn,
     },
     result: { symbol: "W", kind: "length", decimals: 1 },
     source: COMMON,
@@ -110,7 +111,7 @@ export const crimpFormulas = {
     expression: "W * (1 - d)",
     symbols: {
       W: { meaning: "width in the reed", kind: "length", positive: true },
-      d: { ...drawIn, usual: { value: 5, unit: "%", kind: "share", assumed: "common practice" } },
+      d: drawIn,
     },
     result: { symbol: "b", kind: "length", decimals: 1 },
     source: COMMON,

@@ -40,17 +40,6 @@ const waste = {
 } as const satisfies SymbolSpec;
 
 export const lengthFormulas = {
-  "cloth-of-a-piece": {
-    title: "cloth woven for one piece",
-    expression: "(f + h) / (1 - s)",
-    symbols: {
-      f: { meaning: "finished length", kind: "length", positive: true },
-      h: { meaning: "hems of a piece, both ends together", kind: "length", usual: none("no hems") },
-      s: shrinkageSymbol,
-    },
-    result: { symbol: "c", kind: "length", decimals: 0 },
-    source: COMMON,
-  },
   "finished-length": {
     title: "finished length of a piece",
     expression: "c * (1 - s) - h",
@@ -149,16 +138,6 @@ export const lengthFormulas = {
     symbols: { q: { ...sampling, usual: none("no samples") }, k: crimpSymbol },
     result: { symbol: "c", kind: "length", decimals: 0 },
     source: COMMON,
-  },
-  "picks-in-length": {
-    title: "picks woven in a length of cloth",
-    expression: "round(P c)",
-    symbols: {
-      P: { meaning: "picks", kind: "sett", positive: true },
-      c: { meaning: "length of cloth on the loom", kind: "length" },
-    },
-    result: { symbol: "p", kind: "number", unit: "picks", decimals: 0 },
-    source: BY_DEFINITION,
   },
   "length-of-picks": {
     title: "length of cloth woven with a number of picks",

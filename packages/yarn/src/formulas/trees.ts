@@ -78,8 +78,12 @@ export const crimpTrees = {
   "width-after-draw-in": ["*","W",["-",1,"d"]],
 } as const satisfies Trees;
 
-export const lengthTrees = {
+export const pieceTrees = {
   "cloth-of-a-piece": ["/",["+","f","h"],["-",1,"s"]],
+  "picks-in-length": ["round",["*","P","c"]],
+} as const satisfies Trees;
+
+export const lengthTrees = {
   "finished-length": ["-",["*","c",["-",1,"s"]],"h"],
   "warp-of-a-piece": ["+",["*","c",["+",1,"k"]],"r"],
   "warp-length": ["+",["+",["+",["*","N","p"],["*",["-","N",1],"g"]],"q"],"w"],
@@ -92,7 +96,6 @@ export const lengthTrees = {
   "warp-yarn": ["*","n","L"],
   "yarns-together": ["sum","Y_i"],
   "cloth-of-samples": ["/","q",["+",1,"k"]],
-  "picks-in-length": ["round",["*","P","c"]],
   "length-of-picks": ["/","p","P"],
   "picks-of-a-weft": ["/",["*","P","a"],"b"],
   "weft-yarn": ["*",["*","N","p"],"W"],

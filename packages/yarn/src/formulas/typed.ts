@@ -3,6 +3,7 @@ import { crimpFormulas } from "./crimp.js";
 import { diameterFormulas } from "./diameter.js";
 import { firmnessFormulas } from "./firmness.js";
 import { lengthFormulas } from "./length.js";
+import { pieceFormulas } from "./piece.js";
 import { reedFormulas } from "./reed.js";
 import { sampleFormulas } from "./sample.js";
 import { settFormulas } from "./sett.js";
@@ -17,6 +18,7 @@ export const typedFormulas = {
   ...firmnessFormulas,
   ...reedFormulas,
   ...crimpFormulas,
+  ...pieceFormulas,
   ...lengthFormulas,
   ...weightFormulas,
   ...sampleFormulas,

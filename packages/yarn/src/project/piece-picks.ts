@@ -1,7 +1,7 @@
 import type { Input } from "../formula/input.js";
 import { type Result, workOut } from "../formula/work-out.js";
-import { lengthFormulas } from "../formulas/length.js";
-import { lengthTrees } from "../formulas/trees.js";
+import { pieceFormulas } from "../formulas/piece.js";
+import { pieceTrees } from "../formulas/trees.js";
 
 /** A finished length, and what it takes to be woven. */
 export interface PieceLength {
@@ -22,7 +22,6 @@ export interface PieceLength {
  * @example picksOfPiece({ length: "45 cm", picks: "8 per cm", shrinkage: "10 %" }).value // 400
  */
 export function picksOfPiece({ hems, length, picks, shrinkage }: PieceLength): Result {
-  const formulas = lengthFormulas;
-  const cloth = workOut(formulas, lengthTrees, "cloth-of-a-piece", { f: length, h: hems, s: shrinkage });
-  return workOut(formulas, lengthTrees, "picks-in-length", { P: picks, c: cloth });
+  const cloth = workOut(pieceFormulas, pieceTrees, "cloth-of-a-piece", { f: length, h: hems, s: shrinkage });
+  return workOut(pieceFormulas, pieceTrees, "picks-in-length", { P: picks, c: cloth });
 }
