@@ -284,21 +284,13 @@ describe("what cannot be is refused with a sentence", () => {
   const wanted = "cannot be; expected whole numbers from 0, 536870912 words in all at the most";
   it.each<[string, () => unknown, string]>([
     ["negative", () => blank(-1, 2), `bad-size: a grid of -1 rows and 2 columns ${wanted}`],
-    [
-      "fraction",
-      () => blank(2, 1.5),
-      `bad-size: a grid of 2 rows and 1.5 columns ${wanted}`,
-    ],
+    ["fraction", () => blank(2, 1.5), `bad-size: a grid of 2 rows and 1.5 columns ${wanted}`],
     [
       "not a number",
       () => fromCells(Number.NaN, 1, () => true),
       `bad-size: a grid of NaN rows and 1 columns ${wanted}`,
     ],
-    [
-      "endless",
-      () => blank(1, Infinity),
-      `bad-size: a grid of 1 rows and Infinity columns ${wanted}`,
-    ],
+    ["endless", () => blank(1, Infinity), `bad-size: a grid of 1 rows and Infinity columns ${wanted}`],
     ["too large", () => blank(1e9, 33), `bad-size: a grid of 1000000000 rows and 33 columns ${wanted}`],
     [
       "too wide",

@@ -14,7 +14,6 @@ import type { LiftChange } from "./lift-change.js";
 import { NotationError } from "./notation-error.js";
 import { parseShafts, printShafts } from "./row-notation.js";
 import { parseThreading } from "./threading-notation.js";
-import { printThreading } from "./threading-print.js";
 
 /** A block of rows, and the changes made to it, first to last. */
 export interface ChangedBlock {
@@ -298,8 +297,7 @@ function printChange(change: LiftChange): string {
     }
     case "bordered": {
       const on = change.on === undefined ? "" : ` on ${printShafts(change.on)}`;
-      const sides = printThreading(change.beside.map((shaft) => [shaft]));
-      return `framed in ${change.strip} ${change.corner}${on} beside ${sides}`;
+      return `framed in ${change.strip} ${change.corner}${on} beside ${printShafts(change.beside)}`;
     }
     case "fitted":
       return `fitted to ${change.rows} rows`;

@@ -305,7 +305,9 @@ export interface Moved {
 export interface OwnNumber {
   /** The title of its formula. */
   readonly name: string;
+  /** What it works out, in a few words. */
   readonly title: string;
+  /** As it was worked out. */
   readonly value: Result;
 }
 
