@@ -11,7 +11,7 @@ const root = join(import.meta.dirname, "..");
 
 /** Words of the trade, written down from the house's own list of terms and not from the glossary. */
 const TRADE =
-  "area, block, broken twill, chain, count, countermarch, cross, cut, damask, dent, draw, draw-in, drawdown, drawloom, end, face, fell, figure, float, fringe, ground, ground harness, ground shaft, handle, heddle, hem, interlacement, intersection, lamm, layer, leash, lift, lingo, loom waste, mail, paddle, pattern harness, pattern shaft, pattern weft, pick, piece, plain weave, point, reed, repeat, row, satin, selvedge, sett, shaft, shed, shrinkage, single-unit draw, sink, sley, static unit, take-up, threading, tie, tie-up, treadle, treadling, twill, unit, unit threading, warp, weft".split(
+  "area, binding point, block, broken twill, chain, choke tie, cord, count, countermarch, cross, cut, damask, dent, double pass, draw, draw-in, drawdown, drawloom, end, face, fell, figure, float, fringe, ground, ground harness, ground shaft, handle, heddle, hem, interlacement, intersection, lamm, layer, leash, lift, lingo, loom waste, mail, paddle, pattern harness, pattern shaft, pattern weft, pick, piece, plain weave, point, reed, repeat, row, satin, selvedge, sett, shaft, shed, shrinkage, single-unit draw, sink, sley, static unit, take-up, threading, tie, tie-up, treadle, treadling, twill, unit, unit threading, warp, weft".split(
     ", ",
   );
 
@@ -27,14 +27,22 @@ function printed(path: string): string {
 
 /** Everything that a reader of sheets, reports, rules and formulas meets. */
 function messages(): string {
-  const sources = ["check", "causes", "review", "sheet", "lesson", "follow", "units", "files"].flatMap(
-    (name) => {
-      const src = join(root, "packages", name, "src");
-      return readdirSync(src, { recursive: true, encoding: "utf8" })
-        .filter((file) => file.endsWith(".ts") && !/generated|glossary/.test(file))
-        .map((file) => printed(join(src, file)));
-    },
-  );
+  const sources = [
+    "check",
+    "causes",
+    "review",
+    "sheet",
+    "lesson",
+    "follow",
+    "ground",
+    "units",
+    "files",
+  ].flatMap((name) => {
+    const src = join(root, "packages", name, "src");
+    return readdirSync(src, { recursive: true, encoding: "utf8" })
+      .filter((file) => file.endsWith(".ts") && !/generated|glossary/.test(file))
+      .map((file) => printed(join(src, file)));
+  });
   const pages = rules.map(({ name }) =>
     Object.values(rulePages[name]).filter((text) => typeof text === "string"),
   );

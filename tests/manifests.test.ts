@@ -1,4 +1,4 @@
-import { readFile } from "node:fs/promises";
+import { readdir, readFile } from "node:fs/promises";
 import { join } from "node:path";
 import { expect, it } from "vitest";
 import { packageFiles } from "./scripts/manifests.mjs";
@@ -21,4 +21,19 @@ it.each(packages)("$specifier is fit to be published with its provenance", async
     license: "MIT",
     publishConfig: { access: "public", provenance: true },
   });
+});
+
+it("every change that is noted names packages that there are", async () => {
+  const notes = join(root, ".changeset");
+  const specifiers = packages.map(({ specifier }) => specifier);
+  const named = await Promise.all(
+    (await readdir(notes))
+      .filter((name) => name.endsWith(".md") && name !== "README.md")
+      .map(async (name) => {
+        const [, head = ""] = (await readFile(join(notes, name), "utf8")).split("---");
+        return [...head.matchAll(/"([^"]+)":/g)].map(([, one]) => one!);
+      }),
+  );
+  expect(named.flat().length).toBeGreaterThan(100);
+  expect([...new Set(named.flat())].filter((one) => !specifiers.includes(one))).toEqual([]);
 });

@@ -14,6 +14,10 @@ export interface GlossaryTerm {
 export const glossary: readonly GlossaryTerm[] = [
   { term: "area", meaning: "Units and rows that touch by their sides and are all drawn, or all not drawn." },
   {
+    term: "binding point",
+    meaning: "The crossing at which a thread that floats is held by one of the other system.",
+  },
+  {
     term: "block",
     meaning:
       "Some rows of the lift plan under one name, so that they can be woven again, upside down or mirrored.",
@@ -28,7 +32,9 @@ export const glossary: readonly GlossaryTerm[] = [
     meaning:
       "A part of the warp that is taken off the mill or board as one, and chained so that it does not tangle.",
   },
+  { term: "choke tie", meaning: "A tight tie round a part of the warp, so that its threads cannot slip." },
   { term: "cloth", meaning: "What warp and weft make together, on the loom or off it." },
+  { term: "cord", meaning: "What joins a handle to the pattern shaft, or to the unit, that it draws." },
   {
     term: "count",
     forms: ["yarn count"],
@@ -56,6 +62,11 @@ export const glossary: readonly GlossaryTerm[] = [
       "A loom action in which the ground shafts hang on pulleys that let each of them be raised, sunk or left.",
   },
   { term: "dent", meaning: "One gap of the reed." },
+  {
+    term: "double pass",
+    forms: ["double passes"],
+    meaning: "Winding once along the mill or board and back again; one way is a pass.",
+  },
   {
     term: "draw",
     forms: ["drawn", "draws", "drawing"],
@@ -121,6 +132,7 @@ export const glossary: readonly GlossaryTerm[] = [
     meaning:
       "The place between two neighbouring interlacements of a thread where it changes from one side of the cloth to the other.",
   },
+  { term: "lamm", meaning: "A lever between a treadle and a shaft, by which the treadle moves it." },
   { term: "layer", meaning: "A part of a cloth that can be lifted off the rest; a sound cloth has one." },
   { term: "leash", forms: ["leashes"], meaning: "The cord with its mail that carries the ends of one unit." },
   {
