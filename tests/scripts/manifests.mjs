@@ -56,7 +56,7 @@ export function packageFiles() {
 
 /** A README whose last line leads to the reference of its package. */
 function led(readme, homepage, name) {
-  const page = `${homepage}/reference/modules/packages_${name}_src.html`;
+  const page = `${homepage}/reference/${name}.html`;
   const rest = readme.replace(/\nEvery export .*\n$/, "");
   return `${rest}\nEvery export with all its parameters and fields is in [the reference](${page}).\n`;
 }
