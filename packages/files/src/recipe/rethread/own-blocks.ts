@@ -11,8 +11,8 @@ type Rows = readonly ShaftSet[];
 
 /** New blocks, and the edits that write them behind the blocks that they stand for. */
 export interface OwnBlocks {
-  /** The name of a block with these rows, which is written behind another; undefined where that cannot be. */
-  readonly nameFor: (behind: Spot, line: WovenBlock, rows: Rows) => string | undefined;
+  /** The line that weaves rows by a block that is written behind another; undefined where that cannot be. */
+  readonly lineFor: (behind: Spot, line: WovenBlock, rows: Rows) => string | undefined;
   readonly splices: () => readonly Splice[];
 }
 
@@ -41,7 +41,11 @@ export function ownBlocks(text: string, top: Spot, columns: number): OwnBlocks {
     return name;
   };
   return {
-    nameFor,
+    lineFor(behind, line, rows) {
+      const once = leastRows(rows);
+      const name = nameFor(behind, line, once);
+      return name === undefined || once === rows ? name : `${name} *${rows.length / once.length}`;
+    },
     splices: () => [...inserted].map(([place, by]) => ({ from: place, to: place, by })),
   };
 
@@ -65,6 +69,17 @@ export function ownBlocks(text: string, top: Spot, columns: number): OwnBlocks {
       ...(weft === undefined ? [] : [`  weft: ${inline(textOf(weft))}`]),
     ];
   }
+}
+
+/** The rows once that come again and again. */
+function leastRows(rows: Rows): Rows {
+  const keys = rows.map((row) => row.join(" "));
+  for (let length = 1; length <= rows.length / 2; length++) {
+    if (rows.length % length === 0 && keys.every((key, i) => key === keys[i % length])) {
+      return rows.slice(0, length);
+    }
+  }
+  return rows;
 }
 
 /** All blocks of a recipe, those of its pieces with them. */

@@ -77,16 +77,20 @@ function splicesOf(
     number,
     number,
   ];
-  const splices: Splice[] = [
-    valueSplice(at(at(top, "units")!, "threading")!, printThreading(recipe.draft.threading)),
-  ];
+  const splices: Splice[] = [];
+  const threading = at(at(top, "units")!, "threading")!;
+  if (!isSame(before.draft.threading, recipe.draft.threading)) {
+    splices.push(valueSplice(threading, printThreading(recipe.draft.threading)));
+  }
   const standing = new Map<string, StandingBlock>();
   const pieces = recipe.pieces.map(({ draft }, i) => {
     const was = before.pieces[i]!;
     const section = spotAt(tree, was.path) ?? top;
     const exchanged = was.path.length === 0 ? undefined : at(section, "counterchange");
     const on = exchanged && map.all(parseShafts(textOf(exchanged)));
-    if (exchanged !== undefined) splices.push(valueSplice(exchanged, printShafts(on!)));
+    if (exchanged !== undefined && printShafts(parseShafts(textOf(exchanged))) !== printShafts(on!)) {
+      splices.push(valueSplice(exchanged, printShafts(on!)));
+    }
     const wanted = on === undefined ? draft.lifts : exchangedLifts(draft.lifts, on);
     return { lifts: at(section, "lifts")!, was, wanted };
   });
@@ -129,7 +133,7 @@ function splicesOf(
       const woven = tryRows(mappedLine(map, was.order[i]!), rowsOf, now);
       const after = isSame(woven, stretch)
         ? printWovenBlock(mappedLine(map, written))
-        : own.nameFor(blockAt(written.block, lifts, top)!, written, stretch);
+        : own.lineFor(blockAt(written.block, lifts, top)!, written, stretch);
       if (after === undefined) return undefined;
       if (after !== printWovenBlock(written)) splices.push(valueSplice(line, after));
     }
