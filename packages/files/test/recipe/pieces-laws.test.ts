@@ -12,7 +12,7 @@ const recipes = fc
         weft: fc.constantFrom(undefined, "gold", "weft*3 gold", "(gold weft)*2 weft"),
         counterchange: fc.boolean(),
         limits: fc.boolean(),
-        lifts: fc.oneof(
+        lifts: fc.oneof<fc.Arbitrary<readonly string[]>[]>(
           fc
             .array(
               fc.constantFrom(
