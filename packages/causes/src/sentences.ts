@@ -1,5 +1,5 @@
 /** What is said of slips, and of why they are taken for slips, in tables by their kinds. */
-import { many, runsOf } from "@drawcord/base";
+import { listed, many, runsOf } from "@drawcord/base";
 import type { SelvedgeOrder, Slip, SlipReason } from "./slip.js";
 
 /**
@@ -14,6 +14,17 @@ export interface CauseSentences {
   readonly slips: {
     readonly [Kind in Slip["slip"]]: (slip: Extract<Slip, { readonly slip: Kind }>) => string;
   };
+  /**
+   * That either of two slips may have been made.
+   * @param one the sentence of the likelier
+   * @param other that of the other
+   */
+  readonly either: (one: string, other: string) => string;
+  /**
+   * The pieces that a cause is in, to stand before its sentence.
+   * @param names their names
+   */
+  readonly pieces: (names: readonly string[]) => string;
   /**
    * Why it is taken for a slip.
    * @param reason the reason
@@ -78,6 +89,8 @@ export const causeSentences: CauseSentences = {
     "ground-end": ({ end, says, shaft }) =>
       `end ${end} of the ground threading is on shaft ${shaft} where the order of the others says ${says}`,
   },
+  either: (one, other) => `${one}, or ${other}`,
+  pieces: (names) => listed(names),
   reasons: {
     mirror: (reason) => `but for that the ${plan(reason)} reads the same from both ends`,
     repeat: (reason) =>
@@ -114,6 +127,8 @@ export interface CauseData {
   readonly reason: SlipReason;
   /** The piece, where there are several and not all have it. */
   readonly piece?: string;
+  /** All pieces that have it, `piece` first, where there are more than one. */
+  readonly pieces?: readonly string[];
 }
 
 /** The sentences of a cause. */
@@ -132,12 +147,12 @@ export interface SaidCause {
  * @example sayCause({ slip: { slip: "rows-exchanged", rows: [3, 4] }, reason: { reason: "mirror", of: "lifts" } }).message // "rows 3 and 4 are exchanged"
  */
 export function sayCause(cause: CauseData, sentences: CauseSentences = causeSentences): SaidCause {
-  const { or, piece, reason, slip } = cause;
+  const { or, piece, pieces = piece === undefined ? [] : [piece], reason, slip } = cause;
   // Each sentence is asked for its own kind, which the types of the tables cannot follow.
   const say = (one: Slip) => (sentences.slips[one.slip] as (of: Slip) => string)(one);
-  const said = or === undefined ? say(slip) : `${say(slip)}, or ${say(or)}`;
+  const said = or === undefined ? say(slip) : sentences.either(say(slip), say(or));
   const why = (sentences.reasons[reason.reason] as (of: SlipReason) => string)(reason);
-  return { message: piece === undefined ? said : `${piece}: ${said}`, why };
+  return { message: pieces.length === 0 ? said : `${sentences.pieces(pieces)}: ${said}`, why };
 }
 
 const ORDERS: Readonly<Record<SelvedgeOrder, string>> = {

@@ -1,4 +1,4 @@
-import { check } from "@drawcord/check";
+import { check, sayFinding } from "@drawcord/check";
 import { describe, expect, expectTypeOf, it } from "vitest";
 import { type Cause, type CauseSentences, causeSentences, findCauses, sayCause } from "../src/index.js";
 import { figured } from "./slips/figures.js";
@@ -23,7 +23,10 @@ describe("what is said of a cause", () => {
     const said = new Set<string>();
     for (const draft of [1, 2].flatMap(faulty)) {
       if (draft === undefined || draft.threading.length > 60 || draft.lifts.length > 60) continue;
-      for (const cause of findCauses(draft, {}, { report: check(draft) }).causes) {
+      const report = check(draft);
+      for (const finding of JSON.parse(JSON.stringify(report.findings)) as typeof report.findings)
+        expect(sayFinding(finding)).toBe(finding.message);
+      for (const cause of findCauses(draft, {}, { report }).causes) {
         const { message, why, ...data } = JSON.parse(JSON.stringify(cause)) as Cause;
         expect(sayCause(data)).toEqual({ message, why });
         for (const text of [message, why]) {
@@ -38,6 +41,8 @@ describe("what is said of a cause", () => {
 
   it("is said in the words of another table, behind the name of its piece", () => {
     const words: CauseSentences = {
+      either: (one, other) => `${one} oder ${other}`,
+      pieces: (names) => names.join(" und "),
       slips: {
         ...causeSentences.slips,
         "rows-exchanged": ({ rows }) => `Reihen ${rows.join(" und ")} sind vertauscht`,
@@ -51,13 +56,15 @@ describe("what is said of a cause", () => {
       slip: { slip: "rows-exchanged", rows: [3, 4] },
       reason: { reason: "repeat", by: 6, of: "lifts" },
       piece: "winter",
+      pieces: ["winter", "spring"],
+      or: { slip: "rows-exchanged", rows: [7, 8] },
     } as const;
     expect(sayCause(cause, words)).toEqual({
-      message: "winter: Reihen 3 und 4 sind vertauscht",
+      message: "winter und spring: Reihen 3 und 4 sind vertauscht oder Reihen 7 und 8 sind vertauscht",
       why: "sonst kehrt alles nach 6 Reihen wieder",
     });
     expect(sayCause(cause)).toEqual({
-      message: "winter: rows 3 and 4 are exchanged",
+      message: "winter and spring: rows 3 and 4 are exchanged, or rows 7 and 8 are exchanged",
       why: "but for that the lift plan repeats every 6 rows",
     });
   });

@@ -1,3 +1,4 @@
+import { listed } from "@drawcord/base";
 import { CheckError } from "./error.js";
 import type { Finding, RuleName } from "./finding.js";
 import type { FindingBy } from "./findings-of.js";
@@ -42,7 +43,15 @@ import { widthUnitsSentence } from "./rules/width-units.js";
  * lacks a rule, or has one that there is none of, does not compile.
  * @param finding a finding of the rule
  */
-export type FindingSentences = { readonly [Name in RuleName]: (finding: FindingBy<Name>) => string };
+export type FindingSentences = {
+  readonly [Name in RuleName]: (finding: FindingBy<Name>) => string;
+} & {
+  /**
+   * The pieces that a finding is in, to stand before its sentence.
+   * @param names their names
+   */
+  readonly pieces: (names: readonly string[]) => string;
+};
 
 /** The sentences of findings in English, by the name of the rule, each with the place where it names one. */
 export const findingSentences: FindingSentences = /* @__PURE__ */ (() => ({
@@ -81,21 +90,22 @@ export const findingSentences: FindingSentences = /* @__PURE__ */ (() => ({
   ...carriedWeftSentence,
   ...cutStripeSentence,
   ...unusedWaiverSentence,
+  pieces: (names) => listed(names),
 }))();
 
 /**
  * The sentence of a finding from its data alone, so that a finding which came through JSON or from a worker is said again,
- * in other words or in another language. The name of its piece stands before it, where it has one.
+ * in other words or in another language. Its pieces stand before it, where not all have it.
  * @param finding a finding as a report has it
  * @param sentences a sentence for every rule; default: English
  * @throws {CheckError} `unknown-rule` for a finding of a rule that the table does not know
  * @example sayFinding({ rule: "unknown-shaft", severity: "error", message: "", harness: "pattern", shaft: 3, rows: [2, 2] }) // "a lift draws pattern shaft 3, on which no unit hangs: row 2"
  */
 export function sayFinding(finding: Finding, sentences: FindingSentences = findingSentences): string {
-  const { piece, rule } = finding;
+  const { piece, pieces = piece === undefined ? [] : [piece], rule } = finding;
   if (!Object.hasOwn(sentences, rule))
     throw new CheckError("unknown-rule", `no sentence is known for the rule "${rule}"`, { rule });
   // Each sentence is asked for a finding of its own rule, which the type of the table cannot follow.
   const said = (sentences[rule] as (of: Finding) => string)(finding);
-  return piece === undefined ? said : `${piece}: ${said}`;
+  return pieces.length === 0 ? said : `${sentences.pieces(pieces)}: ${said}`;
 }

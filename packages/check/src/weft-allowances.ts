@@ -6,8 +6,12 @@ import type { AllowedLength } from "./measured-length.js";
 export interface WeftAllowance {
   /** Its name; empty of the ground weft. */
   readonly name: string;
+  /** The longest float allowed of it. */
   readonly allowed: AllowedLength;
-  /** Whether the pick, from 0, is of it. */
+  /**
+   * Whether a pick is of it.
+   * @param pick the pick, from 0
+   */
   readonly has: (pick: number) => boolean;
 }
 

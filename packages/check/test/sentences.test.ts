@@ -24,7 +24,7 @@ describe.each(rules)("the rule $name", ({ name }) => {
 });
 
 it("the keys of the sentences are the names of the rules", () => {
-  expect(Object.keys(findingSentences)).toEqual(rules.map(({ name }) => name));
+  expect(Object.keys(findingSentences)).toEqual([...rules.map(({ name }) => name), "pieces"]);
 });
 
 it("a translation that lacks a rule, or has one too many, is of another type", () => {
@@ -32,7 +32,7 @@ it("a translation that lacks a rule, or has one too many, is of another type", (
   expectTypeOf(lacking).not.toExtend<FindingSentences>();
   // @ts-expect-error: there is no such rule
   const more: FindingSentences = { ...findingSentences, "no-rule": () => "" };
-  expect(Object.keys(more)).toHaveLength(rules.length + 1);
+  expect(Object.keys(more)).toHaveLength(rules.length + 2);
 });
 
 it("says findings in the words of another table, behind the name of their piece", () => {

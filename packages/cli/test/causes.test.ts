@@ -59,7 +59,7 @@ describe("the faulty runner is read by its causes", () => {
 
   it("is in Markdown and beside the lines of a recipe too", async () => {
     expect(await told("--format", "markdown")).toContain(
-      "### error: cause (line 16)\n\nstep 7 of the ground sinks nothing",
+      "### error: [cause](https://drawcord.example/guide/report.html) (line 16)\n\nstep 7 of the ground sinks nothing",
     );
     expect(await told("--format", "github")).toMatch(
       /^::error file=[^\n]*,line=16,col=\d+,endLine=16,endColumn=\d+,title=cause::step 7/,

@@ -142,11 +142,13 @@ describe("sarif", () => {
     expect(sought.filter(({ sure }) => sure).length).toBeGreaterThan(0);
     sought.forEach((cause, i) => {
       const { fixes = [], level, message, properties, ruleId } = results![i]!;
-      const { changes, explains, rivals, severity, sure, why } = cause;
+      const { changes, explains, or, reason, rivals, severity, slip, sure, why } = cause;
       expect({ ruleId, level }).toEqual({ ruleId: "slip", level: severity });
       expect(message.text).toContain(cause.message);
-      expect(properties).toEqual(JSON.parse(JSON.stringify({ changes, explains, rivals, sure, why })));
-      expect(fixes).toHaveLength(sure && changes.every(({ change }) => change !== "number") ? 1 : 0);
+      expect(properties).toEqual(
+        JSON.parse(JSON.stringify({ slip, or, why, reason, changes, explains, rivals, sure })),
+      );
+      expect(fixes).toHaveLength(sure ? 1 : 0);
       for (const fix of fixes) {
         const mended = soundRecipe(replaced(text, fix.artifactChanges[0]!.replacements), "x");
         expect(mended.draft).toEqual(applyTogether(recipe.draft, changes));
@@ -206,7 +208,7 @@ describe("github", () => {
       "::error file=a faulty%2C one%3A 100%25.yaml,line=12,col=7,endLine=12,endColumn=10,title=unknown-shaft::",
     );
     expect(lines.at(-1)).toBe(
-      '::error file=bad.yaml,line=2,col=1,endLine=2,endColumn=6,title=not usable::bad.yaml:2:1: unknown key "titel"; did you mean "title"?',
+      '::error file=bad.yaml,line=2,col=1,endLine=2,endColumn=6,title=not usable::bad.yaml:2:1: unknown key "titel"; did you mean "title"? (https://drawcord.example/codes.html#unknown-key)',
     );
   });
 
@@ -238,7 +240,9 @@ describe("markdown", () => {
       "## bad.yaml",
       "## clean.yaml",
     ]);
-    expect(stdout).toContain("### error: unknown-shaft (line 12)\n\na lift draws pattern shaft 9");
+    expect(stdout).toContain(
+      "### error: [unknown-shaft](https://drawcord.example/rules/unknown-shaft.html) (line 12)\n\na lift draws pattern shaft 9",
+    );
     const drawn = findings.filter(
       (one) => (one.ends ?? one.picks) && !("shaft" in one) && one.waived === undefined,
     );

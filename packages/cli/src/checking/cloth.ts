@@ -38,6 +38,8 @@ export interface Failure {
 export interface Reason {
   /** The whole sentence, the file's name and place in front. */
   readonly message: string;
+  /** The code of the error, where it bears one. */
+  readonly code?: string;
   /** Where in the file the trouble is, when it is in the text. */
   readonly place?: Omit<Range, "file">;
 }

@@ -1,4 +1,5 @@
 import { oneLine } from "../printable.js";
+import { siteOfProject } from "../site.js";
 import { type CauseStretch, causeLine, causePlace } from "./causes.js";
 import type { Format } from "./format.js";
 import { isShown } from "./worst.js";
@@ -10,22 +11,43 @@ const COMMANDS = { error: "error", warning: "warning", note: "notice" };
  * Source: GitHub Docs, "Workflow commands for GitHub Actions", Setting an error message.
  */
 export const github: Format = {
-  cloth: ({ causes, file, places, report }, { least }) =>
-    causes
+  cloth({ causes, file, places, report }, { least }) {
+    const site = siteOfProject();
+    const told = causes
       .filter((cause) => cause.waived === undefined && isShown(cause, least))
       .map((cause) =>
-        annotation(COMMANDS[cause.severity], file, causePlace(cause), "cause", causeLine(cause)),
-      )
-      .join("") +
-    report.findings
-      .flatMap((finding, i) =>
-        finding.waived !== undefined || !isShown(finding, least)
-          ? []
-          : [annotation(COMMANDS[finding.severity], file, places[i], finding.rule, finding.message)],
-      )
-      .join(""),
-  failure: ({ file, reasons }) =>
-    reasons.map(({ message, place }) => annotation("error", file, place, "not usable", message)).join(""),
+        annotation(
+          COMMANDS[cause.severity],
+          file,
+          causePlace(cause),
+          "cause",
+          `${causeLine(cause)} (${site.cause})`,
+        ),
+      );
+    const found = report.findings.flatMap((finding, i) =>
+      finding.waived !== undefined || !isShown(finding, least)
+        ? []
+        : [
+            annotation(
+              COMMANDS[finding.severity],
+              file,
+              places[i],
+              finding.rule,
+              `${finding.message} (${site.rule(finding.rule)})`,
+            ),
+          ],
+    );
+    return [...told, ...found].join("");
+  },
+  failure({ file, reasons }) {
+    const site = siteOfProject();
+    return reasons
+      .map(({ code, message, place }) => {
+        const page = code === undefined ? "" : ` (${site.code(code)})`;
+        return annotation("error", file, place, "not usable", `${message}${page}`);
+      })
+      .join("");
+  },
 };
 
 function annotation(

@@ -2,6 +2,7 @@ import type { Finding } from "@drawcord/check";
 import type { CheckedCloth } from "../checking/cloth.js";
 import { mendNumber } from "../mending/proposal.js";
 import { toJson } from "../printable.js";
+import { siteOfProject } from "../site.js";
 import type { Format } from "./format.js";
 
 /** One object when one file was asked for, else an array. Always says all there is. */
@@ -43,6 +44,17 @@ function reportObject({ causes, file, mends, places, report, untried }: CheckedC
     causes,
     untried,
     findings,
+    pages: pagesOf(report, causes),
     ...(mends && { mends: mends.map(({ edits: _, ...mend }) => mend) }),
+  };
+}
+
+/** The page of each rule that found something, by its name, and under `cause` what is said of causes. */
+function pagesOf({ findings }: CheckedCloth["report"], causes: CheckedCloth["causes"]): object {
+  const site = siteOfProject();
+  const found = new Set(findings.map(({ rule }) => rule));
+  return {
+    ...(causes.length > 0 && { cause: site.cause }),
+    ...Object.fromEntries([...found].map((rule) => [rule, site.rule(rule)])),
   };
 }

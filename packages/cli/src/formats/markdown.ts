@@ -7,6 +7,7 @@ import { paintIn } from "../paint.js";
 import { lastLine } from "../pretty/last-line.js";
 import { picture } from "../pretty/picture.js";
 import { oneLine } from "../printable.js";
+import { type Site, siteOfProject } from "../site.js";
 import { sayExplained } from "./causes.js";
 import type { Format, Look } from "./format.js";
 import { isSeen, isShown, isSilent, type PlacedFinding, worstOfEach } from "./worst.js";
@@ -18,12 +19,16 @@ const WIDTH = 80;
 export const markdown: Format = {
   cloth(cloth, look) {
     if (isSilent(cloth, look.least)) return "";
-    return `${[heading(cloth), ...causes(cloth, look), ...findings(cloth, look), ...numbers(cloth, look)].join("\n\n")}\n\n`;
+    const site = siteOfProject();
+    return `${[heading(cloth), ...causes(cloth, look, site), ...findings(cloth, look, site), ...numbers(cloth, look)].join("\n\n")}\n\n`;
   },
   failure: ({ file, reasons }) =>
     [
       `## ${escaped(file)}`,
-      ...reasons.map(({ message }) => `Could not be used: ${escaped(message)}`),
+      ...reasons.map(({ code, message }) => {
+        const page = code === undefined ? "" : ` ([${code}](${siteOfProject().code(code)}))`;
+        return `Could not be used: ${escaped(message)}${page}`;
+      }),
       "",
     ].join("\n\n"),
   tail({ look, status, tally }) {
@@ -36,7 +41,7 @@ function heading({ file, title }: CheckedCloth): string {
   return title === undefined ? `## ${escaped(file)}` : `## ${escaped(title)}\n\n${escaped(file)}`;
 }
 
-function causes(cloth: CheckedCloth, { least }: Look): readonly string[] {
+function causes(cloth: CheckedCloth, { least }: Look, site: Site): readonly string[] {
   const told = cloth.causes
     .filter((cause) => isShown(cause, least))
     .map((cause) => {
@@ -44,7 +49,7 @@ function causes(cloth: CheckedCloth, { least }: Look): readonly string[] {
       if (waived !== undefined) return `### waived: slip\n\n${escaped(`${waived}: ${message}`)}`;
       const explained = sayExplained(cause, cloth);
       return [
-        `### ${severity}: cause${line === undefined ? "" : ` (line ${line})`}`,
+        `### ${severity}: [cause](${site.cause})${line === undefined ? "" : ` (line ${line})`}`,
         escaped(`${message}; ${why}`),
         `${sure ? "Mend" : "Perhaps"}: ${escaped([changes, ...rivals.slice(0, 3)].map((edit) => sayEdit(edit)).join("; or: "))}`,
         ...(explained === undefined ? [] : [`Accounts for ${escaped(explained)}`]),
@@ -54,21 +59,21 @@ function causes(cloth: CheckedCloth, { least }: Look): readonly string[] {
   return [...told, ...(untried.length === 0 ? [] : [`Not tried: ${escaped(untried.join("; "))}`])];
 }
 
-function findings(cloth: CheckedCloth, look: Look): readonly string[] {
+function findings(cloth: CheckedCloth, look: Look, site: Site): readonly string[] {
   return worstOfEach(cloth, look).flatMap(({ more, rule, shown, waived }) => [
-    ...shown.map((placed) => findingText(placed, cloth)),
+    ...shown.map((placed) => findingText(placed, cloth, site)),
     ...(more === 0 ? [] : [`and ${more} more of ${rule}${waived ? ", waived" : ""}`]),
   ]);
 }
 
-function findingText({ finding, place }: PlacedFinding, cloth: CheckedCloth): string {
+function findingText({ finding, place }: PlacedFinding, cloth: CheckedCloth, site: Site): string {
   const { message, rule, severity, waived } = finding;
   const line = place === null ? "" : ` (line ${place.line})`;
   if (waived !== undefined) return `*waived* ${rule}${line}: ${escaped(waived)}  \n${escaped(message)}`;
   const mend = mendWords(cloth.mends, finding);
   const drawn = isSeen(finding) ? picture(cloth.drawdown(), finding, WIDTH, paintIn(false)) : [];
   return [
-    `### ${severity}: ${rule}${line}\n\n${escaped(message)}`,
+    `### ${severity}: [${rule}](${site.rule(rule)})${line}\n\n${escaped(message)}`,
     ...(mend === undefined ? [] : [`Mend: ${escaped(mend)}`]),
     ...(drawn.length === 0 ? [] : [`\`\`\`text\n${drawn.join("\n")}\n\`\`\``]),
   ].join("\n\n");

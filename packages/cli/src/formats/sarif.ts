@@ -18,6 +18,7 @@ import type {
 import type { CheckedCloth, Failure } from "../checking/cloth.js";
 import { mendNumber, type Proposal } from "../mending/proposal.js";
 import { oneLine, toJson } from "../printable.js";
+import { type Site, siteOfProject } from "../site.js";
 import { version } from "../version.js";
 import { type CauseStretch, causeLine, causePlace } from "./causes.js";
 import type { Format } from "./format.js";
@@ -63,13 +64,20 @@ export const sarif: Format = {
 };
 
 function driver(version: string): ToolComponent {
-  return { name: "Drawcord", semanticVersion: version, rules: [...rules.map(descriptor), SLIP] };
+  const site = siteOfProject();
+  return {
+    name: "Drawcord",
+    semanticVersion: version,
+    informationUri: site.home,
+    rules: [...rules.map((rule) => descriptor(rule, site)), { ...SLIP, helpUri: site.cause }],
+  };
 }
 
-function descriptor({ name, severity }: (typeof rules)[number]): ReportingDescriptor {
+function descriptor({ name, severity }: (typeof rules)[number], site: Site): ReportingDescriptor {
   const rule = rulePages[name];
   return {
     id: name,
+    helpUri: site.rule(name),
     shortDescription: { text: rule.summary },
     fullDescription: { text: `${rule.meaning} ${rule.reason}` },
     help: { text: `${rule.mend} (Source: ${rule.source})` },
@@ -88,7 +96,20 @@ const SLIP: ReportingDescriptor = {
 };
 
 function slip(cause: PlacedCause, { edits, file }: CheckedCloth): Result {
-  const { changes, explains, piece, reason, rivals, severity, slip: written, sure, waived, why } = cause;
+  const {
+    changes,
+    explains,
+    or,
+    piece,
+    pieces,
+    reason,
+    rivals,
+    severity,
+    slip: written,
+    sure,
+    waived,
+    why,
+  } = cause;
   const made = sure ? edits(changes, piece) : [];
   const words = oneLine(causeLine(cause));
   return {
@@ -101,6 +122,7 @@ function slip(cause: PlacedCause, { edits, file }: CheckedCloth): Result {
     ...(waived !== undefined && accepted(waived)),
     properties: {
       slip: written,
+      ...(or !== undefined && { or }),
       why,
       reason,
       changes,
@@ -108,6 +130,7 @@ function slip(cause: PlacedCause, { edits, file }: CheckedCloth): Result {
       sure,
       rivals,
       ...(piece !== undefined && { piece }),
+      ...(pieces !== undefined && { pieces }),
     },
   };
 }
@@ -175,10 +198,11 @@ function uriOf(file: string): string {
 }
 
 function notifications({ file, reasons }: Failure): readonly Notification[] {
-  return reasons.map(({ message, place }) => ({
+  return reasons.map(({ code, message, place }) => ({
     level: "error",
     message: { text: oneLine(message) },
     locations: [location(file, place ?? null)],
+    ...(code !== undefined && { properties: { code, page: siteOfProject().code(code) } }),
   }));
 }
 
