@@ -54,7 +54,7 @@ WEAVE is written as it is said: plain, twill 2/1/1/2 z, broken twill 1/3, herrin
       type: "string",
       value: "ACTION",
       choices: ACTIONS,
-      help: "how the ground shafts are moved, to see the ties",
+      help: "how the ground shafts are moved, to see the ties; list is a dobby's",
     },
     setts: {
       type: "string",

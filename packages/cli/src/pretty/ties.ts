@@ -5,8 +5,8 @@ import { rowsOf, sentences } from "./layout.js";
 
 /** What each treadle, or each bar of a list, is tied to, and how they are trodden; or why an action cannot be. */
 export function tiesPart(ties: TieUp | NoTieUp, paint: Paint, width: number): string[] {
-  if (!ties.possible)
-    return [paint.strong(`Ties, ${ties.action}: not possible`), ...sentences([ties.why], width)];
+  const action = ties.action === "list" ? "dobby (list of bars)" : ties.action;
+  if (!ties.possible) return [paint.strong(`Ties, ${action}: not possible`), ...sentences([ties.why], width)];
   const bars = ties.action === "list";
   const rows = ties.ties.map(({ raise, sink }, i): [string, string] => {
     const up = raise.length > 0 ? [`raise ${raise.join(" ")}`] : [];
@@ -15,7 +15,7 @@ export function tiesPart(ties: TieUp | NoTieUp, paint: Paint, width: number): st
   });
   const { feet, pairs } = ties;
   return [
-    paint.strong(`Ties, ${ties.action}: ${many(ties.count, bars ? "peg" : "tie")}`),
+    paint.strong(`Ties, ${action}: ${many(ties.count, bars ? "peg" : "tie")}`),
     ...rowsOf(
       [
         ...(pairs ? [["pairs", pairs.map((pair) => pair.join("-")).join(" ")] as [string, string]] : []),

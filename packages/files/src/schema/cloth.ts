@@ -167,7 +167,8 @@ export const loomSchema: Schema = {
     "lingo-weight": measure("Weight of one lingo.", "30 g"),
     "weaving-width": measure("How wide a warp the loom weaves.", "120 cm"),
     action: {
-      description: "How the ground shafts are moved, by its name in `drawcord ground --action`.",
+      description:
+        "How the ground shafts are moved, by its name in `drawcord ground --action`; `list` is a dobby with its list of bars.",
       examples: ["countermarch"],
       type: "string",
       enum: ACTIONS,

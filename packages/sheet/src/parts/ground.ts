@@ -109,7 +109,7 @@ const actionNames: Readonly<Record<Action, string>> = {
   pulleys: "counterbalance with damask pulleys",
   jack: "jack loom",
   sinking: "sinking-shed loom",
-  list: "list of bars (dobby)",
+  list: "dobby (list of bars)",
 };
 
 function tieWords({ recipe }: Context, tie: ReturnType<typeof tieUpOf>): string {
