@@ -1,7 +1,7 @@
 /** Measures the checker and prints tables. Times are of this machine in this run; read the ratios. */
 import { growth, largestCloth } from "./cloths.mjs";
-import { command, startUp } from "./command.mjs";
-import { line, ms, within } from "./table.mjs";
+import { command } from "./command.mjs";
+import { line, within } from "./table.mjs";
 
 function main() {
   largestCloth();
@@ -12,8 +12,6 @@ function main() {
   line("the command", "", "target");
   const { files, seconds } = command(1000);
   line(`check ${files} recipes of 400 x 400`, `${seconds.toFixed(1)} s`, within(seconds, 10, "s"));
-  line("start-up beyond Node's own");
-  for (const { file, ms: time } of startUp(15)) line(`  check ${file}`, ms(time), within(time, 150, "ms"));
 }
 
 main();

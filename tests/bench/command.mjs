@@ -54,21 +54,35 @@ export function command(files) {
   });
 }
 
-/** Recipes of the examples; the last states numbers of its project, for which the formulas of yarn are loaded. */
+/** Recipes of the examples; the last is faulty, and states numbers of its project, for which the formulas of yarn are loaded. */
 const examples = ["band", "napkin", "runner", "faulty-runner"].map(
   (name) => `shared/recipes/${name}.recipe.yaml`,
 );
+
+/** How long a process takes from its start to its end, in ms. */
+function timed(args) {
+  const start = performance.now();
+  spawnSync(process.execPath, args);
+  return performance.now() - start;
+}
+
+/** How long the sheet of the runner takes in a format, in ms, and how many times as long as Node that does nothing. */
+export function sheetTime(format, runs) {
+  return withFolder((folder) => {
+    const args = ["sheet", here("shared/recipes/runner.recipe.yaml"), "-o", join(folder, `sheet.${format}`)];
+    const times = Array.from({ length: runs }, () => {
+      const ms = timed([bin, ...args, "--force"]);
+      return { ms, ratio: ms / timed(["-e", "0"]) };
+    }).sort((a, b) => a.ms - b.ms);
+    return times[Math.floor(runs / 2)];
+  });
+}
 
 /**
  * How much longer checking some recipes takes than Node takes to start and do nothing, in ms: the median of some runs.
  * The first is small: the one that `init` writes.
  */
 export function startUp(runs) {
-  const timed = (args) => {
-    const start = performance.now();
-    spawnSync(process.execPath, args);
-    return performance.now() - start;
-  };
   const measured = (file, path) => {
     const beyond = () => timed([bin, "check", path]) - timed(["-e", "0"]);
     const times = Array.from({ length: runs }, beyond).sort((a, b) => a - b);

@@ -1,5 +1,5 @@
 export { type Cause, type Causes, type CausesOptions, findCauses } from "./causes.js";
-export { type Mend, mend } from "./mend.js";
+export { type Mend, type MendOptions, mend } from "./mend.js";
 export type { SearchBounds } from "./search.js";
 export {
   type CauseData,

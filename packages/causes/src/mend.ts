@@ -28,6 +28,12 @@ export interface Mend {
   readonly draft: UnitDraft;
 }
 
+/** How mends are looked for. */
+export interface MendOptions extends CausesOptions {
+  /** The causes of the draft, where `findCauses` has told them already; default: they are looked for. */
+  readonly causes?: readonly Cause[] | undefined;
+}
+
 /**
  * Mends a draft, each mend upon those before it: first the slips that are sure, then those that are not, then what no slip
  * explains: the ground's ties and start, the selvedges, and the figure square by square. What is sought for a rule is
@@ -44,11 +50,11 @@ export interface Mend {
 export function mend(
   draft: UnitDraft,
   options: CheckOptions = {},
-  search: CausesOptions = {},
+  search: MendOptions = {},
 ): readonly Mend[] {
   const report = search.report ?? check(draft, options);
   const watch = watchOf(search);
-  const { causes } = findCauses(draft, options, { ...search, report });
+  const causes = search.causes ?? findCauses(draft, options, { ...search, report }).causes;
   const mends: Mend[] = [];
   let before: Checked = { draft, report };
   const made: Change[] = [];

@@ -3,7 +3,7 @@ import { applyChange, type Change, sayChange, type UnitDraft } from "@drawcord/u
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { draft, repeat, slippedDraft, smallDraft } from "../../check/test/arbitraries.js";
-import { applyTogether, mend } from "../src/index.js";
+import { applyTogether, findCauses, mend } from "../src/index.js";
 import { worseThan } from "./worse-slowly.js";
 
 /** Whether a rule finds anything that the weaver has not accepted. */
@@ -50,6 +50,18 @@ function tally(): { readonly tell: (name: string) => void; readonly times: Recor
 }
 
 const floats = fc.integer({ min: 3, max: 9 }).map((threads) => ({ float: { threads } }));
+
+it("the mends are the same where report and causes are known already", () => {
+  const options = { limits: { float: { threads: 5 } } };
+  fc.assert(
+    fc.property(slippedDraft, (one) => {
+      const report = check(one, options);
+      const { causes } = findCauses(one, options, { report });
+      expect(mend(one, options, { report, causes })).toEqual(mend(one, options));
+    }),
+    { numRuns: 20 },
+  );
+});
 
 describe("every mend makes its rules pass, breaks no other, and is the sum of its changes", () => {
   it("in hundreds of good drafts with one slip", { timeout: 600_000 }, () => {

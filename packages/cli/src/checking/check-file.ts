@@ -55,15 +55,18 @@ async function reviewRecipe(
   // Of 0 seconds no cause is looked for, and mends take their time.
   const end = Date.now() + 1000 * (seconds || Number.POSITIVE_INFINITY);
   const search = () => ({ seconds: (end - Date.now()) / 1000, ...(progress && { progress }) });
+  const looked = seconds !== 0 && asksAll(rules);
   const { causes, places, untried, ...report } = checkRecipe(recipe, {
     rules: rules,
-    causes: seconds !== 0 && asksAll(rules),
+    causes: looked,
     ...search(),
   });
   const kept = { title: recipe.title ?? null, report, places, causes, untried };
   if (!propose) return kept;
   const { proposals } = await import("../mending/proposals.js");
-  const mends = proposals(recipe, search());
+  // What is found in a cloth by some rules alone, or in several, or accepted in part, is not all that a mend goes by.
+  const isAll = looked && recipe.pieces.length === 1 && causes.every(({ waived }) => waived === undefined);
+  const mends = proposals(recipe, search(), isAll ? { report, causes } : {});
   return Date.now() > end ? { ...kept, mends, untried: [...untried, FURTHER_MENDS] } : { ...kept, mends };
 }
 

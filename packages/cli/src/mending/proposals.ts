@@ -1,4 +1,4 @@
-import { mend, type SearchBounds } from "@drawcord/causes";
+import { type MendOptions, mend, type SearchBounds } from "@drawcord/causes";
 import {
   composedEdits,
   placesOf,
@@ -12,8 +12,15 @@ import { optionsOf, writtenRows, writtenUnits } from "@drawcord/review";
 import { sayChange } from "@drawcord/units";
 import type { Proposal } from "./proposal.js";
 
-/** The mends of a recipe, piece by piece, each upon those before it. */
-export function proposals(recipe: Recipe, search: SearchBounds = {}): readonly Proposal[] {
+/**
+ * The mends of a recipe, piece by piece, each upon those before it.
+ * @param known what was found in a recipe of one piece, where that is known
+ */
+export function proposals(
+  recipe: Recipe,
+  search: SearchBounds = {},
+  known: Pick<MendOptions, "report" | "causes"> = {},
+): readonly Proposal[] {
   const { file, pieces } = recipe;
   let text = recipe.text;
   /** What led to the text in which the mends of all pieces before are made. */
@@ -22,10 +29,12 @@ export function proposals(recipe: Recipe, search: SearchBounds = {}): readonly P
   for (const { name } of pieces) {
     const read = edits.length === 0 ? recipe : soundRecipe(text, file);
     const piece = recipeOfPiece(read, name) ?? read;
+    const places = placesOf(piece);
     const mends = mend(piece.draft, optionsOf(piece), {
       ...search,
-      written: writtenRows(piece.draft, placesOf(piece)),
-      writtenUnits: writtenUnits(piece.draft, placesOf(piece)),
+      ...known,
+      written: writtenRows(piece.draft, places),
+      writtenUnits: writtenUnits(piece.draft, places),
     });
     const upon = { text, edits };
     for (const { changes, draft: mended, rules, squares } of mends) {

@@ -1,10 +1,12 @@
 /** Brings the lifts of a changed draft back into the text of its recipe. */
+import type { Range } from "@drawcord/base";
 import type { ShaftSet } from "@drawcord/ground";
 import type { UnitDraft } from "@drawcord/units";
-import { readTree } from "../tree/tree.js";
+import { spotAt } from "../tree/spot.js";
+import { readTree, type Tree } from "../tree/tree.js";
 import { type LiftCell, liftCells } from "./lift-cells.js";
 import { ownBlock } from "./own-block.js";
-import { placesOf } from "./places.js";
+import { rowPlaces } from "./part-places.js";
 import { areApart, followedByAll, type Splice, spliced } from "./text-edits.js";
 import { firstThat, type Made, type Read } from "./tries.js";
 import type { Recipe } from "./types.js";
@@ -40,9 +42,16 @@ function key(lift: ShaftSet | undefined): string {
   return lift?.join(" ") ?? "-";
 }
 
+/** Where each row of the plan that a recipe is of stands in its text. */
+function placesOfRows(tree: Tree, { pieces: [piece] }: Recipe): readonly Range[] {
+  const lifts = piece && spotAt(tree, [...piece.path, "lifts"]);
+  return lifts === undefined ? [] : rowPlaces(lifts, spotAt(tree, ["lifts"]), piece!);
+}
+
 /** The rows of a recipe's text, first that of a row of the plan where one is asked for. */
-function cellsFrom(recipe: Recipe, cells: readonly LiftCell[], row?: number): readonly LiftCell[] {
-  const place = row === undefined ? undefined : placesOf(recipe).rows()[row];
+function cellsFrom(recipe: Recipe, tree: Tree, row?: number): readonly LiftCell[] {
+  const cells = liftCells(tree);
+  const place = row === undefined ? undefined : placesOfRows(tree, recipe)[row];
   const isOwn = ({ from }: LiftCell) =>
     place !== undefined && from >= place.offset && from < place.end.offset;
   return [...cells.filter(isOwn), ...cells.filter((cell) => !isOwn(cell))];
@@ -50,8 +59,9 @@ function cellsFrom(recipe: Recipe, cells: readonly LiftCell[], row?: number): re
 
 /** What writes each row that changes where it stands; undefined where one has no place that is its own. */
 function rowsAtOnce(recipe: Recipe, { lifts }: UnitDraft): readonly Splice[] | undefined {
-  const cells = liftCells(readTree(recipe.text, recipe.file));
-  const places = placesOf(recipe).rows();
+  const tree = readTree(recipe.text, recipe.file);
+  const cells = liftCells(tree);
+  const places = placesOfRows(tree, recipe);
   const splices = recipe.draft.lifts.flatMap((was, row) => {
     if (key(was) === key(lifts[row])) return [];
     const [from = 0, to = 0] = [places[row]?.offset, places[row]?.end.offset];
@@ -70,7 +80,7 @@ function* withoutRow(recipe: Recipe, draft: UnitDraft): Iterable<readonly Splice
   let taken = differing;
   while (key(lifts[taken - 1]) === key(lifts[differing])) taken--;
   for (const { made, tree } of apart(recipe, taken)) {
-    for (const cell of cellsFrom(recipe, liftCells(tree), made.length === 0 ? taken : undefined)) {
+    for (const cell of cellsFrom(recipe, tree, made.length === 0 ? taken : undefined)) {
       const splice = key(cell.lift) === key(lifts[differing]) ? cell.without() : undefined;
       if (splice !== undefined) yield followedByAll(made, [splice]);
     }
@@ -86,7 +96,7 @@ function* rowTries(
 ): Iterable<readonly Splice[]> {
   const is = draft.lifts[row]!;
   for (const { made, tree } of apart(recipe, row)) {
-    const cells = cellsFrom(recipe, liftCells(tree), made.length === 0 ? row : undefined);
+    const cells = cellsFrom(recipe, tree, made.length === 0 ? row : undefined);
     // Of blocks that are woven together each has its own part of the row.
     const parts = cells.filter(({ lift }) => lift.length < was.length && isPart(lift, was));
     const splices = [
