@@ -13,7 +13,7 @@ const may = {
   review: ["base", "yarn", "units", "check", "causes", "files"],
   page: ["base"],
   sheet: ["base", "grid", "draw", "yarn", "ground", "units", "check", "causes", "files", "review", "page"],
-  follow: ["base", "grid", "draw", "yarn", "ground", "units", "check", "causes", "files", "review"],
+  follow: ["base", "grid", "draw", "yarn", "ground", "units", "check", "causes", "files", "review", "page"],
   lesson: ["base", "grid", "yarn", "ground", "units", "check", "causes", "files", "review", "page", "sheet"],
   cli: [
     "base",

@@ -33,6 +33,7 @@ export { toMathml } from "./formula/mathml.js";
 export { formulaText } from "./formula/text.js";
 export type { TypesetFormula } from "./formula/types.js";
 export { type HtmlOptions, toHtml } from "./html/page.js";
+export { type ScriptedPage, scriptedPage } from "./html/scripted.js";
 export { toSlides } from "./html/slides.js";
 export { BETWEEN_PICTURES, NARROWEST_PICTURE, roomHigh, roomWide } from "./layout/room.js";
 export { type MarkdownOptions, toMarkdown } from "./markdown.js";

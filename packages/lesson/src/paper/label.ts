@@ -1,5 +1,6 @@
 import type { Recipe } from "@drawcord/files";
 import { type Document, type Drawing, palette, type Shape } from "@drawcord/page";
+import { cuttingFrame } from "./cutting-frame.js";
 
 /** What the weaver states on the label; what she leaves out is a line to write on. */
 export interface LabelOptions {
@@ -73,16 +74,7 @@ function labelDrawing(title: string, stated: readonly (readonly [string, string 
     width: WIDE,
     height: HIGH,
     shapes: [
-      {
-        kind: "rect",
-        x: 0.2,
-        y: 0.2,
-        width: WIDE - 0.4,
-        height: HIGH - 0.4,
-        stroke: palette.rule,
-        strokeWidth: 0.2,
-        dash: [2, 1.5],
-      },
+      cuttingFrame(WIDE, HIGH, { stroke: palette.rule, strokeWidth: 0.2 }),
       {
         kind: "text",
         x: 5,

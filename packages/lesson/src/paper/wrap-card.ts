@@ -1,4 +1,5 @@
 import { type Document, type Drawing, palette, type Shape } from "@drawcord/page";
+import { cuttingFrame } from "./cutting-frame.js";
 
 /** The stretch that is wrapped, in mm. */
 const WRAPPED = 50;
@@ -70,16 +71,7 @@ function card(yarn: string): Drawing {
     width: WIDE,
     height: HIGH,
     shapes: [
-      {
-        kind: "rect",
-        x: 0.2,
-        y: 0.2,
-        width: WIDE - 0.4,
-        height: HIGH - 0.4,
-        stroke: palette.ink,
-        strokeWidth: 0.3,
-        dash: [2, 1.5],
-      },
+      cuttingFrame(WIDE, HIGH, { stroke: palette.ink, strokeWidth: 0.3 }),
       notch(left),
       notch(left + WRAPPED),
       { kind: "path", d: `M${left} 9h${WRAPPED}`, stroke: palette.muted, width: 0.2 },

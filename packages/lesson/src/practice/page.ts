@@ -1,5 +1,5 @@
 import type { Recipe } from "@drawcord/files";
-import { type Block, plainText, type Text, toSvg } from "@drawcord/page";
+import { type Block, plainText, scriptedPage, type Text, toSvg } from "@drawcord/page";
 import { exerciseOf } from "../exercise.js";
 import { script, scriptHash, style, styleHash } from "../generated/practice.js";
 import type { Level, Task } from "../task.js";
@@ -33,17 +33,11 @@ export function practicePage(recipe: Recipe, options: PracticeOptions = {}): str
   const set = tasks.length === 0 ? [] : exerciseOf(recipe, { seed, level, tasks }).sheets[0]!.tasks;
   const judged = check ? set.map(({ answers }) => answers.map((answer) => judgedOf(answer) ?? null)) : [];
   const title = escapeHtml(plan.title);
-  return `<!doctype html>
-<html lang="en">
-<head>
-<meta charset="utf-8">
-<meta name="viewport" content="width=device-width, initial-scale=1">
-<meta http-equiv="Content-Security-Policy" content="default-src 'none'; script-src '${scriptHash}'; style-src '${styleHash}'; base-uri 'none'; form-action 'none'">
-<title>${title}: to practise on</title>
-<style>${style}</style>
-</head>
-<body>
-<header><h1>${title}</h1><p>A piece of its loom to practise on: ${plan.ends.length} ends. Press a treadle, draw handles, look which ends rise, throw a pick.</p></header>
+  return scriptedPage({
+    title: `${plan.title}: to practise on`,
+    ...{ script, scriptHash, style, styleHash },
+    data: { plan, judged },
+    body: `<header><h1>${title}</h1><p>A piece of its loom to practise on: ${plan.ends.length} ends. Press a treadle, draw handles, look which ends rise, throw a pick.</p></header>
 <main>
 <noscript><p>This page moves its loom with a script, and this browser runs none.</p></noscript>
 <section class="loom" aria-label="The loom">
@@ -55,12 +49,8 @@ export function practicePage(recipe: Recipe, options: PracticeOptions = {}): str
 <div class="why"><h2 id="why-title">Which ends rise, and why</h2><div class="scroll" role="region" aria-labelledby="why-title" tabindex="0"><table><thead><tr><th scope="col">End</th><th scope="col">Shaft</th><th scope="col">Unit</th><th scope="col">Now</th><th scope="col">Why</th></tr></thead><tbody id="ends"></tbody></table></div></div>
 </section>
 ${set.map((task, i) => taskHtml(task, i, check)).join("\n")}
-</main>
-<script type="application/json" id="plan">${JSON.stringify({ plan, judged }).replaceAll("<", "\\u003c")}</script>
-<script>${script}</script>
-</body>
-</html>
-`;
+</main>`,
+  });
 }
 
 function taskHtml({ answers, ask, title }: Task, i: number, check: boolean): string {

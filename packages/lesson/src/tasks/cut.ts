@@ -1,11 +1,9 @@
 import { wovenSmall } from "../cloth.js";
-import { squaresDrawing } from "../drawing/squares.js";
+import { smallDrawdown } from "../drawing/small-drawdown.js";
 import type { Dice } from "../random.js";
 import { type Answer, sayTask, type TaskKind } from "../task.js";
 
 const SIZE = 4;
-const ENDS = 3 * SIZE;
-const PICKS = 2 * SIZE;
 
 /** The open cuts of a small figure. */
 export const cutTask: TaskKind = {
@@ -40,26 +38,11 @@ export const cutTask: TaskKind = {
         sayTask(
           "A filled square is an end over a pick. The figure stands within the heavy lines, ends 5 to 8 and picks 1 to 4; around it lies the ground. Across its edge, one of two neighbouring squares should be filled and the other empty: there they cut. Where both are filled or both empty, the cut is open, and a thread can slip. The foot of the piece is left out.",
         ),
-        {
-          kind: "pictures",
-          pictures: [
-            {
-              id: "cut",
-              caption: "A figure in its ground: ends under the columns, picks at the left",
-              alt: `A drawdown of ${ENDS} ends and ${PICKS} picks.`,
-              drawing: squaresDrawing({
-                columns: ENDS,
-                rows: PICKS,
-                filled: (end, pick) => cloth[pick]![end]!,
-                under: (end) => `${end + 1}`,
-                left: (pick) => `${pick + 1}`,
-                heavyColumns: [SIZE, 2 * SIZE],
-                heavyRows: [SIZE],
-                cell: 4,
-              }),
-            },
-          ],
-        },
+        smallDrawdown("cut", "A figure in its ground: ends under the columns, picks at the left", cloth, {
+          heavyColumns: [SIZE, 2 * SIZE],
+          heavyRows: [SIZE],
+          cell: 4,
+        }),
       ],
       answers,
       steps: [],

@@ -1,4 +1,4 @@
-import { squaresDrawing } from "../drawing/squares.js";
+import { smallDrawdown } from "../drawing/small-drawdown.js";
 import type { Dice } from "../random.js";
 import { type Answer, sayTask, type TaskKind } from "../task.js";
 
@@ -33,24 +33,7 @@ export const floatTask: TaskKind = {
         sayTask(
           "A filled square is an end over a pick. Find the longest run of filled squares along an end, and the longest run of empty ones along a pick.",
         ),
-        {
-          kind: "pictures",
-          pictures: [
-            {
-              id: "float",
-              caption: "A drawdown: ends under the columns, picks at the left",
-              alt: `A drawdown of ${ENDS} ends and ${PICKS} picks.`,
-              drawing: squaresDrawing({
-                columns: ENDS,
-                rows: PICKS,
-                filled: (end, pick) => cloth[pick]![end]!,
-                under: (end) => `${end + 1}`,
-                left: (pick) => `${pick + 1}`,
-                cell: 3.5,
-              }),
-            },
-          ],
-        },
+        smallDrawdown("float", "A drawdown: ends under the columns, picks at the left", cloth, { cell: 3.5 }),
       ],
       answers,
       steps: [],

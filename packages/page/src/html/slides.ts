@@ -3,6 +3,7 @@ import type { Block, Bound, Document, Part } from "../document/types.js";
 import { escapeText } from "../drawing/escape.js";
 import { script, scriptHash, style } from "../generated/slides.js";
 import { blockHtml } from "./page.js";
+import { scriptedPage } from "./scripted.js";
 import { documentStyle } from "./style.js";
 
 /** A table longer than this is shown on several slides, so that its type stays large. */
@@ -17,32 +18,20 @@ const MOST_ROWS = 8;
 export function toSlides(document: Document | Bound): string {
   const bound = boundOf(document);
   const slides = bound.flatMap((one) => [titleSlide(one), ...one.parts.flatMap(partSlides)]);
-  const title = escapeText(bound[0].title);
   const body = slides.map((slide, i) => {
     const name = `${i + 1} of ${slides.length}`;
     return `<section class="slide" id="slide-${i + 1}" tabindex="-1" aria-label="${name}">${slide}</section>`;
   });
-  return `<!doctype html>
-<html lang="en">
-<head>
-<meta charset="utf-8">
-<meta name="viewport" content="width=device-width, initial-scale=1">
-<meta http-equiv="Content-Security-Policy" content="default-src 'none'; script-src '${scriptHash}'; style-src 'unsafe-inline'; base-uri 'none'; form-action 'none'">
-<title>${title}</title>
-<style>
-${documentStyle}
-${style}
-</style>
-</head>
-<body>
-<main>
+  return scriptedPage({
+    title: bound[0].title,
+    script,
+    scriptHash,
+    style: `\n${documentStyle}\n${style}\n`,
+    body: `<main>
 ${body.join("\n")}
 </main>
-<nav aria-label="Slides"><button type="button" id="back">Back</button><p id="where" role="status"></p><button type="button" id="on">On</button></nav>
-<script>${script}</script>
-</body>
-</html>
-`;
+<nav aria-label="Slides"><button type="button" id="back">Back</button><p id="where" role="status"></p><button type="button" id="on">On</button></nav>`,
+  });
 }
 
 function titleSlide({ subtitle, title }: Document): string {

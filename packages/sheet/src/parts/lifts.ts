@@ -5,6 +5,7 @@ import { toMetric } from "@drawcord/yarn";
 import { letterOf, weftLetters } from "../card/letters.js";
 import { type CardGroup, cardGroups } from "../card/lines.js";
 import type { CardRow } from "../card/rows.js";
+import { cardTable } from "../card/table.js";
 import { handlesText } from "../numbers/handles.js";
 import type { SheetPart } from "../part-names.js";
 import type { Woven } from "../woven.js";
@@ -82,9 +83,7 @@ function card({ woven, rows }: Context, groups: readonly CardGroup[]): Table {
     }
   }
   return {
-    kind: "table",
-    id: "lift-card",
-    caption: "The lift card, read upwards: each number is a row of the piece with its box to tick.",
+    ...cardTable("row of the piece"),
     columns: [
       { title: "Row", kind: "boxes" },
       { title: "Draw" },
@@ -95,10 +94,6 @@ function card({ woven, rows }: Context, groups: readonly CardGroup[]): Table {
         : []),
     ],
     rows: table,
-    narrow: true,
-    large: true,
-    rising: true,
-    band: 5,
     heads,
   };
 }

@@ -2,6 +2,7 @@ import type { Block, Table, TableHead, Text } from "@drawcord/page";
 import { letterOf } from "../card/letters.js";
 import { cardGroups } from "../card/lines.js";
 import { type CardRow, cardKey, type ShuttleSide } from "../card/rows.js";
+import { cardTable } from "../card/table.js";
 import { handlesText } from "../numbers/handles.js";
 import type { SheetPart } from "../part-names.js";
 import { range, spacedCount } from "../parts/number.js";
@@ -50,9 +51,7 @@ function card({ moves, look }: PlainContext, what: string, striped: boolean): Ta
     }
   }
   return {
-    kind: "table",
-    id: "lift-card",
-    caption: "The lift card, read upwards: each number is a pick with its box to tick.",
+    ...cardTable("pick"),
     columns: [
       { title: "Pick", kind: "boxes" },
       { title: what.charAt(0).toUpperCase() + what.slice(1) },
@@ -60,10 +59,6 @@ function card({ moves, look }: PlainContext, what: string, striped: boolean): Ta
       { title: "From" },
     ],
     rows: table,
-    narrow: true,
-    large: true,
-    rising: true,
-    band: 5,
     heads,
   };
 }
