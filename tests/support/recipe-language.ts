@@ -6,6 +6,7 @@ import { groundFromWeave } from "@drawcord/ground";
 import { editorSchema } from "@drawcord/review";
 import { expand, gridFromLifts, parseLifts, parseThreading } from "@drawcord/units";
 import { stringify } from "yaml";
+import { barsSvg, numberKeys } from "./number-pictures.js";
 
 /** A word or a key, what is shown of it, and the picture of that. */
 interface Shown {
@@ -26,7 +27,15 @@ export interface ManualFile {
 
 /** The page and its pictures. */
 export function recipeLanguage(): readonly ManualFile[] {
-  const groups = [threadingWords(), rowWords(), orderWords(), yarnWords(), weaveWords(), pieceKeys()];
+  const groups = [
+    threadingWords(),
+    rowWords(),
+    orderWords(),
+    yarnWords(),
+    weaveWords(),
+    pieceKeys(),
+    measureKeys(),
+  ];
   const pictures = groups.flatMap(({ id, shown }) =>
     shown.map(({ picture }, i) => ({ name: pictureName(id, i), text: picture })),
   );
@@ -400,6 +409,53 @@ ${pieces}`;
       const squares = recipe.pieces.map(({ draft }) => expand(draft).squares);
       return { word, says, text: `pieces:\n${pieces}`, picture: squaresSvg(stacked(squares), word) };
     }),
+  };
+}
+
+/** Keys of numbers where there is something to see: cloths for counts, bars for measures. */
+function measureKeys(): Group {
+  const cloth = (ground: string, ends: number, picks: number) => `recipe: 1
+ground: ${ground}
+units: { ends: ${ends}, threading: X 1-2 X }
+lifts: { picks: ${picks}, rows: [1, 2] }
+colours: { warp: indigo, weft: white }
+yarns:
+${yarnsNamed("indigo white")}`;
+  const twill = "{ weave: broken twill, ends: 4 }";
+  const edged = "{ weave: broken twill, ends: 4, selvedge: { weave: plain, ends: 6 } }";
+  const cloths: readonly (readonly [word: string, says: string, text: string, whole: string])[] = [
+    [
+      "units: ends",
+      "The ends of a unit rise together: with eight a square of the figure is twice as wide as with four.",
+      "units: { ends: 8, threading: X 1-2 X }",
+      cloth(twill, 8, 4),
+    ],
+    [
+      "lifts: picks",
+      "The picks for which a row is held: with eight a square of the figure is twice as high as with four.",
+      "lifts: { picks: 8, rows: [1, 2] }",
+      cloth(twill, 4, 8),
+    ],
+    [
+      "ground: selvedge",
+      "Ends outside the units, which the pattern harness never draws, here in plain weave at both edges.",
+      `ground: ${edged}`,
+      cloth(edged, 4, 4),
+    ],
+  ];
+  return {
+    id: "numbers",
+    title: "Numbers and measures",
+    lead: "What the keys of numbers do, where there is something to see. In the pictures of measures what the key decides is dark; they are to the scale that the plan works out.",
+    shown: [
+      ...cloths.map(([word, says, text, whole]) => ({ word, says, text, picture: clothSvg(whole, word) })),
+      ...numberKeys().map(({ bars, says, text, word }) => ({
+        word,
+        says,
+        text,
+        picture: barsSvg(bars, word),
+      })),
+    ],
   };
 }
 
