@@ -2,11 +2,14 @@
 import { growth, largestCloth } from "./cloths.mjs";
 import { command } from "./command.mjs";
 import { line, within } from "./table.mjs";
+import { textBesideCheck } from "./text.mjs";
 
 function main() {
   largestCloth();
   console.log();
   growth();
+  console.log();
+  textBesideCheck();
 
   console.log();
   line("the command", "", "target");

@@ -17,6 +17,16 @@ export interface ErrorData {
   readonly facts: Facts;
   /** Where in a text, if it was read from one. */
   readonly place?: Range;
+  /** All that is wrong with the text, in its order, for an error that bears it. */
+  readonly problems?: readonly ErrorProblem[];
+}
+
+/** One of the things that are wrong with a text, as plain data: what, and from where to where. */
+export interface ErrorProblem extends Range {
+  /** Why, as one of the codes that the class lists. */
+  readonly code: string;
+  /** What is wrong, without the place. */
+  readonly sentence: string;
 }
 
 /**
@@ -59,22 +69,29 @@ export class DrawcordError<Code extends string = string> extends Error {
 /** An error that came back from data, under the name that it was thrown by. */
 class ReturnedError extends DrawcordError {
   override readonly name: string;
+  readonly problems?: readonly ErrorProblem[];
 
-  constructor({ name, code, sentence, message, facts, place }: ErrorData) {
+  constructor({ name, code, sentence, message, facts, place, problems }: ErrorData) {
     super(code, sentence, facts, place);
     this.name = name;
     this.message = message;
+    if (problems !== undefined) this.problems = problems;
+  }
+
+  override toJSON(): ErrorData {
+    const { problems } = this;
+    return { ...super.toJSON(), ...(problems === undefined ? {} : { problems }) };
   }
 }
 
 /**
- * The error that data tells of: name, code, sentence, facts and place are those that were thrown. It is a
+ * The error that data tells of: name, code, sentence, facts, place and problems are those that were thrown. It is a
  * `DrawcordError` but no longer of the class that threw it, so tell errors apart by their name and code.
  * @param data what `toJSON` gave, as it was or through JSON or `structuredClone`
  * @returns an error to throw on this side
  * @example errorFrom({ name: "GridError", code: "outside", sentence: "no row 7", message: "no row 7", facts: { row: 7 } }).code // "outside"
  */
-export function errorFrom(data: ErrorData): DrawcordError {
+export function errorFrom(data: ErrorData): DrawcordError & Pick<ErrorData, "problems"> {
   return new ReturnedError(data);
 }
 

@@ -1,4 +1,4 @@
-export { DrawcordError, type ErrorData, errorFrom, type Facts } from "./error.js";
+export { DrawcordError, type ErrorData, type ErrorProblem, errorFrom, type Facts } from "./error.js";
 export { nearest } from "./nearest.js";
 export { ArgumentError, type ArgumentErrorCode, needKeys, needList, needText } from "./need.js";
 export { notationPlace } from "./notation-place.js";

@@ -1,4 +1,4 @@
-import { DrawcordError, type Range } from "@drawcord/base";
+import { DrawcordError, type ErrorData, type Range } from "@drawcord/base";
 import type { TextStretch } from "./place.js";
 
 /**
@@ -90,5 +90,10 @@ export class FileError extends DrawcordError<FileErrorCode> {
     super(code, sentence, {}, range);
     this.place = range;
     this.problems = problems ?? [{ ...range, code, sentence }];
+  }
+
+  /** The error as plain data with all its problems, which `errorFrom` turns back. */
+  override toJSON(): ErrorData {
+    return { ...super.toJSON(), problems: this.problems };
   }
 }

@@ -1,4 +1,4 @@
-import { DrawcordError, type Facts } from "@drawcord/base";
+import { DrawcordError } from "@drawcord/base";
 
 /**
  * Why a threading, a lift plan or a draft cannot be read or made.
@@ -48,9 +48,6 @@ export type UnitsErrorCode =
   | "unnamed-shafts"
   | "wrong-argument"
   | "wrong-length";
-
-/** The facts of an error: what was found, and where. */
-export type UnitsFacts = Facts;
 
 /** A caller's mistake about units, threading or lifts: one sentence, with the facts as fields. */
 export class UnitsError extends DrawcordError<UnitsErrorCode> {

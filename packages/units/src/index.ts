@@ -6,7 +6,7 @@ export type { Change } from "./change/change.js";
 export { type ChangeSentences, changeSentences, sayChange, sayEdit } from "./change/say.js";
 export { chartOf, type HarnessPlan } from "./chart.js";
 export { checkDraft, type DraftSize, draftSize, MOST_INTERLACEMENTS, MOST_THREADS } from "./draft-check.js";
-export { UnitsError, type UnitsErrorCode, type UnitsFacts } from "./error.js";
+export { UnitsError, type UnitsErrorCode } from "./error.js";
 export { expand, expandEnds } from "./expand.js";
 export { expansionFromData } from "./expansion-data.js";
 export { type FilledOrder, filledOrder } from "./filled-order.js";

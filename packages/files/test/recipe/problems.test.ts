@@ -1,7 +1,15 @@
+import { type ErrorData, errorFrom } from "@drawcord/base";
 import { checkDraft } from "@drawcord/units";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { type Problem, placesOf, type Recipe, readRecipe, soundRecipe } from "../../src/index.js";
+import {
+  type FileError,
+  type Problem,
+  placesOf,
+  type Recipe,
+  readRecipe,
+  soundRecipe,
+} from "../../src/index.js";
 import { mutate, randomFrom } from "../fuzz/mutate.js";
 import { refusal } from "../refusals.js";
 import { leastRecipe, wholeRecipe } from "../samples.js";
@@ -199,4 +207,27 @@ it("whatever is broken in a recipe, its problems have places, and what is read o
   );
   expect(seen.read).toBeGreaterThan(40);
   expect(seen.unread).toBeGreaterThan(40);
+});
+
+it("an error goes over the border of a worker with all its problems, and back", () => {
+  let thrown: unknown;
+  try {
+    soundRecipe(
+      "recipe: 1\nunits: { ends: 4, threading: 1-3 ( }\nlifts: { picks: 4, rows: [1, q] }\n",
+      "moth",
+    );
+  } catch (error) {
+    thrown = error;
+  }
+  const error = thrown as FileError;
+  expect(error.problems.length).toBeGreaterThan(1);
+  for (const data of [structuredClone(error.toJSON()), JSON.parse(JSON.stringify(error)) as ErrorData]) {
+    const back = errorFrom(data);
+    expect(back.problems).toEqual(error.problems);
+    expect(back.toJSON()).toEqual(error.toJSON());
+    expect({ ...back, message: back.message }).toMatchObject({
+      ...{ name: error.name, code: error.code, sentence: error.sentence, message: error.message },
+      ...{ facts: error.facts, place: error.place },
+    });
+  }
 });
