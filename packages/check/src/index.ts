@@ -24,6 +24,7 @@ export { type FindingSentences, findingSentences, sayFinding } from "./rule-sent
 export { examplePicture } from "./rules/example-picture.js";
 export type { RecipePart } from "./rules/parts.js";
 export type { AnyRule, Example, Fact, InVain, MendWay, Rule, RulePage, SlipOf } from "./rules/rule.js";
+export { unusedWaiver } from "./rules/unused-waiver.js";
 export { rules } from "./rules.js";
 export { drawdownOfDraft, shaftsMoved } from "./shaft-draft/drawdown.js";
 export { settOf } from "./shaft-draft/sett.js";

@@ -1,10 +1,8 @@
-import { type Finding, type Report, rules } from "@drawcord/check";
+import { type Finding, type Report, unusedWaiver } from "@drawcord/check";
 import type { Recipe } from "@drawcord/files";
 import { SLIP } from "./rule-names.js";
 
 type Waivers = Pick<Recipe, "levels" | "waive">;
-
-const UNUSED = "unused-waiver";
 
 /**
  * The report with its waivers counted as the recipe lists them: the checker knows none of slips, so those that accept no slip
@@ -22,10 +20,9 @@ export function withSlipWaivers(
   const ofFindings = waive.flatMap(({ rule }, i) => (rule === SLIP ? [] : [i + 1]));
   const findings = report.findings.map(
     (finding): Finding =>
-      finding.rule === UNUSED ? { ...finding, waiver: ofFindings[finding.waiver - 1]! } : finding,
+      finding.rule === unusedWaiver.name ? { ...finding, waiver: ofFindings[finding.waiver - 1]! } : finding,
   );
-  const rule = rules.find(({ name }) => name === UNUSED)!;
-  const severity = levels[UNUSED] ?? rule.severity;
+  const severity = levels[unusedWaiver.name] ?? unusedWaiver.severity;
   if (used === undefined || severity === "off" || levels[SLIP] === "off") return { ...report, findings };
   const unused = waive.flatMap(({ ends, picks, rows, rule: waives, units }, i): Finding[] => {
     if (waives !== SLIP || used.has(i)) return [];
@@ -36,7 +33,7 @@ export function withSlipWaivers(
       ...(rows && { rows }),
     };
     const fact = { waives, waiver: i + 1, ...place };
-    return [{ rule: UNUSED, severity, ...fact, message: (rule.say as (of: typeof fact) => string)(fact) }];
+    return [{ rule: unusedWaiver.name, severity, ...fact, message: unusedWaiver.say(fact) }];
   });
   return {
     ...report,
