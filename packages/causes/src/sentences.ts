@@ -1,5 +1,6 @@
 /** What is said of slips, and of why they are taken for slips, in tables by their kinds. */
 import { listed, many, runsOf } from "@drawcord/base";
+import { sayMistake } from "@drawcord/check";
 import type { SelvedgeOrder, Slip, SlipReason } from "./slip.js";
 
 /**
@@ -113,7 +114,10 @@ export const causeSentences: CauseSentences = {
       "but for that the ground is a weave in which every treadle moves as many shafts, and each shaft comes equally often",
     "draws-nothing": ({ hangs: on }) =>
       on === "static" ? "a static unit is never drawn" : "a shaft without units draws nothing",
-    "worked-out": () => "it is worked out from the rest of the recipe",
+    "worked-out": ({ likely }) =>
+      likely === undefined
+        ? "it is worked out from the rest of the recipe"
+        : `it looks as if ${sayMistake(likely)}`,
   },
 };
 

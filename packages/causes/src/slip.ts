@@ -1,3 +1,4 @@
+import type { Mistake } from "@drawcord/check";
 import type { ShaftSet } from "@drawcord/ground";
 
 /** By what the ends of a selvedge go: the ground threading, the other selvedge, or an order of their own. */
@@ -312,4 +313,6 @@ export type SlipReason =
   | {
       /** Which reason it is. */
       readonly reason: "worked-out";
+      /** The mistake that would explain what is stated exactly. */
+      readonly likely?: Mistake;
     };

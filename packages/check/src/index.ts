@@ -10,7 +10,7 @@ export { type AreaSize, type Limits, limits, type PickLength, type ThreadLength 
 export type { AllowedLength } from "./measured-length.js";
 export type { Amount } from "./numbers/amount.js";
 export { exampleFacts } from "./numbers/example-facts.js";
-export { type Mistake, type MistakeSentences, mistakeSentences } from "./numbers/mistake.js";
+export { type Mistake, type MistakeSentences, mistakeSentences, sayMistake } from "./numbers/mistake.js";
 export type { Counted, Numbers, ProjectFacts, ProjectNumbers } from "./numbers/project.js";
 export { projectNumbers } from "./numbers/project-numbers.js";
 export type { ExampleYarn, Said } from "./numbers/said.js";

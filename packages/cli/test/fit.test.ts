@@ -179,6 +179,18 @@ describe("drawcord plan --with", () => {
     expect(readFileSync(join(cwd, "a.recipe.yaml"), "utf8")).toBe(before);
   });
 
+  it("says which number rules another, and what the rules then find", async () => {
+    writeFileSync(
+      join(cwd, "sleyed.recipe.yaml"),
+      starterRecipe().replace("reed: 60 per 10 cm", "reed: 60 per 10 cm\n  sley: 2"),
+    );
+    const { stdout } = await run(["plan", "sleyed.recipe.yaml", "--with", "cloth.sett: 14 per cm"], { cwd });
+    expect(stdout).toContain("widths and yarn go by the sley");
+    expect(stdout).toContain("but then sleyed 2, the reed makes 12 per cm, and the sett is 14 per cm");
+    const { finds, goesBy } = await json(["plan", "sleyed.recipe.yaml", "--with", "cloth.sett: 14 per cm"]);
+    expect([finds.length, goesBy.length]).toEqual([1, 2]);
+  });
+
   it("says when no number differs, and refuses what is no change", async () => {
     const same = await run(["plan", "a.recipe.yaml", "--with", "project.pieces: 2"], { cwd });
     expect(same.stdout).toContain("no number of the plan differs");

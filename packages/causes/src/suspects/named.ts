@@ -31,7 +31,7 @@ export function drawnInVain(draft: UnitDraft, findings: readonly Finding[]): Sus
 export function statedWrong(findings: readonly Finding[]): Suspect[] {
   return findings.flatMap((finding): Suspect[] => {
     if (!("stated" in finding)) return [];
-    const { limit, measured, stated, unit } = finding;
+    const { likely, limit, measured, stated, unit } = finding;
     return [
       {
         changes: [
@@ -42,7 +42,7 @@ export function statedWrong(findings: readonly Finding[]): Suspect[] {
           },
         ],
         slip: { slip: "misstated", stated, claim: limit, unit, found: round(measured) },
-        reason: { reason: "worked-out" },
+        reason: { reason: "worked-out", ...(likely !== undefined && { likely }) },
         gain: 0,
         sure: true,
         rivals: [],

@@ -74,10 +74,18 @@ export const mistakeSentences: MistakeSentences = /* @__PURE__ */ (() => ({
   "other-sley": ({ ends }) => `${ends} in every dent ${ends === 1 ? "was" : "were"} meant`,
 }))();
 
+/**
+ * The clause of a mistake from its data alone, to follow `it looks as if`.
+ * @param mistake a mistake as a finding has it
+ * @param sentences a clause for every kind; default: English
+ * @example sayMistake({ mistake: "draw-in-twice" }) // "the draw-in was taken twice"
+ */
+export function sayMistake(mistake: Mistake, sentences: MistakeSentences = mistakeSentences): string {
+  // Each clause is asked for its own kind, which the type of the table cannot follow.
+  return (sentences[mistake.mistake] as (of: Mistake) => string)(mistake);
+}
+
 /** The words for a likely mistake, to follow a sentence; nothing where there is none. */
 export function because(mistake: Mistake | undefined): string {
-  if (mistake === undefined) return "";
-  // Each clause is asked for its own kind, which the type of the table cannot follow.
-  const say = mistakeSentences[mistake.mistake] as (of: Mistake) => string;
-  return `; it looks as if ${say(mistake)}`;
+  return mistake === undefined ? "" : `; it looks as if ${sayMistake(mistake)}`;
 }

@@ -1,3 +1,4 @@
+import type { RuleName } from "@drawcord/check";
 import type { Recipe, Revision } from "@drawcord/files";
 import { checkRecipe, restated } from "@drawcord/review";
 import { changed } from "./changed.js";
@@ -22,9 +23,9 @@ export function fitted(source: Uint8Array, recipe: Recipe, fit: Fit): FittedReci
 }
 
 /** What is found in a recipe by rules that found nothing in it as it was; notes are no more than told. */
-function newFindings(before: Recipe, after: Recipe): readonly string[] {
+export function newFindings(before: Recipe, after: Recipe, rules?: readonly RuleName[]): readonly string[] {
   const found = (recipe: Recipe) =>
-    checkRecipe(recipe, { causes: false }).findings.filter(
+    checkRecipe(recipe, { causes: false, ...(rules && { rules }) }).findings.filter(
       ({ severity, waived }) => severity !== "note" && waived === undefined,
     );
   const known = new Set(found(before).map(({ rule }) => rule));
