@@ -18,6 +18,8 @@ export const ceilings: Readonly<Record<string, number>> = {
   "@drawcord/chart ChartError": 1,
   "@drawcord/check CheckError": 1,
   "@drawcord/check check": 27,
+  "@drawcord/check sayFinding": 8,
+  "@drawcord/causes sayCause": 3,
   "@drawcord/causes mend": 48,
   "@drawcord/files FileError": 1,
   "@drawcord/files readWif": 6,
