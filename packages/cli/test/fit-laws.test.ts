@@ -125,7 +125,7 @@ function holds(recipe: Recipe, fits: readonly Fit[], wanted: Quantity, made: (of
   }
 }
 
-const few = { numRuns: 6 };
+const few = { numRuns: 4 };
 const sizes = fc.tuple(fc.integer({ min: 80, max: 900 }), fc.boolean());
 const sizeOf = ([mm, inches]: readonly [number, boolean]): Quantity =>
   inches ? quantity(Number((mm / 25.4).toFixed(2)), "in") : quantity(mm / 10, "cm");

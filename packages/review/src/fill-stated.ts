@@ -26,7 +26,7 @@ const planned: Readonly<Partial<Record<StatedName, Quantity & { readonly decimal
 export function statedValues(recipe: Recipe): Readonly<Partial<Record<StatedName, string | number>>> {
   const { ends, picks, rows, units } = draftSize(recipe.draft);
   const found = plan(projectOf(recipe));
-  const { floats } = checkRecipe(recipe);
+  const { floats } = checkRecipe(recipe, { rules: [], causes: false });
   const longest = Math.max(...Object.values(floats).map((tally) => tally.longest));
   const measured = Object.entries(planned).flatMap(([name, as]) => {
     const value = numberOf(found, { name: name as StatedName, claim: as });
