@@ -34,7 +34,14 @@ export function planText(plan: Plan, width: number, paint: Paint): string {
       named(plan, { widthInReed: "in the reed", clothWidth: "on the loom", finishedWidth: "finished" }),
     ],
     ["length", lengths(plan)],
-    ["warp", named(plan, { warpOfPiece: "a piece", warpLength: "in all", leftOver: "left over" })],
+    [
+      "warp",
+      named(plan, {
+        ...(isOfOne(plan) && { warpOfPiece: "a piece" }),
+        warpLength: "in all",
+        leftOver: "left over",
+      }),
+    ],
     ["winding", windingText(plan)],
     ["pieces", piecesLines(plan)],
     ["yarn", [...plan.warpYarns, ...plan.weftYarn].map(yarnLine)],
@@ -74,9 +81,10 @@ function section(heading: string, lines: readonly string[], width: number, paint
     .join("");
 }
 
-function threads({ ends, lingos, picks, units }: Plan): string {
+function threads(plan: Plan): string {
+  const { ends, lingos, picks, units } = plan;
   const counted = [ends, units, lingos].flatMap((one) => (one === undefined ? [] : [printQuantity(one)]));
-  return `${counted.join(", ")}; ${metric(picks).value} picks in a piece`;
+  return counted.join(", ") + (isOfOne(plan) ? `; ${metric(picks).value} picks in a piece` : "");
 }
 
 type Measured =
@@ -96,7 +104,13 @@ function named(plan: Plan, names: Readonly<Partial<Record<Measured, string>>>): 
   });
 }
 
+/** Whether one design is woven; of several each has its own numbers among the pieces. */
+function isOfOne({ woven }: Plan): boolean {
+  return woven.length < 2;
+}
+
 function lengths(plan: Plan): string[] {
+  if (!isOfOne(plan)) return [];
   return named(plan, { clothLength: "woven for a piece", finishedLength: "finished" });
 }
 
