@@ -11,6 +11,7 @@ import { type SearchBounds, watchOf } from "./search.js";
 import { sayCause } from "./sentences.js";
 import type { Slip, SlipReason } from "./slip.js";
 import { groundThreadingSuspects } from "./suspects/ground-threading.js";
+import { groupSuspects } from "./suspects/groups.js";
 import { liftSuspects } from "./suspects/lifts.js";
 import { drawnInVain, statedWrong } from "./suspects/named.js";
 import { picksSuspects } from "./suspects/picks.js";
@@ -57,6 +58,8 @@ export interface CausesOptions extends SearchBounds {
    * again is one slip. Default: a line for each row.
    */
   readonly written?: Written;
+  /** The line in which each row is written, by a number, whatever it draws; default: each in one of its own. */
+  readonly lines?: readonly number[];
   /**
    * How the threading is written: for every unit that was written the units (from 0) that it threads, so that a slip in a
    * group that comes again is one slip. Default: each by itself.
@@ -95,7 +98,13 @@ export function findCauses(draft: UnitDraft, options: CheckOptions = {}, search:
   const untried: string[] = [];
   const watch = watchOf(search);
   const writtenUnits = search.writtenUnits ?? eachByItself(draft.threading);
-  const told = toldSuspects(draft, search.written ?? eachByItself(draft.lifts), writtenUnits, untried);
+  const told = toldSuspects(
+    draft,
+    search.written ?? eachByItself(draft.lifts),
+    search.lines ?? [],
+    writtenUnits,
+    untried,
+  );
   const proved: Proved[] = [];
   let tried = 0;
   const prove = (suspect: Suspect, of: number, upon?: UnitDraft) => {
@@ -130,12 +139,15 @@ export function findCauses(draft: UnitDraft, options: CheckOptions = {}, search:
 function toldSuspects(
   draft: UnitDraft,
   written: Written,
+  lines: readonly number[],
   writtenUnits: Written,
   untried: string[],
 ): Suspect[] {
   if (draft.threading.length > MOST_ENTRIES) untried.push(`the telling of more than ${MOST_ENTRIES} units`);
   if (written.length > MOST_ENTRIES) untried.push(`the telling of more than ${MOST_ENTRIES} rows`);
-  const planned = writtenAndWhole(written, draft.lifts.length, (as) => liftSuspects(draft, as));
+  const told = writtenAndWhole(written, draft.lifts.length, (as) => liftSuspects(draft, as));
+  // Where the whole rows tell nothing, each group of shafts may.
+  const planned = told.length > 0 || written.length > MOST_ENTRIES ? told : groupSuspects(draft, lines);
   return [
     ...groundSuspects(draft.ground),
     ...groundThreadingSuspects(draft.ground),

@@ -35,6 +35,7 @@ export function recipeCauses(
     ...search,
     report,
     written: writtenRows(recipe.draft, places),
+    lines: writtenLines(places),
     writtenUnits: writtenUnits(recipe.draft, places),
   });
   return {
@@ -65,6 +66,21 @@ export function writtenRows(draft: UnitDraft, places: RecipePlaces): Written {
     else rows.push(row);
   });
   return [...lines.values()];
+}
+
+/**
+ * The line in which each row of the lifts is written, by a number: what `findCauses` takes as `lines`.
+ * @param places the places of the recipe, as `placesOf` gives them
+ * @example writtenLines(placesOf(recipe)).length === recipe.draft.lifts.length // true
+ */
+export function writtenLines(places: RecipePlaces): readonly number[] {
+  const numbers = new Map<string, number>();
+  return places.rows().map(({ column, line }) => {
+    const key = `${line} ${column}`;
+    const number = numbers.get(key) ?? numbers.size;
+    numbers.set(key, number);
+    return number;
+  });
 }
 
 /**

@@ -1,4 +1,4 @@
-export { type PlacedCause, writtenRows, writtenUnits } from "./causes.js";
+export { type PlacedCause, writtenLines, writtenRows, writtenUnits } from "./causes.js";
 export { cautionOf } from "./caution.js";
 export { checkRecipe, type Review, type ReviewOptions } from "./check-recipe.js";
 export { editorSchema } from "./editor-schema.js";

@@ -8,7 +8,7 @@ import {
   soundRecipe,
   type TextEdit,
 } from "@drawcord/files";
-import { optionsOf, writtenRows, writtenUnits } from "@drawcord/review";
+import { optionsOf, writtenLines, writtenRows, writtenUnits } from "@drawcord/review";
 import { sayChange } from "@drawcord/units";
 import type { Proposal } from "./proposal.js";
 
@@ -34,6 +34,7 @@ export function proposals(
       ...search,
       ...known,
       written: writtenRows(piece.draft, places),
+      lines: writtenLines(places),
       writtenUnits: writtenUnits(piece.draft, places),
     });
     const upon = { text, edits };
