@@ -134,7 +134,7 @@ describe("a border that a change scrambles", () => {
   ])("is told of %s", (line) => {
     const [first, ...others] = found(line);
     expect(others).toEqual([]);
-    expect(first).toMatchObject({ line, rows: [3, expect.any(Number)] });
+    expect(first).toMatchObject({ orderLine: line, rows: [3, expect.any(Number)] });
     expect(first?.message).toMatch(
       /^the line ".*" mixes the border with the figure: \w+ takes in the border's shafts? 9/,
     );

@@ -34,7 +34,13 @@ const reportOf = (text: string, file: string) => {
   const recipe = soundRecipe(text, file);
   const { findings, places: _, ...report } = checkRecipe(recipe);
   const placed = findings.map((finding) => expect.objectContaining({ ...finding, line: expect.any(Number) }));
-  return { file, ...report, findings: placed };
+  const pages = Object.fromEntries(
+    [...(report.causes.length > 0 ? ["cause"] : []), ...findings.map(({ rule }) => rule)].map((rule) => [
+      rule,
+      expect.stringMatching(/^https:.*\.html$/),
+    ]),
+  );
+  return { file, ...report, findings: placed, pages };
 };
 
 describe("drawcord check", () => {
