@@ -66,8 +66,11 @@ export const causeSentences: CauseSentences = {
       `rows ${first} to ${last} are drawn ${many(Math.abs(by), "shaft")} too ${by < 0 ? "high" : "low"}`,
     "drawn-in-vain": ({ hangs: on, rows, shaft }) =>
       `${rows.length === 1 ? `row ${rows[0]} draws` : `rows ${runsOf(rows)} draw`} shaft ${shaft}, ${on === "static" ? "which only stands for static units" : "on which no unit hangs"}`,
-    misstated: ({ claim, found, stated, unit }) =>
-      `${stated} is stated as ${claim} ${unit}; worked out, ${found}`.replace("  ", " "),
+    misstated: ({ claim, found, stated, unit }) => {
+      if (unit === stated) return `the recipe states ${claim} ${unit}, and there are ${found}`;
+      const as = stated === "width-in-reed" ? "in the reed" : `as its ${stated.replaceAll("-", " ")}`;
+      return `the recipe states ${[claim, unit, as].filter((word) => word !== "").join(" ")}; worked out, ${found}`;
+    },
     "row-picks": ({ counterpart, picks, row, usual }) =>
       `row ${row} is held for ${many(picks, "pick")}, ${counterpart === undefined ? "all others" : `its counterpart, row ${counterpart},`} for ${usual}`,
     "selvedge-end": ({ by, end, says, shaft, side }) =>
@@ -116,7 +119,7 @@ export const causeSentences: CauseSentences = {
       on === "static" ? "a static unit is never drawn" : "a shaft without units draws nothing",
     "worked-out": ({ likely }) =>
       likely === undefined
-        ? "it is worked out from the rest of the recipe"
+        ? "so it follows from the rest of the recipe"
         : `it looks as if ${sayMistake(likely)}`,
   },
 };

@@ -40,7 +40,7 @@ describe("the faulty runner is read by its causes", () => {
       "rows 4, 34 draw shaft 15, on which no unit hangs",
       "edge: { rows: [ 13 15 ] }",
     ]);
-    expect(said).toContainEqual(["ends is stated as 320 ends; worked out, 324", "ends: 320"]);
+    expect(said).toContainEqual(["the recipe states 320 ends, and there are 324", "ends: 320"]);
     expect(report.untried).toEqual([]);
     const explained = new Set(report.causes.flatMap(({ explains }) => explains));
     const left = report.findings.filter((_, at) => !explained.has(at));
