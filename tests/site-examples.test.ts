@@ -12,16 +12,17 @@ import { exampleText } from "../docs/support/example-text.js";
 import { weavesPage } from "../docs/support/weaves-page.js";
 
 /** The rules that find something in a text, as the bench looks at it. */
-function foundIn(text: string): readonly string[] {
-  return look(text, readBench(text), 0).marks.map(({ name }) => name);
+async function foundIn(text: string): Promise<readonly string[]> {
+  return look(text, await readBench(text), 0).marks.map(({ name }) => name);
 }
 
 describe("the examples of a rule, opened on the bench", () => {
-  it.each(rules.map(({ name }) => name))("%s finds what its page says", (name) => {
+  it.each(rules.map(({ name }) => name))("%s finds what its page says", async (name) => {
     const { fails, passes } = rulePages[name].examples;
     expect(fails.length).toBeGreaterThan(0);
-    for (const example of fails) expect(foundIn(exampleText(example)), example.title).toContain(name);
-    for (const example of passes) expect(foundIn(exampleText(example)), example.title).not.toContain(name);
+    for (const example of fails) expect(await foundIn(exampleText(example)), example.title).toContain(name);
+    for (const example of passes)
+      expect(await foundIn(exampleText(example)), example.title).not.toContain(name);
   });
 });
 
@@ -41,29 +42,29 @@ ${[1, 2, 3, 4, 5, 6, 5, 4, 3, 2, 1, 2, 3, 4, 5, 6, 5, 4, 3, 2, 1].map((row, i) =
 `;
 
   /** All that is told of a text in the end. */
-  function told(of: string): Extract<Found, { answer: "causes" }> {
+  async function told(of: string): Promise<Extract<Found, { answer: "causes" }>> {
     const answers: Found[] = [];
-    search(of, (answer) => answers.push(answer));
+    await search(of, (answer) => answers.push(answer));
     return answers.findLast((answer) => answer.answer === "causes")!;
   }
 
-  it("are written into a later piece, and shown within their lines", () => {
-    const { causes } = told(text);
+  it("are written into a later piece, and shown within their lines", async () => {
+    const { causes } = await told(text);
     const [first] = causes.flatMap(({ mends }) => mends);
     expect(first?.shown[0]).toMatchObject({ out: "6", put: "4" });
     expect(text.split("\n")[first!.shown[0]!.line - 1]).toContain("- 6");
     const mended = edited(text, first!.edits);
-    expect(told(mended).causes).toEqual([]);
+    expect((await told(mended)).causes).toEqual([]);
     expect(mended.replaceAll(/\d/g, "")).toBe(text.replaceAll(/\d/g, ""));
   });
 
-  it("are offered for what no slip accounts for, and mend it", () => {
+  it("are offered for what no slip accounts for, and mend it", async () => {
     let offered = 0;
     for (const rule of ["float-length", "open-cut", "treadle-without-tie"] as const) {
       for (const example of rulePages[rule].examples.fails) {
         if (typeof example.cloth === "string" || "shafts" in example.cloth) continue;
         const begun = exampleText(example);
-        for (const { edits, rules: gone } of told(begun).offers) {
+        for (const { edits, rules: gone } of (await told(begun)).offers) {
           const mended = soundRecipe(edited(begun, edits), "mended");
           const found = checkRecipe(mended, { causes: false }).findings.map(
             ({ rule: name }) => name as string,

@@ -1,10 +1,14 @@
+import { fileURLToPath } from "node:url";
 import { rules } from "@drawcord/check";
 import { formulas } from "@drawcord/yarn";
 import { defineConfig } from "vitepress";
 import { BASE, servedAnywhere } from "../support/anywhere.js";
 import { keptOffline } from "../support/offline.js";
 import { practiceWritten } from "../support/practice.js";
+import { madeSections } from "../support/search.js";
 import { isWhole } from "../support/whole.js";
+
+const NOTHING = fileURLToPath(new URL("./theme/Nothing.vue", import.meta.url));
 
 const guide = [
   ["First cloth in ten minutes", "first-cloth"],
@@ -58,11 +62,11 @@ export default defineConfig({
   srcExclude: ["rules.md", "formulas.md", "node_modules/**", ...(isWhole ? [] : ["reference/**"])],
   head: [
     ["link", { rel: "icon", href: "data:," }],
-    // A link that holds a recipe is known before anything is drawn.
+    // A link that holds a recipe, and a page from a file share, are known before anything is drawn.
     [
       "script",
       {},
-      'if (location.hash.startsWith("#recipe=")) document.documentElement.classList.add("linked")',
+      'document.documentElement.classList.toggle("linked",location.hash.startsWith("#recipe="));document.documentElement.classList.toggle("opened-from-file",location.protocol==="file:")',
     ],
   ],
   // Pages of the guide, the rules and the formulas are short, and what commands print is wide.
@@ -79,7 +83,13 @@ export default defineConfig({
     keptOffline(outDir);
   },
   markdown: { theme: { light: "github-light-high-contrast", dark: "github-dark-high-contrast" } },
-  vite: { worker: { format: "es" }, build: { target: "es2022" } },
+  vite: {
+    worker: { format: "es" },
+    build: { target: "es2022" },
+    resolve: {
+      alias: [{ find: /^\.\/(?:VPHome|VPDocAsideCarbonAds|VPSponsors)\.vue$/, replacement: NOTHING }],
+    },
+  },
   themeConfig: {
     nav: [
       { text: "Start", link: "/" },
@@ -115,7 +125,10 @@ export default defineConfig({
         },
       ],
     },
-    search: { provider: "local" },
+    search: {
+      provider: "local",
+      options: { miniSearch: { _splitIntoSections: (file) => madeSections(file) as never } },
+    },
     outline: { level: [2, 3] },
   },
 });

@@ -28,8 +28,8 @@ const MOST_RIVALS = 3;
  * @param text of a recipe; nothing is found in anything else, nor in what cannot be read
  * @param send hears how far it is, and what was found
  */
-export function search(text: string, send: (found: Found) => void): void {
-  const { problems, reading } = readBench(text);
+export async function search(text: string, send: (found: Found) => void): Promise<void> {
+  const { problems, reading } = await readBench(text);
   if (reading?.kind !== "recipe" || problems.length > 0) {
     send({ answer: "causes", causes: [], offers: [], untried: [], isAll: true });
     return;

@@ -1,5 +1,5 @@
 import { drawPixels } from "@drawcord/draw";
-import { coloursIn, coloursOfRecipe, drawdownIn, type Reading, type Recipe, titleIn } from "@drawcord/files";
+import { coloursOfRecipe, type Reading, type Recipe } from "@drawcord/files";
 import { type BitGrid, complement, mirror } from "@drawcord/grid";
 import { expand } from "@drawcord/units";
 import { toMetric } from "@drawcord/yarn";
@@ -19,29 +19,32 @@ export interface Drawing {
  * @throws {UnitsError} for a cloth that cannot be worked out
  */
 export async function draw(reading: Reading, piece: number): Promise<Drawing> {
-  const drawdown = drawdownOf(reading, piece);
-  const cloth = await pictureOf(reading, drawdown, piece);
   const recipe = reading.kind === "recipe" ? reading.recipe : undefined;
+  const { colours, drawdown, title } =
+    recipe === undefined
+      ? (await import("./reading-others.js")).drawnOf(reading)
+      : {
+          drawdown: expand(pieceOf(recipe, piece).draft).drawdown,
+          colours: coloursOfPiece(recipe, piece),
+          title: recipe.title ?? "",
+        };
   return {
     drawdown,
     drawn: {
       kind: reading.kind,
-      title: titleIn(reading) ?? "",
+      title,
       pieces: recipe === undefined ? [] : recipe.pieces.map(({ name }) => name),
-      cloth,
+      cloth: await pictureOf(drawdown, colours, pitchOf(reading)),
       ...(recipe !== undefined && { harness: harnessOf(recipe, piece) }),
     },
   };
 }
 
-function drawdownOf(reading: Reading, piece: number): BitGrid {
-  if (reading.kind !== "recipe") return drawdownIn(reading);
-  return expand(pieceOf(reading.recipe, piece).draft).drawdown;
-}
-
-async function pictureOf(reading: Reading, drawdown: BitGrid, piece: number): Promise<ClothPicture> {
-  const given = reading.kind === "recipe" ? coloursOfPiece(reading.recipe, piece) : coloursIn(reading);
-  const { warp = ["#2c3a57"], weft = ["#efe6d2"] } = given;
+async function pictureOf(
+  drawdown: BitGrid,
+  { warp = ["#2c3a57"], weft = ["#efe6d2"] }: ReturnType<typeof coloursOfRecipe>,
+  pitch: ClothPicture["pitch"],
+): Promise<ClothPicture> {
   const { rows: picks, columns: ends } = drawdown;
   const each = (count: number, order: readonly `#${string}`[]) =>
     Array.from({ length: count }, (_, i) => order[i % order.length]!);
@@ -50,7 +53,7 @@ async function pictureOf(reading: Reading, drawdown: BitGrid, piece: number): Pr
     bitmapOf(drawdown, { warp, weft }),
     bitmapOf(complement(mirror(drawdown)), turned),
   ]);
-  return { ends, picks, face, back, pitch: pitchOf(reading) };
+  return { ends, picks, face, back, pitch };
 }
 
 function coloursOfPiece(recipe: Recipe, piece: number) {

@@ -20,6 +20,7 @@ import { EditorState } from "@codemirror/state";
 import {
   EditorView,
   highlightActiveLine,
+  highlightActiveLineGutter,
   hoverTooltip,
   keymap,
   lineNumbers,
@@ -78,6 +79,7 @@ export function openEditor(parent: HTMLElement, text: string, use: EditorUse): R
         history(),
         bracketMatching(),
         highlightActiveLine(),
+        highlightActiveLineGutter(),
         indentUnit.of("  "),
         syntaxHighlighting(inks),
         yaml(),

@@ -1,14 +1,5 @@
 import { DrawcordError } from "@drawcord/base";
-import {
-  FileError,
-  kindOf,
-  type Problem,
-  type Reading,
-  type Recipe,
-  readRecipe,
-  readTextChart,
-  readWif,
-} from "@drawcord/files";
+import { FileError, kindOf, type Problem, type Reading, type Recipe, readRecipe } from "@drawcord/files";
 
 /** The name by which the bench reads its recipe. */
 const NAME = "cloth.recipe.yaml";
@@ -25,27 +16,13 @@ export interface BenchReading {
  * Reads whatever stands on the bench: a recipe as far as it can be read, a draft or a chart whole or not at all.
  * @param text of a recipe, a draft (WIF) or a chart
  */
-export function readBench(text: string): BenchReading {
-  const bytes = new TextEncoder().encode(text);
-  const kind = kindOf(bytes);
-  if (kind === "recipe") {
-    const { problems, recipe } = readRecipe(text, NAME);
-    return { kind, problems, ...(recipe && { reading: { kind: "recipe", recipe } as const }) };
+export async function readBench(text: string): Promise<BenchReading> {
+  if (kindOf(new TextEncoder().encode(text)) !== "recipe") {
+    // Most that is written here is a recipe: what reads the rest is fetched when it comes.
+    return (await import("./reading-others.js")).readOther(text);
   }
-  if (kind === "wif") {
-    const { draft, ignored, problems } = readWif(text, "draft.wif");
-    return { kind: "draft", problems, ...(draft && { reading: { kind: "draft", draft, ignored } as const }) };
-  }
-  try {
-    return {
-      kind: "chart",
-      problems: [],
-      reading: { kind: "chart", chart: readTextChart(text, "chart.txt") },
-    };
-  } catch (error) {
-    if (error instanceof FileError) return { kind: "chart", problems: error.problems };
-    throw error;
-  }
+  const { problems, recipe } = readRecipe(text, NAME);
+  return { kind: "recipe", problems, ...(recipe && { reading: { kind: "recipe", recipe } as const }) };
 }
 
 /**

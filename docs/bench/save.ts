@@ -46,7 +46,7 @@ export async function saved(text: string, as: SaveAs): Promise<SavedFile> {
 
 async function contentOf(text: string, as: SaveAs): Promise<string | Uint8Array> {
   if (as === "recipe") return text;
-  const { problems, reading } = readBench(text);
+  const { problems, reading } = await readBench(text);
   const [first] = problems;
   if (first !== undefined)
     throw new FileError(first.code, first.sentence, "the bench", { ...first, line: 1, column: 1 });

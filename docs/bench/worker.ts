@@ -31,7 +31,7 @@ async function answered(question: Question, send: Send): Promise<void> {
       const { piece, text } = question;
       const doing = (words: string, done: number) => send({ answer: "doing", words, done, of: 3 });
       doing("reading", 0);
-      const bench = readBench(text);
+      const bench = await readBench(text);
       last = { bench, piece };
       if (bench.reading !== undefined) {
         doing("drawing the cloth", 1);

@@ -16,6 +16,7 @@ export function servedAnywhere(folder: string): void {
   for (const file of filesIn(folder)) {
     const path = join(folder, file);
     if (file.endsWith(".html")) writeFileSync(path, pageOf(readFileSync(path, "utf8"), file));
+    else if (file.includes("localSearchIndex")) writeFileSync(path, indexOf(readFileSync(path, "utf8")));
     else if (file.endsWith(".js")) writeFileSync(path, scriptOf(readFileSync(path, "utf8")));
     else if (file.endsWith(".css"))
       writeFileSync(path, readFileSync(path, "utf8").replaceAll(`${BASE}assets/`, ""));
@@ -33,15 +34,17 @@ export function filesIn(folder: string): readonly string[] {
 function pageOf(html: string, file: string): string {
   const up = "../".repeat(file.split("/").length - 1) || "./";
   const says = `<script>globalThis.drawcordBase=new URL("${up}",location.href).pathname</script>`;
-  return html
-    .replace("<head>", `<head>\n    ${says}`)
-    .replace(/(__VP_SITE_DATA__=JSON\.parse\("[\s\S]*?"\))/, (data) =>
-      data.replace(`\\"base\\":\\"${BASE}\\"`, '\\"base\\":\\""+globalThis.drawcordBase+"\\"'),
-    )
-    .replaceAll(BASE, up)
-    // Where no server looks for it, the page of a folder is named.
-    .replace(/(<a [^>]*?href="(?:\.{1,2}\/)+(?:[\w-]+\/)*)(?=["#])/g, "$1index.html")
-    .replace(LATER, "");
+  return (
+    html
+      .replace("<head>", `<head>\n    ${says}`)
+      .replace(/(__VP_SITE_DATA__=JSON\.parse\("[\s\S]*?"\))/, (data) =>
+        data.replace(`\\"base\\":\\"${BASE}\\"`, '\\"base\\":\\""+globalThis.drawcordBase+"\\"'),
+      )
+      .replaceAll(BASE, up)
+      // Where no server looks for it, the page of a folder is named.
+      .replace(/(<a [^>]*?href="(?:\.{1,2}\/)+(?:[\w-]+\/)*)(?=["#])/g, "$1index.html")
+      .replace(LATER, "")
+  );
 }
 
 /** Scripts that are fetched when they are asked for, and are not to come before the first cloth. */
@@ -54,4 +57,10 @@ function scriptOf(script: string): string {
     .replaceAll(`"${BASE}`, `${FOUND}+"`)
     .replaceAll(`\`${BASE}`, `\`\${${FOUND}}`)
     .replaceAll(`'${BASE}`, `${FOUND}+'`);
+}
+
+/** The index of the search is one long text with addresses in it: it is parted where the folder stands. */
+function indexOf(script: string): string {
+  const [quote] = /['"`]/.exec(script)!;
+  return script.replaceAll(BASE, `${quote}+${FOUND}+${quote}`);
 }

@@ -14,6 +14,7 @@ import {
 } from "@drawcord/yarn";
 
 import { asWideAsOrder, coloursText } from "./example-colours.js";
+import { withNamedGround, withUnlikeRows } from "./example-ground.js";
 import { filledLength, inBlocks } from "./example-order.js";
 
 /** What an example asks for. */
@@ -28,14 +29,18 @@ const NOWHERE = { file: "", line: 1, column: 1, offset: 0, end: { line: 1, colum
  */
 export function exampleText({ title, cloth, options = {}, project }: Example): string {
   if (typeof cloth !== "string" && "shafts" in cloth) return writeWif({ ...cloth, title });
-  const draft = typeof cloth === "string" ? onShafts(fromText(cloth)) : asWideAsOrder(cloth, options);
+  const draft =
+    typeof cloth === "string"
+      ? onShafts(fromText(cloth))
+      : withUnlikeRows(asWideAsOrder(cloth, options), options);
   const { woven } = options;
   const facts = {
     ...(project !== undefined && exampleFacts(project)),
     ...(woven !== undefined && filledLength(draft, woven)),
   };
   const text = writeRecipe(recipeOf(title, draft, options, facts));
-  return (woven === undefined ? text : inBlocks(text, draft, woven)) + coloursText(options);
+  const named = withNamedGround(text, options);
+  return (woven === undefined ? named : inBlocks(named, draft, woven)) + coloursText(options);
 }
 
 /** Any drawdown as a recipe on ground shafts alone: no unit is ever drawn. */

@@ -19,12 +19,12 @@ export interface GroundStartFact extends Fact, GroundStart {
 }
 
 const begunAnew: GroundStartOption = {
-  weave: "broken twill",
+  weave: "broken twill 1/7",
   step: 2,
   usual: 4,
   rowPicks: [4, 6],
-  begins: { raise: [4], sink: [1] },
-  wouldBegin: { raise: [2], sink: [3] },
+  begins: { raise: [7], sink: [2] },
+  wouldBegin: { raise: [1], sink: [8] },
 };
 
 /** What the page of this rule says. */
