@@ -31,7 +31,7 @@ export function madeSections(file: string): readonly Section[] | undefined {
  * A text in Markdown by its headings, without its marks.
  * @param markdown a page
  */
-export function sectionsOf(markdown: string): readonly Section[] {
+function sectionsOf(markdown: string): readonly Section[] {
   const titles: string[] = [];
   return markdown
     .split(/^(?=#{1,3} )/m)
