@@ -11,4 +11,4 @@ export {
   step,
   type Watched,
 } from "./watch.js";
-export { listed, many, runsOf } from "./words.js";
+export { listed, many, runsOf, type Sentence } from "./words.js";

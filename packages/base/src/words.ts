@@ -38,3 +38,9 @@ export function runsOf(numbers: readonly number[], most = 6, between = ", "): st
   const left = runs.slice(most).reduce((sum, [a, b]) => sum + b - a + 1, 0);
   return left === 0 ? shown.join(between) : `${shown.join(between)} and ${left} more`;
 }
+
+/**
+ * A sentence, made of what it tells of and of nothing else.
+ * @param of what it tells of, as data
+ */
+export type Sentence<Of> = (of: Of) => string;

@@ -1,5 +1,5 @@
 /** What is said of slips, and of why they are taken for slips, in tables by their kinds. */
-import { listed, many, runsOf } from "@drawcord/base";
+import { listed, many, runsOf, type Sentence } from "@drawcord/base";
 import { sayMistake } from "@drawcord/check";
 import type { SelvedgeOrder, Slip, SlipReason } from "./slip.js";
 
@@ -10,10 +10,9 @@ import type { SelvedgeOrder, Slip, SlipReason } from "./slip.js";
 export interface CauseSentences {
   /**
    * What was written, and what the rest says.
-   * @param slip the slip
    */
   readonly slips: {
-    readonly [Kind in Slip["slip"]]: (slip: Extract<Slip, { readonly slip: Kind }>) => string;
+    readonly [Kind in Slip["slip"]]: Sentence<Extract<Slip, { readonly slip: Kind }>>;
   };
   /**
    * That either of two slips may have been made.
@@ -28,12 +27,9 @@ export interface CauseSentences {
   readonly pieces: (names: readonly string[]) => string;
   /**
    * Why it is taken for a slip.
-   * @param reason the reason
    */
   readonly reasons: {
-    readonly [Kind in SlipReason["reason"]]: (
-      reason: Extract<SlipReason, { readonly reason: Kind }>,
-    ) => string;
+    readonly [Kind in SlipReason["reason"]]: Sentence<Extract<SlipReason, { readonly reason: Kind }>>;
   };
 }
 

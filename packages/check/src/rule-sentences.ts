@@ -1,4 +1,4 @@
-import { listed } from "@drawcord/base";
+import { listed, type Sentence } from "@drawcord/base";
 import { CheckError } from "./error.js";
 import type { Finding, RuleName } from "./finding.js";
 import type { FindingBy } from "./findings-of.js";
@@ -41,10 +41,9 @@ import { widthUnitsSentence } from "./rules/width-units.js";
 /**
  * A sentence for every rule, made of nothing but a finding of it. A table in another language is of this type: one that
  * lacks a rule, or has one that there is none of, does not compile.
- * @param finding a finding of the rule
  */
 export type FindingSentences = {
-  readonly [Name in RuleName]: (finding: FindingBy<Name>) => string;
+  readonly [Name in RuleName]: Sentence<FindingBy<Name>>;
 } & {
   /**
    * The pieces that a finding is in, to stand before its sentence.

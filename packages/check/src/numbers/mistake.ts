@@ -1,3 +1,4 @@
+import type { Sentence } from "@drawcord/base";
 /** A mistake that gives just the wrong number that stands in a recipe, as data: its kind, and what that leaves open. */
 export type Mistake =
   | {
@@ -60,10 +61,17 @@ const plainMistakes = {
 
 /**
  * A clause for each kind of mistake.
- * @param mistake the mistake, of that kind
  */
 export type MistakeSentences = {
-  readonly [Kind in Mistake["mistake"]]: (mistake: Extract<Mistake, { readonly mistake: Kind }>) => string;
+  readonly [Kind in Mistake["mistake"]]: Sentence<
+    Extract<
+      Mistake,
+      {
+        /** Which mistake it is. */
+        readonly mistake: Kind;
+      }
+    >
+  >;
 };
 
 /** The clauses of mistakes in English, by their kind, to follow `it looks as if`. */

@@ -1,4 +1,4 @@
-import { listed, many } from "@drawcord/base";
+import { listed, many, type Sentence } from "@drawcord/base";
 import type { Change } from "./change.js";
 
 /**
@@ -8,10 +8,9 @@ import type { Change } from "./change.js";
 export interface ChangeSentences {
   /**
    * A clause for every kind of change.
-   * @param change the change
    */
   readonly changes: {
-    readonly [Kind in Change["change"]]: (change: Extract<Change, { readonly change: Kind }>) => string;
+    readonly [Kind in Change["change"]]: Sentence<Extract<Change, { readonly change: Kind }>>;
   };
   /**
    * That the same is done in so many rows more, to follow the clauses of the first.
