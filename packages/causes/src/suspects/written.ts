@@ -31,6 +31,7 @@ export function writtenAndWhole(
   const asWritten = suspectsOf(written);
   if (written.length === length) return [...asWritten];
   const once = new Set(written.flatMap((made) => (made.length === 1 ? [made[0]! + 1] : [])));
+  if (once.size === 0) return [...asWritten];
   const found = [...asWritten];
   for (const whole of suspectsOf(eachByItself({ length }))) {
     const places = placesOf(whole.changes);
