@@ -66,6 +66,50 @@ describe("what the loom must have, in drawcord plan", () => {
     expect(loom.has).toMatchObject({ patternShafts: 10 });
   });
 
+  it("is told of every piece on the warp, and of all together, the heaviest row with its piece", async () => {
+    const pair = napkins
+      .replace("lifts: {", "pieces:\n  - { name: edges, count: 2, lifts: {")
+      .replace(
+        "] }\ncloth",
+        "] } }\n  - { name: points, ground: { steps: [ { raise: 1, sink: 2 }, { raise: 2, sink: 1 } ] }, lifts: { picks: 2, rows: [1-10, none] } }\ncloth",
+      )
+      .replace('"1-11", "11"', '"1 11", "11"')
+      .replace("pieces: 1, length: 50 cm", "hems: 2 cm");
+    writeFileSync(join(cwd, "pair.yaml"), `${pair}${sizes}`);
+    const printed = await lines("pair.yaml");
+    const at = printed.findIndex((line) => line.startsWith("lifts"));
+    expect(printed.slice(at, at + 4)).toEqual([
+      "lifts     a piece of edges: 4 rows, 4 pulls, 6 handle changes, 16 picks",
+      "          a piece of points: 2 rows, 10 pulls, 20 handle changes, 4 picks",
+      "          all 3 pieces: 10 rows, 18 pulls, 32 handle changes, 36 picks",
+      "heaviest  row 1 of points, 132 units, 2.64 kg of lingos",
+    ]);
+    expect(printed).toContain("pattern   11 pattern shafts (the loom has only 10), 11 cords, 2 units static");
+    const { stdout } = await run(["plan", "pair.yaml", "--format", "json"], { cwd });
+    const { lifts, needs } = (JSON.parse(stdout) as { loom: { lifts: object; needs: object } }).loom;
+    const heaviest = { row: 1, units: 132, grams: 2640 };
+    expect(needs).toMatchObject({ picks: 36, treadles: 6, ties: 12 });
+    expect(lifts).toMatchObject({
+      rows: 10,
+      picks: 36,
+      pulls: 18,
+      changes: 32,
+      heaviest: { piece: "points", ...heaviest },
+      pieces: [
+        {
+          name: "edges",
+          count: 2,
+          rows: 4,
+          pulls: 4,
+          changes: 6,
+          picks: 16,
+          heaviest: { row: 3, units: 23 },
+        },
+        { name: "points", count: 1, rows: 2, pulls: 10, changes: 20, picks: 4, heaviest },
+      ],
+    });
+  });
+
   it("is a finding of drawcord check where the loom has less", async () => {
     const { status, stdout } = await run(["check", "napkins.yaml", "--format", "json"], { cwd });
     const { findings } = JSON.parse(stdout) as { findings: { rule: string; message: string }[] };
