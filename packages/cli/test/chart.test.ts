@@ -241,6 +241,13 @@ yarns: { gold: { count: 20/2 Ne }, madder: { count: 20/2 Ne } }
     const alone = soundRecipe(readFileSync(join(cwd, "fans.recipe.yaml")), "fans");
     expect(alone.pieces.map(({ name }) => name)).toEqual(["fans"]);
     expect(alone.yarns.map(({ name }) => name)).toEqual(["gold"]);
+    const fans = readFileSync(join(cwd, "fans.recipe.yaml"), "utf8");
+    for (const kept of [
+      "# as the course weaves it",
+      "lifts: { picks: 4, blocks: { fan: { rows: [1-3, 2 3, 3] } } }",
+      "pieces:\n  # woven first\n  - { name: fans, count: 2, weft: gold, lifts: { order: [fan *2] } }\n",
+    ])
+      expect(fans).toContain(kept);
     const { stderr } = await run(["chart", "moth.txt", "--piece", "fans"], { cwd });
     expect(stderr).toContain("--piece goes with a recipe");
   });

@@ -1,6 +1,6 @@
 /** The drawn squares of a recipe asked again: on fewer shafts, or with fewer lifts unlike each other. */
 import type { NearestCloth } from "@drawcord/chart";
-import { type Recipe, type RecipePiece, revisePieces, soundRecipe, writeRecipe } from "@drawcord/files";
+import { type Recipe, type RecipePiece, revisePieces, soundRecipe } from "@drawcord/files";
 import { type BitGrid, fromCells, mirror, toText, transpose } from "@drawcord/grid";
 import { bordersOf, expand, renumberedShafts } from "@drawcord/units";
 import { chosenPiece } from "../chosen-piece.js";
@@ -85,7 +85,7 @@ export function inOrderOf({ draft }: Recipe, cloth: NearestCloth): NearestCloth 
 
 /**
  * The text of the recipe with another threading and other lifts, its blocks and comments kept; of the piece that was asked
- * for alone a recipe of its own.
+ * for alone without the others.
  * @throws {FileError} as `revisePieces`
  */
 export function recipeBy(bytes: Uint8Array, { recipe }: RecipeChart, cloth: NearestCloth): string {
@@ -97,19 +97,5 @@ export function recipeBy(bytes: Uint8Array, { recipe }: RecipeChart, cloth: Near
     return { ...piece, draft: { ...piece.draft, threading, lifts: own } };
   });
   const whole = { ...recipe, pieces, draft: pieces[0]!.draft };
-  const all = soundRecipe(bytes, recipe.file).pieces.length;
-  return pieces.length === all ? revisePieces(bytes, whole) : writeRecipe(withYarnsUsed(whole));
-}
-
-/** A recipe without the yarns that no thread of it is of, and without what is said of them. */
-function withYarnsUsed(recipe: Recipe): Recipe {
-  const { firstPickOf, ...cloth } = recipe.cloth;
-  const used = new Set([...recipe.warp, ...recipe.pieces.flatMap(({ wefts }) => wefts)]);
-  for (const { draft } of recipe.pieces) for (const { weft = "weft" } of draft.ground.steps) used.add(weft);
-  const sides = Object.entries(firstPickOf ?? {}).filter(([name]) => used.has(name));
-  return {
-    ...recipe,
-    yarns: recipe.yarns.filter(({ name }) => used.has(name)),
-    cloth: { ...cloth, ...(sides.length > 0 && { firstPickOf: Object.fromEntries(sides) }) },
-  };
+  return revisePieces(bytes, whole);
 }
