@@ -33,7 +33,7 @@ FILE is a text of # and ., a PBM or a PNG picture (a pixel a unit, or a square o
 
 FILE may be a recipe too: its figure is then looked at again, for fewer shafts with --shafts or fewer lifts with --lifts. Its borders stay, and so do the squares that the picture of --keep draws: an outline, a letter. Where shafts can be saved without a change it says so.
 
-With -o it writes a recipe that drawcord check reads, whole or not at all. Where FILE is a recipe, it is that recipe with its new threading and lifts, its blocks, pieces and comments kept. With --picture it draws the squares that change.`,
+With -o it writes a recipe that drawcord check reads, whole or not at all. Where FILE is a recipe, it is that recipe with its new threading and lifts, its blocks, pieces and comments kept; with --piece no other piece is left in it. With --picture it draws the squares that change.`,
   examples: [
     ["drawcord chart moth.txt", "says how many shafts the chart takes, and how they are threaded"],
     [

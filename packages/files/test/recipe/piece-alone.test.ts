@@ -87,6 +87,13 @@ it("takes the other pieces out of lines and brackets with their comments, blocks
   );
 });
 
+it("of blocks of its own alone leaves none that are shared", () => {
+  const own = course.replace("{ rows: [1-4] }", "{ blocks: { bar: { rows: [1-4] } }, order: [bar *2] }");
+  const text = part("rows", own);
+  expect(text).toContain("lifts: { blocks: { bar: { rows: [1-4] } }, order: [bar *2], picks: 2 }");
+  expect(text).not.toContain("leaf");
+});
+
 it("is written anew where values stand elsewhere, and weaves the same", () => {
   const again = course
     .replace("lifts: { order: [leaf] }", "lifts: &one { order: [leaf] }")

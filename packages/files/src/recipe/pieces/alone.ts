@@ -29,9 +29,10 @@ export function pieceAlone(text: string, file: string, name: string): string | u
   ];
   const inColours = namesIn(spotAt(tree, ["colours"]));
   const ofOthers: Part = { path: ["colours"], keep: (key) => key === "warp" };
-  const isOfBlocks = Object.keys(blocks).length > 0;
+  const ofAll = spotAt(tree, ["lifts", "blocks"]);
+  const isOfBlocks = ofAll !== undefined && allEntries(ofAll).some(([key]) => Object.hasOwn(blocks, key));
   const shared: Part = isOfBlocks
-    ? { path: ["lifts", "blocks"], keep: (key) => key in blocks }
+    ? { path: ["lifts", "blocks"], keep: (key) => Object.hasOwn(blocks, key) }
     : { path: [], keep: (key) => key !== "lifts" };
   const from = isOfBlocks ? text : withOwnPicks(tree, path);
   return (
