@@ -16,7 +16,7 @@ import { weight } from "./weight.js";
 
 /** What a recipe asks of the loom, and what the loom has. */
 export interface LoomPlan {
-  /** Of all pieces: their treadles hang at the loom together. */
+  /** Of all pieces; treadles and ties those of the piece that takes most, as treadles are tied anew between pieces. */
   readonly needs: LoomNeeds;
   /** What each piece asks of the weaver, in weaving order; one or more. */
   readonly pieces: readonly PieceWork[];
@@ -42,18 +42,15 @@ export function loomPlanOf({ draft, loom, pieces }: Recipe): LoomPlan {
   return { needs, pieces: works, loom };
 }
 
-/** A draft that draws and treads all that the pieces do: one row, for how often a shaft is drawn does not matter. */
+/** A draft that draws all that the pieces do, on the treadles of the piece that takes most: one row tells as much as many. */
 function draftOfAll(pieces: readonly RecipePiece[]): UnitDraft {
   const drafts = pieces.map(({ draft }) => draft);
   const drawn = new Set<number>();
   for (const { lifts } of drafts) for (const lift of lifts) for (const shaft of lift) drawn.add(shaft);
-  const [first] = drafts;
-  return {
-    ...first!,
-    ground: { ...first!.ground, steps: drafts.flatMap(({ ground }) => ground.steps) },
-    lifts: [[...drawn].sort((a, b) => a - b)],
-    picksPerRow: 1,
-  };
+  const most = drafts.reduce((one, other) =>
+    loomNeeds(other).treadles > loomNeeds(one).treadles ? other : one,
+  );
+  return { ...most, lifts: [[...drawn].sort((a, b) => a - b)], picksPerRow: 1 };
 }
 
 /** The sum over every piece, as often as it is woven. */
