@@ -302,6 +302,15 @@ describe("drawcord expand", () => {
     expect(await picture("old gold")).toEqual(Buffer.from(writePng(diamondCloth, { warp })));
   });
 
+  it.each(["pbm", "png", "svg", "wif", "json", "text"])(
+    "is %s where the file that is written ends so",
+    async (format) => {
+      await run(["expand", "diamond.yaml", "--force", "--format", format, "-o", "asked"], { cwd });
+      await run(["expand", "diamond.yaml", "--force", "-o", `ended.${format.toUpperCase()}`], { cwd });
+      expect(bytes(`ended.${format.toUpperCase()}`)).toEqual(bytes("asked"));
+    },
+  );
+
   it("writes a PBM as the library does", async () => {
     await run(["expand", "diamond.yaml", "--format", "pbm", "-o", "d.pbm"], { cwd });
     expect(bytes("d.pbm")).toEqual(Buffer.from(writePbm(diamondCloth)));

@@ -1,3 +1,4 @@
+import { extname } from "node:path";
 import { type Colour, DrawError, drawSvg } from "@drawcord/draw";
 import {
   type ClothPictureOptions,
@@ -20,6 +21,10 @@ import { input } from "../inputs.js";
 import { numberOption } from "../number-option.js";
 import { sayIgnored } from "../plain/ignored.js";
 import { writeWhole } from "../write-whole.js";
+
+const FORMATS = ["text", "pbm", "png", "svg", "wif", "json"] as const;
+
+type Format = (typeof FORMATS)[number];
 
 export const command = defineCommand({
   operands: "FILE",
@@ -51,9 +56,8 @@ Of a recipe with several pieces all are drawn, one after another, or the one tha
     format: {
       type: "string",
       value: "FORMAT",
-      choices: ["text", "pbm", "png", "svg", "wif", "json"],
-      default: "text",
-      help: "how to draw it",
+      choices: FORMATS,
+      help: "how to draw it; when not given, as the ending of the file says that is written, and else as text",
     },
     scale: {
       type: "string",
@@ -86,9 +90,10 @@ Of a recipe with several pieces all are drawn, one after another, or the one tha
     force: { type: "boolean", help: "replace the file if there is one" },
   },
   async run({ operands, options }, io) {
-    const { format, output } = options;
-    onlyWith(["png", "svg"], ["scale", "warp", "weft"], options);
-    onlyWith(["wif"], ["shedding", "most-shafts"], options);
+    const { output } = options;
+    const format = options.format ?? formatOf(output);
+    onlyWith(["png", "svg"], ["scale", "warp", "weft"], { ...options, format });
+    onlyWith(["wif"], ["shedding", "most-shafts"], { ...options, format });
     if ((format === "pbm" || format === "png") && output === undefined && io.isTerminal) {
       throw new CliError(
         "unwritable",
@@ -127,6 +132,14 @@ Of a recipe with several pieces all are drawn, one after another, or the one tha
     }
   },
 });
+
+/** The format that the ending of a file's name says; text where it says none. */
+function formatOf(output: string | undefined): Format {
+  const ending = extname(output ?? "")
+    .slice(1)
+    .toLowerCase();
+  return FORMATS.find((format) => format === ending) ?? "text";
+}
 
 /** What was read, of a recipe the piece that is asked for. */
 async function ofPiece(reading: Reading, piece: string | undefined): Promise<Reading> {
