@@ -143,8 +143,7 @@ describe("the site in a browser", () => {
     };
     const written = Promise.all(Object.values(commands).map((args) => drawcord(args, { cwd })));
     await put(recipe, readFileSync(band));
-    await page.locator(".size", { hasText: "picks" }).waitFor();
-    await expect.poll(() => verdict().textContent()).toMatch(/rules looked/);
+    await expect.poll(textOnPaper).toBe(readFileSync(band, "utf8"));
     await page.locator(".save summary").click();
     const saved = new Map<string, string>();
     for (const as of ["recipe", ...Object.keys(commands)]) {
