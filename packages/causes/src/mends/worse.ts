@@ -2,8 +2,8 @@
  * Whether a mend makes anything worse. Every finding after it must have been there before: a finding of the same kind, in
  * the same place, at least as bad; and of no kind may there be more faults.
  */
-import type { Finding, Report, Span } from "@drawcord/check";
-import { findingKind } from "../kind-of.js";
+import type { Finding, Report } from "@drawcord/check";
+import { byKind, meet, sizesApart } from "../found-again.js";
 
 /**
  * Whether no rule finds what it did not find before, or finds it worse.
@@ -22,7 +22,7 @@ export function noneWorse(before: Report, after: Report, mended: readonly string
     const said = new Set(then.map(({ message }) => message));
     return is.every((finding) => {
       if (said.has(finding.message)) return true;
-      const there = then.filter((other) => overlap(other, finding, moved));
+      const there = then.filter((other) => meet(other, finding, moved));
       return (
         (finding.count ?? 1) <= faults(there) && badness(finding) <= Math.max(0, ...there.map(badness)) + 1e-9
       );
@@ -35,19 +35,6 @@ export function passes({ findings }: Report, rule: string): boolean {
   return findings.every((finding) => finding.rule !== rule || finding.waived !== undefined);
 }
 
-/** Findings that are not waived, those that speak of the same thing together. */
-function byKind(findings: readonly Finding[]): Map<string, Finding[]> {
-  const kinds = new Map<string, Finding[]>();
-  for (const finding of findings) {
-    if (finding.waived !== undefined) continue;
-    const kind = findingKind(finding);
-    const same = kinds.get(kind);
-    if (same === undefined) kinds.set(kind, [finding]);
-    else same.push(finding);
-  }
-  return kinds;
-}
-
 function faults(findings: readonly Finding[]): number {
   return findings.reduce((sum, { count = 1 }) => sum + count, 0);
 }
@@ -56,23 +43,4 @@ function faults(findings: readonly Finding[]): number {
 function badness(finding: Finding): number {
   if ("stated" in finding) return Math.abs(finding.measured - finding.limit);
   return "measured" in finding ? Math.abs(finding.measured) : 0;
-}
-
-type Placed = Pick<Finding, "ends" | "picks" | "units" | "rows">;
-type Sizes = Report["size"];
-
-/** By how many threads, units and rows a cloth grew or shrank, and so how far what lies in it may have moved. */
-function sizesApart(before: Sizes, after: Sizes): Sizes {
-  const apart = (of: keyof Sizes) => Math.abs(after[of] - before[of]);
-  return { ends: apart("ends"), picks: apart("picks"), units: apart("units"), rows: apart("rows") };
-}
-
-function overlap(one: Placed, other: Placed, moved: Sizes): boolean {
-  return (["ends", "picks", "units", "rows"] as const).every((of) => meet(one[of], other[of], moved[of]));
-}
-
-/** Whether two stretches have a place in common; what has no place is everywhere. */
-function meet(one: Span | undefined, other: Span | undefined, moved: number): boolean {
-  if (one === undefined || other === undefined) return true;
-  return one[0] <= other[1] + moved && other[0] <= one[1] + moved;
 }
