@@ -1,5 +1,13 @@
 /** Options that several commands take alike. */
 
+/** The file that what is printed is written to. */
+export const PRINTED_OPTION = {
+  type: "string",
+  short: "o",
+  value: "FILE",
+  help: "the file to write; its ending says the format",
+} as const;
+
 /** The paper of what is printed. */
 export const PAPER_OPTION = {
   type: "string",

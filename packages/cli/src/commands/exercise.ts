@@ -5,7 +5,7 @@ import { input } from "../inputs.js";
 import { namedOutput } from "../named-output.js";
 import { numberOption } from "../number-option.js";
 import { onlyRecipes } from "../only-recipes.js";
-import { PAPER_OPTION } from "../shared-options.js";
+import { PAPER_OPTION, PRINTED_OPTION } from "../shared-options.js";
 import {
   beside,
   boundFiles,
@@ -35,12 +35,7 @@ The ending of the file says the format: .pdf, .html or .md. For FILE, - is stand
     ["drawcord exercise runner.recipe.yaml -o slips.pdf --task slip --task slip", "sets two slips to find"],
   ],
   options: {
-    output: {
-      type: "string",
-      short: "o",
-      value: "FILE",
-      help: "the file to write; its ending says the format",
-    },
+    output: PRINTED_OPTION,
     level: {
       type: "string",
       value: "LEVEL",

@@ -8,7 +8,7 @@ import { input } from "../inputs.js";
 import { namedOutput } from "../named-output.js";
 import { numberOption } from "../number-option.js";
 import { onlyRecipes } from "../only-recipes.js";
-import { PAPER_OPTION } from "../shared-options.js";
+import { PAPER_OPTION, PRINTED_OPTION } from "../shared-options.js";
 import { endingOf, sheetFiles } from "../sheet/sheet-files.js";
 import { writeAll } from "../sheet/write-all.js";
 
@@ -29,12 +29,7 @@ The ending of the file says the format: .pdf, .html, .md, .svg or .png. For FILE
     ],
   ],
   options: {
-    output: {
-      type: "string",
-      short: "o",
-      value: "FILE",
-      help: "the file to write; its ending says the format",
-    },
+    output: PRINTED_OPTION,
     kind: {
       type: "string",
       value: "KIND",

@@ -19,7 +19,7 @@ import type { Io } from "../io.js";
 import { namedOutput } from "../named-output.js";
 import { onlyRecipes } from "../only-recipes.js";
 import { notUsed } from "../plain/ignored.js";
-import { PAPER_OPTION } from "../shared-options.js";
+import { PAPER_OPTION, PRINTED_OPTION } from "../shared-options.js";
 import { sayMissingLetters } from "../sheet/missing-letters.js";
 import { endingOf, sheetFiles, slideFiles } from "../sheet/sheet-files.js";
 import { writeAll } from "../sheet/write-all.js";
@@ -37,12 +37,7 @@ For FILE, - is standard input.`,
     ["drawcord sheet towel.wif -o towel.html", "writes a draft out to weave from"],
   ],
   options: {
-    output: {
-      type: "string",
-      short: "o",
-      value: "FILE",
-      help: "the file to write; its ending says the format",
-    },
+    output: PRINTED_OPTION,
     part: {
       type: "string",
       value: "PART",
