@@ -6,6 +6,7 @@ import { BASE, servedAnywhere } from "../support/anywhere.js";
 import { keptOffline } from "../support/offline.js";
 import { practiceWritten } from "../support/practice.js";
 import { madeSections } from "../support/search.js";
+import typedoc from "../support/typedoc.json" with { type: "json" };
 import { isWhole } from "../support/whole.js";
 
 const NOTHING = fileURLToPath(new URL("./theme/Nothing.vue", import.meta.url));
@@ -22,25 +23,19 @@ const guide = [
   ["For the app developer", "apps"],
 ] as const;
 
-/** Packages and their entries in the order in which they build on one another. */
-const PACKAGES = [
-  "base",
-  "grid",
-  "draw",
-  "yarn",
-  "ground",
-  "units",
-  "chart",
-  "check",
-  "causes",
-  "files",
-  "review",
-  "page",
-  "page-print",
-  "sheet",
-  "follow",
-  "lesson",
-] as const;
+/** Pages of the reference: packages in the order in which they build on one another, each before its other entries. */
+const PACKAGES = typedoc.packagesRequiringDocumentation
+  .filter((name) => name.startsWith("@drawcord/"))
+  .map((name) => name.replace("@drawcord/", ""))
+  .flatMap((name) => [name, ...entriesOf(name)]);
+
+/** The entries of a package beside its first, as their pages are called. */
+function entriesOf(name: string): string[] {
+  const source = `../../packages/${name}/src/`;
+  return typedoc.entryPoints
+    .filter((file) => file.startsWith(source))
+    .map((file) => `${name}-${file.slice(source.length, -".ts".length)}`);
+}
 
 /** Pages that stand by themselves. */
 const more = [
